@@ -1,0 +1,67 @@
+import { z } from "zod";
+import { Digest, ElementId } from "./ids.ts";
+import { FittingName, Mark, MemberName, PointMm } from "./mark.ts";
+import { Verdict } from "./verdict.ts";
+
+/** What a bottom fitting or a rail crossing finds beneath it, with the offset in plan and the gap in height. */
+export const Bearing = z
+  .strictObject({
+    id: z.string(),
+    unitId: ElementId,
+    /** Absent at a rail crossing away from the corners. */
+    fitting: FittingName.optional(),
+    at: PointMm,
+    on: z.enum(["fitting", "rail", "post", "pad", "ground", "sheet", "air"]),
+    onElementId: ElementId.optional(),
+    offsetXMm: z.number(),
+    offsetYMm: z.number(),
+    gapMm: z.number(),
+    /** What can join the two: the stock lock, a made connection, a seat with packing, plain bearing, or nothing. */
+    joint: z.enum(["lock", "made connection", "seat", "bearing", "none"]),
+    /** Share of vertical load by statics alone (rigid unit on its bearings), kN; the split is not known. */
+    forceKn: z.number(),
+  })
+  .meta({ id: "Bearing" });
+export type Bearing = z.infer<typeof Bearing>;
+
+/** One length of the way down, with the force in it by statics. Drawn as a stroke whose width is the force. */
+export const PathStretch = z
+  .strictObject({
+    id: z.string(),
+    elementId: ElementId,
+    via: z.enum(["corner post", "added post", "rail", "seat", "pad"]),
+    member: MemberName.optional(),
+    from: PointMm,
+    to: PointMm,
+    forceTopKn: z.number(),
+    forceFootKn: z.number(),
+    /** True where the load leaves the container's own corner posts. */
+    leavesCorners: z.boolean(),
+  })
+  .meta({ id: "PathStretch" });
+export type PathStretch = z.infer<typeof PathStretch>;
+
+export const Assessment = z
+  .strictObject({
+    engineVersion: z.string(),
+    contentDigest: Digest,
+    verdict: Verdict,
+    /** What was and was not judged; printed with every verdict. */
+    scope: z.literal("load path only, no strength checked"),
+    units: z.array(
+      z.strictObject({ id: ElementId, storey: z.int(), verdict: Verdict, weightKn: z.number(), imposedKn: z.number() }),
+    ),
+    bearings: z.array(Bearing),
+    path: z.array(PathStretch),
+    marks: z.array(Mark),
+    statics: z.strictObject({
+      loadKn: z.number(),
+      reactionKn: z.number(),
+      residualKn: z.number(),
+      reactions: z.array(z.strictObject({ elementId: ElementId, at: PointMm, forceKn: z.number() })),
+    }),
+    /** Geometric and static questions asked and answered. */
+    questions: z.int(),
+  })
+  .meta({ id: "Assessment" });
+export type Assessment = z.infer<typeof Assessment>;

@@ -1,0 +1,49 @@
+import { z } from "zod";
+import { ElementId, PersonId } from "./ids.ts";
+import { Operation } from "./operation.ts";
+import { RecordEntry } from "./record-entry.ts";
+import { Role } from "./roles.ts";
+
+/** Passing things: who is here, what they hold. Never in the record; expires 15 s after the last word. */
+export const Presence = z
+  .strictObject({
+    sheet: z.int().min(1).max(7),
+    selected: ElementId.nullable(),
+    /** A drag in progress, as the operations its drop would send. */
+    dragging: z.array(Operation).max(20).nullable(),
+  })
+  .meta({ id: "Presence" });
+export type Presence = z.infer<typeof Presence>;
+export const presenceLastsMs = 15_000;
+
+/** Client to server. `resume` asks for every entry after a number; it is the first message on every connection. */
+export const ClientMessage = z
+  .discriminatedUnion("type", [
+    z.strictObject({ type: z.literal("resume"), after: z.int().min(0) }),
+    z.strictObject({ type: z.literal("presence"), presence: Presence }),
+    z.strictObject({ type: z.literal("ping") }),
+  ])
+  .meta({ id: "ClientMessage" });
+export type ClientMessage = z.infer<typeof ClientMessage>;
+
+/** Server to client. `entries` come in order without gaps, less those the reader may not see; `upTo` says how far. */
+export const ServerMessage = z
+  .discriminatedUnion("type", [
+    z.strictObject({ type: z.literal("entries"), entries: z.array(RecordEntry), upTo: z.int().min(0) }),
+    z.strictObject({
+      type: z.literal("here"),
+      people: z.array(
+        z.strictObject({
+          connection: z.string(),
+          personId: PersonId,
+          name: z.string(),
+          role: Role,
+          presence: Presence.nullable(),
+        }),
+      ),
+    }),
+    z.strictObject({ type: z.literal("pong") }),
+    z.strictObject({ type: z.literal("problem"), code: z.string(), detail: z.string() }),
+  ])
+  .meta({ id: "ServerMessage" });
+export type ServerMessage = z.infer<typeof ServerMessage>;

@@ -1,0 +1,111 @@
+import { z } from "zod";
+import { ElementId } from "./ids.ts";
+import { Face } from "./scheme.ts";
+import { Certainty, Verdict } from "./verdict.ts";
+
+/** Millimetres in the site frame, z up. */
+export const PointMm = z.strictObject({ xMm: z.number(), yMm: z.number(), zMm: z.number() }).meta({ id: "PointMm" });
+export type PointMm = z.infer<typeof PointMm>;
+
+export const fittingNames = ["front-right", "front-left", "door-right", "door-left"] as const;
+export const FittingName = z.enum(fittingNames).meta({ id: "FittingName" });
+export type FittingName = z.infer<typeof FittingName>;
+
+/** A part of a container, named as in ISO 1496-1 and generic specifications. */
+export const memberNames = [
+  "corner post",
+  "top side rail",
+  "bottom side rail",
+  "top end rail",
+  "bottom end rail",
+  "door header",
+  "door sill",
+  "cross member",
+  "corner fitting",
+] as const;
+export const MemberName = z.enum(memberNames).meta({ id: "MemberName" });
+export type MemberName = z.infer<typeof MemberName>;
+
+/** What the engine notes, by kind, each with the facts its sentences are made of. Lengths in mm, forces in kN. */
+export const MarkFact = z
+  .discriminatedUnion("kind", [
+    /** Uncut and borne fitting on fitting (or fitting on pad) all the way down. */
+    z.strictObject({ kind: z.literal("borne-on-fittings"), heaviestPostKn: z.number() }),
+    /** Part of a unit beyond its bearings; `tailReactionKn` < 0 would be an uplift, then it tips over. */
+    z.strictObject({
+      kind: z.literal("overhang"),
+      lengthMm: z.number(),
+      towards: z.enum(["north", "south", "east", "west"]),
+      bearingKn: z.number(),
+      tailReactionKn: z.number(),
+    }),
+    /** A bottom fitting or rail comes down on a rail away from the corners below. */
+    z.strictObject({
+      kind: z.literal("borne-on-rail"),
+      crossings: z.array(
+        z.strictObject({ at: PointMm, forceKn: z.number(), toNearestFittingMm: z.number(), gapMm: z.number() }),
+      ),
+      turned: z.boolean(),
+    }),
+    /** A fitting stands on a fitting, but not where or how the stock lock needs it. */
+    z.strictObject({
+      kind: z.literal("made-connection"),
+      why: z.enum(["apertures cross", "hole centres apart", "bears off the corner"]),
+      offsetMm: z.number(),
+    }),
+    /** Nothing holds this corner: air below. */
+    z.strictObject({ kind: z.literal("corner-on-air"), fitting: FittingName, dropMm: z.number() }),
+    /** Bearings do not stop it turning over. */
+    z.strictObject({ kind: z.literal("tips-over"), outsideMm: z.number(), weightKn: z.number() }),
+    /** Bears on a diagonal or on two heights and rocks until packed. */
+    z.strictObject({ kind: z.literal("rocks"), gapMm: z.number() }),
+    /** Free to move as a body: the direction it slides or turns. */
+    z.strictObject({ kind: z.literal("mechanism"), direction: z.enum(["slides", "turns", "falls"]) }),
+    z.strictObject({ kind: z.literal("collision"), depthMm: z.number() }),
+    z.strictObject({ kind: z.literal("member-cut"), member: MemberName, face: Face }),
+    /** The load of what stands above comes down where the sheet below is cut. */
+    z.strictObject({ kind: z.literal("load-over-opening"), forceKn: z.number() }),
+    /** A hole in a sheet that leaves every protected member; what it does to the sheet is not judged yet. */
+    z.strictObject({
+      kind: z.literal("opening-in-sheet"),
+      face: Face,
+      widthMm: z.number(),
+      toFrontPostMm: z.number(),
+      toDoorPostMm: z.number(),
+      /** Share of the side's length cut away by all openings of that face, 0 to 1. */
+      cutShare: z.number(),
+      shortestPierMm: z.number(),
+    }),
+    z.strictObject({ kind: z.literal("wall-out"), face: Face, joins: z.boolean() }),
+    z.strictObject({ kind: z.literal("openings-overlap") }),
+    z.strictObject({ kind: z.literal("opening-off-face"), face: Face }),
+    z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int() }),
+    z.strictObject({ kind: z.literal("post-without-ground"), under: z.enum(["air", "rail", "sheet", "ground"]) }),
+    z.strictObject({ kind: z.literal("post-holds-nothing") }),
+    z.strictObject({ kind: z.literal("post-carries"), forceKn: z.number(), holds: z.array(ElementId) }),
+    z.strictObject({ kind: z.literal("post-through-opening") }),
+    z.strictObject({ kind: z.literal("pad-missing"), corners: z.int() }),
+    z.strictObject({ kind: z.literal("pad-holds-nothing") }),
+  ])
+  .meta({ id: "MarkFact" });
+export type MarkFact = z.infer<typeof MarkFact>;
+export type MarkKind = MarkFact["kind"];
+
+/**
+ * What the engine notes on a scheme: where, what, why. `id` is the kind and the element ids, so that a thread or a
+ * decision stays with it from revision to revision.
+ */
+export const Mark = z
+  .strictObject({
+    id: z.string().max(400),
+    verdict: Verdict,
+    certainty: Certainty,
+    /** What it concerns, most concerned first. */
+    elements: z.array(ElementId).min(1),
+    at: PointMm,
+    fact: MarkFact,
+    /** The rule or clause it rests on, for the engineer's eyes. */
+    basis: z.string(),
+  })
+  .meta({ id: "Mark" });
+export type Mark = z.infer<typeof Mark>;

@@ -1,0 +1,54 @@
+import { z } from "zod";
+import { ActId, ElementId } from "./ids.ts";
+import { AngleMdeg, LengthUm, PositiveLengthUm, PressurePa } from "./quantity.ts";
+import { Container, ContainerType, FloorLoad, Opening, OpeningUse, Pad, Post, Site } from "./scheme.ts";
+
+const on = ElementId;
+
+/** One typed change to a scheme. Each names the element it writes; its inverse is computed when it is applied. */
+export const Operation = z
+  .discriminatedUnion("kind", [
+    z.strictObject({ kind: z.literal("container.place"), container: Container }),
+    z.strictObject({ kind: z.literal("container.move"), id: on, xUm: LengthUm, yUm: LengthUm, zUm: LengthUm }),
+    z.strictObject({ kind: z.literal("container.turn"), id: on, turnMdeg: AngleMdeg }),
+    z.strictObject({ kind: z.literal("container.retype"), id: on, type: ContainerType }),
+    z.strictObject({ kind: z.literal("container.remove"), id: on }),
+    z.strictObject({ kind: z.literal("opening.cut"), opening: Opening }),
+    z.strictObject({
+      kind: z.literal("opening.shape"),
+      id: on,
+      offsetUm: LengthUm,
+      sillUm: LengthUm,
+      widthUm: PositiveLengthUm,
+      heightUm: PositiveLengthUm,
+    }),
+    z.strictObject({ kind: z.literal("opening.dress"), id: on, use: OpeningUse, framed: z.boolean() }),
+    z.strictObject({ kind: z.literal("opening.close"), id: on }),
+    z.strictObject({ kind: z.literal("post.set"), post: Post }),
+    z.strictObject({ kind: z.literal("post.move"), id: on, xUm: LengthUm, yUm: LengthUm }),
+    z.strictObject({ kind: z.literal("post.length"), id: on, baseZUm: LengthUm, topZUm: LengthUm }),
+    z.strictObject({ kind: z.literal("post.remove"), id: on }),
+    z.strictObject({ kind: z.literal("pad.set"), pad: Pad }),
+    z.strictObject({ kind: z.literal("pad.move"), id: on, xUm: LengthUm, yUm: LengthUm, topZUm: LengthUm }),
+    z.strictObject({ kind: z.literal("pad.remove"), id: on }),
+    z.strictObject({ kind: z.literal("load.put"), load: FloorLoad }),
+    z.strictObject({ kind: z.literal("load.change"), id: on, pressurePa: PressurePa }),
+    z.strictObject({ kind: z.literal("load.remove"), id: on }),
+    z.strictObject({ kind: z.literal("site.change"), site: Site }),
+  ])
+  .meta({ id: "Operation" });
+export type Operation = z.infer<typeof Operation>;
+export type OperationKind = Operation["kind"];
+
+/** One drawing act: what one drop, one typed number or one tool press does, applied whole or not at all. */
+export const DraftAct = z
+  .strictObject({
+    id: ActId,
+    /** Draft number on the screen of whoever acts. */
+    base: z.int().min(0),
+    operations: z.array(Operation).min(1).max(200),
+    /** The act this one takes back, when it is an undo. */
+    undoes: ActId.optional(),
+  })
+  .meta({ id: "DraftAct" });
+export type DraftAct = z.infer<typeof DraftAct>;

@@ -1,0 +1,60 @@
+import { z } from "zod";
+import { Operation } from "./operation.ts";
+
+/** Every problem the API answers with; documented in PROBLEMS.md, checked both ways by a test. */
+export const problems = {
+  "not-signed-in": { status: 401, title: "Sign in first." },
+  "sign-in-refused": { status: 401, title: "No one is known by that address and password." },
+  "too-many-tries": { status: 429, title: "Too many tries. Wait a minute." },
+  "csrf-refused": { status: 403, title: "The page is out of date. Reload it and try again." },
+  "origin-refused": { status: 403, title: "The request comes from another site." },
+  "role-refused": { status: 403, title: "Your role in this project does not do that." },
+  "not-found": { status: 404, title: "There is nothing here, or it is not yours to see." },
+  "body-invalid": { status: 400, title: "Something in the request is not as it must be." },
+  "body-not-json": { status: 400, title: "The body is not JSON." },
+  "body-too-large": { status: 413, title: "The request is larger than this service takes." },
+  "media-type": { status: 415, title: "Send application/json." },
+  "version-unknown": { status: 400, title: "This version of the scheme is not known here." },
+  "draft-conflict": { status: 409, title: "Someone changed the same thing first. Both versions are shown." },
+  "draft-refused": { status: 422, title: "The scheme cannot take this change." },
+  "draft-base-ahead": { status: 409, title: "The draft is not that far yet. Reload." },
+  "digest-mismatch": { status: 409, title: "What is on the screen is not what is here now." },
+  "nothing-drawn": { status: 422, title: "The sheet is empty. Set a container first." },
+  "revision-unchanged": { status: 409, title: "Nothing has changed since the last revision." },
+  "revision-superseded": { status: 409, title: "There is a newer revision." },
+  "assessment-pending": { status: 409, title: "This revision is not checked yet." },
+  "stamp-not-open": { status: 422, title: "This stamp is not open yet: no strength is judged." },
+  "already-answered": { status: 409, title: "This has been answered already." },
+  "id-reused": { status: 409, title: "That id belongs to another act." },
+  "element-unknown": { status: 422, title: "No such element in that revision." },
+  unready: { status: 503, title: "The service is starting or stopping. Try again shortly." },
+  internal: { status: 500, title: "Something broke here. Nothing was written." },
+} as const satisfies Record<string, { status: number; title: string }>;
+
+export type ProblemCode = keyof typeof problems;
+export const problemCodes = Object.keys(problems) as ProblemCode[];
+
+/** Where in the body, query or path, as a JSON pointer, and what to do. */
+export const FieldProblem = z.strictObject({ pointer: z.string(), detail: z.string() }).meta({ id: "FieldProblem" });
+
+/** RFC 9457 problem details, `application/problem+json`. */
+export const Problem = z
+  .strictObject({
+    type: z.string(),
+    title: z.string(),
+    status: z.int(),
+    code: z.string(),
+    detail: z.string().optional(),
+    fields: z.array(FieldProblem).optional(),
+    /** At a draft conflict: who changed what after the base, and what was sent. */
+    conflict: z
+      .strictObject({
+        draftNumber: z.int(),
+        elements: z.array(z.string()),
+        theirs: z.array(z.strictObject({ draftNumber: z.int(), by: z.string(), operations: z.array(Operation) })),
+        mine: z.array(Operation),
+      })
+      .optional(),
+  })
+  .meta({ id: "Problem" });
+export type Problem = z.infer<typeof Problem>;

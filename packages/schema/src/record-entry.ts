@@ -1,0 +1,88 @@
+import { z } from "zod";
+import { ActId, Digest, ProjectId } from "./ids.ts";
+import { Operation } from "./operation.ts";
+import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
+import { Role } from "./roles.ts";
+import { Verdict } from "./verdict.ts";
+
+/** What happened, by kind. A payload sits in a side table, so that it can be withheld while proofs still hold. */
+export const RecordPayload = z
+  .discriminatedUnion("kind", [
+    z.strictObject({ kind: z.literal("project opened"), name: z.string() }),
+    z.strictObject({ kind: z.literal("role given"), personName: z.string(), role: Role }),
+    z.strictObject({
+      kind: z.literal("drawn"),
+      actId: ActId,
+      draftNumber: z.int(),
+      contentDigest: Digest,
+      operations: z.array(Operation),
+      inverse: z.array(Operation),
+      undoes: ActId.nullable(),
+    }),
+    z.strictObject({
+      kind: z.literal("revision sent"),
+      letter: RevisionLetter,
+      contentDigest: Digest,
+      draftNumber: z.int(),
+      remark: z.string().nullable(),
+    }),
+    z.strictObject({
+      kind: z.literal("assessed"),
+      letter: RevisionLetter,
+      contentDigest: Digest,
+      resultDigest: Digest,
+      verdict: Verdict,
+      engineVersion: z.string(),
+    }),
+    z.strictObject({
+      kind: z.literal("assessment failed"),
+      letter: RevisionLetter,
+      contentDigest: Digest,
+      why: z.string(),
+    }),
+    z.strictObject({ kind: z.literal("note written"), note: Note }),
+    z.strictObject({ kind: z.literal("note settled"), noteId: z.uuid() }),
+    z.strictObject({ kind: z.literal("request made"), request: ChangeRequest }),
+    z.strictObject({ kind: z.literal("request taken in"), requestId: z.uuid(), number: z.int(), actId: ActId }),
+    z.strictObject({ kind: z.literal("request declined"), requestId: z.uuid(), number: z.int(), reason: z.string() }),
+    z.strictObject({ kind: z.literal("stamp pressed"), stamp: Stamp }),
+  ])
+  .meta({ id: "RecordPayload" });
+export type RecordPayload = z.infer<typeof RecordPayload>;
+export type RecordKind = RecordPayload["kind"];
+
+/** Who may see an entry of a kind. Readers see issued revisions and what was decided on them, never drafts or notes. */
+export const maySee: Record<RecordKind, readonly Role[]> = {
+  "project opened": ["architect", "engineer", "checker", "owner", "reader"],
+  "role given": ["architect", "engineer", "checker", "owner", "reader"],
+  drawn: ["architect", "engineer", "checker"],
+  "revision sent": ["architect", "engineer", "checker", "owner", "reader"],
+  assessed: ["architect", "engineer", "checker", "owner", "reader"],
+  "assessment failed": ["architect", "engineer", "checker", "owner"],
+  "note written": ["architect", "engineer", "checker", "owner"],
+  "note settled": ["architect", "engineer", "checker", "owner"],
+  "request made": ["architect", "engineer", "checker", "owner"],
+  "request taken in": ["architect", "engineer", "checker", "owner"],
+  "request declined": ["architect", "engineer", "checker", "owner"],
+  "stamp pressed": ["architect", "engineer", "checker", "owner", "reader"],
+};
+
+/** True when someone holding any of these roles may see entries of the kind. */
+export const mayReadEntry = (held: readonly Role[], kind: RecordKind): boolean =>
+  held.some((role) => maySee[kind].includes(role));
+
+/** One act. `leaf` is the RFC 9162 leaf hash, `head` the tree head over entries 1 to `number`. */
+export const RecordEntry = z
+  .strictObject({
+    projectId: ProjectId,
+    number: z.int().min(1),
+    at: Moment,
+    actor: Author,
+    kind: z.string(),
+    leaf: Digest,
+    head: Digest,
+    /** Null where the reader may know that something happened, but not what. */
+    payload: RecordPayload.nullable(),
+  })
+  .meta({ id: "RecordEntry" });
+export type RecordEntry = z.infer<typeof RecordEntry>;

@@ -1,0 +1,128 @@
+import { z } from "zod";
+import { Digest, ElementId, NoteId, PersonId, RequestId, RevisionId, StampId } from "./ids.ts";
+import { Operation } from "./operation.ts";
+import { Role } from "./roles.ts";
+import { personText } from "./text.ts";
+
+export const Moment = z.iso.datetime().meta({ id: "Moment" });
+export const RevisionLetter = z
+  .string()
+  .regex(/^[A-Z]{1,2}$/)
+  .meta({ id: "RevisionLetter" });
+
+export const Author = z.strictObject({ id: PersonId, name: z.string(), role: Role }).meta({ id: "Author" });
+export type Author = z.infer<typeof Author>;
+
+/** What people write, pinned to an element and a revision (or the draft, when there is no letter). */
+export const Note = z
+  .strictObject({
+    id: NoteId,
+    elementId: ElementId,
+    markId: z.string().max(400).nullable(),
+    revision: RevisionLetter.nullable(),
+    answers: NoteId.nullable(),
+    text: z.string(),
+    author: Author,
+    writtenAt: Moment,
+    settledAt: Moment.nullable(),
+  })
+  .meta({ id: "Note" });
+export type Note = z.infer<typeof Note>;
+
+export const NewNote = z
+  .strictObject({
+    id: NoteId,
+    elementId: ElementId,
+    markId: z.string().max(400).nullable(),
+    revision: RevisionLetter.nullable(),
+    answers: NoteId.nullable(),
+    text: personText(4000),
+  })
+  .meta({ id: "NewNote" });
+export type NewNote = z.infer<typeof NewNote>;
+
+/** A change the engineer asks for; operations on the revision it was made on. */
+export const ChangeRequest = z
+  .strictObject({
+    id: RequestId,
+    number: z.int().min(1),
+    revision: RevisionLetter,
+    contentDigest: Digest,
+    text: z.string(),
+    operations: z.array(Operation),
+    author: Author,
+    madeAt: Moment,
+    state: z.enum(["open", "taken in", "declined"]),
+    answer: z.strictObject({ by: Author, at: Moment, reason: z.string().nullable() }).nullable(),
+  })
+  .meta({ id: "ChangeRequest" });
+export type ChangeRequest = z.infer<typeof ChangeRequest>;
+
+export const NewRequest = z
+  .strictObject({
+    id: RequestId,
+    revision: RevisionLetter,
+    contentDigest: Digest,
+    text: personText(4000),
+    operations: z.array(Operation).min(1).max(200),
+  })
+  .meta({ id: "NewRequest" });
+export type NewRequest = z.infer<typeof NewRequest>;
+
+export const AnswerRequest = z
+  .discriminatedUnion("answer", [
+    z.strictObject({ answer: z.literal("take in"), actId: z.uuid(), base: z.int().min(0) }),
+    z.strictObject({ answer: z.literal("decline"), reason: personText(2000) }),
+  ])
+  .meta({ id: "AnswerRequest" });
+export type AnswerRequest = z.infer<typeof AnswerRequest>;
+
+export const dispositions = [
+  "No exceptions taken",
+  "Make corrections noted",
+  "Revise and resubmit",
+  "Rejected",
+] as const;
+export const Disposition = z.enum(dispositions).meta({ id: "Disposition" });
+export type Disposition = z.infer<typeof Disposition>;
+
+/** No strength is judged yet, so nothing that lets work go on can be stamped. */
+export const dispositionsOpen: readonly Disposition[] = ["Revise and resubmit", "Rejected"];
+
+export const Stamp = z
+  .strictObject({
+    id: StampId,
+    revision: RevisionLetter,
+    disposition: Disposition,
+    text: z.string(),
+    contentDigest: Digest,
+    resultDigest: Digest,
+    author: Author,
+    pressedAt: Moment,
+  })
+  .meta({ id: "Stamp" });
+export type Stamp = z.infer<typeof Stamp>;
+
+/** Carries the digests on the engineer's screen; the API refuses when they are not the revision's. */
+export const NewStamp = z
+  .strictObject({
+    id: StampId,
+    revision: RevisionLetter,
+    disposition: Disposition,
+    text: personText(4000),
+    contentDigest: Digest,
+    resultDigest: Digest,
+  })
+  .meta({ id: "NewStamp" });
+export type NewStamp = z.infer<typeof NewStamp>;
+
+/** Submitting: the draft number and digest on the architect's screen. */
+export const NewRevision = z
+  .strictObject({
+    id: RevisionId,
+    draftNumber: z.int().min(0),
+    contentDigest: Digest,
+    remark: personText(2000).nullable(),
+  })
+  .meta({ id: "NewRevision" });
+export type NewRevision = z.infer<typeof NewRevision>;

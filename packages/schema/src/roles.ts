@@ -1,0 +1,44 @@
+import { z } from "zod";
+
+export const roles = ["architect", "engineer", "checker", "owner", "reader"] as const;
+export const Role = z.enum(roles).meta({ id: "Role" });
+export type Role = z.infer<typeof Role>;
+
+/** Every act a person can do in a project. */
+export const acts = [
+  "draw",
+  "send-revision",
+  "write-note",
+  "settle-note",
+  "make-request",
+  "answer-request",
+  "press-stamp",
+  "read-draft",
+  "read-revisions",
+  "read-record",
+] as const;
+export type Act = (typeof acts)[number];
+
+/** Who may do what. The API enforces it, the client shows it; nobody writes a second copy. */
+export const mayDo: Record<Act, readonly Role[]> = {
+  draw: ["architect"],
+  "send-revision": ["architect"],
+  "write-note": ["architect", "engineer", "checker", "owner"],
+  "settle-note": ["architect", "engineer", "checker", "owner"],
+  "make-request": ["engineer"],
+  "answer-request": ["architect"],
+  "press-stamp": ["engineer"],
+  "read-draft": ["architect", "engineer", "checker"],
+  "read-revisions": roles,
+  "read-record": roles,
+};
+
+/** True when someone holding any of these roles may do the act. */
+export const may = (held: readonly Role[], act: Act): boolean => held.some((role) => mayDo[act].includes(role));
+
+/** One person never judges a drawing they make: architect and engineer, or engineer and checker, exclude each other. */
+export const rolesExclude: readonly (readonly [Role, Role])[] = [
+  ["architect", "engineer"],
+  ["architect", "checker"],
+  ["engineer", "checker"],
+];
