@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Digest, ElementId } from "./ids.ts";
+import { ElementId } from "./ids.ts";
 import { FittingName, Mark, MemberName, PointMm } from "./mark.ts";
 import { Verdict } from "./verdict.ts";
 
@@ -44,7 +44,6 @@ export type PathStretch = z.infer<typeof PathStretch>;
 export const Assessment = z
   .strictObject({
     engineVersion: z.string(),
-    contentDigest: Digest,
     verdict: Verdict,
     /** What was and was not judged; printed with every verdict. */
     scope: z.literal("load path only, no strength checked"),

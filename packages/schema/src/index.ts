@@ -2,6 +2,7 @@ export * from "./apply-operation.ts";
 export * from "./assessment.ts";
 export * from "./canonical.ts";
 export * from "./cautions.ts";
+export * from "./content-digest.ts";
 export * from "./ids.ts";
 export * from "./live.ts";
 export * from "./mark.ts";

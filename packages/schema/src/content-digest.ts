@@ -1,0 +1,14 @@
+import type { Assessment } from "./assessment.ts";
+import { digestOf } from "./canonical.ts";
+import type { Digest } from "./ids.ts";
+import type { Scheme } from "./scheme.ts";
+
+/**
+ * Digest of everything that determines the answer: the scheme with its site, and the catalogue rows it is judged by
+ * (given as their own digest, so that a draft can be digested at every move).
+ */
+export const contentDigest = (scheme: Scheme, catalogDigest: Digest): Digest =>
+  digestOf({ catalog: catalogDigest, scheme });
+
+/** Digest of the answer, bound to the content it was given for. */
+export const resultDigest = (content: Digest, assessment: Assessment): Digest => digestOf({ assessment, content });
