@@ -2,11 +2,35 @@ import { defineConfig } from "vitest/config";
 
 const source = { resolve: { conditions: ["development"] }, ssr: { resolve: { conditions: ["development", "node"] } } };
 
+/** Starts PostgreSQL for a project's run; tests take a copy of its migrated template with `freshDatabase()`. */
+const database = "tests/support/database.ts";
+
 export default defineConfig({
   test: {
     projects: [
       { ...source, test: { name: "schema", include: ["packages/schema/test/**/*.test.ts"] } },
       { ...source, test: { name: "engine", include: ["packages/engine/test/**/*.test.ts"], testTimeout: 60_000 } },
+      { ...source, test: { name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
+      { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
+      {
+        ...source,
+        test: { name: "api", include: ["apps/api/test/**/*.test.ts"], globalSetup: [database], testTimeout: 60_000, hookTimeout: 60_000 },
+      },
+      {
+        ...source,
+        test: { name: "lifecycle", include: ["tests/lifecycle/**/*.test.ts"], fileParallelism: false, testTimeout: 90_000, hookTimeout: 90_000 },
+      },
+      {
+        ...source,
+        test: {
+          name: "journeys",
+          include: ["tests/journeys/**/*.test.ts"],
+          globalSetup: [database],
+          fileParallelism: false,
+          testTimeout: 300_000,
+          hookTimeout: 180_000,
+        },
+      },
     ],
   },
 });
