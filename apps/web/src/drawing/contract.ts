@@ -1,0 +1,56 @@
+import type { PointerEvent } from "react";
+import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
+import type { ViewTransform } from "./view-transform.ts";
+
+/** Which side of the building an elevation looks at. */
+export type Side = "south" | "north" | "east" | "west";
+
+export type ElementKind = "container" | "opening" | "post" | "pad";
+
+/**
+ * What lies under the pointer and where on it, in the site frame (mm). In elevation the missing depth is that of the
+ * face picked; in plan the height is the cut's storey floor.
+ */
+export type PickedElement = { id: string; kind: ElementKind; face?: Face | undefined; at: PointMm };
+
+export type ElementPointerHandler = (picked: PickedElement, event: PointerEvent<SVGGElement>) => void;
+
+/** What the three views share. Views hold no state: what is chosen, hovered or proposed comes in from outside. */
+export type ViewProps = {
+  scheme: Scheme;
+  /** Null while not checked: hatches, strokes and figures are removed, not greyed. */
+  assessment: Assessment | null;
+  transform: ViewTransform;
+  selectedId?: string | null | undefined;
+  hoveredId?: string | null | undefined;
+  /** The number a mark bears in the margin, by mark id; read out with the element it concerns. */
+  noteNumbers?: ReadonlyMap<string, number> | undefined;
+  /** Marks an engineer has answered on this very content: inked. All others are screening, drawn at pencil weight. */
+  answeredMarkIds?: ReadonlySet<string> | undefined;
+  /** The scheme with an open request taken in: what it adds is drawn dashed, inside the engineer's cloud. */
+  proposed?: Scheme | undefined;
+  /** The scheme as it was: drawn under the present one, dashed in pencil. */
+  ghost?: Scheme | undefined;
+  /** True while an answer is awaited for more than 0.1 s: the path drops to pencil. */
+  waiting?: boolean | undefined;
+  onElementPointerDown?: ElementPointerHandler | undefined;
+  onElementPointerEnter?: ((id: string) => void) | undefined;
+  onElementPointerLeave?: ((id: string) => void) | undefined;
+  /** Elements are tree items; Tab enters at the chosen one and arrow keys belong to the screen. */
+  onElementFocus?: ((id: string) => void) | undefined;
+};
+
+export type ElevationViewProps = ViewProps & {
+  side: Side;
+  /** Px from the origin of the field to the two ends of the level lines, so that they join the level strip. */
+  levelLinesFromPx?: number | undefined;
+  levelLinesToPx?: number | undefined;
+  /** Grid bubbles and dimension strings; left out on the desk and on the owner's page. */
+  bare?: boolean | undefined;
+  /** Scale figures and trees in pencil. */
+  figures?: boolean | undefined;
+};
+
+export type PlanViewProps = ViewProps & { storey: number; bare?: boolean | undefined };
+
+export type IsometricViewProps = ViewProps;
