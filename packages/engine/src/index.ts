@@ -1,3 +1,31 @@
 export {
-  sin, cos, tan, atan, atan2, asin, acos, exp, tanh, log, log10, pow, cbrt, hypot, sinDegThousandths, cosDegThousandths,
+  sin,
+  cos,
+  tan,
+  atan,
+  atan2,
+  asin,
+  acos,
+  exp,
+  tanh,
+  log,
+  log10,
+  pow,
+  cbrt,
+  hypot,
+  sinDegThousandths,
+  cosDegThousandths,
 } from "./numerics/elementary.ts";
+export { assess } from "./assess.ts";
+export { engineVersion } from "./engine-version.ts";
+export { catalogRows } from "./catalog/catalog-rows.ts";
+export type { CatalogRow, CatalogValue } from "./catalog/catalog-value.ts";
+export { containerTypeRows } from "./catalog/container-types.ts";
+export { containerDimensions } from "./catalog/container-dimensions.ts";
+export type { ContainerDimensions, FaceRect } from "./catalog/container-dimensions.ts";
+export { placeContainer, solidCorners, toLocal, toSite } from "./geometry/place.ts";
+export type { PlacedContainer, PlacedFitting, PlanFrame } from "./geometry/place.ts";
+export { faceFrame, pointOnFace } from "./geometry/face-frame.ts";
+export type { FaceFrame } from "./geometry/face-frame.ts";
+export { storeysOf } from "./geometry/storeys.ts";
+export type { Storey } from "./geometry/storeys.ts";

@@ -7,8 +7,16 @@ import { Certainty, Verdict } from "./verdict.ts";
 export const PointMm = z.strictObject({ xMm: z.number(), yMm: z.number(), zMm: z.number() }).meta({ id: "PointMm" });
 export type PointMm = z.infer<typeof PointMm>;
 
+/** The four corners every container has. */
 export const fittingNames = ["front-right", "front-left", "door-right", "door-left"] as const;
-export const FittingName = z.enum(fittingNames).meta({ id: "FittingName" });
+/** The four fittings a 45 ft container also has, at the spacing of a 40 ft one. */
+export const innerFittingNames = [
+  "front-right-inner",
+  "front-left-inner",
+  "door-right-inner",
+  "door-left-inner",
+] as const;
+export const FittingName = z.enum([...fittingNames, ...innerFittingNames]).meta({ id: "FittingName" });
 export type FittingName = z.infer<typeof FittingName>;
 
 /** A part of a container, named as in ISO 1496-1 and generic specifications. */
