@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ActId, Digest, ProjectId } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
-import { Role } from "./roles.ts";
+import { Role, roles } from "./roles.ts";
 import { Verdict } from "./verdict.ts";
 
 /** What happened, by kind. A payload sits in a side table, so that it can be withheld while proofs still hold. */
@@ -71,13 +71,20 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
 export const mayReadEntry = (held: readonly Role[], kind: RecordKind): boolean =>
   held.some((role) => maySee[kind].includes(role));
 
+/** Who acted: a person in a role, or the service itself when it assesses a revision. */
+export const Actor = Author.extend({ role: z.enum([...roles, "service"]) }).meta({ id: "Actor" });
+export type Actor = z.infer<typeof Actor>;
+
+/** The service as an actor: the nil UUID of RFC 9562 is no person's id. */
+export const serviceActor: Actor = { id: "00000000-0000-0000-0000-000000000000", name: "Cornerway", role: "service" };
+
 /** One act. `leaf` is the RFC 9162 leaf hash, `head` the tree head over entries 1 to `number`. */
 export const RecordEntry = z
   .strictObject({
     projectId: ProjectId,
     number: z.int().min(1),
     at: Moment,
-    actor: Author,
+    actor: Actor,
     kind: z.string(),
     leaf: Digest,
     head: Digest,

@@ -2,6 +2,8 @@ import { z } from "zod";
 import { Digest, ElementId, NoteId, PersonId, RequestId, RevisionId, StampId } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Role } from "./roles.ts";
+import { Scheme } from "./scheme.ts";
+import { DraftActDone } from "./session.ts";
 import { personText } from "./text.ts";
 
 export const Moment = z.iso.datetime().meta({ id: "Moment" });
@@ -29,11 +31,17 @@ export const Note = z
   .meta({ id: "Note" });
 export type Note = z.infer<typeof Note>;
 
+/** Identity of a mark as the engine gives it: printable ASCII. */
+export const MarkId = z
+  .string()
+  .regex(/^[\x20-\x7e]{1,400}$/, "1 to 400 printable ASCII characters")
+  .meta({ id: "MarkId" });
+
 export const NewNote = z
   .strictObject({
     id: NoteId,
     elementId: ElementId,
-    markId: z.string().max(400).nullable(),
+    markId: MarkId.nullable(),
     revision: RevisionLetter.nullable(),
     answers: NoteId.nullable(),
     text: personText(4000),
@@ -76,6 +84,29 @@ export const AnswerRequest = z
   ])
   .meta({ id: "AnswerRequest" });
 export type AnswerRequest = z.infer<typeof AnswerRequest>;
+
+/** What taking a request in would do to the draft as it is now. */
+export const RequestPreview = z
+  .strictObject({
+    requestId: RequestId,
+    /** The draft it was computed on. */
+    draftNumber: z.int().min(0),
+    /** Keys the request reads or writes that changed in the draft since its revision: taking in would be a conflict. */
+    changed: z.array(z.string()),
+    /** Why the draft cannot take it, when it cannot. */
+    refusal: z.string().nullable(),
+    /** The draft with the request taken in, and its digest; null when refused. */
+    scheme: Scheme.nullable(),
+    contentDigest: Digest.nullable(),
+  })
+  .meta({ id: "RequestPreview" });
+export type RequestPreview = z.infer<typeof RequestPreview>;
+
+/** `draft` is the act that took the request in; null when it was declined. */
+export const RequestAnswered = z
+  .strictObject({ request: ChangeRequest, draft: DraftActDone.nullable() })
+  .meta({ id: "RequestAnswered" });
+export type RequestAnswered = z.infer<typeof RequestAnswered>;
 
 export const dispositions = [
   "No exceptions taken",

@@ -2,7 +2,7 @@ import { z } from "zod";
 
 /**
  * What people write, at most `max` UTF-16 units. Normalised to NFC on the way in, so that two spellings of one text
- * have one digest; lone surrogates are refused because RFC 8785 cannot serialise them.
+ * have one digest; lone surrogates are refused because RFC 8785 cannot serialise them, NUL because databases cannot keep it.
  */
 export const personText = (max: number) =>
   z
@@ -10,6 +10,7 @@ export const personText = (max: number) =>
     .min(1)
     .max(max)
     .refine((text) => text.isWellFormed(), "holds half of a character (a lone surrogate); type it again")
+    .refine((text) => !text.includes("\0"), "holds a NUL character; type it again")
     .transform((text) => text.normalize("NFC"));
 
 /** A short label on a drawing such as G1, D3 or P2. */
