@@ -1,0 +1,169 @@
+/**
+ * Partial LDLᵀ of one front, row by row. `panel` (n × k, row-major, lower trapezoid) is overwritten by L, `work` (n × k)
+ * by L·D; `remainder` ((n−k) × (n−k), row-major, lower half) by what is passed on. `settle` sees every pivot before it is
+ * used and returns the value to divide by.
+ */
+export function eliminateFront(
+  n: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  remainder: Float64Array,
+  diagonal: Float64Array,
+  settle: (pivot: number, index: number) => number,
+): void {
+  factorPivots(k, panel, work, diagonal, settle);
+  reducePanel(n, k, panel, work, diagonal);
+  updateRemainder(n, k, panel, work, remainder);
+}
+
+function factorPivots(
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  diagonal: Float64Array,
+  settle: (pivot: number, index: number) => number,
+): void {
+  for (let i = 0; i < k; i++) {
+    const row = i * k;
+    let pivot = panel[row + i] ?? 0;
+    for (let j = 0; j < i; j++) {
+      const other = j * k;
+      let sum = panel[row + j] ?? 0;
+      for (let p = 0; p < j; p++) sum -= (work[row + p] ?? 0) * (panel[other + p] ?? 0);
+      const l = sum / (diagonal[j] ?? 0);
+      work[row + j] = sum;
+      panel[row + j] = l;
+      pivot -= sum * l;
+    }
+    diagonal[i] = settle(pivot, i);
+  }
+}
+
+/** Rows below the pivots, four at a time: each loaded row of L serves four. */
+function reducePanel(n: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
+  let i = k;
+  for (; i + 3 < n; i += 4) reduceFourRows(i * k, k, panel, work, diagonal);
+  for (; i < n; i++) reduceRow(i * k, k, panel, work, diagonal);
+}
+
+function reduceFourRows(a: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
+  const b = a + k;
+  const c = b + k;
+  const d = c + k;
+  for (let j = 0; j < k; j++) {
+    const other = j * k;
+    let s0 = panel[a + j] ?? 0;
+    let s1 = panel[b + j] ?? 0;
+    let s2 = panel[c + j] ?? 0;
+    let s3 = panel[d + j] ?? 0;
+    for (let p = 0; p < j; p++) {
+      const l = panel[other + p] ?? 0;
+      s0 -= (work[a + p] ?? 0) * l;
+      s1 -= (work[b + p] ?? 0) * l;
+      s2 -= (work[c + p] ?? 0) * l;
+      s3 -= (work[d + p] ?? 0) * l;
+    }
+    const pivot = diagonal[j] ?? 0;
+    work[a + j] = s0;
+    work[b + j] = s1;
+    work[c + j] = s2;
+    work[d + j] = s3;
+    panel[a + j] = s0 / pivot;
+    panel[b + j] = s1 / pivot;
+    panel[c + j] = s2 / pivot;
+    panel[d + j] = s3 / pivot;
+  }
+}
+
+function reduceRow(a: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
+  for (let j = 0; j < k; j++) {
+    const other = j * k;
+    let sum = panel[a + j] ?? 0;
+    for (let p = 0; p < j; p++) sum -= (work[a + p] ?? 0) * (panel[other + p] ?? 0);
+    work[a + j] = sum;
+    panel[a + j] = sum / (diagonal[j] ?? 0);
+  }
+}
+
+/** remainder −= (L·D)·Lᵀ on the lower half, in tiles of two rows by four columns. */
+function updateRemainder(n: number, k: number, panel: Float64Array, work: Float64Array, remainder: Float64Array): void {
+  const m = n - k;
+  for (let i = 0; i < m; i += 2) {
+    const pair = i + 1 < m;
+    const last = pair ? i + 1 : i; // columns beyond the diagonal fall in the unused upper half
+    let j = 0;
+    if (pair) for (; j + 3 <= last; j += 4) updateTile(i, j, m, k, panel, work, remainder);
+    for (; j <= last; j++) {
+      updateEntry(i, j, m, k, panel, work, remainder);
+      if (pair) updateEntry(i + 1, j, m, k, panel, work, remainder);
+    }
+  }
+}
+
+function updateTile(
+  i: number,
+  j: number,
+  m: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  remainder: Float64Array,
+): void {
+  const wa = (i + k) * k;
+  const wb = wa + k;
+  const l0 = (j + k) * k;
+  const l1 = l0 + k;
+  const l2 = l1 + k;
+  const l3 = l2 + k;
+  let a0 = 0,
+    a1 = 0,
+    a2 = 0,
+    a3 = 0,
+    b0 = 0,
+    b1 = 0,
+    b2 = 0,
+    b3 = 0;
+  for (let p = 0; p < k; p++) {
+    const a = work[wa + p] ?? 0;
+    const b = work[wb + p] ?? 0;
+    const x0 = panel[l0 + p] ?? 0;
+    const x1 = panel[l1 + p] ?? 0;
+    const x2 = panel[l2 + p] ?? 0;
+    const x3 = panel[l3 + p] ?? 0;
+    a0 += a * x0;
+    a1 += a * x1;
+    a2 += a * x2;
+    a3 += a * x3;
+    b0 += b * x0;
+    b1 += b * x1;
+    b2 += b * x2;
+    b3 += b * x3;
+  }
+  const ra = i * m + j;
+  const rb = ra + m;
+  remainder[ra] = (remainder[ra] ?? 0) - a0;
+  remainder[ra + 1] = (remainder[ra + 1] ?? 0) - a1;
+  remainder[ra + 2] = (remainder[ra + 2] ?? 0) - a2;
+  remainder[ra + 3] = (remainder[ra + 3] ?? 0) - a3;
+  remainder[rb] = (remainder[rb] ?? 0) - b0;
+  remainder[rb + 1] = (remainder[rb + 1] ?? 0) - b1;
+  remainder[rb + 2] = (remainder[rb + 2] ?? 0) - b2;
+  remainder[rb + 3] = (remainder[rb + 3] ?? 0) - b3;
+}
+
+function updateEntry(
+  i: number,
+  j: number,
+  m: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  remainder: Float64Array,
+): void {
+  const w = (i + k) * k;
+  const l = (j + k) * k;
+  let sum = 0;
+  for (let p = 0; p < k; p++) sum += (work[w + p] ?? 0) * (panel[l + p] ?? 0);
+  remainder[i * m + j] = (remainder[i * m + j] ?? 0) - sum;
+}

@@ -1,0 +1,184 @@
+import { eliminateFront } from "./front-kernel.ts";
+import type { Front, FrontTree } from "./front-tree.ts";
+import { SUSPECT_PIVOT_RATIO } from "./tolerances.ts";
+
+/** A symmetric contribution; equations of −1 (held freedoms) are skipped. `matrix` is full, row-major. */
+export interface SparseElement {
+  readonly equations: Int32Array;
+  readonly matrix: Float64Array;
+}
+
+export interface SparseFactor {
+  readonly tree: FrontTree;
+  /** L of each front, n × pivots, row-major. */
+  readonly panels: readonly Float64Array[];
+  readonly diagonal: Float64Array;
+  /** What is left on the retained unknowns (their Schur complement), full, row-major. */
+  readonly schur: Float64Array;
+  /** Sum of the contributions on each equation's diagonal. */
+  readonly assembledDiagonal: Float64Array;
+  /** Equations whose pivot nearly vanished; each was held by a spring equal to its assembled diagonal. */
+  readonly loose: readonly number[];
+}
+
+/**
+ * Multifrontal LDLᵀ without row exchanges (stiffness is positive definite when nothing moves freely).
+ * Source: Duff and Reid, ACM Trans. Math. Softw. 9 (1983) (from memory).
+ * `trusted` equations keep their pivot however small.
+ */
+export function factorise(
+  tree: FrontTree,
+  elements: readonly SparseElement[],
+  trusted: ReadonlySet<number> = new Set(),
+): SparseFactor {
+  const assembledDiagonal = sumDiagonals(tree.equations, elements);
+  const diagonal = new Float64Array(tree.equations);
+  const loose: number[] = [];
+  const settle = (pivot: number, equation: number): number => {
+    const assembled = assembledDiagonal[equation] ?? 0;
+    if (pivot > SUSPECT_PIVOT_RATIO * assembled || (pivot > 0 && trusted.has(equation))) return pivot;
+    loose.push(equation);
+    return pivot + (assembled > 0 ? assembled : 1);
+  };
+  const { panels, schur } = new Elimination(tree, elements).run(diagonal, settle);
+  return { tree, panels, diagonal, schur, assembledDiagonal, loose };
+}
+
+function sumDiagonals(equations: number, elements: readonly SparseElement[]): Float64Array {
+  const sum = new Float64Array(equations);
+  for (const { equations: rows, matrix } of elements) {
+    for (let i = 0; i < rows.length; i++) {
+      const row = rows[i] ?? -1;
+      if (row >= 0) sum[row] = (sum[row] ?? 0) + (matrix[i * rows.length + i] ?? 0);
+    }
+  }
+  return sum;
+}
+
+class Elimination {
+  private readonly tree: FrontTree;
+  private readonly elementsOf: SparseElement[][];
+  private readonly waiting: { rows: Int32Array; values: Float64Array }[][];
+  private readonly place: Int32Array; // equation → row of the current front
+  private work = new Float64Array(0);
+
+  constructor(tree: FrontTree, elements: readonly SparseElement[]) {
+    this.tree = tree;
+    this.elementsOf = tree.fronts.map(() => []);
+    this.waiting = tree.fronts.map(() => []);
+    this.place = new Int32Array(tree.equations);
+    for (const element of elements) this.elementsOf[this.frontOf(element)]?.push(element);
+  }
+
+  run(diagonal: Float64Array, settle: (pivot: number, equation: number) => number) {
+    const panels: Float64Array[] = [];
+    let schur = new Float64Array(0);
+    this.tree.fronts.forEach((front, index) => {
+      const n = front.rows.length;
+      const panel = new Float64Array(n * front.pivots);
+      const remainder = new Float64Array((n - front.pivots) * (n - front.pivots));
+      this.assemble(front, index, panel, remainder);
+      this.eliminate(front, panel, remainder, diagonal, settle);
+      panels.push(panel);
+      if (index === this.tree.fronts.length - 1) schur = mirrored(remainder, n);
+      else this.passOn(front, remainder);
+    });
+    return { panels, schur };
+  }
+
+  private frontOf({ equations }: SparseElement): number {
+    let first = this.tree.fronts.length; // an element on held freedoms only belongs nowhere
+    for (const equation of equations) {
+      if (equation >= 0) first = Math.min(first, this.tree.frontOf[equation] ?? first);
+    }
+    return first;
+  }
+
+  private assemble(front: Front, index: number, panel: Float64Array, remainder: Float64Array): void {
+    const { place } = this;
+    front.rows.forEach((equation, row) => (place[equation] = row));
+    for (const element of this.elementsOf[index] ?? []) addElement(element, place, front, panel, remainder);
+    for (const child of this.waiting[index] ?? []) addRemainder(child, place, front, panel, remainder);
+    this.waiting[index] = [];
+  }
+
+  private eliminate(
+    front: Front,
+    panel: Float64Array,
+    remainder: Float64Array,
+    diagonal: Float64Array,
+    settle: (pivot: number, equation: number) => number,
+  ): void {
+    if (front.pivots === 0) return;
+    const first = front.rows[0] ?? 0;
+    if (this.work.length < panel.length) this.work = new Float64Array(panel.length);
+    const own = diagonal.subarray(first, first + front.pivots);
+    eliminateFront(front.rows.length, front.pivots, panel, this.work, remainder, own, (pivot, i) =>
+      settle(pivot, first + i),
+    );
+  }
+
+  private passOn(front: Front, values: Float64Array): void {
+    if (values.length === 0) return;
+    this.waiting[front.parent]?.push({ rows: front.rows.subarray(front.pivots), values });
+  }
+}
+
+function addElement(
+  { equations, matrix }: SparseElement,
+  place: Int32Array,
+  front: Front,
+  panel: Float64Array,
+  remainder: Float64Array,
+): void {
+  const size = equations.length;
+  const k = front.pivots;
+  const m = front.rows.length - k;
+  for (let a = 0; a < size; a++) {
+    const equation = equations[a] ?? -1;
+    if (equation < 0) continue;
+    const i = place[equation] ?? 0;
+    for (let b = 0; b < size; b++) {
+      const other = equations[b] ?? -1;
+      if (other < 0) continue;
+      const j = place[other] ?? 0;
+      if (j > i) continue;
+      const value = matrix[a * size + b] ?? 0;
+      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
+      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
+    }
+  }
+}
+
+function addRemainder(
+  { rows, values }: { rows: Int32Array; values: Float64Array },
+  place: Int32Array,
+  front: Front,
+  panel: Float64Array,
+  remainder: Float64Array,
+): void {
+  const size = rows.length;
+  const k = front.pivots;
+  const m = front.rows.length - k;
+  for (let a = 0; a < size; a++) {
+    const i = place[rows[a] ?? 0] ?? 0;
+    for (let b = 0; b <= a; b++) {
+      const j = place[rows[b] ?? 0] ?? 0;
+      const value = values[a * size + b] ?? 0;
+      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
+      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
+    }
+  }
+}
+
+function mirrored(lower: Float64Array, size: number): Float64Array<ArrayBuffer> {
+  const full = new Float64Array(size * size);
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j <= i; j++) {
+      const value = lower[i * size + j] ?? 0;
+      full[i * size + j] = value;
+      full[j * size + i] = value;
+    }
+  }
+  return full;
+}

@@ -1,0 +1,25 @@
+/** Half the distance from 1 to the next double: the relative error of one rounded operation (IEEE 754). */
+export const UNIT_ROUNDOFF = 1.1102230246251565e-16;
+
+/**
+ * Relative error that `operations` rounded operations in a row can leave, γₙ = n·u/(1 − n·u).
+ * Source: Higham, Accuracy and Stability of Numerical Algorithms, lemma 3.1 (from memory).
+ */
+export function roundingBound(operations: number): number {
+  return (operations * UNIT_ROUNDOFF) / (1 - operations * UNIT_ROUNDOFF);
+}
+
+/**
+ * A pivot smaller than this part of its own diagonal is looked at again as a possible mechanism. Only a cost setting:
+ * the decision is made by the residual of the movement found (see analysis/mechanism.ts), never by this number.
+ */
+export const SUSPECT_PIVOT_RATIO = 1.5e-8; // √u
+
+/** Corners of a panel may miss a rectangle by this part of its diagonal: drawn coordinates are rounded. */
+export const RECTANGLE_TOLERANCE = 1e-4;
+
+/**
+ * Accuracy claimed for solved values, relative to the largest value of the same kind in the same solution. A contact that
+ * pulls, or overlaps, by less than this cannot be told from one that just touches.
+ */
+export const SOLUTION_ACCURACY = 1e-9;
