@@ -1,0 +1,30 @@
+import { explainTrouble } from "./explain-trouble.mjs";
+import { StartFailure, Stopped } from "./start-failure.mjs";
+import { watchForStop } from "./watch-for-stop.mjs";
+
+const ENDED_BY_CTRL_C = 130; // 128 + SIGINT, as shells report it
+
+/**
+ * Runs a command of this folder to the end of the process: one line for a failure the user can mend, a trace for a fault of ours.
+ * @param {(signal: AbortSignal) => Promise<void>} command
+ */
+export async function runCommand(command) {
+  // The terminal may be gone before we are; that must not cut short an orderly end.
+  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => undefined);
+  const signal = watchForStop(process.env);
+  process.exitCode = await exitStatus(() => command(signal));
+  process.exit();
+}
+
+/** @param {() => Promise<void>} work */
+async function exitStatus(work) {
+  try {
+    await work();
+    return 0;
+  } catch (caught) {
+    const error = explainTrouble(caught);
+    if (error instanceof Stopped) return ENDED_BY_CTRL_C;
+    console.error(error instanceof StartFailure ? error.message : error);
+    return 1;
+  }
+}

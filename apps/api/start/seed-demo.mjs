@@ -1,0 +1,49 @@
+import { runStep } from "./run-step.mjs";
+import { StartFailure } from "./start-failure.mjs";
+
+/**
+ * @typedef {{ name: string, role: string, email: string, password: string }} SignIn
+ */
+
+/**
+ * Has the demo project made where it is missing and returns who may sign in to it. Repeated, it changes nothing.
+ * @param {object} plan
+ * @param {string[]} plan.words what node runs; its last line of output is `{"signIns":[…]}`
+ * @param {{ ownerUrl: string, serviceUrl: string }} plan.database
+ * @param {NodeJS.ProcessEnv} plan.environment
+ * @param {AbortSignal} plan.signal
+ * @returns {Promise<SignIn[]>}
+ */
+export async function seedDemo({ words, database, environment, signal }) {
+  const env = { ...environment, DATABASE_URL: database.serviceUrl, OWNER_DATABASE_URL: database.ownerUrl };
+  const { ok, output, stdout } = await runStep({ name: "seed", words: [process.execPath, ...words], env, signal });
+  const signIns = ok ? readSignIns(stdout) : undefined;
+  if (signIns === undefined) throw new StartFailure(`The demo could not be made (${lastLine(output)}): see .cache/seed.log.`);
+  return signIns;
+}
+
+/**
+ * @param {SignIn[]} signIns
+ * @returns {string[]} one line each, in columns
+ */
+export function signInLines(signIns) {
+  if (signIns.length === 0) return [];
+  const width = (/** @type {"role" | "name" | "email"} */ key) => Math.max(...signIns.map((signIn) => signIn[key].length));
+  const [role, name, email] = [width("role"), width("name"), width("email")];
+  const row = (/** @type {SignIn} */ one) => `  ${one.role.padEnd(role)}  ${one.name.padEnd(name)}  ${one.email.padEnd(email)}  ${one.password}`;
+  return ["Sign-ins of the demo (role, name, address, password):", ...signIns.map(row)];
+}
+
+/**
+ * @param {string} stdout
+ * @returns {SignIn[] | undefined}
+ */
+function readSignIns(stdout) {
+  const line = stdout.split("\n").findLast((text) => text.startsWith('{"signIns"'));
+  return line === undefined ? undefined : JSON.parse(line).signIns;
+}
+
+/** @param {string} output */
+function lastLine(output) {
+  return (output.trimEnd().split("\n").findLast((line) => /error/i.test(line)) ?? output.trimEnd().split("\n").at(-1) ?? "no output").trim();
+}

@@ -1,0 +1,43 @@
+// `npm run seed:demo -- [--reset]`: sees to the demo in the database of the running service, or in the one `npm start` would use.
+import path from "node:path";
+import { CLONE } from "./clone.mjs";
+import { chooseDataFolder } from "./data-folder.mjs";
+import { takeLock } from "./folder-lock.mjs";
+import { openDatabase } from "./open-database.mjs";
+import { prepareBuilt } from "./prepare-built.mjs";
+import { prepareClone } from "./prepare-clone.mjs";
+import { runCommand } from "./run-command.mjs";
+import { say } from "./say.mjs";
+import { seedDemo, signInLines } from "./seed-demo.mjs";
+import { StartFailure } from "./start-failure.mjs";
+
+const DIST = path.join(CLONE, "apps/api/dist");
+
+await runCommand(async (signal) => {
+  const { folder: dataFolder } = chooseDataFolder(CLONE, process.env);
+  await prepareClone(prepareBuilt, signal);
+  const taken = takeLock(path.join(dataFolder, "start.lock"));
+  if ("heldBy" in taken) return seed(addressesOf(taken.heldBy), signal);
+  try {
+    const database = await openDatabase({ loadDatabase: () => import(path.join(DIST, "database/index.js")), dataFolder, environment: process.env });
+    await seed(database, signal).finally(() => database.stop());
+  } finally {
+    taken.lock.release();
+  }
+});
+
+/**
+ * @param {{ ownerUrl: string, serviceUrl: string }} database
+ * @param {AbortSignal} signal
+ */
+async function seed(database, signal) {
+  const words = [path.join(DIST, "seed.js"), ...process.argv.slice(2)];
+  const signIns = await seedDemo({ words, database, environment: process.env, signal });
+  for (const line of ["The demo is there.", ...signInLines(signIns)]) say(line);
+}
+
+/** @param {import("./folder-lock.mjs").LockNote} note */
+function addressesOf({ ownerUrl, serviceUrl }) {
+  if (typeof ownerUrl === "string" && typeof serviceUrl === "string") return { ownerUrl, serviceUrl };
+  throw new StartFailure("Cornerway is still coming up in this clone: wait for its address to appear, then repeat.");
+}
