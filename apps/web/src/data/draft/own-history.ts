@@ -1,0 +1,44 @@
+import { touchedByAll } from "@cornerway/schema";
+import type { Operation, Scheme } from "@cornerway/schema";
+import { elementById } from "../../tools/element-by-id.ts";
+
+/** One act of this page that can be taken back. */
+export interface OwnAct {
+  id: string;
+  operations: Operation[];
+  inverse: Operation[];
+  /** Each element the act wrote, as the act left it; null where it left nothing. */
+  left: Record<string, string | null>;
+}
+
+export interface OwnHistory {
+  done: OwnAct[];
+  undone: OwnAct[];
+}
+
+export const emptyHistory: OwnHistory = { done: [], undone: [] };
+
+const most = 200;
+
+/** A new act ends the way forward. */
+export const remember = (history: OwnHistory, act: OwnAct): OwnHistory => ({
+  done: [...history.done.slice(1 - most), act],
+  undone: [],
+});
+
+/** What an act wrote, as it stands after it. */
+export function ownAct(id: string, operations: Operation[], inverse: Operation[], before: Scheme, after: Scheme): OwnAct {
+  const writes = touchedByAll(before, operations).writes.filter((key) => !key.startsWith("tag:"));
+  return { id, operations, inverse, left: Object.fromEntries(writes.map((key) => [key, asText(after, key)])) };
+}
+
+/** The elements someone changed since the act; empty when it can be taken back. */
+export const changedSince = (act: OwnAct, scheme: Scheme): string[] =>
+  Object.entries(act.left)
+    .filter(([key, left]) => asText(scheme, key) !== left)
+    .map(([key]) => key);
+
+function asText(scheme: Scheme, key: string): string | null {
+  const element = key === "site" ? scheme.site : elementById(scheme, key);
+  return element === undefined ? null : JSON.stringify(Object.entries(element).sort(([a], [b]) => (a < b ? -1 : 1)));
+}

@@ -1,0 +1,33 @@
+import { Session } from "@cornerway/schema";
+import type { SignIn } from "@cornerway/schema";
+import { useQuery } from "@tanstack/react-query";
+import { z } from "zod";
+import { csrfToken } from "./csrf-token.ts";
+import { http, isProblem } from "./http.ts";
+
+export const sessionKey = ["session"] as const;
+
+/** Who is signed in, or null. */
+export async function fetchSession(): Promise<Session | null> {
+  try {
+    return keep(await http(Session, "/api/session"));
+  } catch (error) {
+    if (isProblem(error, "not-signed-in")) return null;
+    throw error;
+  }
+}
+
+export const useSession = () => useQuery({ queryKey: sessionKey, queryFn: fetchSession, staleTime: 5 * 60_000 });
+
+export const signIn = async (words: SignIn): Promise<Session> =>
+  keep(await http(Session, "/api/session", { method: "POST", body: words }));
+
+export async function signOut(): Promise<void> {
+  await http(z.unknown(), "/api/session", { method: "DELETE" });
+  csrfToken.value = "";
+}
+
+function keep(session: Session): Session {
+  csrfToken.value = session.csrfToken;
+  return session;
+}

@@ -1,0 +1,15 @@
+import { assess } from "@cornerway/engine";
+import type { AssessAnswer, AssessQuestion } from "./messages.ts";
+
+/** The engine on a thread of its own: one scheme in, one assessment out. */
+addEventListener("message", ({ data }: MessageEvent<AssessQuestion>) => {
+  postMessage(answer(data));
+});
+
+function answer({ turn, scheme }: AssessQuestion): AssessAnswer {
+  try {
+    return { turn, assessment: assess(scheme) };
+  } catch (error) {
+    return { turn, broke: error instanceof Error ? error.message : String(error) };
+  }
+}
