@@ -28,7 +28,7 @@ afterEach(async () => {
 });
 
 it("Ctrl-C lets the write in flight finish, leaves no process, and the next start has the row", async () => {
-  await endsWell((service) => service.signalGroup("SIGINT"));
+  await expectGoodEnd((service) => service.signalGroup("SIGINT"));
 });
 
 it("Ctrl-C ends the start itself with status 0", async () => {
@@ -39,19 +39,19 @@ it("Ctrl-C ends the start itself with status 0", async () => {
 });
 
 it("SIGTERM to npm alone does the same", async () => {
-  await endsWell((service) => process.kill(service.child.pid ?? 0, "SIGTERM"));
+  await expectGoodEnd((service) => process.kill(service.child.pid ?? 0, "SIGTERM"));
 });
 
 it("npm killed outright does the same: the start notices that its caller is gone", async () => {
-  await endsWell((service) => process.kill(service.child.pid ?? 0, "SIGKILL"));
+  await expectGoodEnd((service) => process.kill(service.child.pid ?? 0, "SIGKILL"));
 });
 
 it("a hung-up terminal does the same", async () => {
-  await endsWell((service) => service.signalGroup("SIGHUP"));
+  await expectGoodEnd((service) => service.signalGroup("SIGHUP"));
 });
 
 it("the start killed outright does the same: server and database end by themselves", async () => {
-  await endsWell(() => process.kill(only("start-slow-service"), "SIGKILL"));
+  await expectGoodEnd(() => process.kill(only("start-slow-service"), "SIGKILL"));
 });
 
 it("everything but the database killed outright: the next start ends that one, opens the data and has every committed row", async () => {
@@ -99,7 +99,7 @@ it("root is told where data must go when PostgreSQL's account cannot enter the c
   expect(service.output()).toContain("set CORNERWAY_DATA to a folder open to others");
 });
 
-async function endsWell(end: (service: Launched) => void): Promise<void> {
+async function expectGoodEnd(end: (service: Launched) => void): Promise<void> {
   const service = await start();
   const address = await service.address;
   await write(address, "done", 0);

@@ -3,10 +3,10 @@ import path from "node:path";
 import { isAlive, processLife } from "./process-life.mjs";
 
 /**
- * What a lock file says: who holds it, which processes work for the holder, and anything the holder wants others to know.
+ * What a lock file says: who holds it, which processes work for the holder, where the service is, and its database.
  * @typedef {{ holder: import("./process-life.mjs").ProcessLife,
  *             workers: import("./process-life.mjs").ProcessLife[],
- *             [note: string]: unknown }} LockNote
+ *             address?: string, ownerUrl?: string, serviceUrl?: string }} LockNote
  *
  * @typedef {object} FolderLock
  * @property {LockNote | undefined} leftOver note of an earlier holder that was killed; its workers may still run
@@ -21,6 +21,7 @@ import { isAlive, processLife } from "./process-life.mjs";
  */
 export function takeLock(file) {
   mkdirSync(path.dirname(file), { recursive: true });
+  /** @type {LockNote} */
   const own = { holder: processLife(process.pid), workers: [] };
   /** @type {LockNote | undefined} */
   let leftOver;

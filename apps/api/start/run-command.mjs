@@ -6,7 +6,7 @@ const ENDED_BY_CTRL_C = 130; // 128 + SIGINT, as shells report it
 
 /**
  * Runs a command of this folder to the end of the process: one line for a failure the user can mend, a trace for a fault of ours.
- * @param {(signal: AbortSignal) => Promise<void>} command
+ * @param {(signal: AbortSignal) => Promise<number | void>} command resolves with the exit status where that is not 0
  */
 export async function runCommand(command) {
   // The terminal may be gone before we are; that must not cut short an orderly end.
@@ -16,11 +16,10 @@ export async function runCommand(command) {
   process.exit();
 }
 
-/** @param {() => Promise<void>} work */
+/** @param {() => Promise<number | void>} work */
 async function exitStatus(work) {
   try {
-    await work();
-    return 0;
+    return (await work()) ?? 0;
   } catch (caught) {
     const error = explainTrouble(caught);
     if (error instanceof Stopped) return ENDED_BY_CTRL_C;

@@ -21,6 +21,7 @@ import { superviseServer } from "./supervise-server.mjs";
  * @property {string} [migrationsFolder] those of the clone by default
  * @property {string[]} serverWords what node runs to serve
  * @property {string[]} seedWords what node runs to see to the demo
+ * @property {(address: string, dataFolder: string) => Promise<{ stop: () => Promise<void> }>} [beside] what runs beside the server and ends before it
  *
  * @typedef {object} Asked
  * @property {NodeJS.ProcessEnv} environment
@@ -81,7 +82,7 @@ async function withDatabase(service, dataFolder, lock, work) {
  * @param {{ database: import("../src/database/index.ts").RunningPostgres, dataFolder: string,
  *           lock: import("./folder-lock.mjs").FolderLock, host: string }} place
  */
-async function serve({ environment, signal, serverWords, seedWords }, { database, dataFolder, lock, host }) {
+async function serve({ environment, signal, serverWords, seedWords, beside }, { database, dataFolder, lock, host }) {
   const signIns = await seedDemo({ words: seedWords, database, environment, signal });
   const port = await choosePort(environment, host);
   const address = `http://${host}:${port}`;
@@ -93,11 +94,14 @@ async function serve({ environment, signal, serverWords, seedWords }, { database
     lifeline: database.lifeline,
     onLaunch: (pid) => lock.note({ workers: [processLife(pid)], address }),
   });
+  let extra;
   try {
+    extra = await beside?.(address, dataFolder);
     for (const line of [`Cornerway is at ${address}`, ...signInLines(signIns), "Ctrl-C ends it."]) say(line);
     await untilEnd(signal, server, database);
     say("Ending: requests in flight are finished first …");
   } finally {
+    await extra?.stop();
     await server.stop();
   }
 }

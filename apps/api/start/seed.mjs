@@ -19,12 +19,25 @@ await runCommand(async (signal) => {
   const taken = takeLock(path.join(dataFolder, "start.lock"));
   if ("heldBy" in taken) return seed(addressesOf(taken.heldBy), signal);
   try {
-    const database = await openDatabase({ loadDatabase: () => import(path.join(DIST, "database/index.js")), dataFolder, environment: process.env });
-    await seed(database, signal).finally(() => database.stop());
+    await seedStopped(dataFolder, signal);
   } finally {
     taken.lock.release();
   }
 });
+
+/**
+ * @param {string} dataFolder
+ * @param {AbortSignal} signal
+ */
+async function seedStopped(dataFolder, signal) {
+  const loadDatabase = () => import(path.join(DIST, "database/index.js"));
+  const database = await openDatabase({ loadDatabase, dataFolder, environment: process.env });
+  try {
+    await seed(database, signal);
+  } finally {
+    await database.stop();
+  }
+}
 
 /**
  * @param {{ ownerUrl: string, serviceUrl: string }} database
@@ -38,6 +51,6 @@ async function seed(database, signal) {
 
 /** @param {import("./folder-lock.mjs").LockNote} note */
 function addressesOf({ ownerUrl, serviceUrl }) {
-  if (typeof ownerUrl === "string" && typeof serviceUrl === "string") return { ownerUrl, serviceUrl };
+  if (ownerUrl !== undefined && serviceUrl !== undefined) return { ownerUrl, serviceUrl };
   throw new StartFailure("Cornerway is still coming up in this clone: wait for its address to appear, then repeat.");
 }

@@ -6,7 +6,11 @@ import pg from "pg";
 const pool = new pg.Pool({ connectionString: process.env["DATABASE_URL"] });
 const routes = { "/ready": () => "ready", "/rows": rows, "/write": write };
 
-const server = createServer(async (request, response) => {
+const server = createServer((request, response) => void answer(request, response));
+server.listen(Number(process.env["PORT"]), process.env["HOST"]);
+process.once("SIGTERM", () => server.close(() => void pool.end()));
+
+async function answer(request, response) {
   const url = new URL(request.url ?? "/", "http://localhost");
   response.setHeader("connection", "close");
   try {
@@ -15,9 +19,7 @@ const server = createServer(async (request, response) => {
     response.statusCode = 500;
     response.end(String(error));
   }
-});
-server.listen(Number(process.env["PORT"]), process.env["HOST"]);
-process.once("SIGTERM", () => server.close(() => pool.end()));
+}
 
 async function rows() {
   return (await pool.query("select name from kept_row order by name")).rows.map(({ name }) => name);

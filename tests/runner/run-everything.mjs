@@ -1,0 +1,40 @@
+import { ensureInstalled } from "../../apps/api/start/install.mjs";
+import { prepareBuilt } from "../../apps/api/start/prepare-built.mjs";
+import { prepareClone } from "../../apps/api/start/prepare-clone.mjs";
+import { runCommand } from "../../apps/api/start/run-command.mjs";
+import { say } from "../../apps/api/start/say.mjs";
+import { StartFailure } from "../../apps/api/start/start-failure.mjs";
+import { runChecks } from "./checks.mjs";
+import { ensureChromium } from "./chromium.mjs";
+import { runSuites } from "./suites.mjs";
+import { summaryLines } from "./summary.mjs";
+
+/** @typedef {{ name: string, passed: number, failed: number, skipped: number, seconds: number }} Tally */
+
+/** The whole of `npm test`, down to the exit status of the process: 0 only when nothing failed. */
+export function runEverything() {
+  return runCommand(async (signal) => {
+    await prepareClone(ensureInstalled, signal);
+    const tallies = [await build(signal), ...(await runChecks(signal)), ...(await runSuites(await ensureChromium(signal), signal))];
+    for (const line of summaryLines(tallies)) say(line);
+    return tallies.some(({ failed }) => failed > 0) ? 1 : 0;
+  });
+}
+
+/**
+ * The suites that run the built service need it, and a tree that does not build has failed already.
+ * @param {AbortSignal} signal
+ * @returns {Promise<Tally>}
+ */
+async function build(signal) {
+  const startMs = performance.now();
+  const tally = (/** @type {number} */ failed) => ({ name: "build", passed: 1 - failed, failed, skipped: 0, seconds: (performance.now() - startMs) / 1000 });
+  try {
+    await prepareClone(prepareBuilt, signal);
+    return tally(0);
+  } catch (error) {
+    if (!(error instanceof StartFailure)) throw error;
+    say(error.message);
+    return tally(1);
+  }
+}
