@@ -14,11 +14,23 @@ export default defineConfig({
       { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
       {
         ...source,
-        test: { name: "api", include: ["apps/api/test/**/*.test.ts"], globalSetup: [database], testTimeout: 60_000, hookTimeout: 60_000 },
+        test: {
+          name: "api",
+          include: ["apps/api/test/**/*.test.ts"],
+          globalSetup: [database],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
       },
       {
         ...source,
-        test: { name: "lifecycle", include: ["tests/lifecycle/**/*.test.ts"], fileParallelism: false, testTimeout: 90_000, hookTimeout: 90_000 },
+        test: {
+          name: "lifecycle",
+          include: ["tests/lifecycle/**/*.test.ts"],
+          fileParallelism: false,
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
+        },
       },
       {
         ...source,

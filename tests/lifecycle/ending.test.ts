@@ -68,7 +68,9 @@ it("the database killed outright ends the start with one line, and the next star
   await write(await service.address, "before", 0);
   process.kill(database(), "SIGKILL");
   await service.ended;
-  expect(service.output()).toContain("The database ended by itself: see postgres.log in the data folder and start again.");
+  expect(service.output()).toContain(
+    "The database ended by itself: see postgres.log in the data folder and start again.",
+  );
   expect(await processesLeft(dataFolder, 5_000)).toEqual([]);
   expect(await rowsAfterRestart()).toEqual(["before"]);
 });
@@ -87,7 +89,9 @@ it("a second start on the same data says where the first one is and leaves it al
   const address = await first.address;
   const second = await start();
   await second.ended;
-  expect(second.output()).toContain(`Cornerway already runs from this clone (at ${address}, process ${only("start-slow-service")})`);
+  expect(second.output()).toContain(
+    `Cornerway already runs from this clone (at ${address}, process ${only("start-slow-service")})`,
+  );
   expect(await write(address, "still", 0)).toBe("written");
 });
 
@@ -129,7 +133,9 @@ async function write(address: string, name: string, ms: number): Promise<unknown
 }
 
 function only(word: string): number {
-  const found = processesOf(dataFolder).filter(({ words }) => words[0]?.endsWith("node") && words.some((each) => each.includes(word)));
+  const found = processesOf(dataFolder).filter(
+    ({ words }) => words[0]?.endsWith("node") && words.some((each) => each.includes(word)),
+  );
   expect(found).toHaveLength(1);
   return found[0]?.pid ?? 0;
 }

@@ -4,7 +4,9 @@ import { engineSources } from "./engine-sources.ts";
 
 const sources = engineSources();
 const found = sources.flatMap(({ file, source }) =>
-  determinismBreaches(source, file).map(({ line, what }) => `packages/engine/src/${file}:${line}: ${what} is not allowed in the engine`),
+  determinismBreaches(source, file).map(
+    ({ line, what }) => `packages/engine/src/${file}:${line}: ${what} is not allowed in the engine`,
+  ),
 );
 for (const line of found) console.log(line);
 console.log(`${sources.length} files of the engine read, ${found.length} breaches`);

@@ -4,7 +4,9 @@ import { engineSources } from "./engine-sources.ts";
 
 // Each line is one planted breach. Which functions of Math are approximated: ECMA-262, "Function Properties of the Math Object".
 const PLANTED: [source: string, what: string][] = [
-  ...["sin", "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh", "asinh", "acosh", "atanh"].map(mathCall),
+  ...["sin", "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh", "asinh", "acosh", "atanh"].map(
+    mathCall,
+  ),
   ...["exp", "expm1", "log", "log2", "log10", "log1p", "pow", "cbrt", "hypot", "random", "f16round"].map(mathCall),
   ["const y = x ** 2;", "**"],
   ["x **= 2;", "**="],
@@ -20,7 +22,7 @@ const PLANTED: [source: string, what: string][] = [
   ["setTimeout(run, 1);", "setTimeout"],
   ["new Intl.NumberFormat();", "Intl"],
   ["(1).toLocaleString();", "toLocaleString"],
-  ['names.sort((a, b) => a.localeCompare(b));', "localeCompare"],
+  ["names.sort((a, b) => a.localeCompare(b));", "localeCompare"],
   ['name["toLocaleUpperCase"]();', "toLocaleUpperCase"],
   ['import { readFileSync } from "node:fs";', "import from node:fs"],
   ['import fs from "fs";', "import from fs"],
@@ -52,7 +54,9 @@ it("determinismBreaches lets exact functions, own modules and types of the schem
 it("the engine's own sources hold no breach", () => {
   const sources = engineSources();
   expect(sources.length).toBeGreaterThan(0);
-  expect(sources.flatMap(({ file, source }) => determinismBreaches(source, file).map((breach) => ({ file, ...breach })))).toEqual([]);
+  expect(
+    sources.flatMap(({ file, source }) => determinismBreaches(source, file).map((breach) => ({ file, ...breach }))),
+  ).toEqual([]);
 });
 
 function mathCall(name: string): [string, string] {

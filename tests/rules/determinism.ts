@@ -14,7 +14,9 @@ const EXACT_MATH = new Set([
 
 const OUTSIDE_WORLD = new Set(
   `Date Intl Temporal performance process crypto console globalThis global window self navigator fetch eval Function WeakRef
-   FinalizationRegistry SharedArrayBuffer Atomics setTimeout setInterval setImmediate queueMicrotask require module`.split(/\s+/),
+   FinalizationRegistry SharedArrayBuffer Atomics setTimeout setInterval setImmediate queueMicrotask require module`.split(
+    /\s+/,
+  ),
 );
 
 const LOCALE_BOUND = /^(toLocale\w*|localeCompare)$/;
@@ -25,7 +27,8 @@ export function determinismBreaches(source: string, fileName: string): Determini
   const breaches: DeterminismBreach[] = [];
   const visit = (node: ts.Node): void => {
     const what = breachOf(node);
-    if (what !== undefined) breaches.push({ line: file.getLineAndCharacterOfPosition(node.getStart(file)).line + 1, what });
+    if (what !== undefined)
+      breaches.push({ line: file.getLineAndCharacterOfPosition(node.getStart(file)).line + 1, what });
     node.forEachChild(visit);
   };
   visit(file);
@@ -64,7 +67,10 @@ function mathUse(node: ts.Identifier): string | undefined {
 function isNameOfMember(node: ts.Identifier): boolean {
   const { parent } = node;
   if (ts.isPropertyAccessExpression(parent) || ts.isQualifiedName(parent)) return parent.getLastToken() === node;
-  return (ts.isPropertyAssignment(parent) || ts.isPropertySignature(parent) || ts.isPropertyDeclaration(parent)) && parent.name === node;
+  return (
+    (ts.isPropertyAssignment(parent) || ts.isPropertySignature(parent) || ts.isPropertyDeclaration(parent)) &&
+    parent.name === node
+  );
 }
 
 function isTypeName(node: ts.Identifier): boolean {

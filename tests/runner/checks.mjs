@@ -14,7 +14,15 @@ const CHECKS = [
   { name: "lint", commands: [node("node_modules/oxlint/bin/oxlint", "--type-aware", ".")] },
   {
     name: "layers",
-    commands: [node("node_modules/dependency-cruiser/bin/dependency-cruise.mjs", "--config", ".dependency-cruiser.cjs", ...SOURCES, "apps/api/start")],
+    commands: [
+      node(
+        "node_modules/dependency-cruiser/bin/dependency-cruise.mjs",
+        "--config",
+        ".dependency-cruiser.cjs",
+        ...SOURCES,
+        "apps/api/start",
+      ),
+    ],
   },
   { name: "determinism", commands: [node("--import", "tsx", "tests/rules/check-determinism.ts")] },
   { name: "types", commands: [node(TSC, "-b"), node(TSC, "-p", "apps/api/start"), node(TSC, "-p", "tests")] },

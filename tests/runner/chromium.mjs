@@ -13,9 +13,13 @@ const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-s
 export async function ensureChromium(signal) {
   const found = findChromium();
   if (found !== undefined) return found;
-  if (mayInstall()) await saying("Installing Chromium from the system's packages for the browser suite", () => install(signal));
+  if (mayInstall())
+    await saying("Installing Chromium from the system's packages for the browser suite", () => install(signal));
   const installed = findChromium();
-  if (installed === undefined) say("No Chromium was found and none could be installed, so the browser suite fails: install one or set CHROMIUM_PATH.");
+  if (installed === undefined)
+    say(
+      "No Chromium was found and none could be installed, so the browser suite fails: install one or set CHROMIUM_PATH.",
+    );
   return installed;
 }
 

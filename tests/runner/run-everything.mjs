@@ -15,7 +15,11 @@ import { summaryLines } from "./summary.mjs";
 export function runEverything() {
   return runCommand(async (signal) => {
     await prepareClone(ensureInstalled, signal);
-    const tallies = [await build(signal), ...(await runChecks(signal)), ...(await runSuites(await ensureChromium(signal), signal))];
+    const tallies = [
+      await build(signal),
+      ...(await runChecks(signal)),
+      ...(await runSuites(await ensureChromium(signal), signal)),
+    ];
     for (const line of summaryLines(tallies)) say(line);
     return tallies.some(({ failed }) => failed > 0) ? 1 : 0;
   });
@@ -28,7 +32,13 @@ export function runEverything() {
  */
 async function build(signal) {
   const startMs = performance.now();
-  const tally = (/** @type {number} */ failed) => ({ name: "build", passed: 1 - failed, failed, skipped: 0, seconds: (performance.now() - startMs) / 1000 });
+  const tally = (/** @type {number} */ failed) => ({
+    name: "build",
+    passed: 1 - failed,
+    failed,
+    skipped: 0,
+    seconds: (performance.now() - startMs) / 1000,
+  });
   try {
     await prepareClone(prepareBuilt, signal);
     return tally(0);

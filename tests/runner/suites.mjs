@@ -40,7 +40,15 @@ export async function runSuites(chromium, signal) {
  */
 function runSuite(name, file, chromium, signal) {
   signal.throwIfAborted();
-  const words = ["node_modules/vitest/vitest.mjs", "run", "--project", name, "--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
+  const words = [
+    "node_modules/vitest/vitest.mjs",
+    "run",
+    "--project",
+    name,
+    "--reporter=default",
+    "--reporter=json",
+    `--outputFile.json=${file}`,
+  ];
   const env = { ...process.env, ...(chromium === undefined ? {} : { CHROMIUM_PATH: chromium }) };
   const child = spawn(process.execPath, words, { cwd: CLONE, env, stdio: ["ignore", "inherit", "inherit"] });
   const end = () => child.kill("SIGTERM");

@@ -4,7 +4,9 @@ import { withClient } from "../../apps/api/src/database/with-client.ts";
 export async function createDatabase(ownerUrl: string, name: string, template?: string): Promise<void> {
   await withClient(ownerUrl, async (client) => {
     await client.query(`drop database if exists ${name} with (force)`);
-    await client.query(template === undefined ? `create database ${name}` : `create database ${name} template ${template}`);
+    await client.query(
+      template === undefined ? `create database ${name}` : `create database ${name} template ${template}`,
+    );
   });
 }
 

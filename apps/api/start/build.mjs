@@ -21,8 +21,17 @@ export async function ensureBuilt(control) {
   await saying("Building", async () => {
     await must({ name: "generate", words: generateWords(), env: generateEnvironment(process.env), ...control });
     // The compiler goes by its notes, not by what is on disk: where results are missing it must be told to write all.
-    await must({ name: "compile", words: [...tool("typescript/bin/tsc"), "-b", ...(resultsPresent ? [] : ["--force"])], ...control });
-    await must({ name: "bundle", words: [...tool("vite/bin/vite.js"), "build"], folder: path.join(CLONE, "apps/web"), ...control });
+    await must({
+      name: "compile",
+      words: [...tool("typescript/bin/tsc"), "-b", ...(resultsPresent ? [] : ["--force"])],
+      ...control,
+    });
+    await must({
+      name: "bundle",
+      words: [...tool("vite/bin/vite.js"), "build"],
+      folder: path.join(CLONE, "apps/web"),
+      ...control,
+    });
   });
   mkdirSync(CACHE, { recursive: true });
   writeFileSync(STAMP, digest);
@@ -36,7 +45,8 @@ function lastBuilt() {
 async function must(step) {
   const { ok, output } = await runStep(step);
   if (ok) return;
-  if (/ENOSPC|EDQUOT|no space left/i.test(output)) throw new StartFailure("The disk is full: free some space and start again.");
+  if (/ENOSPC|EDQUOT|no space left/i.test(output))
+    throw new StartFailure("The disk is full: free some space and start again.");
   throw new StartFailure(`The build stopped at "${step.name}" (${firstError(output)}): see .cache/${step.name}.log.`);
 }
 

@@ -22,8 +22,10 @@ export async function choosePort(environment, host) {
  */
 async function givenPort(given, host) {
   const port = Number(given);
-  if (!Number.isInteger(port) || port < 1 || port > 65535) throw new StartFailure(`PORT is "${given}": set it to a number from 1 to 65535.`);
-  if (!(await isFree(port, host))) throw new StartFailure(`Port ${port} is taken: end what uses it, or set PORT to another, or leave PORT out.`);
+  if (!Number.isInteger(port) || port < 1 || port > 65535)
+    throw new StartFailure(`PORT is "${given}": set it to a number from 1 to 65535.`);
+  if (!(await isFree(port, host)))
+    throw new StartFailure(`Port ${port} is taken: end what uses it, or set PORT to another, or leave PORT out.`);
   return port;
 }
 

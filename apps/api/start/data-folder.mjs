@@ -15,7 +15,10 @@ export function chooseDataFolder(clone, environment) {
   if (chosen) return { folder: path.resolve(chosen), why: "CORNERWAY_DATA says so" };
   if (process.getuid?.() !== 0 || openToOthers(clone)) return { folder: path.join(clone, ".data"), why: undefined };
   const mark = createHash("sha256").update(clone).digest("hex").slice(0, 12);
-  return { folder: `/var/lib/cornerway-${mark}`, why: "the account `nobody`, under which PostgreSQL runs for root, cannot enter this clone" };
+  return {
+    folder: `/var/lib/cornerway-${mark}`,
+    why: "the account `nobody`, under which PostgreSQL runs for root, cannot enter this clone",
+  };
 }
 
 /** @param {string} folder */

@@ -21,7 +21,12 @@ await runCommand(async (signal) => {
     signal,
     prepare: async (control) => {
       await ensureInstalled(control);
-      const { ok } = await runStep({ name: "generate", words: generateWords(), env: generateEnvironment(process.env), ...control });
+      const { ok } = await runStep({
+        name: "generate",
+        words: generateWords(),
+        env: generateEnvironment(process.env),
+        ...control,
+      });
       if (!ok) throw new StartFailure("The database client could not be generated: see .cache/generate.log.");
     },
     loadDatabase: async () => {
@@ -42,7 +47,15 @@ await runCommand(async (signal) => {
 async function startScreens(address, dataFolder) {
   const port = await choosePort({ ...process.env, PORT: "" }, "127.0.0.1");
   const screens = await superviseServer({
-    words: [path.join(CLONE, "node_modules/vite/bin/vite.js"), path.join(CLONE, "apps/web"), "--host", "127.0.0.1", "--port", String(port), "--strictPort"],
+    words: [
+      path.join(CLONE, "node_modules/vite/bin/vite.js"),
+      path.join(CLONE, "apps/web"),
+      "--host",
+      "127.0.0.1",
+      "--port",
+      String(port),
+      "--strictPort",
+    ],
     env: { ...process.env, SERVICE_URL: address },
     readyUrl: `http://127.0.0.1:${port}/`,
     logFile: path.join(dataFolder, "screens.log"),

@@ -9,7 +9,8 @@ const LOOK_AGAIN_MS = 50;
  * @param {number} patienceMs
  */
 export async function endWorkers(workers, patienceMs) {
-  for (let waitedMs = 0; workers.some(isAlive) && waitedMs < patienceMs; waitedMs += LOOK_AGAIN_MS) await pause(LOOK_AGAIN_MS);
+  for (let waitedMs = 0; workers.some(isAlive) && waitedMs < patienceMs; waitedMs += LOOK_AGAIN_MS)
+    await pause(LOOK_AGAIN_MS);
   for (const worker of workers.filter(isAlive)) process.kill(worker.pid, "SIGKILL");
   while (workers.some(isAlive)) await pause(LOOK_AGAIN_MS);
 }

@@ -4,4 +4,5 @@ import { CLONE } from "./clone.mjs";
 import { generateEnvironment, generateWords } from "./generate.mjs";
 
 const [program = "", ...words] = generateWords();
-process.exitCode = spawnSync(program, words, { cwd: CLONE, env: generateEnvironment(process.env), stdio: "inherit" }).status ?? 1;
+process.exitCode =
+  spawnSync(program, words, { cwd: CLONE, env: generateEnvironment(process.env), stdio: "inherit" }).status ?? 1;

@@ -14,5 +14,10 @@ export function generateWords() {
  */
 export function generateEnvironment(environment) {
   const standIn = ["/bin/true", "/usr/bin/true"].find((program) => existsSync(program)) ?? process.execPath;
-  return { PRISMA_SCHEMA_ENGINE_BINARY: standIn, PRISMA_HIDE_UPDATE_MESSAGE: "1", CHECKPOINT_DISABLE: "1", ...environment };
+  return {
+    PRISMA_SCHEMA_ENGINE_BINARY: standIn,
+    PRISMA_HIDE_UPDATE_MESSAGE: "1",
+    CHECKPOINT_DISABLE: "1",
+    ...environment,
+  };
 }

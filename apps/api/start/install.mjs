@@ -49,8 +49,10 @@ export function installFailure(output) {
   if (/ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH|ECONNRESET|ERR_SOCKET_TIMEOUT/.test(output)) {
     return "The package registry cannot be reached, and the first start needs it: connect to the network and start again.";
   }
-  if (/ENOSPC|EDQUOT/.test(output)) return "The disk is full: packages need about 1 GB. Free some space and start again.";
-  if (/EACCES|EPERM|EROFS/.test(output)) return `node_modules cannot be written: give yourself write rights on ${CLONE} and start again.`;
+  if (/ENOSPC|EDQUOT/.test(output))
+    return "The disk is full: packages need about 1 GB. Free some space and start again.";
+  if (/EACCES|EPERM|EROFS/.test(output))
+    return `node_modules cannot be written: give yourself write rights on ${CLONE} and start again.`;
   const reason = output.split("\n").find((line) => /npm error (?!code)/.test(line));
   return `Packages could not be installed (${reason?.replace(/^npm error /, "").trim() ?? "npm gave no reason"}): see .cache/install.log.`;
 }

@@ -4,7 +4,9 @@
  */
 export function requireNode(version) {
   if (supportsNode(version)) return;
-  console.error(`Cornerway needs Node 20.19 or later in the 20 line, or 22.12 or later; this is ${version}. Install one and start again.`);
+  console.error(
+    `Cornerway needs Node 20.19 or later in the 20 line, or 22.12 or later; this is ${version}. Install one and start again.`,
+  );
   process.exit(1);
 }
 

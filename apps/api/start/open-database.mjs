@@ -13,7 +13,11 @@ export async function openDatabase({ loadDatabase, migrationsFolder, dataFolder,
   const { startPostgres, migrate } = await loadDatabase();
   const databaseUrl = environment["DATABASE_URL"] || undefined;
   say(databaseUrl === undefined ? "Starting the database …" : "Using the database at DATABASE_URL …");
-  const database = await startPostgres({ dataFolder, databaseUrl, serviceDatabaseUrl: environment["SERVICE_DATABASE_URL"] || undefined });
+  const database = await startPostgres({
+    dataFolder,
+    databaseUrl,
+    serviceDatabaseUrl: environment["SERVICE_DATABASE_URL"] || undefined,
+  });
   try {
     const applied = await migrate(database.ownerUrl, migrationsFolder);
     if (applied.length > 0) say(`Tables brought up to date: ${applied.join(", ")}`);

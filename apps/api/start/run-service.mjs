@@ -57,7 +57,9 @@ function lockData(dataFolder) {
   if ("lock" in taken) return taken.lock;
   const { holder, address } = taken.heldBy;
   const where = address === undefined ? "still coming up" : `at ${address}`;
-  throw new StartFailure(`Cornerway already runs from this clone (${where}, process ${holder.pid}): use that one, or end it first.`);
+  throw new StartFailure(
+    `Cornerway already runs from this clone (${where}, process ${holder.pid}): use that one, or end it first.`,
+  );
 }
 
 /**
@@ -118,6 +120,10 @@ async function untilEnd(signal, server, database) {
     server.ended.then(() => "server"),
     database.ended.then(() => "database"),
   ]);
-  if (why === "server") throw new StartFailure(`The server ended by itself (${server.lastWords()}): see server.log in the data folder and start again.`);
-  if (why === "database") throw new StartFailure("The database ended by itself: see postgres.log in the data folder and start again.");
+  if (why === "server")
+    throw new StartFailure(
+      `The server ended by itself (${server.lastWords()}): see server.log in the data folder and start again.`,
+    );
+  if (why === "database")
+    throw new StartFailure("The database ended by itself: see postgres.log in the data folder and start again.");
 }

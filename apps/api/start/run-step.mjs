@@ -21,7 +21,14 @@ import { Stopped } from "./start-failure.mjs";
  * @param {Step} step
  * @returns {Promise<{ ok: boolean, output: string, stdout: string }>}
  */
-export async function runStep({ name, words: [program = "", ...rest], folder = CLONE, env = process.env, signal, onWorker }) {
+export async function runStep({
+  name,
+  words: [program = "", ...rest],
+  folder = CLONE,
+  env = process.env,
+  signal,
+  onWorker,
+}) {
   signal.throwIfAborted();
   const child = spawn(program, rest, { cwd: folder, env, stdio: ["ignore", "pipe", "pipe"] });
   if (child.pid !== undefined) onWorker?.(processLife(child.pid));

@@ -18,7 +18,8 @@ export async function seedDemo({ words, database, environment, signal }) {
   const env = { ...environment, DATABASE_URL: database.serviceUrl, OWNER_DATABASE_URL: database.ownerUrl };
   const { ok, output, stdout } = await runStep({ name: "seed", words: [process.execPath, ...words], env, signal });
   const signIns = ok ? readSignIns(stdout) : undefined;
-  if (signIns === undefined) throw new StartFailure(`The demo could not be made (${lastLine(output)}): see .cache/seed.log.`);
+  if (signIns === undefined)
+    throw new StartFailure(`The demo could not be made (${lastLine(output)}): see .cache/seed.log.`);
   return signIns;
 }
 
@@ -28,9 +29,11 @@ export async function seedDemo({ words, database, environment, signal }) {
  */
 export function signInLines(signIns) {
   if (signIns.length === 0) return [];
-  const width = (/** @type {"role" | "name" | "email"} */ key) => Math.max(...signIns.map((signIn) => signIn[key].length));
+  const width = (/** @type {"role" | "name" | "email"} */ key) =>
+    Math.max(...signIns.map((signIn) => signIn[key].length));
   const [role, name, email] = [width("role"), width("name"), width("email")];
-  const row = (/** @type {SignIn} */ one) => `  ${one.role.padEnd(role)}  ${one.name.padEnd(name)}  ${one.email.padEnd(email)}  ${one.password}`;
+  const row = (/** @type {SignIn} */ one) =>
+    `  ${one.role.padEnd(role)}  ${one.name.padEnd(name)}  ${one.email.padEnd(email)}  ${one.password}`;
   return ["Sign-ins of the demo (role, name, address, password):", ...signIns.map(row)];
 }
 
@@ -45,5 +48,12 @@ function readSignIns(stdout) {
 
 /** @param {string} output */
 function lastLine(output) {
-  return (output.trimEnd().split("\n").findLast((line) => /error/i.test(line)) ?? output.trimEnd().split("\n").at(-1) ?? "no output").trim();
+  return (
+    output
+      .trimEnd()
+      .split("\n")
+      .findLast((line) => /error/i.test(line)) ??
+    output.trimEnd().split("\n").at(-1) ??
+    "no output"
+  ).trim();
 }

@@ -13,7 +13,11 @@ const SOURCE_FILES = ["package.json", "package-lock.json", "prisma.config.ts", "
 export function sourceDigest(clone) {
   const hash = createHash("sha256");
   const files = [...SOURCE_FILES, ...SOURCE_FOLDERS.flatMap((folder) => filesBelow(clone, folder))];
-  for (const file of files.sort()) hash.update(`${file}\0`).update(readFileSync(path.join(clone, file))).update("\0");
+  for (const file of files.sort())
+    hash
+      .update(`${file}\0`)
+      .update(readFileSync(path.join(clone, file)))
+      .update("\0");
   return hash.digest("hex");
 }
 

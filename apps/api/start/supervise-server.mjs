@@ -55,7 +55,8 @@ export async function superviseServer({ words, env, readyUrl, logFile, lifeline,
  * @param {import("node:stream").Writable | undefined} lifeline
  */
 function launch(words, env, logFile, lifeline) {
-  if ((statSync(logFile, { throwIfNoEntry: false })?.size ?? 0) > LARGEST_LOG_BYTES) renameSync(logFile, `${logFile}.old`);
+  if ((statSync(logFile, { throwIfNoEntry: false })?.size ?? 0) > LARGEST_LOG_BYTES)
+    renameSync(logFile, `${logFile}.old`);
   const log = openSync(logFile, "a", 0o600);
   const follow = path.join(import.meta.dirname, "follow-launcher.mjs");
   const child = spawn(process.execPath, ["--import", follow, ...words], {

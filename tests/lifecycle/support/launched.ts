@@ -18,13 +18,25 @@ const LONGEST_START_MS = 60_000;
 
 export function launch(words: string[], folder: string, env: NodeJS.ProcessEnv): Launched {
   const [program = "", ...rest] = words;
-  const child = spawn(program, rest, { cwd: folder, env: withoutNpm(env), detached: true, stdio: ["ignore", "pipe", "pipe"] });
+  const child = spawn(program, rest, {
+    cwd: folder,
+    env: withoutNpm(env),
+    detached: true,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
   let text = "";
-  for (const stream of [child.stdout, child.stderr]) stream.on("data", (chunk: Buffer) => (text += chunk.toString("utf8")));
+  for (const stream of [child.stdout, child.stderr])
+    stream.on("data", (chunk: Buffer) => (text += chunk.toString("utf8")));
   const ended = once(child, "close").then(([code]: (number | null)[]) => code ?? null);
   const address = waitForAddress(() => text, child);
   address.catch(() => undefined); // a test that expects the start to fail never asks for it
-  return { child, address, output: () => text, ended, signalGroup: (signal) => process.kill(-(child.pid ?? 0), signal) };
+  return {
+    child,
+    address,
+    output: () => text,
+    ended,
+    signalGroup: (signal) => process.kill(-(child.pid ?? 0), signal),
+  };
 }
 
 async function waitForAddress(output: () => string, child: ChildProcess): Promise<string> {
@@ -38,6 +50,8 @@ async function waitForAddress(output: () => string, child: ChildProcess): Promis
 
 /** The tests may themselves run under npm; the service must find only what its own npm sets. */
 function withoutNpm(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
-  const outside = Object.entries(process.env).filter(([name]) => !/^(npm_|VITEST|NODE_ENV$|DATABASE_URL$|PORT$)/.test(name));
+  const outside = Object.entries(process.env).filter(
+    ([name]) => !/^(npm_|VITEST|NODE_ENV$|DATABASE_URL$|PORT$)/.test(name),
+  );
   return { ...Object.fromEntries(outside), ...env };
 }

@@ -10,7 +10,9 @@ export interface FoundProcess {
 export function processesOf(dataFolder: string): FoundProcess[] {
   return readdirSync("/proc")
     .filter((name) => /^\d+$/.test(name) && Number(name) !== process.pid)
-    .filter((pid) => isLive(pid) && (read(pid, "cmdline").includes(dataFolder) || read(pid, "environ").includes(dataFolder)))
+    .filter(
+      (pid) => isLive(pid) && (read(pid, "cmdline").includes(dataFolder) || read(pid, "environ").includes(dataFolder)),
+    )
     .map((pid) => ({ pid: Number(pid), words: read(pid, "cmdline").split("\0").filter(Boolean) }));
 }
 

@@ -35,7 +35,8 @@ export async function createCluster(plan: ClusterPlan): Promise<Cluster> {
 
 function existingCluster(folder: string, { dataFolder, programs }: ClusterPlan): Cluster {
   const written = readFileSync(path.join(folder, "PG_VERSION"), "utf8").trim();
-  if (written !== programs.mainVersion) throw new DatabaseTrouble("other-version", `${written}, not ${programs.mainVersion}`);
+  if (written !== programs.mainVersion)
+    throw new DatabaseTrouble("other-version", `${written}, not ${programs.mainVersion}`);
   const ownerPassword = readKeptPassword(dataFolder, "owner");
   if (ownerPassword === undefined) throw new DatabaseTrouble("password-lost", folder);
   return { folder, ownerPassword };
@@ -54,13 +55,28 @@ async function initialise(folder: string, ownerPassword: string, plan: ClusterPl
 }
 
 function initdbWords(folder: string, passwordFile: string, durable: boolean): string[] {
-  const words = ["-D", folder, "-U", OWNER_ROLE, "-A", "scram-sha-256", `--pwfile=${passwordFile}`, "-E", "UTF8", "--locale=C"];
+  const words = [
+    "-D",
+    folder,
+    "-U",
+    OWNER_ROLE,
+    "-A",
+    "scram-sha-256",
+    `--pwfile=${passwordFile}`,
+    "-E",
+    "UTF8",
+    "--locale=C",
+  ];
   return durable ? words : [...words, "--no-sync"];
 }
 
 async function runInitdb(words: string[], { programs, account }: ClusterPlan): Promise<void> {
   try {
-    await run(path.join(programs.folder, "bin", "initdb"), words, { ...account, cwd: "/", env: programEnvironment(programs) });
+    await run(path.join(programs.folder, "bin", "initdb"), words, {
+      ...account,
+      cwd: "/",
+      env: programEnvironment(programs),
+    });
   } catch (error) {
     throw postgresTrouble(error instanceof Error && "stderr" in error ? String(error.stderr) : String(error), error);
   }

@@ -16,7 +16,8 @@ export async function endLeftOverServer(cluster: string): Promise<void> {
   if (processState(pid) === "running") {
     if (!serves(pid, cluster)) return rmSync(pidFile, { force: true }); // the number went to another process meanwhile
     process.kill(pid, "SIGINT"); // fast shutdown: open transactions are rolled back, committed ones are written out
-    if ((await waitWhile(pid, "running", LONGEST_END_MS)) === "running") throw new DatabaseTrouble("did-not-start", `process ${pid} holds ${cluster}`);
+    if ((await waitWhile(pid, "running", LONGEST_END_MS)) === "running")
+      throw new DatabaseTrouble("did-not-start", `process ${pid} holds ${cluster}`);
   }
   // A killed process that nothing has reaped still looks alive to PostgreSQL, which would refuse to start.
   if ((await waitWhile(pid, "ended", LONGEST_REAP_MS)) === "ended") rmSync(pidFile, { force: true });
@@ -28,6 +29,7 @@ function serves(pid: number, cluster: string): boolean {
 }
 
 async function waitWhile(pid: number, state: ProcessState, longestMs: number): Promise<ProcessState> {
-  for (let waitedMs = 0; processState(pid) === state && waitedMs < longestMs; waitedMs += LOOK_AGAIN_MS) await pause(LOOK_AGAIN_MS);
+  for (let waitedMs = 0; processState(pid) === state && waitedMs < longestMs; waitedMs += LOOK_AGAIN_MS)
+    await pause(LOOK_AGAIN_MS);
   return processState(pid);
 }

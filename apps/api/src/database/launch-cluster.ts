@@ -66,7 +66,13 @@ function serverWords({ cluster, durable }: LaunchPlan, port: number): string[] {
     fsync: durable ? "on" : "off",
     ...(durable ? {} : { synchronous_commit: "off", full_page_writes: "off" }),
   };
-  return ["-D", cluster, "-p", String(port), ...Object.entries(settings).flatMap(([name, value]) => ["-c", `${name}=${value}`])];
+  return [
+    "-D",
+    cluster,
+    "-p",
+    String(port),
+    ...Object.entries(settings).flatMap(([name, value]) => ["-c", `${name}=${value}`]),
+  ];
 }
 
 /** True once a query is answered; false once the process has ended. */
@@ -98,7 +104,9 @@ async function answersNow(url: string): Promise<boolean> {
 
 /** Two causes pass by themselves: another program took the port, or processes of a killed server are still leaving. */
 function mayPass(output: string): boolean {
-  return /could not bind|Address already in use|shared memory block|lock file "postmaster.pid" already exists/.test(output);
+  return /could not bind|Address already in use|shared memory block|lock file "postmaster.pid" already exists/.test(
+    output,
+  );
 }
 
 function freePort(): Promise<number> {
@@ -106,7 +114,9 @@ function freePort(): Promise<number> {
     const probe = net.createServer().once("error", reject);
     probe.listen(0, "127.0.0.1", () => {
       const address = probe.address();
-      probe.close(() => (address !== null && typeof address === "object" ? resolve(address.port) : reject(new Error("no port"))));
+      probe.close(() =>
+        address !== null && typeof address === "object" ? resolve(address.port) : reject(new Error("no port")),
+      );
     });
   });
 }

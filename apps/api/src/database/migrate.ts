@@ -65,7 +65,9 @@ function readMigration(folder: string, name: string): Migration {
 
 /** What an earlier run began and did not finish was rolled back with its transaction: it is noted so and tried again. */
 async function readHistory(client: pg.Client): Promise<AppliedRow[]> {
-  await client.query(`update "_prisma_migrations" set rolled_back_at = now() where finished_at is null and rolled_back_at is null`);
+  await client.query(
+    `update "_prisma_migrations" set rolled_back_at = now() where finished_at is null and rolled_back_at is null`,
+  );
   const { rows } = await client.query<AppliedRow>(
     `select id, migration_name, checksum, finished_at from "_prisma_migrations" where rolled_back_at is null order by migration_name`,
   );
@@ -85,11 +87,17 @@ function pendingMigrations(migrations: Migration[], history: AppliedRow[]): Migr
 
 async function apply(client: pg.Client, { name, sql, checksum }: Migration): Promise<void> {
   const id = randomUUID();
-  await client.query(`insert into "_prisma_migrations" (id, checksum, migration_name) values ($1, $2, $3)`, [id, checksum, name]);
+  await client.query(`insert into "_prisma_migrations" (id, checksum, migration_name) values ($1, $2, $3)`, [
+    id,
+    checksum,
+    name,
+  ]);
   try {
     await client.query("begin");
     await client.query(sql);
-    await client.query(`update "_prisma_migrations" set finished_at = now(), applied_steps_count = 1 where id = $1`, [id]);
+    await client.query(`update "_prisma_migrations" set finished_at = now(), applied_steps_count = 1 where id = $1`, [
+      id,
+    ]);
     await client.query("commit");
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);

@@ -1,4 +1,14 @@
-import { chmodSync, cpSync, existsSync, readFileSync, readdirSync, renameSync, rmSync, statSync, symlinkSync } from "node:fs";
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+} from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { DatabaseTrouble } from "./database-trouble.ts";

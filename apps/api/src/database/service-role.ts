@@ -18,9 +18,11 @@ export async function ensureServiceRole(ownerUrl: string, password?: string): Pr
     try {
       await client.query("select pg_advisory_lock($1)", [ROLE_LOCK]);
       await createMissing(client);
-      if (password !== undefined) await client.query(`alter role ${SERVICE_ROLE} login password ${pg.escapeLiteral(scramVerifier(password))}`);
+      if (password !== undefined)
+        await client.query(`alter role ${SERVICE_ROLE} login password ${pg.escapeLiteral(scramVerifier(password))}`);
     } catch (error) {
-      if (error instanceof pg.DatabaseError && error.code === INSUFFICIENT_PRIVILEGE) throw new DatabaseTrouble("role-refused", SERVICE_ROLE, error);
+      if (error instanceof pg.DatabaseError && error.code === INSUFFICIENT_PRIVILEGE)
+        throw new DatabaseTrouble("role-refused", SERVICE_ROLE, error);
       throw error;
     }
   });
@@ -28,5 +30,8 @@ export async function ensureServiceRole(ownerUrl: string, password?: string): Pr
 
 async function createMissing(client: pg.Client): Promise<void> {
   const { rowCount } = await client.query("select 1 from pg_roles where rolname = $1", [SERVICE_ROLE]);
-  if (rowCount === 0) await client.query(`create role ${SERVICE_ROLE} nologin nosuperuser nocreatedb nocreaterole noreplication nobypassrls`);
+  if (rowCount === 0)
+    await client.query(
+      `create role ${SERVICE_ROLE} nologin nosuperuser nocreatedb nocreaterole noreplication nobypassrls`,
+    );
 }

@@ -44,7 +44,10 @@ export async function startPostgres(options: PostgresOptions): Promise<RunningPo
   return options.databaseUrl === undefined ? startEmbedded(options) : useExisting(options, options.databaseUrl);
 }
 
-async function useExisting({ dataFolder, serviceDatabaseUrl }: PostgresOptions, ownerUrl: string): Promise<RunningPostgres> {
+async function useExisting(
+  { dataFolder, serviceDatabaseUrl }: PostgresOptions,
+  ownerUrl: string,
+): Promise<RunningPostgres> {
   const never = new Promise<void>(() => undefined);
   const rest = { ownerUrl, lifeline: undefined, ended: never, stop: async () => undefined };
   if (serviceDatabaseUrl !== undefined) {
@@ -60,7 +63,8 @@ async function useExisting({ dataFolder, serviceDatabaseUrl }: PostgresOptions, 
 async function startEmbedded({ dataFolder, keep = true }: PostgresOptions): Promise<RunningPostgres> {
   openDataFolder(dataFolder);
   const account = systemAccount();
-  if (account.uid !== undefined && !openToOthers(dataFolder)) throw new DatabaseTrouble("data-folder-out-of-reach", dataFolder);
+  if (account.uid !== undefined && !openToOthers(dataFolder))
+    throw new DatabaseTrouble("data-folder-out-of-reach", dataFolder);
   const programs = postgresPrograms(dataFolder, account);
   const cluster = await createCluster({ dataFolder, programs, account, durable: keep });
   await endLeftOverServer(cluster.folder);
@@ -69,7 +73,11 @@ async function startEmbedded({ dataFolder, keep = true }: PostgresOptions): Prom
   const server = await launchCluster({ cluster: cluster.folder, programs, account, durable: keep, logFile, urlAt });
   const guard = guardServer(server.process, keep ? undefined : dataFolder);
   try {
-    return { ...(await openDatabase(server.url, dataFolder)), lifeline: guard.lifeline, ...ending(server.process, guard) };
+    return {
+      ...(await openDatabase(server.url, dataFolder)),
+      lifeline: guard.lifeline,
+      ...ending(server.process, guard),
+    };
   } catch (error) {
     await ending(server.process, guard).stop();
     throw error;

@@ -16,7 +16,8 @@ export async function withClient<T>(url: string, work: (client: pg.Client) => Pr
   try {
     return await work(client);
   } catch (error) {
-    if (error instanceof pg.DatabaseError && error.code === DISK_FULL) throw new DatabaseTrouble("disk-full", error.message, error);
+    if (error instanceof pg.DatabaseError && error.code === DISK_FULL)
+      throw new DatabaseTrouble("disk-full", error.message, error);
     throw lost === undefined ? error : new DatabaseTrouble("unreachable", placeOf(url), lost);
   } finally {
     await client.end().catch(() => undefined); // already gone when the connection was lost, which is reported above

@@ -24,7 +24,9 @@ it("migrate applies the folders in the order of their names, each once", async (
   write("1_first", "create table pad (id text primary key);");
   expect(await migrate(database.ownerUrl, folder)).toEqual(["1_first", "2_second"]);
   expect(await migrate(database.ownerUrl, folder)).toEqual([]);
-  await withClient(database.ownerUrl, (client) => client.query("insert into pad (id, level_error_um) values ('p1', 500)"));
+  await withClient(database.ownerUrl, (client) =>
+    client.query("insert into pad (id, level_error_um) values ('p1', 500)"),
+  );
 });
 
 it("migrate keeps the SHA-256 of the file's bytes", async () => {
@@ -37,14 +39,20 @@ it("migrate refuses a database whose applied migration was edited, and names it"
   write("1_first", "create table pad (id text primary key);");
   await migrate(database.ownerUrl, folder);
   write("1_first", "create table pad (id text primary key, height integer);");
-  await expect(migrate(database.ownerUrl, folder)).rejects.toMatchObject({ code: "migration-edited", detail: "1_first" });
+  await expect(migrate(database.ownerUrl, folder)).rejects.toMatchObject({
+    code: "migration-edited",
+    detail: "1_first",
+  });
 });
 
 it("migrate refuses a database that holds a migration the files lack", async () => {
   write("1_first", "create table pad (id text primary key);");
   await migrate(database.ownerUrl, folder);
   rmSync(path.join(folder, "1_first"), { recursive: true });
-  await expect(migrate(database.ownerUrl, folder)).rejects.toMatchObject({ code: "migration-unknown", detail: "1_first" });
+  await expect(migrate(database.ownerUrl, folder)).rejects.toMatchObject({
+    code: "migration-unknown",
+    detail: "1_first",
+  });
 });
 
 it("migrate leaves nothing of a migration that fails half way, notes why, and applies it once mended", async () => {
@@ -86,7 +94,9 @@ function write(name: string, sql: string): void {
 }
 
 async function history(column: "checksum" | "logs"): Promise<unknown[]> {
-  const { rows } = await withClient(database.ownerUrl, (client) => client.query(`select ${column} as value from "_prisma_migrations" order by started_at`));
+  const { rows } = await withClient(database.ownerUrl, (client) =>
+    client.query(`select ${column} as value from "_prisma_migrations" order by started_at`),
+  );
   return rows.map((row: { value: unknown }) => row.value);
 }
 
