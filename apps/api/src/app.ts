@@ -1,0 +1,42 @@
+import fastify, { type FastifyInstance } from "fastify";
+import type { Config } from "./config.ts";
+import databasePlugin from "./plugins/database.ts";
+import partPlugin from "./plugins/part.ts";
+import problemsPlugin from "./plugins/problems.ts";
+import rateLimitPlugin from "./plugins/rate-limit.ts";
+import requestLogPlugin from "./plugins/request-log.ts";
+import schemeVersionPlugin from "./plugins/scheme-version.ts";
+import securityPlugin from "./plugins/security.ts";
+import signedInPlugin from "./plugins/signed-in.ts";
+import validationPlugin from "./plugins/validation.ts";
+import webPlugin from "./plugins/web.ts";
+import { draftRoutes } from "./routes/draft.ts";
+import { healthRoutes } from "./routes/health.ts";
+import { projectRoutes } from "./routes/projects.ts";
+import { sessionRoutes } from "./routes/session.ts";
+
+/** The largest body taken: an act of 200 operations with long names is about a third of it. */
+const largestBodyBytes = 256 * 1024;
+
+/** The whole service, ready to listen or to have requests injected. `log` takes the lines of its log. */
+export async function buildApp(config: Config, log?: { write(line: string): void }): Promise<FastifyInstance> {
+  const app = fastify({
+    bodyLimit: largestBodyBytes,
+    trustProxy: config.trustProxy,
+    forceCloseConnections: "idle",
+    disableRequestLogging: true,
+    logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },
+  });
+  await app.register(validationPlugin);
+  await app.register(problemsPlugin);
+  await app.register(databasePlugin, { url: config.databaseUrl });
+  await app.register(securityPlugin);
+  await app.register(schemeVersionPlugin);
+  await app.register(signedInPlugin);
+  await app.register(partPlugin);
+  await app.register(rateLimitPlugin, { requestsPerMinute: config.requestsPerMinute });
+  await app.register(requestLogPlugin);
+  await app.register(webPlugin, { webRoot: config.webRoot });
+  for (const routes of [healthRoutes, sessionRoutes, projectRoutes, draftRoutes]) await app.register(routes);
+  return app;
+}

@@ -1,0 +1,90 @@
+import { timingSafeEqual } from "node:crypto";
+import cookie from "@fastify/cookie";
+import type {} from "@fastify/websocket"; // gives requests `ws`
+import type { FastifyReply, FastifyRequest } from "fastify";
+import fp from "fastify-plugin";
+import { csrfTokenOf, sessionIdOf, sessionLastsMs } from "../services/sign-in.ts";
+import type { Person } from "../store/person-rows.ts";
+import { findSession } from "../store/session-rows.ts";
+import { sendProblem } from "./problems.ts";
+
+/** Who sends a request, by the session in their cookie. */
+export interface SignedIn {
+  person: Person;
+  token: string;
+  sessionId: string;
+}
+
+declare module "fastify" {
+  interface FastifyRequest {
+    signedIn: SignedIn | null;
+  }
+  interface FastifyContextConfig {
+    /** Open to people who are not signed in. */
+    open?: boolean;
+  }
+}
+
+const cookieName = "cornerway_session";
+
+/**
+ * Reads the session of every request under /api, and refuses those that need one and have none, writes without the
+ * session's CSRF token, and writes and sockets that another site's page sends.
+ */
+export default fp(
+  async (app) => {
+    await app.register(cookie);
+    app.decorateRequest("signedIn", null);
+    app.addHook("onRequest", async (request, reply) => {
+      if (!request.url.startsWith("/api/")) return;
+      if (!isRead(request) && !comesFromHere(request)) return sendProblem(reply, { code: "origin-refused" });
+      request.signedIn = await whoSends(request);
+      if (request.routeOptions.config.open === true || request.is404) return;
+      if (request.signedIn === null) return sendProblem(reply, { code: "not-signed-in" });
+      if (!request.ws && !isRead(request) && !carriesToken(request, request.signedIn)) return sendProblem(reply, { code: "csrf-refused" });
+    });
+  },
+  { name: "signed-in", dependencies: ["database"] },
+);
+
+/** The sender of a request that has passed the hook. Throws on a route that is open to everyone. */
+export function signedInOf(request: FastifyRequest): SignedIn {
+  if (request.signedIn === null) throw new Error("signedInOf: this route lets in people who are not signed in");
+  return request.signedIn;
+}
+
+export const tokenOf = (request: FastifyRequest): string | undefined => request.cookies[cookieName];
+
+export const setSessionCookie = (request: FastifyRequest, reply: FastifyReply, token: string): FastifyReply =>
+  reply.setCookie(cookieName, token, { ...cookieOptions(request), maxAge: sessionLastsMs / 1000 });
+
+export const clearSessionCookie = (request: FastifyRequest, reply: FastifyReply): FastifyReply =>
+  reply.clearCookie(cookieName, cookieOptions(request));
+
+/** Not for scripts, not for other sites' requests, and only encrypted unless the browser is on this machine. */
+const cookieOptions = (request: FastifyRequest) =>
+  ({ path: "/", httpOnly: true, sameSite: "lax", secure: !loopback.has(request.hostname) }) as const;
+
+const loopback = new Set(["localhost", "127.0.0.1", "::1", "[::1]"]);
+
+const isRead = (request: FastifyRequest): boolean => ["GET", "HEAD"].includes(request.method) && !request.ws;
+
+/** Browsers name the origin on every write and every socket; on a write, programs that are no browsers may leave it out. */
+function comesFromHere({ headers, host, ws }: FastifyRequest): boolean {
+  if (headers.origin === undefined) return !ws;
+  return URL.canParse(headers.origin) && new URL(headers.origin).host === host;
+}
+
+async function whoSends(request: FastifyRequest): Promise<SignedIn | null> {
+  const token = tokenOf(request);
+  if (token === undefined || token.length > 100) return null;
+  const sessionId = sessionIdOf(token);
+  const person = await findSession(request.server.database.connection, sessionId);
+  return person === null ? null : { person, token, sessionId };
+}
+
+function carriesToken({ headers }: FastifyRequest, { token }: SignedIn): boolean {
+  const expected = Buffer.from(csrfTokenOf(token));
+  const given = Buffer.from(String(headers["csrf-token"] ?? ""));
+  return given.length === expected.length && timingSafeEqual(given, expected);
+}

@@ -1,0 +1,66 @@
+import { PrismaPg } from "@prisma/adapter-pg";
+import { PrismaClient } from "../generated/prisma/client.ts";
+import type { Outcome } from "../outcome.ts";
+import type { Connection } from "./connection.ts";
+import { lockProject } from "./record-rows.ts";
+import { Turns } from "./turns.ts";
+
+
+export interface Database {
+  connection: Connection;
+  /**
+   * Runs one act on a project with the project's row locked: commits when it is done, rolls everything back when it is
+   * refused or throws.
+   */
+  act<T>(projectId: string, work: (transaction: Connection) => Promise<Outcome<T>>): Promise<Outcome<T>>;
+  close(): Promise<void>;
+}
+
+const mostConnections = 10;
+const longestWaitMs = 5_000;
+const longestTransactionMs = 15_000;
+
+export function openDatabase(url: string): Database {
+  const client = new PrismaClient({ adapter: new PrismaPg({ connectionString: url, max: mostConnections }), errorFormat: "minimal" });
+  const turns = new Turns();
+  return {
+    connection: client,
+    act: (projectId, work) =>
+      turns.take(projectId, () =>
+        transact(client, async (transaction) => {
+          await lockProject(transaction, projectId);
+          return work(transaction);
+        }),
+      ),
+    close: () => client.$disconnect(),
+  };
+}
+
+/** Carries a refusal out of Prisma's transaction, which rolls back only when something is thrown. */
+class RolledBack<T> extends Error {
+  readonly outcome: Outcome<T>;
+  constructor(outcome: Outcome<T>) {
+    super("rolled back");
+    this.outcome = outcome;
+  }
+}
+
+async function transact<T>(
+  client: PrismaClient,
+  work: (transaction: Connection) => Promise<Outcome<T>>,
+): Promise<Outcome<T>> {
+  let refused: RolledBack<T> | undefined;
+  const attempt = client.$transaction(
+    async (transaction) => {
+      const outcome = await work(transaction);
+      if (outcome.ok) return outcome;
+      refused = new RolledBack(outcome);
+      throw refused;
+    },
+    { maxWait: longestWaitMs, timeout: longestTransactionMs },
+  );
+  return attempt.catch((error: unknown) => {
+    if (refused !== undefined && error === refused) return refused.outcome;
+    throw error;
+  });
+}

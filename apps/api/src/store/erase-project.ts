@@ -1,0 +1,18 @@
+import type { Connection } from "./connection.ts";
+
+const tables = [
+  ...["record_payload", "record_entry", "stamp", "request_answer", "change_request", "note_settlement", "note"],
+  ...["assessment", "revision", "draft_act", "draft", "membership"],
+];
+
+/**
+ * Takes a project away with its record. Only the owner of the tables can: the record's triggers are off for the length
+ * of one transaction. For the demo project, which anyone may start again; no route leads here.
+ */
+export async function eraseProject(ownerConnection: Connection, projectId: string): Promise<void> {
+  const deletions = tables.map((table) => `delete from "${table}" where "project_id" = '${projectId}'::uuid;`);
+  const switched = (how: "disable" | "enable") => tables.map((table) => `alter table "${table}" ${how} trigger user;`);
+  const project = `delete from "project" where "id" = '${projectId}'::uuid;`;
+  const steps = [...switched("disable"), ...deletions, project, ...switched("enable")];
+  await ownerConnection.$executeRawUnsafe(`do $erase$ begin ${steps.join(" ")} end $erase$`);
+}

@@ -1,0 +1,46 @@
+import { Author, type Digest, type Note } from "@cornerway/schema";
+import type { Note as Row, NoteSettlement } from "../generated/prisma/client.ts";
+import type { Connection } from "./connection.ts";
+
+export type FoundNote = { note: Note; bodyDigest: Digest };
+
+export async function insertNote(
+  tx: Connection,
+  projectId: string,
+  note: Note,
+  { entry, bodyDigest }: { entry: number; bodyDigest: Digest },
+): Promise<void> {
+  const { settledAt: _open, ...data } = note;
+  await tx.note.create({ data: { projectId, ...data, entry, bodyDigest } });
+}
+
+export async function insertSettlement(
+  tx: Connection,
+  projectId: string,
+  row: { noteId: string; author: Author; settledAt: string },
+): Promise<void> {
+  await tx.noteSettlement.create({ data: { projectId, ...row } });
+}
+
+export async function findNote(db: Connection, projectId: string, id: string): Promise<FoundNote | null> {
+  const row = await db.note.findUnique({ where: { projectId_id: { projectId, id } }, include: { settlement: true } });
+  return row === null ? null : { note: noteOf(row), bodyDigest: row.bodyDigest };
+}
+
+/** All notes of a project in the order they were written. */
+export async function readNotes(db: Connection, projectId: string): Promise<Note[]> {
+  const rows = await db.note.findMany({ where: { projectId }, include: { settlement: true }, orderBy: { entry: "asc" } });
+  return rows.map(noteOf);
+}
+
+const noteOf = (row: Row & { settlement: NoteSettlement | null }): Note => ({
+  id: row.id,
+  elementId: row.elementId,
+  markId: row.markId,
+  revision: row.revision,
+  answers: row.answers,
+  text: row.text,
+  author: Author.parse(row.author),
+  writtenAt: row.writtenAt.toISOString(),
+  settledAt: row.settlement?.settledAt.toISOString() ?? null,
+});

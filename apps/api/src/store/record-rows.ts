@@ -1,0 +1,84 @@
+import { Actor, type RecordEntry, RecordPayload, type RecordKind } from "@cornerway/schema";
+import type { Connection } from "./connection.ts";
+
+/** Where the next entry of a record goes, and the Merkle frontier before it. */
+export interface Place {
+  number: number;
+  at: string;
+  frontier: string[];
+}
+
+export interface EntryRow {
+  projectId: string;
+  place: Place;
+  actor: Actor;
+  payload: RecordPayload;
+  salt: string;
+  payloadDigest: string;
+  leaf: string;
+  head: string;
+  frontierAfter: string[];
+}
+
+/** Locks the project's row: the first thing every act does, so that there is one lock order everywhere. */
+export async function lockProject(tx: Connection, projectId: string): Promise<void> {
+  await tx.$queryRaw`select 1 from "project" where "id" = ${projectId}::uuid for no key update`;
+}
+
+/** Takes the next number. The clock is read after the row lock and never runs back within one record. */
+export async function takePlace(tx: Connection, projectId: string): Promise<Place> {
+  const rows = await tx.$queryRaw<{ last: number; last_at: Date; frontier: string[] }[]>`
+    update "project" set "last" = "last" + 1, "last_at" = greatest("last_at", date_trunc('milliseconds', clock_timestamp()))
+    where "id" = ${projectId}::uuid returning "last", "last_at", "frontier"`;
+  const row = rows[0];
+  if (row === undefined) throw new Error(`takePlace: there is no project ${projectId}`);
+  return { number: row.last, at: row.last_at.toISOString(), frontier: row.frontier };
+}
+
+/** Writes entry, payload and frontier, and tells listeners project and number when the transaction commits. */
+export async function insertEntry(tx: Connection, row: EntryRow): Promise<void> {
+  const { projectId, place, actor } = row;
+  await tx.$queryRaw`
+    with moved as (
+      update "project" set "frontier" = ${row.frontierAfter} where "id" = ${projectId}::uuid
+    ), entry as (
+      insert into "record_entry" ("project_id", "number", "at", "actor_id", "actor_role", "kind", "payload_digest", "leaf", "head")
+      values (${projectId}::uuid, ${place.number}, ${place.at}::timestamptz, ${actor.id}::uuid, ${actor.role},
+        ${row.payload.kind}, ${row.payloadDigest}, ${row.leaf}, ${row.head})
+    ), payload as (
+      insert into "record_payload" ("project_id", "number", "actor_name", "salt", "payload")
+      values (${projectId}::uuid, ${place.number}, ${actor.name}, ${row.salt}, ${JSON.stringify(row.payload)}::jsonb)
+    )
+    select pg_notify('cornerway_record', ${JSON.stringify({ project: projectId, number: place.number })})::text`;
+}
+
+/** Entries after a number in order, only of the kinds asked for, at most `limit`. */
+export async function readEntries(
+  db: Connection,
+  projectId: string,
+  { after, limit, kinds }: { after: number; limit: number; kinds: readonly RecordKind[] },
+): Promise<RecordEntry[]> {
+  const rows = await db.recordEntry.findMany({
+    where: { projectId, number: { gt: after }, kind: { in: [...kinds] } },
+    orderBy: { number: "asc" },
+    take: limit,
+    include: { payload: true },
+  });
+  return rows.map((row) => ({
+    projectId,
+    number: row.number,
+    at: row.at.toISOString(),
+    actor: Actor.parse({ id: row.actorId, name: row.payload?.actorName ?? "withheld", role: row.actorRole }),
+    kind: row.kind,
+    leaf: row.leaf,
+    head: row.head,
+    payload: row.payload === null ? null : RecordPayload.parse(row.payload.payload),
+  }));
+}
+
+/** Number of the last entry; undefined when there is no such project. */
+export async function lastNumber(db: Connection, projectId: string): Promise<number | undefined> {
+  const row = await db.project.findUnique({ where: { id: projectId }, select: { last: true } });
+  return row?.last;
+}
+
