@@ -29,3 +29,7 @@ export { faceFrame, pointOnFace } from "./geometry/face-frame.ts";
 export type { FaceFrame } from "./geometry/face-frame.ts";
 export { storeysOf } from "./geometry/storeys.ts";
 export type { Storey } from "./geometry/storeys.ts";
+export { parseExpression } from "./working/parse-expression.ts";
+export type { Expression, FunctionName, Operator } from "./working/expression.ts";
+export type { Clause, Relation, Working, WorkingStep, WorkingSymbol, WorkingValue } from "./working/working.ts";
+export type { Unit } from "./working/unit.ts";
