@@ -33,3 +33,8 @@ export { parseExpression } from "./working/parse-expression.ts";
 export type { Expression, FunctionName, Operator } from "./working/expression.ts";
 export type { Clause, Relation, Working, WorkingStep, WorkingSymbol, WorkingValue } from "./working/working.ts";
 export type { Unit } from "./working/unit.ts";
+export { solveFrame } from "./frame.ts";
+export type { FrameRefusal, FrameResult, FrameSolution } from "./analysis/frame-result.ts";
+export { readAnalyticalModel } from "./model/read-analytical-model.ts";
+export type { ModelReading } from "./model/read-analytical-model.ts";
+export type { AnalyticalModel } from "./model/analytical-model.ts";

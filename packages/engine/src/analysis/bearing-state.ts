@@ -1,0 +1,41 @@
+import type { Element } from "../elements/element.ts";
+import type { Prepared } from "./prepared.ts";
+import type { LoadVector, Movement } from "./solve-movement.ts";
+import type { Bearing } from "./system.ts";
+
+/** Pressure of a closed bearing, N, positive when it pushes the upper part up. */
+export function bearingForce(bearing: Bearing, { movement, answered }: Movement, { forces }: LoadVector): number {
+  if (bearing.kind === "support") return (answered[bearing.freedom] ?? 0) - (forces[bearing.freedom] ?? 0);
+  return bearing.stiffness * ((movement[bearing.lower] ?? 0) - (movement[bearing.upper] ?? 0));
+}
+
+/** Opening of an open bearing, mm, negative when the parts overlap. */
+export function bearingGap(bearing: Bearing, { movement }: Movement, { settlement }: LoadVector): number {
+  if (bearing.kind === "support") return (movement[bearing.freedom] ?? 0) - (settlement[bearing.freedom] ?? 0);
+  return (movement[bearing.upper] ?? 0) - (movement[bearing.lower] ?? 0);
+}
+
+/** The load vector that holds one bearing of the closed structure open by 1 mm. */
+export function openingLoad(bearing: Bearing | undefined, freedoms: number): LoadVector {
+  const forces = new Float64Array(freedoms);
+  const settlement = new Float64Array(freedoms);
+  if (bearing?.kind === "support") settlement[bearing.freedom] = 1;
+  if (bearing?.kind === "link") {
+    forces[bearing.upper] = bearing.stiffness;
+    forces[bearing.lower] = -bearing.stiffness;
+  }
+  return { forces, settlement };
+}
+
+/** Stiffness of what the bearing itself joins, N/mm: the measure against which resistance to opening it is held. */
+export function bearingStiffness({ system, elements }: Prepared, b: number): number {
+  const bearing = system.bearings[b];
+  if (bearing === undefined) return 1;
+  if (bearing.kind === "link") return bearing.stiffness;
+  return elements.reduce((sum, element) => sum + ownStiffness(element, bearing.freedom), 0) || 1;
+}
+
+function ownStiffness({ freedoms, matrix }: Element, freedom: number): number {
+  const at = freedoms.indexOf(freedom);
+  return at < 0 ? 0 : (matrix[at * freedoms.length + at] ?? 0);
+}

@@ -1,0 +1,100 @@
+import type { Element } from "../elements/element.ts";
+import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
+import { factorise, type SparseElement } from "../numerics/sparse-ldlt.ts";
+import { idleDirections, type IdleDirection } from "./idle-directions.ts";
+import { looseMovements } from "./mechanism.ts";
+import type { Prepared } from "./prepared.ts";
+import { actingElements, heldFreedoms, type ContactState, type System } from "./system.ts";
+
+export type Preparation =
+  | { readonly stable: true; readonly prepared: Prepared }
+  | { readonly stable: false; readonly movements: readonly Float64Array[] };
+
+/** Factorises the system in this state, or returns the movements (6 per node) that nothing resists. */
+export function prepare(system: System, state: ContactState): Preparation {
+  const acting = actingElements(system, state);
+  const held = heldFreedoms(system, state);
+  const numbered = numberFreedoms(system, acting, held, new Uint8Array(system.nodeCount));
+  const { elements, equationOf, idle, tree, sparse } = numbered;
+  const trusted = new Set<number>();
+  for (;;) {
+    const factor = factorise(tree, sparse, trusted);
+    const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle };
+    if (factor.loose.length === 0) return { stable: true, prepared };
+    const movements = looseMovements(prepared);
+    if (movements.length > 0) return { stable: false, movements };
+    factor.loose.forEach((equation) => trusted.add(equation));
+  }
+}
+
+export interface Numbered {
+  readonly elements: readonly Element[];
+  readonly equationOf: Int32Array;
+  readonly idle: readonly IdleDirection[];
+  readonly tree: FrontTree;
+  readonly sparse: readonly SparseElement[];
+}
+
+/** Orders and numbers the free, resisted freedoms; those of `retained` nodes come last. */
+export function numberFreedoms(
+  system: System,
+  acting: readonly Element[],
+  held: Uint8Array,
+  retained: Uint8Array,
+): Numbered {
+  const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained[node]);
+  const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];
+  const active = activeFreedoms(elements, held, retained);
+  for (const direction of idle) if (!isOblique(direction)) active[direction.node * 6 + axisOf(direction)] = 0;
+  const weights = new Int32Array(system.nodeCount);
+  active.forEach(
+    (flag, freedom) => (weights[Math.floor(freedom / 6)] = (weights[Math.floor(freedom / 6)] ?? 0) + flag),
+  );
+  const tree = frontTree({ weights, cliques: elements.map(nodesOf), retained });
+  const equationOf = equationNumbers(active, tree);
+  const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
+    equations: freedoms.map((f) => equationOf[f] ?? -1),
+    matrix,
+  }));
+  return { elements, equationOf, idle, tree, sparse };
+}
+
+function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array): Uint8Array {
+  const active = new Uint8Array(held.length);
+  for (const { freedoms } of elements) for (const freedom of freedoms) active[freedom] = held[freedom] ? 0 : 1;
+  retained.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
+  return active;
+}
+
+function nodesOf({ freedoms }: Element): number[] {
+  const nodes: number[] = [];
+  for (const freedom of freedoms) {
+    const node = Math.floor(freedom / 6);
+    if (!nodes.includes(node)) nodes.push(node);
+  }
+  return nodes;
+}
+
+function equationNumbers(active: Uint8Array, tree: FrontTree): Int32Array {
+  const equationOf = new Int32Array(active.length).fill(-1);
+  for (let node = 0; node < tree.firstEquation.length; node++) {
+    let next = tree.firstEquation[node] ?? -1;
+    for (let c = 0; c < 6; c++) if (active[node * 6 + c]) equationOf[node * 6 + c] = next++;
+  }
+  return equationOf;
+}
+
+function isOblique({ direction }: IdleDirection): boolean {
+  return direction.filter((value) => value !== 0).length > 1;
+}
+
+function axisOf({ direction }: IdleDirection): number {
+  return direction.findIndex((value) => value !== 0);
+}
+
+/** Holds an oblique idle direction; its size is of no account, since nothing acts along it. */
+function stiffener({ node, direction }: IdleDirection): Element {
+  const matrix = new Float64Array(36);
+  for (let i = 0; i < 6; i++) for (let j = 0; j < 6; j++) matrix[i * 6 + j] = (direction[i] ?? 0) * (direction[j] ?? 0);
+  return { freedoms: Int32Array.from({ length: 6 }, (_, c) => node * 6 + c), matrix };
+}

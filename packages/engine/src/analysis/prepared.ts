@@ -1,0 +1,16 @@
+import type { Element } from "../elements/element.ts";
+import type { SparseFactor } from "../numerics/sparse-ldlt.ts";
+import type { IdleDirection } from "./idle-directions.ts";
+import type { ContactState, System } from "./system.ts";
+
+/** A system factorised in one state of its bearings. */
+export interface Prepared {
+  readonly system: System;
+  readonly state: ContactState;
+  readonly elements: readonly Element[];
+  readonly held: Uint8Array;
+  /** Equation number of each freedom, −1 where it is held or idle. */
+  readonly equationOf: Int32Array;
+  readonly factor: SparseFactor;
+  readonly idle: readonly IdleDirection[];
+}

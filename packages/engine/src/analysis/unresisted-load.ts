@@ -1,0 +1,19 @@
+import { roundingBound } from "../numerics/tolerances.ts";
+import type { Prepared } from "./prepared.ts";
+import type { LoadVector } from "./solve-movement.ts";
+
+/** The movement (6 per node) of the first idle direction that a load drives, null when none is loaded. */
+export function unresistedLoad({ idle, equationOf }: Prepared, { forces }: LoadVector): Float64Array | null {
+  const most = forces.reduce((largest, value) => Math.max(largest, Math.abs(value)), 0);
+  for (const { node, direction } of idle) {
+    const work = direction.reduce((sum, value, c) => sum + value * (forces[node * 6 + c] ?? 0), 0);
+    if (Math.abs(work) <= ROUNDING * most) continue;
+    const movement = new Float64Array(equationOf.length);
+    direction.forEach((value, c) => (movement[node * 6 + c] = work > 0 ? value : -value));
+    return movement;
+  }
+  return null;
+}
+
+/** Roundings behind one nodal force: a dozen members, each turned into global axes. */
+const ROUNDING = roundingBound(256);

@@ -1,0 +1,141 @@
+import type { ModelSection } from "../model/analytical-model.ts";
+import type { Vector } from "../numerics/vector.ts";
+import { type Element, freedomsOf } from "./element.ts";
+import type { MemberAxes } from "./member-axes.ts";
+import { fixedEndForces, memberStiffness } from "./member-stiffness.ts";
+import { release } from "./release.ts";
+import { endTranslation, moveForces, moveStiffness } from "./rigid-arm.ts";
+
+export interface MemberFacts {
+  readonly nodes: readonly [number, number];
+  readonly axes: MemberAxes;
+  readonly section: ModelSection;
+  /** Local freedoms 0…11 the ends do not transmit. */
+  readonly released: readonly number[];
+  readonly armI: Vector | null;
+  readonly armJ: Vector | null;
+}
+
+/** A straight member with releases and rigid arms; one line of the model. */
+export interface Member extends Element {
+  readonly facts: MemberFacts;
+  /** Stiffness in local axes at the member's ends, after releases. */
+  readonly local: Float64Array;
+  /** Fixed-end forces for one N/mm along each local axis, after releases. */
+  readonly fixed: readonly [Float64Array, Float64Array, Float64Array];
+  /** Local load directions that drive a movement the member's own releases leave free. */
+  readonly drivenBy: readonly number[];
+}
+
+export function member(facts: MemberFacts): Member {
+  const local = memberStiffness(facts.section, facts.axes.lengthMm);
+  const fixed = [0, 1, 2].map((axis) => fixedEndForces(axis === 0 ? 0 : axis === 1 ? 1 : 2, facts.axes.lengthMm));
+  const [alongX = EMPTY, alongY = EMPTY, alongZ = EMPTY] = fixed;
+  const drivenBy = facts.released.length > 0 ? release(local, fixed, facts.released) : [];
+  const matrix = toGlobal(local, facts.axes);
+  if (facts.armI) moveStiffness(matrix, 12, 0, facts.armI);
+  if (facts.armJ) moveStiffness(matrix, 12, 6, facts.armJ);
+  return { freedoms: freedomsOf(facts.nodes), matrix, facts, local, fixed: [alongX, alongY, alongZ], drivenBy };
+}
+
+/** Components in local axes of a vector given in global axes. */
+export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, number, number] {
+  return [
+    x[0] * v[0] + x[1] * v[1] + x[2] * v[2],
+    y[0] * v[0] + y[1] * v[1] + y[2] * v[2],
+    z[0] * v[0] + z[1] * v[1] + z[2] * v[2],
+  ];
+}
+
+/** Local fixed-end forces under `load`, N/mm along the local axes. */
+export function fixedForces({ fixed }: Member, load: readonly [number, number, number]): Float64Array {
+  return Float64Array.from({ length: 12 }, (_, i) => {
+    return (fixed[0][i] ?? 0) * load[0] + (fixed[1][i] ?? 0) * load[1] + (fixed[2][i] ?? 0) * load[2];
+  });
+}
+
+/** Adds the nodal forces equivalent to a uniform load (N/mm of length, local axes) to `forces` (global freedoms). */
+export function addUniformLoad(m: Member, load: readonly [number, number, number], forces: Float64Array): void {
+  const { axes, armI, armJ } = m.facts;
+  const f = fixedForces(m, load);
+  const nodal = new Float64Array(12);
+  for (let block = 0; block < 12; block += 3) {
+    for (let c = 0; c < 3; c++) {
+      nodal[block + c] = -(
+        (axes.x[c] ?? 0) * (f[block] ?? 0) +
+        (axes.y[c] ?? 0) * (f[block + 1] ?? 0) +
+        (axes.z[c] ?? 0) * (f[block + 2] ?? 0)
+      );
+    }
+  }
+  if (armI) moveForces(nodal, 0, armI);
+  if (armJ) moveForces(nodal, 6, armJ);
+  m.freedoms.forEach((freedom, i) => (forces[freedom] = (forces[freedom] ?? 0) + (nodal[i] ?? 0)));
+}
+
+/** The twelve forces on the member at end i, then end j, in local axes (N, N·mm), under movement and uniform load. */
+export function memberEndForces(
+  m: Member,
+  movement: Float64Array,
+  load: readonly [number, number, number],
+): Float64Array {
+  const u = localMovement(m, movement);
+  const f = fixedForces(m, load);
+  for (let i = 0; i < 12; i++) {
+    let sum = 0;
+    for (let j = 0; j < 12; j++) sum += (m.local[i * 12 + j] ?? 0) * (u[j] ?? 0);
+    f[i] = (f[i] ?? 0) + sum;
+  }
+  return f;
+}
+
+const EMPTY = new Float64Array(12);
+
+function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, movement: Float64Array): Float64Array {
+  const u = new Float64Array(12);
+  for (const [end, arm] of [
+    [0, armI],
+    [6, armJ],
+  ] as const) {
+    const at = (c: number): number => movement[freedoms[end + c] ?? 0] ?? 0;
+    const rotation: Vector = [at(3), at(4), at(5)];
+    const translation: Vector = [at(0), at(1), at(2)];
+    u.set(toLocalComponents(axes, arm ? endTranslation(translation, rotation, arm) : translation), end);
+    u.set(toLocalComponents(axes, rotation), end + 3);
+  }
+  return u;
+}
+
+/** Rᵀ·K·R in 3 × 3 blocks, upper half computed and mirrored. */
+function toGlobal(local: Float64Array, axes: MemberAxes): Float64Array {
+  const k = new Float64Array(144);
+  const r = [...axes.x, ...axes.y, ...axes.z];
+  const half = new Float64Array(9);
+  for (let a = 0; a < 12; a += 3) {
+    for (let b = a; b < 12; b += 3) {
+      rotateRight(local, a, b, r, half);
+      rotateLeft(half, r, k, a, b);
+    }
+  }
+  for (let i = 0; i < 12; i++) for (let j = 0; j < i; j++) k[i * 12 + j] = k[j * 12 + i] ?? 0;
+  return k;
+}
+
+function rotateRight(local: Float64Array, a: number, b: number, r: readonly number[], half: Float64Array): void {
+  for (let i = 0; i < 3; i++) {
+    const row = (a + i) * 12 + b;
+    const k0 = local[row] ?? 0;
+    const k1 = local[row + 1] ?? 0;
+    const k2 = local[row + 2] ?? 0;
+    for (let j = 0; j < 3; j++) half[i * 3 + j] = k0 * (r[j] ?? 0) + k1 * (r[3 + j] ?? 0) + k2 * (r[6 + j] ?? 0);
+  }
+}
+
+function rotateLeft(half: Float64Array, r: readonly number[], k: Float64Array, a: number, b: number): void {
+  for (let i = 0; i < 3; i++) {
+    for (let j = 0; j < 3; j++) {
+      k[(a + i) * 12 + b + j] =
+        (r[i] ?? 0) * (half[j] ?? 0) + (r[3 + i] ?? 0) * (half[3 + j] ?? 0) + (r[6 + i] ?? 0) * (half[6 + j] ?? 0);
+    }
+  }
+}

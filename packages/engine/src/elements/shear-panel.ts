@@ -1,0 +1,140 @@
+import { lengthOf, minus, plus, dot, times, type Vector } from "../numerics/vector.ts";
+import { RECTANGLE_TOLERANCE } from "../numerics/tolerances.ts";
+import { type Element, freedomsOf } from "./element.ts";
+import { moveStiffness } from "./rigid-arm.ts";
+
+/** Edges of a rectangle: e1 from bottom left to bottom right, e2 from bottom left to top left, unit vectors. */
+export interface PanelAxes {
+  readonly e1: Vector;
+  readonly e2: Vector;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export interface PanelFacts {
+  readonly nodes: readonly [number, number, number, number];
+  readonly axes: PanelAxes;
+  /** N/mm, and N/mm per mm of width (upright) and of height (along). */
+  readonly shearStiffness: number;
+  readonly uprightStiffness: number;
+  readonly alongStiffness: number;
+  readonly arms: readonly [Vector, Vector, Vector, Vector] | null;
+}
+
+/** A corrugated sheet between four corners: constant shear flow, edges as struts and ties, nothing out of its plane. */
+export interface ShearPanel extends Element {
+  readonly facts: PanelFacts;
+  /** Strain g per unit of each of the element's freedoms. */
+  readonly strainOf: Float64Array;
+}
+
+/**
+ * Gt·b·h·g² with g = (mean u1 top − mean u1 bottom)/h + (mean u2 right − mean u2 left)/b, and struts Ev·b/(2h) on both
+ * upright edges, ties Eh·h/(2b) on the other two. Source: energy of one constant strain (derived); test: the hinged
+ * picture frame, flow H/b and sway H·h/(Gt·b).
+ */
+export function shearPanel(facts: PanelFacts): ShearPanel {
+  const { axes, arms } = facts;
+  const translations = new Float64Array(144);
+  const strain = strainVector(axes);
+  addOuter(translations, strain, facts.shearStiffness * axes.widthMm * axes.heightMm);
+  const strut = (facts.uprightStiffness * axes.widthMm) / (2 * axes.heightMm);
+  const tie = (facts.alongStiffness * axes.heightMm) / (2 * axes.widthMm);
+  for (const [from, to] of [
+    [0, 3],
+    [1, 2],
+  ] as const)
+    addOuter(translations, stretch(from, to, axes.e2), strut);
+  for (const [from, to] of [
+    [0, 1],
+    [3, 2],
+  ] as const)
+    addOuter(translations, stretch(from, to, axes.e1), tie);
+  if (arms === null) return { facts, freedoms: translationsOf(facts.nodes), matrix: translations, strainOf: strain };
+  return {
+    facts,
+    freedoms: freedomsOf(facts.nodes),
+    matrix: withArms(translations, arms),
+    strainOf: strainWithArms(strain, arms),
+  };
+}
+
+/** The shear flow q = Gt·g in N/mm. */
+export function panelFlow({ facts, freedoms, strainOf }: ShearPanel, movement: Float64Array): number {
+  let strain = 0;
+  freedoms.forEach((freedom, i) => (strain += (strainOf[i] ?? 0) * (movement[freedom] ?? 0)));
+  return facts.shearStiffness * strain;
+}
+
+/** Axes of the rectangle through four corners (bottom left, bottom right, top right, top left); null when it is none. */
+export function panelAxes(corners: readonly [Vector, Vector, Vector, Vector]): PanelAxes | null {
+  const [bl, br, tr, tl] = corners;
+  const bottom = minus(br, bl);
+  const left = minus(tl, bl);
+  const widthMm = lengthOf(bottom);
+  const heightMm = lengthOf(left);
+  if (widthMm === 0 || heightMm === 0) return null;
+  const allowed = RECTANGLE_TOLERANCE * lengthOf(minus(tr, bl));
+  const e1 = times(bottom, 1 / widthMm);
+  const e2 = times(left, 1 / heightMm);
+  if (lengthOf(minus(tr, plus(br, left))) > allowed || Math.abs(dot(e1, left)) > allowed) return null;
+  return { e1, e2, widthMm, heightMm };
+}
+
+function strainVector({ e1, e2, widthMm, heightMm }: PanelAxes): Float64Array {
+  const across = [-1, -1, 1, 1]; // bottom, bottom, top, top
+  const along = [-1, 1, 1, -1]; // left, right, right, left
+  return Float64Array.from({ length: 12 }, (_, i) => {
+    const corner = Math.floor(i / 3);
+    const c = i % 3;
+    return (
+      ((across[corner] ?? 0) * (e1[c] ?? 0)) / (2 * heightMm) + ((along[corner] ?? 0) * (e2[c] ?? 0)) / (2 * widthMm)
+    );
+  });
+}
+
+function stretch(from: number, to: number, direction: Vector): Float64Array {
+  const b = new Float64Array(12);
+  direction.forEach((value, c) => {
+    b[from * 3 + c] = -value;
+    b[to * 3 + c] = value;
+  });
+  return b;
+}
+
+function addOuter(k: Float64Array, b: Float64Array, stiffness: number): void {
+  if (stiffness === 0) return;
+  for (let i = 0; i < 12; i++) {
+    const factor = stiffness * (b[i] ?? 0);
+    if (factor === 0) continue;
+    for (let j = 0; j < 12; j++) k[i * 12 + j] = (k[i * 12 + j] ?? 0) + factor * (b[j] ?? 0);
+  }
+}
+
+function translationsOf(nodes: readonly number[]): Int32Array {
+  return Int32Array.from({ length: 12 }, (_, i) => (nodes[Math.floor(i / 3)] ?? 0) * 6 + (i % 3));
+}
+
+function withArms(translations: Float64Array, arms: readonly [Vector, Vector, Vector, Vector]): Float64Array {
+  const k = new Float64Array(576);
+  for (let i = 0; i < 12; i++) {
+    for (let j = 0; j < 12; j++) k[spread(i) * 24 + spread(j)] = translations[i * 12 + j] ?? 0;
+  }
+  arms.forEach((arm, corner) => moveStiffness(k, 24, corner * 6, arm));
+  return k;
+}
+
+function strainWithArms(strain: Float64Array, arms: readonly [Vector, Vector, Vector, Vector]): Float64Array {
+  const wide = new Float64Array(24);
+  strain.forEach((value, i) => (wide[spread(i)] = value));
+  arms.forEach(([x, y, z], corner) => {
+    const [a = 0, b = 0, c = 0] = wide.subarray(corner * 6, corner * 6 + 3);
+    wide.set([y * c - z * b, z * a - x * c, x * b - y * a], corner * 6 + 3);
+  });
+  return wide;
+}
+
+/** Place of a translation among six freedoms per corner. */
+function spread(translation: number): number {
+  return Math.floor(translation / 3) * 6 + (translation % 3);
+}
