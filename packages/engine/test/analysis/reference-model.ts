@@ -1,0 +1,20 @@
+import { readFileSync } from "node:fs";
+import { readAnalyticalModel } from "../../src/model/read-analytical-model.ts";
+import type { AnalyticalModel } from "../../src/model/analytical-model.ts";
+
+const folder = new URL("../../../../shared/reference/", import.meta.url);
+
+export function referenceJson(name: string): any {
+  return JSON.parse(readFileSync(new URL(name, folder), "utf8"));
+}
+
+/** A reference model, read through the product's own reader. */
+export function referenceModel(name: string): AnalyticalModel {
+  return modelFrom(referenceJson(`models/${name}.model.json`));
+}
+
+export function modelFrom(json: unknown): AnalyticalModel {
+  const reading = readAnalyticalModel(json);
+  if (!reading.ok) throw new Error(`${reading.path}: ${reading.message}`);
+  return reading.model;
+}
