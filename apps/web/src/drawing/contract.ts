@@ -36,6 +36,8 @@ export type ViewProps = {
   onElementPointerDown?: ElementPointerHandler | undefined;
   onElementPointerEnter?: ((id: string) => void) | undefined;
   onElementPointerLeave?: ((id: string) => void) | undefined;
+  /** Letters of the revisions in use; grid rows are lettered after them. */
+  revisionLetters?: readonly string[] | undefined;
   /** Elements are tree items; Tab enters at the chosen one and arrow keys belong to the screen. */
   onElementFocus?: ((id: string) => void) | undefined;
 };

@@ -1,0 +1,55 @@
+import type { Opening, Scheme } from "@cornerway/schema";
+import { faceFrame, placeContainer, storeysOf } from "@cornerway/engine";
+import { compassOf } from "./compass.ts";
+import type { ElementVerdict } from "./marks/element-verdicts.ts";
+
+/** The name an element goes by in the tree: "F1, south side, door D3, 1.50 m wide, does not work, note 2". */
+export type ElementNamer = (id: string) => string;
+
+/** Names of one scheme's elements with their verdicts and the numbers of their notes. */
+export function elementNamer(
+  scheme: Scheme,
+  verdicts: ReadonlyMap<string, ElementVerdict>,
+  noteNumbers: ReadonlyMap<string, number>,
+): ElementNamer {
+  const names = placeNames(scheme);
+  return (id) => {
+    const name = names.get(id);
+    if (name === undefined) throw new RangeError(`no element ${id} in this scheme`);
+    const found = verdicts.get(id);
+    const note = found?.markId == null ? undefined : noteNumbers.get(found.markId);
+    return [name, found?.verdict ?? "not checked", ...(note === undefined ? [] : [`note ${note}`])].join(", ");
+  };
+}
+
+function placeNames(scheme: Scheme): Map<string, string> {
+  const units = new Map(scheme.containers.map((container) => [container.id, placeContainer(container)]));
+  const names = new Map<string, string>();
+  for (const { name, containerIds } of storeysOf(scheme))
+    for (const id of containerIds) {
+      const unit = units.get(id);
+      if (unit !== undefined)
+        names.set(id, `${unit.container.tag}, ${Math.round(unit.dimensions.lengthMm / 304.8)} ft container, ${name.toLowerCase()} level`);
+    }
+  for (const opening of scheme.openings) {
+    const unit = units.get(opening.containerId);
+    const of = unit === undefined ? "" : `${unit.container.tag}, ${faceWords(opening, unit)}, `;
+    names.set(opening.id, `${of}${useWords[opening.use]} ${opening.tag}, ${inMetres(opening.widthUm)} wide`);
+  }
+  for (const post of scheme.posts) names.set(post.id, `post ${post.tag}, ${inMetres(post.topZUm - post.baseZUm)} high`);
+  for (const pad of scheme.pads) names.set(pad.id, `pad ${pad.tag}, ${inMetres(pad.lengthUm)} by ${inMetres(pad.widthUm)}`);
+  return names;
+}
+
+const faceWords = ({ face }: Opening, unit: ReturnType<typeof placeContainer>): string =>
+  face === "roof" || face === "floor" ? face : `${compassOf(faceFrame(unit, face).normal)} side`;
+
+const useWords: Readonly<Record<Opening["use"], string>> = {
+  door: "door",
+  window: "window",
+  passage: "passage",
+  "open-wall": "open wall",
+  hatch: "hatch",
+};
+
+const inMetres = (lengthUm: number): string => `${(Math.round(lengthUm / 10_000) / 100).toFixed(2)} m`;

@@ -1,0 +1,89 @@
+import { memo } from "react";
+import { hatchFill } from "../../look/hatch.ts";
+import { ink, verdictInk } from "../../look/ink.ts";
+import { DrawnElement } from "../DrawnElement.tsx";
+import type { ElementNamer } from "../element-namer.ts";
+import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { rectToPx } from "../paper-to-px.ts";
+import { rectPath } from "../px-path.ts";
+import { sameDrawn } from "../same-drawn.ts";
+import type { ViewTransform } from "../view-transform.ts";
+import { OpeningDrawing } from "./OpeningDrawing.tsx";
+import { UnitFace } from "./UnitFace.tsx";
+import type { ElevationFace, ElevationOpening } from "./elevation-faces.ts";
+
+/** What every element of a view is drawn with. */
+export type ElementSetting = {
+  view: ViewTransform;
+  verdicts: ReadonlyMap<string, ElementVerdict>;
+  nameOf: ElementNamer;
+  entryId: string | null;
+  selectedId: string | null;
+  hoveredId: string | null;
+};
+
+/** One face of a unit with what is cut in it, as tree items. */
+export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & ElementSetting) {
+  const { view, selectedId, hoveredId, entryId, nameOf } = setting;
+  const id = face.container.id;
+  return (
+    <DrawnElement
+      id={id}
+      kind="container"
+      label={nameOf(id)}
+      level={1}
+      selected={selectedId === id}
+      entry={entryId === id}
+      rect={rectToPx(view, face)}
+    >
+      <UnitFace face={face} view={view} hovered={hoveredId === id} />
+      {face.openings.length > 0 && (
+        <g role="group">
+          {face.openings.map((place) => (
+            <ElevationOpeningElement key={place.opening.id} place={place} beyond={face.beyond} {...setting} />
+          ))}
+        </g>
+      )}
+    </DrawnElement>
+  );
+}
+
+function ElevationOpeningElement({ place, beyond, ...setting }: { place: ElevationOpening; beyond: boolean } & ElementSetting) {
+  const { view, selectedId, hoveredId, entryId, nameOf, verdicts } = setting;
+  const { id } = place.opening;
+  return (
+    <DrawnElement
+      id={id}
+      kind="opening"
+      label={nameOf(id)}
+      level={2}
+      selected={selectedId === id}
+      entry={entryId === id}
+      rect={rectToPx(view, place)}
+    >
+      <OpeningFace place={place} view={view} beyond={beyond} hovered={hoveredId === id} verdict={verdicts.get(id)} />
+    </DrawnElement>
+  );
+}
+
+type OpeningFaceProps = { place: ElevationOpening; view: ViewTransform; beyond: boolean; hovered: boolean; verdict: ElementVerdict | undefined };
+
+const OpeningFace = memo(function OpeningFace({ place, view, beyond, hovered, verdict }: OpeningFaceProps) {
+  const rect = rectToPx(view, place);
+  const { use, framed } = place.opening;
+  const hatched = !beyond && verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
+  return (
+    <>
+      <OpeningDrawing use={use} rect={rect} pen={{ line: beyond ? ink.pencil : ink.ink, fill: hovered ? ink.shade : ink.slip }} />
+      {framed && !beyond && <path d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={2} />}
+      {hatched && (
+        <path
+          d={rectPath(rect)}
+          fill={hatchFill(verdict.verdict, "normal", verdict.screening ? "pencil" : "ink")}
+          stroke={verdictInk[verdict.verdict]}
+          strokeWidth={verdict.screening ? 1.1 : 1.5}
+        />
+      )}
+    </>
+  );
+}, sameDrawn);

@@ -1,0 +1,65 @@
+import { useMemo } from "react";
+import type { Scheme } from "@cornerway/schema";
+import { hatchFill } from "../../look/hatch.ts";
+import { Hexagon } from "../../look/Hexagon.tsx";
+import { dash, ink } from "../../look/ink.ts";
+import { Cloud } from "../cloud/Cloud.tsx";
+import type { Side } from "../contract.ts";
+import { PadSection } from "../ground/PadSection.tsx";
+import { rectToPx } from "../paper-to-px.ts";
+import { inset, rectPath, type RectPx } from "../px-path.ts";
+import type { ViewTransform } from "../view-transform.ts";
+import { elevationModel } from "./elevation-model.ts";
+import { schemeChanges, type SchemeChanges } from "./scheme-changes.ts";
+
+type ProposedElevationProps = { before: Scheme; after: Scheme; side: Side; view: ViewTransform };
+
+/** What a request would draw: steel dashed with its paired hatch, units and openings dashed, inside the engineer's cloud. */
+export function ProposedElevation({ before, after, side, view }: ProposedElevationProps) {
+  const { steel, outlines, pads, around } = useMemo(() => proposedParts(before, after, side, view), [before, after, side, view]);
+  return (
+    <g className="proposed">
+      {pads.map(({ id, rect }) => (
+        <PadSection key={id} rect={rect} seed={id} proposed />
+      ))}
+      {outlines.map(({ id, rect }) => (
+        <path key={id} d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={1.3} strokeDasharray={dash.proposed} />
+      ))}
+      {steel.map(({ id, tag, rect }) => (
+        <g key={id}>
+          <path d={rectPath(rect)} fill={ink.paper} opacity={0.8} />
+          <path d={rectPath(rect)} fill={hatchFill("works with steel", "small")} stroke={ink.prussian} strokeWidth={1.2} strokeDasharray={dash.proposed} />
+          <Hexagon tag={tag} xPx={rect.xPx + rect.widthPx / 2} yPx={rect.yPx + rect.heightPx * 0.36} colour={ink.prussian} />
+        </g>
+      ))}
+      {around !== null && <Cloud rect={around} />}
+    </g>
+  );
+}
+
+type Part = { id: string; tag: string; rect: RectPx };
+
+function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTransform) {
+  const changes = schemeChanges(before, after);
+  const model = elevationModel(after, side);
+  const touched = touches(changes);
+  const steel = model.posts.filter(({ post }) => touched(post.id)).map((place): Part => ({ id: place.post.id, tag: place.post.tag, rect: rectToPx(view, place) }));
+  const pads = model.pads.filter(({ pad }) => touched(pad.id)).map((place): Part => ({ id: place.pad.id, tag: place.pad.tag, rect: rectToPx(view, place) }));
+  const outlines = model.faces.flatMap((face): Part[] => [
+    ...(touched(face.container.id) ? [{ id: face.container.id, tag: face.container.tag, rect: rectToPx(view, face) }] : []),
+    ...face.openings.filter(({ opening }) => touched(opening.id)).map((place) => ({ id: place.opening.id, tag: place.opening.tag, rect: rectToPx(view, place) })),
+  ]);
+  return { steel, pads, outlines, around: bounds([...steel, ...pads, ...outlines].map(({ rect }) => rect)) };
+}
+
+const touches = ({ added, changed }: SchemeChanges) => (id: string): boolean => added.has(id) || changed.has(id);
+
+/** The cloud's rectangle: everything it speaks of with 22 px of air. */
+function bounds(rects: readonly RectPx[]): RectPx | null {
+  if (rects.length === 0) return null;
+  const left = Math.min(...rects.map(({ xPx }) => xPx));
+  const top = Math.min(...rects.map(({ yPx }) => yPx));
+  const right = Math.max(...rects.map(({ xPx, widthPx }) => xPx + widthPx));
+  const bottom = Math.max(...rects.map(({ yPx, heightPx }) => yPx + heightPx));
+  return inset({ xPx: left, yPx: top, widthPx: right - left, heightPx: bottom - top }, -22);
+}

@@ -1,0 +1,164 @@
+import { ink } from "../../look/ink.ts";
+import { hexagonHalfPx } from "../../look/hexagon-size.ts";
+import { dimensionChain, overallDimension, type DimensionSegment } from "../dimension/dimension-chain.ts";
+import { boxAround, labelBox, placeLabels, sharedArea, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
+import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
+import type { RectPx } from "../px-path.ts";
+import type { PathStroke } from "../stroke/path-strokes.ts";
+import { strokeWidthPx } from "../stroke/stroke-width.ts";
+import type { ViewTransform } from "../view-transform.ts";
+import type { ElevationFace } from "./elevation-faces.ts";
+import type { ElevationModel } from "./elevation-model.ts";
+
+type Lettered = Label & { kind: "unit" | "force" | "dimension"; colour: string; fontWeight: number; trackingEm: number };
+
+/** Lettering of an elevation, placed so that no two pieces overlap. */
+export type ElevationLabel = Placed<Lettered>;
+
+export type TagSpot = { openingId: string; tag: string; xPx: number; yPx: number };
+
+/** Px from the ground line down to the bay dimensions and the overall one, and from the building right to the heights. */
+export const dimensionRowsPx = { bays: 42, overall: 64, heights: 44 } as const;
+
+/** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
+export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] {
+  return model.faces.flatMap((face, at) => {
+    if (face.beyond) return [];
+    const nearer = model.faces.slice(at + 1).map((each) => boxOf(rectToPx(view, each)));
+    return face.openings.flatMap((place) => {
+      const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
+      const spot = { openingId: place.opening.id, tag: place.opening.tag, xPx: xPx + widthPx / 2, yPx: yPx + heightPx / 2 };
+      const box = boxAround(spot.xPx, spot.yPx, hexagonHalfPx.widthPx, hexagonHalfPx.heightPx);
+      return widthPx < 12 || heightPx < 16 || nearer.some((other) => sharedArea(box, other) > 0) ? [] : [spot];
+    });
+  });
+}
+
+/** Dimensions first, then forces, then the units' names, which have the most room. */
+export function elevationLabels(model: ElevationModel, view: ViewTransform, strokes: readonly PathStroke[], bare: boolean): ElevationLabel[] {
+  const names = model.faces.map((face, at) => unitLabel(face, model.faces.slice(at + 1), view)).filter((label) => label !== null);
+  const wanted = [
+    ...(bare ? [] : dimensionLabels(model, view)),
+    ...strokes.filter(({ figure }) => figure).map((stroke) => forceLabel(stroke, view)),
+    ...names,
+  ];
+  return placeLabels(wanted, [
+    ...tagSpots(model, view).map(({ xPx, yPx }) => boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2)),
+    ...strokes.map((stroke) => strokeBox(stroke, view)),
+    ...model.faces.filter(({ beyond }) => !beyond).flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
+    ...model.faces.flatMap((face) => railBoxes(face, view)),
+  ]);
+}
+
+function dimensionLabels(model: ElevationModel, view: ViewTransform): Lettered[] {
+  const places = model.grid.map(({ atMm }) => atMm);
+  const ground = yToPx(view, model.groundMm);
+  const across = (segment: DimensionSegment, rowPx: number, key: string): Lettered => {
+    const x = xToPx(view, (segment.fromMm + segment.toMm) / 2);
+    const y = ground + rowPx;
+    return dimension(`${key}-${segment.fromMm}`, segment.text, [
+      { xPx: x, yPx: y - 5, anchor: "middle" },
+      { xPx: x, yPx: y + 13, anchor: "middle" },
+      { xPx: x, yPx: y - 17, anchor: "middle" },
+    ]);
+  };
+  const bays = dimensionChain(places).map((segment) => across(segment, dimensionRowsPx.bays, "bay"));
+  const overall = places.length > 2 ? overallDimension(places).map((segment) => across(segment, dimensionRowsPx.overall, "overall")) : [];
+  return [...bays, ...overall, ...heightLabels(model, view)];
+}
+
+function heightLabels(model: ElevationModel, view: ViewTransform): Lettered[] {
+  if (model.extent === null) return [];
+  const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
+  return dimensionChain(model.levels.map(({ zMm }) => zMm)).map(({ fromMm, toMm, text }) =>
+    dimension(`height-${fromMm}`, text, [{ xPx: x - 5, yPx: yToPx(view, (fromMm + toMm) / 2), anchor: "middle", turned: true }]),
+  );
+}
+
+const dimension = (key: string, text: string, spots: readonly Spot[]): Lettered => ({
+  key,
+  text,
+  spots,
+  kind: "dimension",
+  sizePx: 11,
+  colour: ink.graphite,
+  fontWeight: 400,
+  trackingEm: 0.02,
+});
+
+/** The figure at the foot of a stroke: beside it where there is room, higher up where there is not. */
+function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
+  const { stretch, to } = stroke;
+  const half = strokeWidthPx(stretch.forceFootKn, view.pxPerM) / 2;
+  const x = xToPx(view, to.uMm);
+  const foot = yToPx(view, to.vMm);
+  const rises = stroke.breaks ? [8, 24, 40, 56, 72] : [14, 30, 46, 62, 78];
+  const spots = rises.flatMap((rise): Spot[] => [
+    { xPx: x + half + 5, yPx: foot - rise, anchor: "start" },
+    { xPx: x - half - 5, yPx: foot - rise, anchor: "end" },
+  ]);
+  return {
+    key: `force-${stretch.id}`,
+    text: `${Math.round(stretch.forceFootKn)} kN`,
+    spots,
+    kind: "force",
+    sizePx: 11.5,
+    colour: stroke.added ? ink.prussian : ink.ink,
+    fontWeight: 600,
+    trackingEm: 0.01,
+  };
+}
+
+/** The name of a unit on its face; none where nearer faces leave it no room. */
+function unitLabel(face: ElevationFace, nearer: readonly ElevationFace[], view: ViewTransform): Lettered | null {
+  const rect = rectToPx(view, face);
+  const sizePx = face.beyond ? 12 : 15;
+  const spots = nameSpots(rect, sizePx);
+  const covers = nearer.map((each) => boxOf(rectToPx(view, each)));
+  const free = spots.filter((spot) => covers.every((cover) => sharedArea(cover, labelBox(face.container.tag, sizePx, spot)) === 0));
+  if (free.length === 0 || rect.heightPx < 24) return null;
+  return {
+    key: `unit-${face.container.id}-${face.face}`,
+    text: face.container.tag,
+    spots: free,
+    kind: "unit",
+    sizePx,
+    colour: face.beyond ? ink.graphite : ink.ink,
+    fontWeight: face.beyond ? 500 : 600,
+    trackingEm: 0.05,
+  };
+}
+
+/** Left to right along the upper part of a face, then along its middle and its foot. */
+function nameSpots({ xPx, yPx, widthPx, heightPx }: RectPx, sizePx: number): Spot[] {
+  const rows = [yPx + 11 + sizePx, yPx + heightPx * 0.42, yPx + heightPx / 2 + sizePx / 2, yPx + heightPx - 18];
+  const steps = Math.max(1, Math.floor((widthPx - 44) / 14));
+  return rows.flatMap((row) =>
+    Array.from({ length: steps + 1 }, (_, step): Spot => ({ xPx: xPx + 24 + step * 14, yPx: row, anchor: "middle" })),
+  );
+}
+
+function strokeBox({ stretch, from, to }: PathStroke, view: ViewTransform): BoxPx {
+  const half = strokeWidthPx(Math.max(stretch.forceTopKn, stretch.forceFootKn), view.pxPerM) / 2 + 2;
+  const x = xToPx(view, from.uMm);
+  return { left: x - half, right: x + half, top: yToPx(view, from.vMm), bottom: yToPx(view, to.vMm) };
+}
+
+/** Lettering keeps off the rails, which are the darkest lines of the view. */
+function railBoxes(face: ElevationFace, view: ViewTransform): BoxPx[] {
+  if (face.beyond) return [];
+  const box = boxOf(rectToPx(view, face));
+  return [
+    { ...box, bottom: box.top + 3 },
+    { ...box, top: box.bottom - 3 },
+    { ...box, right: box.left + 3 },
+    { ...box, left: box.right - 3 },
+  ];
+}
+
+export const boxOf = ({ xPx, yPx, widthPx, heightPx }: RectPx): BoxPx => ({
+  left: xPx,
+  right: xPx + widthPx,
+  top: yPx,
+  bottom: yPx + heightPx,
+});

@@ -1,0 +1,31 @@
+import type { Post, Scheme } from "@cornerway/schema";
+import type { Side } from "../contract.ts";
+import { project } from "../view-transform.ts";
+import type { PaperRect } from "./corrugation.ts";
+import type { ElevationFace } from "./elevation-faces.ts";
+
+/** An added post as an elevation shows it; `behind` when a face stands before it: drawn dashed. */
+export type ElevationPost = PaperRect & { post: Post; depthMm: number; behind: boolean };
+
+export function elevationPosts(scheme: Scheme, side: Side, faces: readonly ElevationFace[]): ElevationPost[] {
+  return scheme.posts.map((post) => {
+    const half = sectionWidthMm(post.section) / 2;
+    const z0Mm = post.baseZUm / 1000;
+    const z1Mm = post.topZUm / 1000;
+    const { uMm, depthMm } = project(side, { xMm: post.xUm / 1000, yMm: post.yUm / 1000, zMm: z0Mm });
+    const behind = faces.some(
+      (face) => face.nearestMm < depthMm - half && uMm > face.u0Mm && uMm < face.u1Mm && z1Mm > face.z0Mm + 200 && z0Mm < face.z1Mm - 200,
+    );
+    return { post, depthMm, behind, u0Mm: uMm - half, u1Mm: uMm + half, z0Mm, z1Mm };
+  });
+}
+
+/** Breadth drawn for a section whose name gives none, mm. */
+const usualBreadthMm = 100;
+
+/** The breadth a section's name states, mm: "HSS 102×102×6.4" is 102 wide, "W 150 x 13" 150. */
+export function sectionWidthMm(section: string): number {
+  const stated = /\d+(?:\.\d+)?/.exec(section)?.[0];
+  const breadth = stated === undefined ? usualBreadthMm : Number(stated);
+  return breadth >= 30 && breadth <= 600 ? breadth : usualBreadthMm;
+}
