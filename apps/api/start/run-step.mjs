@@ -5,6 +5,8 @@ import { CACHE, CLONE } from "./clone.mjs";
 import { processLife } from "./process-life.mjs";
 import { Stopped } from "./start-failure.mjs";
 
+const LONGEST_END_MS = 2_000;
+
 /**
  * @typedef {object} Step
  * @property {string} name file name of its log in `.cache`
@@ -32,7 +34,7 @@ export async function runStep({
   signal.throwIfAborted();
   const child = spawn(program, rest, { cwd: folder, env, stdio: ["ignore", "pipe", "pipe"] });
   if (child.pid !== undefined) onWorker?.(processLife(child.pid));
-  const end = () => child.kill("SIGTERM");
+  const end = () => endChild(child);
   signal.addEventListener("abort", end);
   const written = collect(child, name);
   try {
@@ -42,6 +44,16 @@ export async function runStep({
   } finally {
     signal.removeEventListener("abort", end);
   }
+}
+
+/**
+ * npm finishes what it fetches before it heeds a first SIGTERM, and a hanging network never lets it.
+ * @param {import("node:child_process").ChildProcess} child
+ */
+function endChild(child) {
+  child.kill("SIGTERM");
+  const kill = setTimeout(() => child.kill("SIGKILL"), LONGEST_END_MS);
+  child.once("exit", () => clearTimeout(kill));
 }
 
 /**

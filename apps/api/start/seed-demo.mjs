@@ -15,7 +15,8 @@ import { StartFailure } from "./start-failure.mjs";
  * @returns {Promise<SignIn[]>}
  */
 export async function seedDemo({ words, database, environment, signal }) {
-  const env = { ...environment, DATABASE_URL: database.serviceUrl, OWNER_DATABASE_URL: database.ownerUrl };
+  // People and projects are made by the owner of the tables: the service's own role may not.
+  const env = { ...environment, DATABASE_URL: database.ownerUrl, SERVICE_DATABASE_URL: database.serviceUrl };
   const { ok, output, stdout } = await runStep({ name: "seed", words: [process.execPath, ...words], env, signal });
   const signIns = ok ? readSignIns(stdout) : undefined;
   if (signIns === undefined)

@@ -2,8 +2,8 @@ import { DatabaseTrouble } from "./database-trouble.ts";
 
 /** Names the cause behind what PostgreSQL or one of its programs wrote. */
 export function postgresTrouble(output: string, cause?: unknown): DatabaseTrouble {
-  // Text of ENOSPC in the C locale, in which every program of ours runs; EDQUOT is a full quota.
-  if (/No space left on device|Disk quota exceeded/.test(output))
+  // Texts of ENOSPC and EDQUOT in the C locale, in which the programs run, and PostgreSQL's own hint after a short write.
+  if (/No space left on device|Disk quota exceeded|Check free disk space/.test(output))
     return new DatabaseTrouble("disk-full", lastLine(output), cause);
   return new DatabaseTrouble("did-not-start", lastLine(output), cause);
 }
