@@ -5,7 +5,7 @@ import { DatabaseTrouble } from "./database-trouble.ts";
 import { commandWords, processState, type ProcessState } from "./process-state.ts";
 
 const LONGEST_END_MS = 60_000;
-const LONGEST_REAP_MS = 5_000;
+const LONGEST_REAP_MS = 3_000;
 const LOOK_AGAIN_MS = 50;
 
 /** Ends a PostgreSQL that an earlier, killed start left running on the cluster, so that the next one can open it. */
