@@ -1,5 +1,6 @@
-import fastify, { type FastifyInstance } from "fastify";
+import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
+import assessorPlugin from "./plugins/assessor.ts";
 import databasePlugin from "./plugins/database.ts";
 import partPlugin from "./plugins/part.ts";
 import problemsPlugin from "./plugins/problems.ts";
@@ -12,8 +13,18 @@ import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
 import { draftRoutes } from "./routes/draft.ts";
 import { healthRoutes } from "./routes/health.ts";
+import { noteRoutes } from "./routes/notes.ts";
 import { projectRoutes } from "./routes/projects.ts";
+import { recordRoutes } from "./routes/record.ts";
+import { requestRoutes } from "./routes/requests.ts";
+import { revisionRoutes } from "./routes/revisions.ts";
 import { sessionRoutes } from "./routes/session.ts";
+import { stampRoutes } from "./routes/stamps.ts";
+
+const allRoutes = [
+  ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
+  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes],
+];
 
 /** The largest body taken: an act of 200 operations with long names is about a third of it. */
 const largestBodyBytes = 256 * 1024;
@@ -24,12 +35,13 @@ export async function buildApp(config: Config, log?: { write(line: string): void
     bodyLimit: largestBodyBytes,
     trustProxy: config.trustProxy,
     forceCloseConnections: "idle",
-    disableRequestLogging: true,
+    logController: new LogController({ disableRequestLogging: true }),
     logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },
   });
   await app.register(validationPlugin);
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });
+  await app.register(assessorPlugin, { threads: config.assessmentThreads, limitMs: config.assessmentLimitMs });
   await app.register(securityPlugin);
   await app.register(schemeVersionPlugin);
   await app.register(signedInPlugin);
@@ -37,6 +49,6 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(rateLimitPlugin, { requestsPerMinute: config.requestsPerMinute });
   await app.register(requestLogPlugin);
   await app.register(webPlugin, { webRoot: config.webRoot });
-  for (const routes of [healthRoutes, sessionRoutes, projectRoutes, draftRoutes]) await app.register(routes);
+  for (const routes of allRoutes) await app.register(routes);
   return app;
 }

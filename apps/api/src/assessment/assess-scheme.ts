@@ -1,9 +1,8 @@
 import { assess } from "@cornerway/engine";
-import { resultDigest, type Digest, type Scheme } from "@cornerway/schema";
-import type { Assessed } from "../services/record-assessment.ts";
+import { Assessment, resultDigest, type Digest, type Scheme } from "@cornerway/schema";
 
-/** The engine's answer to a scheme, bound to its content; blocks until it is there. */
-export function assessScheme(scheme: Scheme, contentDigest: Digest): Extract<Assessed, { ok: true }> {
-  const assessment = assess(scheme);
-  return { ok: true, assessment, resultDigest: resultDigest(contentDigest, assessment) };
+/** The engine's answer to a scheme, bound to its content. Blocks until it is there; throws when it is not whole. */
+export function assessScheme(scheme: Scheme, contentDigest: Digest): { assessment: Assessment; resultDigest: Digest } {
+  const assessment = Assessment.parse(assess(scheme));
+  return { assessment, resultDigest: resultDigest(contentDigest, assessment) };
 }

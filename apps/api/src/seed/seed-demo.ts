@@ -52,7 +52,7 @@ async function sendFirstRevision(database: Database, scheme: Scheme): Promise<vo
   const remark = "First issue for your reading.";
   const sent = must(await sendRevision(database, architect, { id: revisionId, draftNumber, contentDigest, remark }));
   const revision = { projectId: demoProjectId, letter: sent.letter, contentDigest };
-  must(await recordAssessment(database, revision, assessScheme(scheme, contentDigest)));
+  must(await recordAssessment(database, revision, { ok: true, ...assessScheme(scheme, contentDigest) }));
 }
 
 function partOf(role: Part["roles"][number]): Part {
