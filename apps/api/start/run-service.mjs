@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import path from "node:path";
+import { addressOf, isOpenToNetwork } from "./address.mjs";
 import { choosePort } from "./choose-port.mjs";
 import { CLONE } from "./clone.mjs";
 import { chooseDataFolder } from "./data-folder.mjs";
@@ -87,7 +88,7 @@ async function withDatabase(service, dataFolder, lock, work) {
 async function serve({ environment, signal, serverWords, seedWords, beside }, { database, dataFolder, lock, host }) {
   const signIns = await seedDemo({ words: seedWords, database, environment, signal });
   const port = await choosePort(environment, host);
-  const address = `http://${host}:${port}`;
+  const address = addressOf(host, port);
   const server = await superviseServer({
     words: serverWords,
     env: { ...environment, HOST: host, PORT: String(port), DATABASE_URL: database.serviceUrl },
@@ -99,13 +100,24 @@ async function serve({ environment, signal, serverWords, seedWords, beside }, { 
   let extra;
   try {
     extra = await beside?.(address, dataFolder);
-    for (const line of [`Cornerway is at ${address}`, ...signInLines(signIns), "Ctrl-C ends it."]) say(line);
+    for (const line of [`Cornerway is at ${address}`, ...signInLines(signIns), ...caution(host), "Ctrl-C ends it."])
+      say(line);
     await untilEnd(signal, server, database);
     say("Ending: requests in flight are finished first …");
   } finally {
     await extra?.stop();
     await server.stop();
   }
+}
+
+/**
+ * @param {string} host
+ * @returns {string[]}
+ */
+function caution(host) {
+  return isOpenToNetwork(host)
+    ? ["HOST opens the service to the network, and the passwords of the demo are public."]
+    : [];
 }
 
 /**
