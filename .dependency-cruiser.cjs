@@ -11,6 +11,7 @@ const ENGINE_ORDER = [
   ["analysis"],
   ["loads"],
   ["checks"],
+  ["codes"],
   ["marks"],
   ["remedies"],
   ["cost"],
@@ -58,6 +59,12 @@ module.exports = {
       {},
     ),
     ...engineOrder,
+    forbid(
+      "editions-apart",
+      "Nothing outside the code folders knows which edition is in force: it is handed in as a basis.",
+      { path: "^packages/engine/src/[^/]+/", pathNot: "^packages/engine/src/codes/" },
+      { path: "^packages/engine/src/codes/" },
+    ),
     forbid(
       "schema-zod-only",
       "The schema imports nothing but zod and the digest it states.",
