@@ -2,6 +2,7 @@ import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
 import assessorPlugin from "./plugins/assessor.ts";
 import databasePlugin from "./plugins/database.ts";
+import livePlugin from "./plugins/live.ts";
 import partPlugin from "./plugins/part.ts";
 import problemsPlugin from "./plugins/problems.ts";
 import rateLimitPlugin from "./plugins/rate-limit.ts";
@@ -9,10 +10,12 @@ import requestLogPlugin from "./plugins/request-log.ts";
 import schemeVersionPlugin from "./plugins/scheme-version.ts";
 import securityPlugin from "./plugins/security.ts";
 import signedInPlugin from "./plugins/signed-in.ts";
+import socketsPlugin from "./plugins/sockets.ts";
 import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
 import { draftRoutes } from "./routes/draft.ts";
 import { healthRoutes } from "./routes/health.ts";
+import { liveRoutes } from "./routes/live.ts";
 import { noteRoutes } from "./routes/notes.ts";
 import { projectRoutes } from "./routes/projects.ts";
 import { recordRoutes } from "./routes/record.ts";
@@ -23,7 +26,7 @@ import { stampRoutes } from "./routes/stamps.ts";
 
 const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
-  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes],
+  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
 ];
 
 /** The largest body taken: an act of 200 operations with long names is about a third of it. */
@@ -42,6 +45,8 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });
   await app.register(assessorPlugin, { threads: config.assessmentThreads, limitMs: config.assessmentLimitMs });
+  await app.register(livePlugin, { url: config.databaseUrl });
+  await app.register(socketsPlugin); // before the session is read, so that it is known to be a socket
   await app.register(securityPlugin);
   await app.register(schemeVersionPlugin);
   await app.register(signedInPlugin);

@@ -50,6 +50,7 @@ export const RecordPayload = z
   .meta({ id: "RecordPayload" });
 export type RecordPayload = z.infer<typeof RecordPayload>;
 export type RecordKind = RecordPayload["kind"];
+export const recordKinds: readonly RecordKind[] = RecordPayload.options.map((option) => option.shape.kind.value);
 
 /** Who may see an entry of a kind. Readers see issued revisions and what was decided on them, never drafts or notes. */
 export const maySee: Record<RecordKind, readonly Role[]> = {

@@ -1,4 +1,4 @@
-import { mayReadEntry, RecordPayload, type RecordEntry, type RecordKind, type Role } from "@cornerway/schema";
+import { mayReadEntry, recordKinds, type RecordEntry, type RecordKind, type Role } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readEntries } from "../store/record-rows.ts";
 
@@ -9,6 +9,4 @@ export const readRecord = (
   { after, limit }: { after: number; limit: number },
 ): Promise<RecordEntry[]> => readEntries(db, projectId, { after, limit, kinds: kindsFor(roles) });
 
-const kinds = RecordPayload.options.map((option) => option.shape.kind.value);
-
-const kindsFor = (roles: readonly Role[]): RecordKind[] => kinds.filter((kind) => mayReadEntry(roles, kind));
+const kindsFor = (roles: readonly Role[]): RecordKind[] => recordKinds.filter((kind) => mayReadEntry(roles, kind));

@@ -1,0 +1,73 @@
+import { randomUUID } from "node:crypto";
+import { may, mayReadEntry, type Presence, type RecordEntry, type Role, type ServerMessage } from "@cornerway/schema";
+import type { WebSocket } from "@fastify/websocket";
+import type { Part } from "../services/part.ts";
+
+/** A reader this far behind is cut off; it comes back and resumes from its last number. */
+const mostUnsentBytes = 4_000_000;
+const mostEntriesAtOnce = 200;
+
+export const closeCodes = {
+  /** RFC 6455 section 7.4.1: the service goes away. */
+  goingAway: 1001,
+  /** RFC 6455 section 7.4.1: what was sent is against the rules. */
+  againstRules: 1008,
+  /** Registered with IANA: try again later. */
+  tooSlow: 1013,
+  signedOut: 4401,
+  recordUnknown: 4409,
+} as const;
+
+/** One open socket: whose it is, and how far it has been told. */
+export class Line {
+  readonly connection = randomUUID();
+  readonly part: Part;
+  readonly sessionId: string;
+  readonly role: Role;
+  /** Number of the last entry sent or passed over; null until the client says where it is. */
+  after: number | null = null;
+  /** What its person last said they show and hold. */
+  presence: Presence | null = null;
+  /** True once it has caught up and is told from memory. */
+  live = false;
+  readonly #socket: WebSocket;
+
+  constructor(socket: WebSocket, part: Part, sessionId: string, role: Role) {
+    this.#socket = socket;
+    this.part = part;
+    this.sessionId = sessionId;
+    this.role = role;
+  }
+
+  get open(): boolean {
+    return this.#socket.readyState === this.#socket.OPEN;
+  }
+
+  get seesDraft(): boolean {
+    return may(this.part.roles, "read-draft");
+  }
+
+  send(message: ServerMessage): void {
+    if (!this.open) return;
+    if (this.#socket.bufferedAmount > mostUnsentBytes) return this.close(closeCodes.tooSlow, "too slow");
+    this.#socket.send(JSON.stringify(message));
+  }
+
+  /** Sends those of the next entries, in order and without gaps, that this reader may see. */
+  sendEntries(entries: readonly RecordEntry[]): void {
+    for (let from = 0; from < entries.length; from += mostEntriesAtOnce) {
+      const part = entries.slice(from, from + mostEntriesAtOnce);
+      const upTo = part.at(-1)?.number ?? 0;
+      this.send({ type: "entries", entries: part.filter((entry) => this.#mayRead(entry)), upTo });
+      this.after = upTo;
+    }
+  }
+
+  close(code: number, why: string): void {
+    this.#socket.close(code, why);
+  }
+
+  #mayRead({ payload }: RecordEntry): boolean {
+    return payload !== null && mayReadEntry(this.part.roles, payload.kind);
+  }
+}
