@@ -9,7 +9,7 @@ import { refusal } from "./analysis/refusal.ts";
 import { solveMovements } from "./analysis/solve-movement.ts";
 import { allClosed } from "./analysis/system.ts";
 import type { AnalyticalModel } from "./model/analytical-model.ts";
-import { frameSystem, type FrameSystem } from "./model/frame-system.ts";
+import { frameSystem, type FrameSystem } from "./analysis/frame-system.ts";
 
 /**
  * Solves every combination of a line model; each is one load vector with its own contact state. Units N, mm, MPa, radians.

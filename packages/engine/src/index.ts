@@ -38,3 +38,8 @@ export type { FrameRefusal, FrameResult, FrameSolution } from "./analysis/frame-
 export { readAnalyticalModel } from "./model/read-analytical-model.ts";
 export type { ModelReading } from "./model/read-analytical-model.ts";
 export type { AnalyticalModel } from "./model/analytical-model.ts";
+export { condensationCache, solveBuilding } from "./building.ts";
+export type { BuildingCombination, BuildingResult } from "./building.ts";
+export type { UnitSolution } from "./analysis/recover-unit.ts";
+export type { BuildingModel, PlacedUnit, UnitFragment } from "./model/building-model.ts";
+export { mergeBuilding } from "./model/merge-building.ts";

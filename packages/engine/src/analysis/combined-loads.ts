@@ -1,6 +1,6 @@
 import { addUniformLoad, toLocalComponents } from "../elements/member.ts";
 import { FREEDOM_NAMES, type AnalyticalModel, type ModelCase } from "../model/analytical-model.ts";
-import type { FrameSystem } from "../model/frame-system.ts";
+import type { FrameSystem } from "./frame-system.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { uniformLoadAction, type Action } from "./equilibrium.ts";
 import type { LoadVector } from "./solve-movement.ts";

@@ -3,7 +3,7 @@ import { memberEndForces } from "../elements/member.ts";
 import { panelFlow } from "../elements/shear-panel.ts";
 import { groundSpring } from "../elements/spring.ts";
 import type { AnalyticalModel, ModelLink } from "../model/analytical-model.ts";
-import type { FrameSystem } from "../model/frame-system.ts";
+import type { FrameSystem } from "./frame-system.ts";
 import type { CombinedLoads } from "./combined-loads.ts";
 import { resultant, type Action } from "./equilibrium.ts";
 import type { FrameSolution } from "./frame-result.ts";

@@ -11,18 +11,29 @@ export interface System {
   readonly bearings: readonly Bearing[];
 }
 
-/** A contact that pushes but never pulls, upright. `holds` act only while it is closed. */
-export type Bearing =
-  | { readonly kind: "support"; readonly freedom: number; readonly holds: readonly Element[] }
-  | {
-      readonly kind: "link";
-      readonly lower: number;
-      readonly upper: number;
-      readonly stiffness: number;
-      readonly holds: readonly Element[];
-    };
+/**
+ * A contact that pushes but never pulls, upright. What it holds besides (elements that act, freedoms that are fixed) is
+ * lost once it lifts.
+ */
+export type Bearing = (
+  | { readonly kind: "support"; readonly freedom: number }
+  | { readonly kind: "link"; readonly lower: number; readonly upper: number; readonly stiffness: number }
+) & { readonly holds: Holds };
 
-/** Which bearings are open (1), and which have lost their `holds` (1). */
+/** Elements that act and freedoms that are fixed only until the bearing first lifts. */
+export interface Holds {
+  readonly elements: readonly Element[];
+  readonly freedoms: readonly number[];
+}
+
+/** A bearing that holds nothing but the load on it. */
+export const HOLDS_NOTHING: Holds = { elements: [], freedoms: [] };
+
+export function holdsSomething({ holds }: Bearing): boolean {
+  return holds.elements.length > 0 || holds.freedoms.length > 0;
+}
+
+/** Which bearings are open (1), and which have lifted and lost what they held besides (1). */
 export interface ContactState {
   readonly open: Uint8Array;
   readonly lost: Uint8Array;
@@ -37,7 +48,7 @@ export function allClosed(system: System): ContactState {
 export function actingElements({ elements, bearings }: System, { open, lost }: ContactState): Element[] {
   const acting = [...elements];
   bearings.forEach((bearing, b) => {
-    if (!lost[b]) acting.push(...bearing.holds);
+    if (!lost[b]) acting.push(...bearing.holds.elements);
     if (bearing.kind === "link" && !open[b])
       acting.push(bearingSpring(bearing.lower, bearing.upper, bearing.stiffness));
   });
@@ -45,10 +56,11 @@ export function actingElements({ elements, bearings }: System, { open, lost }: C
 }
 
 /** The held freedoms in this state: always held, or under a closed bearing on the ground. */
-export function heldFreedoms({ held, bearings }: System, { open }: ContactState): Uint8Array {
+export function heldFreedoms({ held, bearings }: System, { open, lost }: ContactState): Uint8Array {
   const now = held.slice();
   bearings.forEach((bearing, b) => {
     if (bearing.kind === "support" && !open[b]) now[bearing.freedom] = 1;
+    if (!lost[b]) for (const freedom of bearing.holds.freedoms) now[freedom] = 1;
   });
   return now;
 }

@@ -1,7 +1,7 @@
 import type { ModelSection } from "../model/analytical-model.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { type Element, freedomsOf } from "./element.ts";
-import type { MemberAxes } from "./member-axes.ts";
+import type { MemberAxes } from "../model/member-axes.ts";
 import { fixedEndForces, memberStiffness } from "./member-stiffness.ts";
 import { release } from "./release.ts";
 import { endTranslation, moveForces, moveStiffness } from "./rigid-arm.ts";

@@ -1,5 +1,5 @@
-import { memberAxes } from "../elements/member-axes.ts";
-import { panelAxes } from "../elements/shear-panel.ts";
+import { memberAxes } from "./member-axes.ts";
+import { panelAxes } from "./panel-axes.ts";
 import { plus, type Vector } from "../numerics/vector.ts";
 import { JsonCursor, memberPath } from "./json-cursor.ts";
 import type { AnalyticalModel, ModelBeam, ModelCase, ModelPanel, ModelSupport } from "./analytical-model.ts";

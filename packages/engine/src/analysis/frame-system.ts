@@ -1,9 +1,11 @@
-import type { System, Bearing } from "../analysis/system.ts";
+import type { System } from "./system.ts";
 import type { Element } from "../elements/element.ts";
 import { member, type Member } from "../elements/member.ts";
-import { memberAxes } from "../elements/member-axes.ts";
-import { panelAxes, shearPanel, type ShearPanel } from "../elements/shear-panel.ts";
+import { memberAxes } from "../model/member-axes.ts";
+import { panelAxes } from "../model/panel-axes.ts";
+import { shearPanel, type ShearPanel } from "../elements/shear-panel.ts";
 import { groundSpring, nodeSpring } from "../elements/spring.ts";
+import { bearingsThatKeepHold, type BearingRule } from "./bearings.ts";
 import { plus, type Vector } from "../numerics/vector.ts";
 import {
   FREEDOM_NAMES,
@@ -12,9 +14,8 @@ import {
   type ModelBeam,
   type ModelPanel,
   type ModelSection,
-  type ModelSupport,
   type Triple,
-} from "./analytical-model.ts";
+} from "../model/analytical-model.ts";
 
 /** A line model as elements, with the way back from elements to the names in the file. */
 export interface FrameSystem {
@@ -29,8 +30,11 @@ export interface FrameSystem {
   readonly linkBearings: ReadonlyMap<string, number>;
 }
 
-/** Turns a checked line model into elements; throws on a model that `readAnalyticalModel` would not have passed. */
-export function frameSystem(model: AnalyticalModel): FrameSystem {
+/**
+ * Turns a checked line model into elements; throws on a model that `readAnalyticalModel` would not have passed. What an
+ * opened bearing keeps is for `bearingsOf` to say.
+ */
+export function frameSystem(model: AnalyticalModel, bearingsOf: BearingRule = bearingsThatKeepHold): FrameSystem {
   const nodeOf = new Map(model.nodes.map(({ id }, n): [string, number] => [id, n]));
   const places = model.nodes.map(({ x, y, z }): Vector => [x, y, z]);
   const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
@@ -46,7 +50,7 @@ export function frameSystem(model: AnalyticalModel): FrameSystem {
   const system: System = {
     nodeCount: places.length,
     elements,
-    held: heldBy(model.supports, find, places.length),
+    held: heldBy(contact.held, places.length),
     sheetOnly: sheetOnly(model, find, places.length),
     bearings: contact.bearings,
   };
@@ -112,41 +116,10 @@ function freedomNumbers(names: readonly FreedomName[] = []): number[] {
   return names.map((name) => FREEDOM_NAMES.indexOf(name));
 }
 
-function heldBy(supports: readonly ModelSupport[], find: (id: string) => number, nodeCount: number): Uint8Array {
+function heldBy(freedoms: readonly number[], nodeCount: number): Uint8Array {
   const held = new Uint8Array(nodeCount * 6);
-  for (const { node, fix, compression_only } of supports) {
-    for (const c of freedomNumbers(fix)) if (!(compression_only && c === UPRIGHT)) held[find(node) * 6 + c] = 1;
-  }
+  for (const freedom of freedoms) held[freedom] = 1;
   return held;
-}
-
-const UPRIGHT = 2;
-
-/** In this format an opened link keeps its five other springs, so they are ordinary elements and no `holds`. */
-function bearingsOf({ supports, links }: AnalyticalModel, find: (id: string) => number) {
-  const bearings: Bearing[] = [];
-  const elements: Element[] = [];
-  const supportBearings = new Map<string, number>();
-  const linkBearings = new Map<string, number>();
-  for (const { node, compression_only } of supports) {
-    if (!compression_only) continue;
-    supportBearings.set(node, bearings.length);
-    bearings.push({ kind: "support", freedom: find(node) * 6 + UPRIGHT, holds: [] });
-  }
-  for (const { id, i, j, k, compression_only } of links) {
-    const upright = compression_only && k[UPRIGHT] > 0;
-    elements.push(nodeSpring(find(i), find(j), upright ? [k[0], k[1], 0, k[3], k[4], k[5]] : k));
-    if (!upright) continue;
-    linkBearings.set(id, bearings.length);
-    bearings.push({
-      kind: "link",
-      lower: find(i) * 6 + UPRIGHT,
-      upper: find(j) * 6 + UPRIGHT,
-      stiffness: k[UPRIGHT],
-      holds: [],
-    });
-  }
-  return { bearings, elements, supportBearings, linkBearings };
 }
 
 function sheetOnly(model: AnalyticalModel, find: (id: string) => number, nodeCount: number): Uint8Array {

@@ -1,0 +1,84 @@
+import { freedomsOf, type Element } from "../elements/element.ts";
+import type { AnalyticalModel, ModelNode } from "../model/analytical-model.ts";
+import { bearingsThatLoseHold } from "./bearings.ts";
+import { nodeName, type BuildingModel, type PlacedUnit } from "../model/building-model.ts";
+import { frameSystem, type FrameSystem } from "./frame-system.ts";
+import { turned, turnOf, type Turn } from "../model/turn.ts";
+import type { CondensationCache } from "./condensation-cache.ts";
+import type { Condensed } from "./condense.ts";
+import { turnStiffness } from "./turn-stiffness.ts";
+import { unitElements, type UnitElements } from "./unit-elements.ts";
+
+/** A container as the building sees it: a stiffness on its retained nodes, numbered in a row from `firstNode`. */
+export interface CondensedUnit {
+  readonly unit: PlacedUnit;
+  readonly turn: Turn;
+  readonly firstNode: number;
+  readonly condensed: Condensed<UnitElements>;
+}
+
+export interface BuildingSystem {
+  /** What lies between the containers as a line model on their retained nodes, and the same as elements. */
+  readonly skeleton: AnalyticalModel;
+  readonly frame: FrameSystem;
+  readonly units: readonly CondensedUnit[];
+}
+
+export type BuildingAssembly =
+  | { readonly stable: true; readonly building: BuildingSystem }
+  /** A container in which something moves (6 per node) though all its bearings hold. */
+  | { readonly stable: false; readonly nodeIds: readonly string[]; readonly movements: readonly Float64Array[] };
+
+/** Condenses the containers through the cache and joins them by what lies between. */
+export function buildingSystem(model: BuildingModel, cache: CondensationCache<UnitElements>): BuildingAssembly {
+  const units: CondensedUnit[] = [];
+  let firstNode = 0;
+  for (const unit of model.units) {
+    const condensation = cache.take(unit.fragment.key, () => unitElements(unit.fragment));
+    if (!condensation.stable) {
+      const nodeIds = unit.fragment.nodes.map(({ id }) => nodeName(unit.id, id));
+      return { stable: false, nodeIds, movements: condensation.movements };
+    }
+    units.push({ unit, turn: turnOf(unit.turnMdeg), firstNode, condensed: condensation.condensed });
+    firstNode += condensation.condensed.part.retained.length;
+  }
+  return { stable: true, building: joined(model, units) };
+}
+
+function joined(model: BuildingModel, units: readonly CondensedUnit[]): BuildingSystem {
+  const { between, springs, links, supports, combos } = model;
+  const skeleton: AnalyticalModel = {
+    nodes: [...units.flatMap(retainedNodes), ...between.nodes],
+    sections: between.sections,
+    beams: between.beams,
+    panels: [],
+    springs,
+    links,
+    supports,
+    cases: between.loads,
+    combos,
+  };
+  const bare = frameSystem(skeleton, bearingsThatLoseHold);
+  const elements = [...bare.system.elements, ...turnedElements(units)];
+  const sheetOnly = new Uint8Array(skeleton.nodes.length); // retained nodes carry members inside the containers
+  return { skeleton, frame: { ...bare, system: { ...bare.system, elements, sheetOnly } }, units };
+}
+
+function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {
+  return condensed.part.retained.map((node) => {
+    const [x, y, z] = turned(turn, condensed.part.places[node] ?? [0, 0, 0]);
+    const id = nodeName(unit.id, condensed.part.frame.nodeIds[node] ?? "");
+    return { id, x: x + unit.at[0], y: y + unit.at[1], z: z + unit.at[2] };
+  });
+}
+
+/** One element per container; equal containers turned alike share one matrix. */
+function turnedElements(units: readonly CondensedUnit[]): Element[] {
+  const matrices = new Map<string, Float64Array>();
+  return units.map(({ unit, turn, firstNode, condensed }) => {
+    const key = `${unit.turnMdeg} ${unit.fragment.key}`;
+    const matrix = matrices.get(key) ?? turnStiffness(condensed.stiffness, turn);
+    matrices.set(key, matrix);
+    return { freedoms: freedomsOf(condensed.part.retained.map((_, k) => firstNode + k)), matrix };
+  });
+}

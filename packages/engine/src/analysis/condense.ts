@@ -1,0 +1,93 @@
+import { factorise, type SparseFactor } from "../numerics/sparse-ldlt.ts";
+import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
+import type { IdleDirection } from "./idle-directions.ts";
+import { looseMovements } from "./mechanism.ts";
+import { numberFreedoms } from "./prepare.ts";
+import { restoreRigidMotion } from "./restore-rigid-motion.ts";
+import type { Substructure } from "./substructure.ts";
+
+/** A part reduced to its retained nodes. */
+export interface Condensed<P extends Substructure = Substructure> {
+  readonly part: P;
+  /** Stiffness on the six freedoms of each retained node, in order; full, row-major. */
+  readonly stiffness: Float64Array;
+  readonly factor: SparseFactor;
+  readonly equationOf: Int32Array;
+  readonly idle: readonly IdleDirection[];
+}
+
+export type Condensation<P extends Substructure> =
+  | { readonly stable: true; readonly condensed: Condensed<P> }
+  /** Something inside moves (6 per node) though all retained nodes are held. */
+  | { readonly stable: false; readonly movements: readonly Float64Array[] };
+
+/**
+ * Static condensation: the factorisation of the part, stopped at its retained nodes (Guyan, AIAA J. 3 (1965), from memory;
+ * exact for static loads).
+ */
+export function condense<P extends Substructure>(part: P): Condensation<P> {
+  const nodeCount = part.places.length;
+  const held = new Uint8Array(nodeCount * 6);
+  const retained = new Uint8Array(nodeCount);
+  for (const node of part.retained) retained[node] = 1;
+  const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
+  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained);
+  const trusted = new Set<number>();
+  for (;;) {
+    const factor = factorise(tree, sparse, trusted);
+    const movements = looseMovements({ factor, elements, equationOf });
+    if (movements.length > 0) return { stable: false, movements };
+    if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf, idle) };
+    factor.loose.forEach((equation) => trusted.add(equation));
+  }
+}
+
+function finish<P extends Substructure>(
+  part: P,
+  factor: SparseFactor,
+  equationOf: Int32Array,
+  idle: readonly IdleDirection[],
+): Condensed<P> {
+  const places = part.retained.map((node) => part.places[node] ?? ([0, 0, 0] as const));
+  return { part, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf, idle };
+}
+
+/** Loads inside a part: what reaches its retained nodes, and what is needed to recover the inside. */
+export interface CondensedLoads {
+  /** Per load vector: six forces at each retained node, in order. */
+  readonly onRetained: readonly Float64Array[];
+  readonly reduced: Float64Array;
+}
+
+/** Brings loads on all freedoms of the part (one array per load vector, the part's axes) to its retained nodes. */
+export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly Float64Array[]): CondensedLoads {
+  const count = loads.length;
+  const { equations, eliminated } = factor.tree;
+  const reduced = new Float64Array(equations * count);
+  loads.forEach((forces, s) => {
+    equationOf.forEach((equation, f) => {
+      if (equation >= 0) reduced[equation * count + s] = forces[f] ?? 0;
+    });
+  });
+  reduceLoads(factor, reduced, count);
+  const onRetained = loads.map((_, s) =>
+    Float64Array.from({ length: equations - eliminated }, (__, k) => reduced[(eliminated + k) * count + s] ?? 0),
+  );
+  return { onRetained, reduced };
+}
+
+/** Movement of every freedom of the part under load vector `side` of `count`, from the movement of its retained nodes. */
+export function recoverPart(
+  { factor, equationOf }: Condensed,
+  { reduced, onRetained }: CondensedLoads,
+  side: number,
+  onRetainedNodes: Float64Array,
+): Float64Array {
+  const count = onRetained.length;
+  const { equations, eliminated } = factor.tree;
+  const x = Float64Array.from({ length: equations }, (_, e) =>
+    e < eliminated ? (reduced[e * count + side] ?? 0) : (onRetainedNodes[e - eliminated] ?? 0),
+  );
+  recoverInner(factor, x, 1);
+  return Float64Array.from(equationOf, (equation) => (equation >= 0 ? (x[equation] ?? 0) : 0));
+}

@@ -1,0 +1,33 @@
+import type { Turn } from "../model/turn.ts";
+
+/** Turns a stiffness on translations and rotations (rows in threes) about the upright axis: R·K·Rᵀ. */
+export function turnStiffness(stiffness: Float64Array, { cos, sin }: Turn): Float64Array {
+  if (cos === 1 && sin === 0) return stiffness;
+  const size = Math.sqrt(stiffness.length);
+  const turnedRows = new Float64Array(stiffness.length);
+  for (let i = 0; i < size; i += 3)
+    for (let j = 0; j < size; j++) turnTriple(stiffness, turnedRows, i * size + j, size, cos, sin);
+  const result = new Float64Array(stiffness.length);
+  for (let i = 0; i < size; i++)
+    for (let j = 0; j < size; j += 3) turnTriple(turnedRows, result, i * size + j, 1, cos, sin);
+  return result;
+}
+
+/** Turns forces or movements on freedoms in threes. */
+export function turnVector(values: Float64Array, { cos, sin }: Turn): Float64Array {
+  const result = new Float64Array(values.length);
+  for (let f = 0; f < values.length; f += 3) turnTriple(values, result, f, 1, cos, sin);
+  return result;
+}
+
+export function turnVectorBack(values: Float64Array, { cos, sin }: Turn): Float64Array {
+  return turnVector(values, { cos, sin: -sin });
+}
+
+function turnTriple(from: Float64Array, to: Float64Array, at: number, step: number, cos: number, sin: number): void {
+  const x = from[at] ?? 0;
+  const y = from[at + step] ?? 0;
+  to[at] = cos * x - sin * y;
+  to[at + step] = sin * x + cos * y;
+  to[at + 2 * step] = from[at + 2 * step] ?? 0;
+}

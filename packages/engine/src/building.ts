@@ -1,0 +1,92 @@
+import { buildingLoads, unitLoads, type UnitLoads } from "./analysis/building-loads.ts";
+import { buildingSystem, type BuildingSystem } from "./analysis/building-system.ts";
+import { CondensationCache } from "./analysis/condensation-cache.ts";
+import { settleContact } from "./analysis/contact.ts";
+import { drivenMovement } from "./analysis/driven-movement.ts";
+import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
+import { prepare, type Preparation } from "./analysis/prepare.ts";
+import { recoverFrame } from "./analysis/recover-frame.ts";
+import { recoverUnit, type UnitSolution } from "./analysis/recover-unit.ts";
+import { refusal } from "./analysis/refusal.ts";
+import { solveMovements, type Movement } from "./analysis/solve-movement.ts";
+import { allClosed } from "./analysis/system.ts";
+import type { UnitElements } from "./analysis/unit-elements.ts";
+import { unresistedLoad } from "./analysis/unresisted-load.ts";
+import type { BuildingModel } from "./model/building-model.ts";
+
+export interface BuildingCombination {
+  /** Everything between the containers: their retained nodes, links, supports and added steel. */
+  readonly frame: FrameSolution;
+  /** The inside of one container, computed when asked for. */
+  readonly unit: (id: string) => UnitSolution;
+}
+
+export interface BuildingResult {
+  readonly combos: Readonly<Record<string, BuildingCombination | FrameRefusal>>;
+}
+
+/** A cache for `solveBuilding`; 256 distinct containers take about 300 MB. */
+export function condensationCache(limitBytes: number): CondensationCache<UnitElements> {
+  return new CondensationCache(limitBytes);
+}
+
+/**
+ * Solves a building container by container: each is condensed to the nodes where it touches others (through the cache), the
+ * building is solved on those with contact, and the inside is recovered on demand. Units N, mm, MPa, radians.
+ */
+export function solveBuilding(model: BuildingModel, cache: CondensationCache<UnitElements>): BuildingResult {
+  const assembly = buildingSystem(model, cache);
+  const names = Object.keys(model.combos);
+  if (!assembly.stable) {
+    const [movement = null] = assembly.movements;
+    const refused = refusal("No equilibrium, a mechanism inside a container", movement, assembly.nodeIds);
+    return { combos: Object.fromEntries(names.map((name) => [name, refused])) };
+  }
+  return { combos: Object.fromEntries(solveCombinations(model, assembly.building)) };
+}
+
+function solveCombinations(
+  model: BuildingModel,
+  building: BuildingSystem,
+): [string, BuildingCombination | FrameRefusal][] {
+  const inUnits = building.units.map(unitLoads);
+  const combos = Object.entries(model.combos);
+  const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
+  const closed = prepare(building.frame.system, allClosed(building.frame.system));
+  const bases = closed.stable ? solveMovements(closed.prepared, loads) : [];
+  return combos.map(([name, combo], s) => {
+    const load = loads[s];
+    if (load === undefined) throw new Error("each combination has its loads");
+    return [name, solveOne(building, inUnits, combo, closed, load, bases[s])];
+  });
+}
+
+function solveOne(
+  building: BuildingSystem,
+  inUnits: readonly UnitLoads[],
+  combo: Readonly<Record<string, number>>,
+  closed: Preparation,
+  load: ReturnType<typeof buildingLoads>,
+  basis: Movement | undefined,
+): BuildingCombination | FrameRefusal {
+  const { frame, skeleton, units } = building;
+  if (!closed.stable || basis === undefined) {
+    return refusal(
+      "No equilibrium, a mechanism",
+      closed.stable ? null : drivenMovement(closed.movements, load),
+      frame.nodeIds,
+    );
+  }
+  const outcome = settleContact(frame.system, closed.prepared, load, basis);
+  if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
+  const idle = unresistedLoad(outcome.prepared, load);
+  if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);
+  const { movement } = outcome.result;
+  const unit = (id: string): UnitSolution => {
+    const index = units.findIndex((candidate) => candidate.unit.id === id);
+    const [part, own] = [units[index], inUnits[index]];
+    if (part === undefined || own === undefined) throw new Error(`the building has no container "${id}"`);
+    return recoverUnit(part, own, combo, movement);
+  };
+  return { frame: recoverFrame(frame, skeleton, outcome, load), unit };
+}
