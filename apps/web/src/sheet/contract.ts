@@ -77,7 +77,8 @@ export type NotesMarginProps = {
 /** Where a leader leaves the margin. */
 export type NoteSlot = { number: number; xPx: number; yPx: number };
 
-export type LevelMark = { storey: number; name: string; zMm: number; yPx: number };
+/** `storey` is null for the roof, which nothing is cut at. */
+export type LevelMark = { storey: number | null; name: string; zMm: number; yPx: number };
 
 export type LevelStripProps = {
   levels: readonly LevelMark[];
@@ -126,7 +127,14 @@ export type TitleBlockProps = {
   asleepSheets?: ReadonlyMap<SheetNumber, string> | undefined;
 };
 
-export type SlipProps = { label: string; author?: string | undefined; hand?: Role | undefined; children: ReactNode };
+/** `number` ties the slip to a place on the drawing, like a note's. */
+export type SlipProps = {
+  label: string;
+  author?: string | undefined;
+  hand?: Role | undefined;
+  number?: number | undefined;
+  children: ReactNode;
+};
 
 export type ReviewStampProps =
   | {
@@ -147,14 +155,17 @@ export type ReviewStampProps =
     }
   | { state: "pressed"; disposition: Disposition; revision: string; date: string; signer: string; text?: string | undefined };
 
+/** Size of the drawing field and the px of its top left from the sheet's. */
+export type FieldPlace = { widthPx: number; heightPx: number; leftPx: number; topPx: number };
+
 export type SheetFrameProps = {
   /** The one heading of the page, hidden from sight: "Sheet 1, Scheme, Ferry Lane". */
   title: string;
   spine?: ReactNode;
   levels?: ReactNode;
   tray?: ReactNode;
-  /** Drawn with the size of the field once it is known; px of the field's top left from the sheet's. */
-  field: (field: { widthPx: number; heightPx: number; leftPx: number; topPx: number }) => ReactNode;
+  /** Drawn with the size of the field once it is known. */
+  field: (field: FieldPlace) => ReactNode;
   margin?: ReactNode;
   titleBlock: ReactNode;
   /** Leaders, laid over everything, in sheet px. */

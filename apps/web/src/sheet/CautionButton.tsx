@@ -1,0 +1,29 @@
+import { useId, useState } from "react";
+import { cautionLine, cautions } from "@cornerway/schema";
+import "./caution-button.css";
+
+/** The one line that is never hidden; it opens the five cautions on a slip laid over the sheet. */
+export function CautionButton() {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <div
+      className="caution"
+      onKeyDown={(event) => {
+        if (event.key === "Escape" && open) {
+          event.stopPropagation();
+          setOpen(false);
+        }
+      }}
+    >
+      <button type="button" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
+        {cautionLine}
+      </button>
+      <ol id={id} className="caution-slip" hidden={!open}>
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ol>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import { memo } from "react";
+import { ink } from "../look/ink.ts";
+import { routeLeaders } from "../drawing/leaders/route-leaders.ts";
+import { px } from "../drawing/px-path.ts";
+import { sameDrawn } from "../drawing/same-drawn.ts";
+import type { ScreenPoint } from "../drawing/view-transform.ts";
+import type { LeaderAnchor, NoteSlot } from "./contract.ts";
+
+type LeaderLayerProps = {
+  /** One for each note that has a place in a view, px of the sheet. */
+  anchors: readonly (LeaderAnchor & { number: number; colour?: string | undefined })[];
+  slots: readonly NoteSlot[];
+  /** The note that has the focus: its leader is drawn even if it must cross others, and heavier. */
+  chosenNumber?: number | null | undefined;
+};
+
+/** Leaders from the margin to the drawing, none crossing another; a number on the drawing where one would. */
+export const LeaderLayer = memo(function LeaderLayer({ anchors, slots, chosenNumber = null }: LeaderLayerProps) {
+  const routed = new Map(routeLeaders(anchors, slots).map(({ number, line }) => [number, line]));
+  return (
+    <g className="leaders">
+      {anchors.map((anchor) => {
+        const { number, colour = ink.ink } = anchor;
+        const slot = slots.find((each) => each.number === number);
+        const forced = number === chosenNumber && slot !== undefined ? [slot, anchor] : null;
+        const line = routed.get(number) ?? forced;
+        return line === null ? (
+          <NumberOnDrawing key={number} at={anchor} number={number} colour={colour} />
+        ) : (
+          <Leader key={number} line={line} end={anchor.end} colour={colour} chosen={number === chosenNumber} />
+        );
+      })}
+    </g>
+  );
+}, sameDrawn);
+
+function Leader({ line, end, colour, chosen }: { line: readonly ScreenPoint[]; end: "dot" | "arrow"; colour: string; chosen: boolean }) {
+  const d = `M${line.map(({ xPx, yPx }) => `${px(xPx)} ${px(yPx)}`).join("L")}`;
+  const tip = line.at(-1);
+  const before = line.at(-2);
+  return (
+    <g fill="none" strokeLinejoin="round">
+      <path d={d} stroke={ink.paper} strokeWidth={3.4} opacity={0.85} />
+      <path d={d} stroke={colour} strokeWidth={chosen ? 1.5 : 0.8} />
+      {tip !== undefined && end === "dot" && <circle cx={px(tip.xPx)} cy={px(tip.yPx)} r={2.6} fill={colour} />}
+      {tip !== undefined && before !== undefined && end === "arrow" && <path d={arrow(before, tip)} fill={colour} />}
+    </g>
+  );
+}
+
+function arrow(from: ScreenPoint, tip: ScreenPoint): string {
+  const length = Math.hypot(tip.xPx - from.xPx, tip.yPx - from.yPx) || 1;
+  const [ux, uy] = [(tip.xPx - from.xPx) / length, (tip.yPx - from.yPx) / length];
+  const corner = (aside: number) => `${px(tip.xPx - ux * 8 - uy * aside)} ${px(tip.yPx - uy * 8 + ux * aside)}`;
+  return `M${px(tip.xPx)} ${px(tip.yPx)}L${corner(2.4)}L${corner(-2.4)}Z`;
+}
+
+function NumberOnDrawing({ at, number, colour }: { at: ScreenPoint; number: number; colour: string }) {
+  return (
+    <g>
+      <circle cx={px(at.xPx)} cy={px(at.yPx)} r={9} fill={ink.slip} stroke={colour} strokeWidth={1.1} />
+      <text x={px(at.xPx)} y={px(at.yPx + 3.8)} textAnchor="middle" fontSize={11} fontWeight={600} fill={colour}>
+        {number}
+      </text>
+    </g>
+  );
+}

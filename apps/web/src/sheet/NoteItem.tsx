@@ -1,0 +1,62 @@
+import { VerdictSymbol } from "../look/VerdictSymbol.tsx";
+import { verdictClass, verdictWords } from "../look/verdict-class.ts";
+import type { Offer, SheetNote } from "./contract.ts";
+import { NoteComments } from "./NoteComments.tsx";
+
+type NoteItemProps = { note: SheetNote; chosen: boolean; onChoose: ((number: number) => void) | undefined };
+
+/** A note: number, verdict with its symbol, what is so and why, one grey line, at most one offer and one quiet way. */
+export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
+  const { number, verdict, screening, heading, body, greyLine, offer, quietOffer } = note;
+  const headingId = `note-${number}-heading`;
+  return (
+    <section className={chosen ? "note note-chosen" : "note"} id={`note-${number}`} aria-labelledby={headingId}>
+      <button
+        type="button"
+        className="note-number"
+        data-note-number={number}
+        aria-label={`Note ${number}: show its place`}
+        aria-pressed={chosen}
+        onClick={() => onChoose?.(number)}
+      >
+        {number}
+      </button>
+      <h3 id={headingId} className={verdict === null ? undefined : verdictClass(verdict)}>
+        {verdict !== null && <VerdictSymbol verdict={verdict} />}
+        <span>{heading ?? (verdict === null ? "Note" : verdictWords(verdict))}</span>
+        {verdict !== null && screening && <small>screening</small>}
+      </h3>
+      <div className="note-folds">
+        <p>{body}</p>
+        {greyLine !== undefined && <p className="note-grey">{greyLine}</p>}
+        {(offer !== undefined || quietOffer !== undefined) && (
+          <div className="note-offers">
+            {offer !== undefined && <OfferButton offer={offer} />}
+            {quietOffer !== undefined && <OfferButton offer={quietOffer} quiet />}
+          </div>
+        )}
+        {note.children}
+        <NoteComments comments={note.comments} />
+      </div>
+    </section>
+  );
+}
+
+function OfferButton({ offer: { label, key, onPress, asleepBecause }, quiet = false }: { offer: Offer; quiet?: boolean }) {
+  const asleep = asleepBecause !== undefined;
+  return (
+    <button
+      type="button"
+      className={quiet ? "command command-quiet" : "command"}
+      aria-disabled={asleep || undefined}
+      title={asleepBecause}
+      onClick={() => {
+        if (!asleep) onPress();
+      }}
+    >
+      {label}
+      {asleep && <span className="unseen">. {asleepBecause}</span>}
+      {key !== undefined && <kbd>{key}</kbd>}
+    </button>
+  );
+}

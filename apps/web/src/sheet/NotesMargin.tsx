@@ -1,0 +1,68 @@
+import { useLayoutEffect, useRef } from "react";
+import type { NoteSlot, NotesMarginProps } from "./contract.ts";
+import { NoteItem } from "./NoteItem.tsx";
+import "./notes-margin.css";
+
+/** The notes as one draws, in the order of their height on the drawing. */
+export function NotesMargin({ heading, remark, notes, chosenNumber, onChoose, slip, footer, onSlots }: NotesMarginProps) {
+  const margin = useRef<HTMLElement>(null);
+  useSlots(margin, onSlots, notes);
+  return (
+    <section className="notes-margin" ref={margin} aria-label={heading}>
+      <header>
+        <h2 className="caption">{heading}</h2>
+        {remark !== undefined && <span className="notes-remark">{remark}</span>}
+      </header>
+      <div className="notes-scroll">
+        {slip}
+        {notes.map((note) => (
+          <NoteItem
+            key={note.markIds[0] ?? `number-${note.number}`}
+            note={note}
+            chosen={note.number === chosenNumber}
+            onChoose={onChoose}
+          />
+        ))}
+      </div>
+      {footer !== undefined && <footer>{footer}</footer>}
+    </section>
+  );
+}
+
+/** Tells where each number stands, after every layout that may have moved one. */
+function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMarginProps["onSlots"], notes: NotesMarginProps["notes"]): void {
+  const told = useRef("");
+  useLayoutEffect(() => {
+    const outer = margin.current;
+    const sheet = outer?.closest<HTMLElement>(".sheet");
+    if (outer === null || sheet === null || sheet === undefined || onSlots === undefined) return undefined;
+    const measure = () => {
+      const slots = slotsIn(outer, sheet);
+      const key = JSON.stringify(slots);
+      if (key === told.current) return;
+      told.current = key;
+      onSlots(slots);
+    };
+    measure();
+    const scroll = outer.querySelector(".notes-scroll");
+    const watch = new ResizeObserver(measure);
+    watch.observe(outer);
+    for (const child of scroll?.children ?? []) watch.observe(child);
+    scroll?.addEventListener("scroll", measure, { passive: true });
+    return () => {
+      watch.disconnect();
+      scroll?.removeEventListener("scroll", measure);
+    };
+  }, [margin, onSlots, notes]);
+}
+
+function slotsIn(margin: HTMLElement, sheet: HTMLElement): NoteSlot[] {
+  const whole = sheet.getBoundingClientRect();
+  const seen = margin.querySelector(".notes-scroll")?.getBoundingClientRect();
+  return [...margin.querySelectorAll<HTMLElement>("[data-note-number]")].flatMap((circle) => {
+    const box = circle.getBoundingClientRect();
+    const middle = (box.top + box.bottom) / 2;
+    if (seen !== undefined && (middle < seen.top || middle > seen.bottom)) return [];
+    return [{ number: Number(circle.dataset["noteNumber"]), xPx: Math.round(box.left - whole.left - 2), yPx: Math.round(middle - whole.top) }];
+  });
+}

@@ -1,0 +1,95 @@
+import { useLayoutEffect, useRef, useState } from "react";
+import { HatchDefs } from "../look/HatchDefs.tsx";
+import type { FieldPlace, SheetFrameProps } from "./contract.ts";
+import "./sheet-frame.css";
+
+/**
+ * The sheet: binding edge, border with centring marks, levels and tray at the left, drawing field, notes and title block
+ * at the right. In the document the regions stand in the order they are walked through by keyboard.
+ */
+export function SheetFrame({ title, spine, levels, tray, field, margin, titleBlock, overlay }: SheetFrameProps) {
+  const sheet = useRef<HTMLDivElement>(null);
+  const drawing = useRef<HTMLDivElement>(null);
+  const place = usePlace(sheet, drawing);
+  return (
+    <div className="desk">
+      <HatchDefs />
+      <div className="sheet" ref={sheet}>
+        <a className="to-the-notes" href="#notes">
+          To the notes
+        </a>
+        <h1 className="unseen">{title}</h1>
+        <div className="sheet-border" aria-hidden="true">
+          <i className="centring centring-top" />
+          <i className="centring centring-foot" />
+          <i className="centring centring-right" />
+        </div>
+        <div className="sheet-title" data-region="title block">
+          {titleBlock}
+        </div>
+        <div className="sheet-levels" data-region="levels">
+          {levels}
+          {tray}
+        </div>
+        <main className="sheet-field" data-region="drawing" ref={drawing}>
+          <p className="larger-sheet">Draw on a larger sheet. Here the drawing is only shown.</p>
+          {place !== null && field(place)}
+        </main>
+        {margin !== undefined && (
+          <div className="sheet-margin" id="notes" data-region="notes" tabIndex={-1}>
+            {margin}
+          </div>
+        )}
+        {spine !== undefined && (
+          <div className="sheet-spine" data-region="revisions">
+            {spine}
+          </div>
+        )}
+        {overlay !== undefined && (
+          <svg className="sheet-overlay" aria-hidden="true">
+            {overlay}
+          </svg>
+        )}
+      </div>
+    </div>
+  );
+}
+
+type Box = React.RefObject<HTMLElement | null>;
+
+/** Size of the field and its place on the sheet, px; null until it has been laid out. */
+function usePlace(sheet: Box, drawing: Box): FieldPlace | null {
+  const [place, setPlace] = useState<FieldPlace | null>(null);
+  useLayoutEffect(() => {
+    const outer = sheet.current;
+    const inner = drawing.current;
+    if (outer === null || inner === null) return undefined;
+    const measure = () => setPlace((before) => samePlace(before, placeOf(outer, inner)));
+    measure();
+    const watch = new ResizeObserver(measure);
+    watch.observe(inner);
+    watch.observe(outer);
+    return () => watch.disconnect();
+  }, [sheet, drawing]);
+  return place;
+}
+
+function placeOf(outer: HTMLElement, inner: HTMLElement): FieldPlace {
+  const whole = outer.getBoundingClientRect();
+  const part = inner.getBoundingClientRect();
+  return {
+    widthPx: Math.round(part.width),
+    heightPx: Math.round(part.height),
+    leftPx: part.left - whole.left,
+    topPx: part.top - whole.top,
+  };
+}
+
+const samePlace = (before: FieldPlace | null, after: FieldPlace): FieldPlace =>
+  before !== null &&
+  before.widthPx === after.widthPx &&
+  before.heightPx === after.heightPx &&
+  before.leftPx === after.leftPx &&
+  before.topPx === after.topPx
+    ? before
+    : after;
