@@ -41,6 +41,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
     logController: new LogController({ disableRequestLogging: true }),
     logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },
   });
+  app.removeContentTypeParser("text/plain"); // JSON is the only thing taken
   await app.register(validationPlugin);
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });
