@@ -1,9 +1,9 @@
 import { chmodSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import net from "node:net";
 import os from "node:os";
 import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { afterEach, beforeEach, expect, it } from "vitest";
+import { freePort } from "./support/free-port.ts";
 import { launch, type Launched } from "./support/launched.ts";
 import { processesLeft, processesOf } from "./support/processes-of.ts";
 
@@ -144,13 +144,4 @@ function database(): number {
   const found = processesOf(dataFolder).filter(({ words }) => words.includes("-D"));
   expect(found).toHaveLength(1);
   return found[0]?.pid ?? 0;
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const probe = net.createServer().listen(0, "127.0.0.1", () => {
-      const address = probe.address();
-      probe.close(() => resolve(address !== null && typeof address === "object" ? address.port : 0));
-    });
-  });
 }

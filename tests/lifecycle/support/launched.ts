@@ -41,7 +41,7 @@ export function launch(words: string[], folder: string, env: NodeJS.ProcessEnv):
 
 async function waitForAddress(output: () => string, child: ChildProcess): Promise<string> {
   for (const startMs = performance.now(); performance.now() - startMs < LONGEST_START_MS; await pause(20)) {
-    const address = /Cornerway is at (\S+)/.exec(output())?.[1];
+    const address = /Cornerway is at (\S+)[^]*Ctrl-C ends it/.exec(output())?.[1];
     if (address !== undefined) return address;
     if (child.exitCode !== null || child.signalCode !== null) break;
   }
