@@ -1,0 +1,22 @@
+import type { SeismicCategory } from "../../../../loads/seismic-site.ts";
+import type { SeismicSystem, SystemPermit } from "../../../../loads/seismic-system.ts";
+import type { Asce7Edition } from "../asce7-edition.ts";
+import { systemRows } from "./system-rows.ts";
+
+/** Whether a system may stand in a design category at a structural height, with the line of the table that says so. */
+export function permitSystem(
+  edition: Asce7Edition,
+  system: SeismicSystem,
+  category: SeismicCategory,
+  heightMm: number,
+): SystemPermit {
+  const row = systemRows(edition).find((candidate) => candidate.system === system);
+  if (row === undefined) throw new RangeError(`no row for ${system}`);
+  const { clause } = row;
+  if (category === "A") return { permitted: true, row, clause };
+  const limit = row.limits[category];
+  const refused = { permitted: false, row, clause, category, heightMm, limit } as const;
+  if (limit === "not permitted") return { ...refused, why: "not permitted in this category" };
+  if (limit !== "not limited" && heightMm > limit) return { ...refused, why: "too high for this category" };
+  return { permitted: true, row, clause };
+}

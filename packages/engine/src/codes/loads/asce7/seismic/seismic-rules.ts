@@ -1,0 +1,29 @@
+import type { SeismicRules } from "../../../../loads/design-basis.ts";
+import type { Asce7Edition } from "../asce7-edition.ts";
+import { seismicDesign } from "./design-spectrum.ts";
+import { horizontalIrregularities } from "./horizontal-irregularities.ts";
+import { lateralForces } from "./lateral-forces.ts";
+import { permitSystem } from "./permit-system.ts";
+import { redundancy } from "./redundancy.ts";
+import { accidentalEccentricity, torsionalRatio, torsionAmplification } from "./torsion.ts";
+import { verticalIrregularities } from "./vertical-irregularities.ts";
+
+/** Chapters 11 and 12 of one edition. */
+export const seismicRules = (edition: Asce7Edition): SeismicRules => ({
+  design: ({ seismic, riskCategory }) => seismicDesign(edition, seismic, riskCategory),
+  permit: (system, category, heightMm) => permitSystem(edition, system, category, heightMm),
+  forces: (design, request) => lateralForces(edition, design, request),
+  irregularities: (category, storeys) => [
+    ...storeys.flatMap((storey) => horizontalIrregularities(edition, category, storey)),
+    ...verticalIrregularities(edition, category, storeys),
+  ],
+  redundancy: (category, storeys, found) => redundancy(edition, category, storeys, found),
+  /** 12.4.2.2: 0.2·S_DS; none in category B (its exception) and A. */
+  verticalShare: ({ sds, category }) => (category === "A" || category === "B" ? 0 : 0.2 * sds),
+  /** 12.8.4.3: amplified in C to F where the floor is torsionally irregular. */
+  accidentalEccentricity: (category, storey, axis) => {
+    const ratio = torsionalRatio(storey, axis);
+    const amplify = category !== "A" && category !== "B" && ratio !== undefined && ratio > 1.2;
+    return accidentalEccentricity * (amplify ? torsionAmplification(edition, ratio).result.value : 1);
+  },
+});

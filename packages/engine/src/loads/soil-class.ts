@@ -1,0 +1,21 @@
+import type { Clause } from "../working/working.ts";
+
+export const soilClasses = [
+  "crystalline bedrock",
+  "sedimentary or foliated rock",
+  "gravel",
+  "sand",
+  "clay or silt",
+] as const;
+export type SoilClass = (typeof soilClasses)[number];
+
+/** What ground may be taken to carry before it is investigated; printed as assumed until a report is attached. */
+export type PresumptiveSoil = {
+  readonly soil: SoilClass;
+  readonly bearingPa: number;
+  /** Lateral bearing per metre of depth, Pa/m. */
+  readonly lateralPaPerM: number;
+  readonly friction: number | undefined;
+  readonly cohesionPa: number | undefined;
+  readonly clause: Clause;
+};
