@@ -34,6 +34,19 @@ export const memberNames = [
 export const MemberName = z.enum(memberNames).meta({ id: "MemberName" });
 export type MemberName = z.infer<typeof MemberName>;
 
+export const compassPoints = ["north", "south", "east", "west"] as const;
+export const CompassPoint = z.enum(compassPoints).meta({ id: "CompassPoint" });
+export type CompassPoint = z.infer<typeof CompassPoint>;
+
+/** How a wall with openings stands to the 50 % and 4 ft conditions of the code; roofs, floors and door ends are no wall. */
+export const wallRuleResults = [
+  "keeps both",
+  "more than half cut",
+  "pier under 4 ft",
+  "more than half cut and pier under 4 ft",
+  "not a wall",
+] as const;
+
 /** What the engine notes, by kind, each with the facts its sentences are made of. Lengths in mm, forces in kN. */
 export const MarkFact = z
   .discriminatedUnion("kind", [
@@ -43,7 +56,7 @@ export const MarkFact = z
     z.strictObject({
       kind: z.literal("overhang"),
       lengthMm: z.number(),
-      towards: z.enum(["north", "south", "east", "west"]),
+      towards: CompassPoint,
       bearingKn: z.number(),
       tailReactionKn: z.number(),
     }),
@@ -62,17 +75,32 @@ export const MarkFact = z
       offsetMm: z.number(),
     }),
     /** Nothing holds this corner: air below. */
-    z.strictObject({ kind: z.literal("corner-on-air"), fitting: FittingName, dropMm: z.number() }),
-    /** Bearings do not stop it turning over. */
-    z.strictObject({ kind: z.literal("tips-over"), outsideMm: z.number(), weightKn: z.number() }),
-    /** Bears on a diagonal or on two heights and rocks until packed. */
+    z.strictObject({
+      kind: z.literal("corner-on-air"),
+      fitting: FittingName,
+      over: z.enum(["air", "sheet"]),
+      dropMm: z.number(),
+    }),
+    /** The resultant of its weight and all it carries comes down outside its bearings. */
+    z.strictObject({
+      kind: z.literal("tips-over"),
+      outsideMm: z.number(),
+      weightKn: z.number(),
+      towards: CompassPoint,
+    }),
+    /** Its bearings lie at two heights, this far apart: it rocks until packed. */
     z.strictObject({ kind: z.literal("rocks"), gapMm: z.number() }),
     /** Free to move as a body: the direction it slides or turns. */
     z.strictObject({ kind: z.literal("mechanism"), direction: z.enum(["slides", "turns", "falls"]) }),
     z.strictObject({ kind: z.literal("collision"), depthMm: z.number() }),
     z.strictObject({ kind: z.literal("member-cut"), member: MemberName, face: Face }),
     /** The load of what stands above comes down where the sheet below is cut. */
-    z.strictObject({ kind: z.literal("load-over-opening"), forceKn: z.number() }),
+    z.strictObject({
+      kind: z.literal("load-over-opening"),
+      forceKn: z.number(),
+      /** True where the opening takes the top rail as well, so that nothing at all is left beneath. */
+      railCut: z.boolean(),
+    }),
     /** A hole in a sheet that leaves every protected member; what it does to the sheet is not judged yet. */
     z.strictObject({
       kind: z.literal("opening-in-sheet"),
@@ -83,8 +111,9 @@ export const MarkFact = z
       /** Share of the side's length cut away by all openings of that face, 0 to 1. */
       cutShare: z.number(),
       shortestPierMm: z.number(),
+      wallRule: z.enum(wallRuleResults),
     }),
-    z.strictObject({ kind: z.literal("wall-out"), face: Face, joins: z.boolean() }),
+    z.strictObject({ kind: z.literal("wall-out"), face: Face, widthMm: z.number(), joins: z.boolean() }),
     z.strictObject({ kind: z.literal("openings-overlap") }),
     z.strictObject({ kind: z.literal("opening-off-face"), face: Face }),
     z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int() }),
@@ -92,12 +121,18 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("post-holds-nothing") }),
     z.strictObject({ kind: z.literal("post-carries"), forceKn: z.number(), holds: z.array(ElementId) }),
     z.strictObject({ kind: z.literal("post-through-opening") }),
+    /** A post drawn where a container has a member, or through its roof or floor. */
+    z.strictObject({ kind: z.literal("post-through-unit"), through: z.union([MemberName, z.enum(["roof", "floor"])]) }),
     z.strictObject({ kind: z.literal("pad-missing"), corners: z.int() }),
     z.strictObject({ kind: z.literal("pad-holds-nothing") }),
+    /** Uncut and corner on corner, but what it stands on is not settled. */
+    z.strictObject({ kind: z.literal("below-not-settled") }),
   ])
   .meta({ id: "MarkFact" });
 export type MarkFact = z.infer<typeof MarkFact>;
 export type MarkKind = MarkFact["kind"];
+/** The facts of one kind of mark. */
+export type FactOf<K extends MarkKind> = Extract<MarkFact, { kind: K }>;
 
 /**
  * What the engine notes on a scheme: where, what, why. `id` is the kind and the element ids, so that a thread or a

@@ -1,0 +1,14 @@
+/** Solids and cuts that reach into each other by less than this only touch, mm. Coordinates are whole micrometres. */
+export const touchMm = 1;
+
+/** A part rests on another only if it laps it by this much in plan, mm. Common practice, no published source. */
+export const leastLapMm = 25;
+
+/** The largest gap taken up by packing at a seat, mm; rail over rail is 18.5. Common practice, no published source. */
+export const mostPackingMm = 25;
+
+/** Below this angle two rails run along each other and do not cross; sine of 10°. Common practice. */
+export const leastCrossingSine = 0.173648;
+
+/** A resultant this little outside its bearings is on them, mm. */
+export const balanceMm = 1;

@@ -1,0 +1,35 @@
+import type { Scheme } from "@cornerway/schema";
+import type { UnitBearing } from "../bearing/contact.ts";
+import { carryingPosts, postFooting, type Footing } from "../bearing/post-footing.ts";
+import { structureOf, type Structure } from "../bearing/structure.ts";
+import { unitBearings } from "../bearing/unit-bearings.ts";
+import { buildingOf } from "../geometry/building.ts";
+import { collisionsOf, type Collision } from "../geometry/collisions.ts";
+import { headSupports, type HeadSupport } from "./head-supports.ts";
+import { runDown, type RunDown } from "./run-down.ts";
+import { weightsOf, type UnitWeight } from "./weights.ts";
+
+/** All that geometry and statics say of a scheme, from which marks, path and sums are read. */
+export type Analysis = {
+  readonly structure: Structure;
+  readonly collisions: readonly Collision[];
+  readonly footings: ReadonlyMap<string, Footing>;
+  readonly carrying: ReadonlySet<string>;
+  readonly supports: readonly HeadSupport[];
+  readonly bearings: readonly UnitBearing[];
+  readonly weights: readonly UnitWeight[];
+  readonly run: RunDown;
+};
+
+/** Geometry, fabric, bearing and load path of a scheme, each step from the one before. */
+export function analyse(scheme: Scheme): Analysis {
+  const building = buildingOf(scheme);
+  const structure = structureOf(building);
+  const footings = new Map(building.posts.map((post) => [post.id, postFooting(structure, post)]));
+  const carrying = carryingPosts(footings);
+  const supports = building.posts.filter(({ id }) => carrying.has(id)).flatMap((post) => headSupports(structure, post));
+  const bearings = unitBearings(structure, carrying);
+  const weights = weightsOf(scheme);
+  const run = runDown({ structure, bearings, footings, supports, weights });
+  return { structure, collisions: collisionsOf(building), footings, carrying, supports, bearings, weights, run };
+}

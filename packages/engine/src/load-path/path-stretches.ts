@@ -1,0 +1,140 @@
+import type { FittingName, PathStretch, PointMm } from "@cornerway/schema";
+import { contactNames } from "../bearing/contact.ts";
+import type { Unit } from "../geometry/building.ts";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { rounded } from "../units.ts";
+import type { Analysis } from "./analysis.ts";
+import type { RailEnd } from "./rail-lever.ts";
+import type { RailLoad, UnitRun } from "./run-down.ts";
+
+/** The way down as lengths with the force in each: corner posts, top rails, seats, added posts, pads. */
+export function pathStretches(analysis: Analysis): PathStretch[] {
+  const { building } = analysis.structure;
+  const stretches = [
+    ...analysis.run.units.flatMap((run) => {
+      const unit = building.unitById.get(run.unitId);
+      return unit === undefined ? [] : [...cornerPosts(analysis, unit, run), ...seats(run)];
+    }),
+    ...analysis.run.railLoads.flatMap((load, at) => alongRail(analysis, load, at)),
+    ...building.posts.flatMap(({ id, xMm, yMm, headZMm, footZMm }) => {
+      const forceKn = analysis.run.postsKn.get(id) ?? 0;
+      return forceKn === 0
+        ? []
+        : [
+            stretch(
+              `post:${id}`,
+              id,
+              "added post",
+              { xMm, yMm, zMm: headZMm },
+              { xMm, yMm, zMm: footZMm },
+              forceKn,
+              forceKn,
+            ),
+          ];
+    }),
+    ...padStretches(analysis),
+  ];
+  return stretches.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function stretch(
+  id: string,
+  elementId: string,
+  via: PathStretch["via"],
+  from: PointMm,
+  to: PointMm,
+  topKn: number,
+  footKn: number,
+  leavesCorners = false,
+): PathStretch {
+  return {
+    id,
+    elementId,
+    via,
+    from: roundedPoint(from),
+    to: roundedPoint(to),
+    forceTopKn: rounded(topKn),
+    forceFootKn: rounded(footKn),
+    leavesCorners,
+  };
+}
+
+const roundedPoint = ({ xMm, yMm, zMm }: PointMm): PointMm => ({
+  xMm: rounded(xMm),
+  yMm: rounded(yMm),
+  zMm: rounded(zMm),
+});
+
+/** A corner post runs from top fitting to bottom fitting: what enters above, and what its bottom fitting gives below. */
+function cornerPosts(analysis: Analysis, unit: Unit, run: UnitRun): PathStretch[] {
+  const { postsWhole } = analysis.structure.fabric(unit.id);
+  const whole: Partial<Record<FittingName, boolean>> = postsWhole;
+  return unit.topFittings.flatMap((top, at) => {
+    const bottom = unit.bottomFittings[at];
+    const contact = run.contacts.findIndex(({ fitting }) => fitting === top.name);
+    const topKn = run.cornersKn.get(top.name) ?? 0;
+    const footKn = contact === -1 ? topKn : (run.forcesKn[contact] ?? 0);
+    if (bottom === undefined || whole[top.name] === false || (topKn === 0 && footKn === 0)) return [];
+    const onRail = run.contacts[contact]?.target.on === "rail";
+    const leaves = contact === -1 || onRail;
+    const made = stretch(
+      `corner:${unit.id}:${top.name}`,
+      unit.id,
+      "corner post",
+      top.at,
+      bottom.at,
+      topKn,
+      footKn,
+      leaves,
+    );
+    return [{ ...made, member: "corner post" }];
+  });
+}
+
+/** A seat takes the load from the underside of a rail, or of a fitting over a rail, to what is below it. */
+function seats({ unitId, contacts, forcesKn }: UnitRun): PathStretch[] {
+  const names = contactNames(contacts);
+  return contacts.flatMap((contact, at) => {
+    const forceKn = forcesKn[at] ?? 0;
+    if (contact.joint.joint !== "seat" || forceKn === 0) return [];
+    const to = { ...contact.at, zMm: contact.at.zMm - contact.gapMm };
+    return [stretch(`seat:${names[at] ?? ""}`, unitId, "seat", contact.at, to, forceKn, forceKn, true)];
+  });
+}
+
+function alongRail({ structure }: Analysis, load: RailLoad, at: number): PathStretch[] {
+  const unit = structure.building.unitById.get(load.unitId);
+  if (unit === undefined) return [];
+  const face = faceFrame(unit, load.rail);
+  const zMm = unit.dimensions.heightMm - unit.dimensions.proudOfRoofMm - unit.dimensions.topRailDepthMm / 2;
+  const member = load.rail === "front" ? "top end rail" : load.rail === "door" ? "door header" : "top side rail";
+  const from = pointOnFace(face, load.uMm, zMm);
+  return load.shares
+    .filter(({ forceKn }) => forceKn !== 0)
+    .map(({ end, forceKn }) => {
+      const to = pointOnFace(face, end.uMm, zMm);
+      const id = `rail:${unit.id}:${load.rail}:${load.fromId}:${at}:${endName(end)}`;
+      return { ...stretch(id, unit.id, "rail", from, to, forceKn, forceKn, true), member };
+    });
+}
+
+const endName = (end: RailEnd): string => (end.to === "corner" ? end.fitting : end.postId);
+
+function padStretches({ structure, run }: Analysis): PathStretch[] {
+  return run.reactions.flatMap(({ elementId, at, forceKn }, index) => {
+    const pad = structure.building.padById.get(elementId);
+    if (pad === undefined || forceKn === 0) return [];
+    const top = { ...at, zMm: pad.topZMm };
+    return [
+      stretch(
+        `pad:${elementId}:${index}`,
+        elementId,
+        "pad",
+        top,
+        { ...top, zMm: pad.topZMm - pad.depthMm },
+        forceKn,
+        forceKn,
+      ),
+    ];
+  });
+}

@@ -1,0 +1,188 @@
+import type { FittingName, PointMm } from "@cornerway/schema";
+import type { Contact, UnitBearing } from "../bearing/contact.ts";
+import type { Footing } from "../bearing/post-footing.ts";
+import type { Structure } from "../bearing/structure.ts";
+import type { Rail } from "../fabric/fabric-of.ts";
+import type { PlacedPost, Unit } from "../geometry/building.ts";
+import { toLocal } from "../geometry/place.ts";
+import type { HeadSupport } from "./head-supports.ts";
+import { loadingOrder, type Handing } from "./loading-order.ts";
+import { railLever, type RailShare } from "./rail-lever.ts";
+import type { PointForce } from "./resultant.ts";
+import { unitStatics, type UnitStatics } from "./unit-statics.ts";
+import type { UnitWeight } from "./weights.ts";
+
+/** Everything the run-down stands on: who bears on what, and what every unit weighs. */
+export type RunDownInput = {
+  readonly structure: Structure;
+  readonly bearings: readonly UnitBearing[];
+  readonly footings: ReadonlyMap<string, Footing>;
+  readonly supports: readonly HeadSupport[];
+  readonly weights: readonly UnitWeight[];
+};
+
+/** A load on a top rail and what it is handed to. */
+export type RailLoad = {
+  readonly unitId: string;
+  readonly rail: Rail;
+  readonly uMm: number;
+  readonly at: PointMm;
+  readonly forceKn: number;
+  readonly fromId: string;
+  readonly shares: readonly RailShare[];
+};
+
+/** What one unit takes from above and hands on. */
+export type UnitRun = UnitStatics & {
+  readonly unitId: string;
+  readonly contacts: readonly Contact[];
+  /** Load entering at each top fitting, kN. */
+  readonly cornersKn: ReadonlyMap<FittingName, number>;
+};
+
+export type Reaction = { readonly elementId: string; readonly at: PointMm; readonly forceKn: number };
+
+export type RunDown = {
+  readonly units: readonly UnitRun[];
+  readonly railLoads: readonly RailLoad[];
+  readonly postsKn: ReadonlyMap<string, number>;
+  readonly reactions: readonly Reaction[];
+};
+
+/** Every load from where it acts to the ground, from the top down, kN. */
+export function runDown(input: RunDownInput): RunDown {
+  const state = emptyState(input);
+  const { building } = input.structure;
+  for (const id of orderOf(input)) {
+    const unit = building.unitById.get(id);
+    const post = building.postById.get(id);
+    if (unit !== undefined) runUnit(input, state, unit);
+    if (post !== undefined) runPost(input, state, post);
+  }
+  return {
+    units: building.units.flatMap(({ id }) => state.units.get(id) ?? []),
+    railLoads: state.railLoads,
+    postsKn: state.postsKn,
+    reactions: state.reactions,
+  };
+}
+
+type State = {
+  readonly corners: Map<string, Map<FittingName, number>>;
+  readonly loose: Map<string, PointForce[]>;
+  readonly postsKn: Map<string, number>;
+  readonly units: Map<string, UnitRun>;
+  readonly contacts: ReadonlyMap<string, readonly Contact[]>;
+  readonly ownKn: ReadonlyMap<string, number>;
+  readonly railLoads: RailLoad[];
+  readonly reactions: Reaction[];
+};
+
+const emptyState = ({ bearings, weights }: RunDownInput): State => ({
+  corners: new Map(),
+  loose: new Map(),
+  postsKn: new Map(),
+  units: new Map(),
+  contacts: new Map(bearings.map(({ unitId, contacts }) => [unitId, contacts])),
+  ownKn: new Map(weights.map(({ id, weightKn, imposedKn }) => [id, weightKn + imposedKn])),
+  railLoads: [],
+  reactions: [],
+});
+
+function orderOf({ structure: { building }, bearings, footings, supports }: RunDownInput): string[] {
+  const handings: Handing[] = [
+    ...bearings.flatMap(({ unitId, contacts }) =>
+      contacts.flatMap(({ target }) => (target.on === "ground" ? [] : [{ from: unitId, to: target.elementId }])),
+    ),
+    ...supports.map(({ unitId, postId }) => ({ from: unitId, to: postId })),
+  ];
+  for (const { id } of building.posts) {
+    const footing = footings.get(id);
+    if (footing !== undefined && "elementId" in footing) handings.push({ from: id, to: footing.elementId });
+  }
+  return loadingOrder(
+    [...building.units, ...building.posts].map(({ id }) => id),
+    handings,
+  );
+}
+
+function runUnit(input: RunDownInput, state: State, unit: Unit): void {
+  const contacts = state.contacts.get(unit.id) ?? [];
+  const cornersKn = state.corners.get(unit.id) ?? new Map<FittingName, number>();
+  const statics = unitStatics(
+    unit,
+    input.structure.fabric(unit.id),
+    contacts,
+    state.ownKn.get(unit.id) ?? 0,
+    cornersKn,
+    state.loose.get(unit.id) ?? [],
+  );
+  state.units.set(unit.id, { ...statics, unitId: unit.id, contacts, cornersKn });
+  contacts.forEach((contact, at) => {
+    handOn(input, state, unit.id, contact, statics.forcesKn[at] ?? 0);
+  });
+}
+
+function handOn(input: RunDownInput, state: State, fromId: string, { target, at }: Contact, forceKn: number): void {
+  switch (target.on) {
+    case "fitting":
+      return addToCorner(state, target.elementId, target.fitting, forceKn);
+    case "rail":
+      return loadRail(input, state, {
+        unitId: target.elementId,
+        rail: target.rail,
+        uMm: target.uMm,
+        at,
+        forceKn,
+        fromId,
+      });
+    case "post":
+      return addToPost(state, target.elementId, forceKn);
+    case "pad":
+      state.reactions.push({ elementId: target.elementId, at, forceKn });
+      return;
+    case "ground":
+      state.reactions.push({ elementId: fromId, at, forceKn });
+  }
+}
+
+function runPost(input: RunDownInput, state: State, post: PlacedPost): void {
+  const forceKn = state.postsKn.get(post.id) ?? 0;
+  const footing = input.footings.get(post.id);
+  const at = { xMm: post.xMm, yMm: post.yMm, zMm: post.footZMm };
+  if (footing === undefined || forceKn === 0) return;
+  if (footing.on === "pad") state.reactions.push({ elementId: footing.elementId, at, forceKn });
+  if (footing.on === "ground") state.reactions.push({ elementId: post.id, at, forceKn });
+  if (footing.on === "post") addToPost(state, footing.elementId, forceKn);
+  if (footing.on === "fitting") addToCorner(state, footing.elementId, footing.fitting, forceKn);
+  if (footing.on === "top rail") {
+    const { elementId: unitId, rail, uMm } = footing;
+    loadRail(input, state, { unitId, rail, uMm, at, forceKn, fromId: post.id });
+  }
+}
+
+function loadRail(input: RunDownInput, state: State, load: Omit<RailLoad, "shares">): void {
+  const { structure, supports } = input;
+  const unit = structure.building.unitById.get(load.unitId);
+  if (unit === undefined) return;
+  const piece = structure.fabric(unit.id).topRails[load.rail].find(({ u0, u1 }) => u0 <= load.uMm && load.uMm <= u1);
+  const shares = railLever(unit, piece, load.rail, load.uMm, load.forceKn, supports);
+  state.railLoads.push({ ...load, shares });
+  for (const { end, forceKn } of shares)
+    if (end.to === "corner") addToCorner(state, unit.id, end.fitting, forceKn);
+    else addToPost(state, end.postId, forceKn);
+  if (shares.length > 0) return;
+  const { xMm, yMm } = toLocal(unit.frame, load.at);
+  const loose = state.loose.get(unit.id) ?? [];
+  state.loose.set(unit.id, [...loose, { forceKn: load.forceKn, xMm, yMm }]);
+}
+
+function addToCorner({ corners }: State, unitId: string, fitting: FittingName, forceKn: number): void {
+  const own = corners.get(unitId) ?? new Map<FittingName, number>();
+  own.set(fitting, (own.get(fitting) ?? 0) + forceKn);
+  corners.set(unitId, own);
+}
+
+function addToPost({ postsKn }: State, postId: string, forceKn: number): void {
+  postsKn.set(postId, (postsKn.get(postId) ?? 0) + forceKn);
+}

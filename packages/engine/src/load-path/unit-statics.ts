@@ -1,0 +1,87 @@
+import type { FittingName } from "@cornerway/schema";
+import type { Contact } from "../bearing/contact.ts";
+import type { Fabric } from "../fabric/fabric-of.ts";
+import type { Unit } from "../geometry/building.ts";
+import { balanceMm } from "../geometry/tolerances.ts";
+import { outsideHull } from "./outside-hull.ts";
+import { resultantOf, type PointForce } from "./resultant.ts";
+import { shareBySprings } from "./share-by-springs.ts";
+
+/** How a unit stands under all that comes down on it. */
+export type Stand =
+  | { readonly state: "stands" }
+  /** The resultant lies this far outside the bearings; the forces are as if it were held down there. */
+  | { readonly state: "tips"; readonly outsideMm: number }
+  /** On one point or one line: free to turn about it. */
+  | { readonly state: "turns" }
+  | { readonly state: "falls" };
+
+export type UnitStatics = {
+  /** Force at each contact, kN, in the order given; compression positive. */
+  readonly forcesKn: readonly number[];
+  readonly stand: Stand;
+  /** Weight, imposed load and all from above, kN, and where it acts in the unit's own plan, mm. */
+  readonly resultant: PointForce;
+};
+
+/**
+ * A rigid unit on its bearings. What comes down over a corner whose own bottom fitting bears goes straight down that
+ * post; all else (its own weight, loads with nothing under their post) is shared by the whole unit. Statics only: the
+ * true split depends on stiffness not known here.
+ */
+export function unitStatics(
+  unit: Unit,
+  fabric: Fabric,
+  contacts: readonly Contact[],
+  ownKn: number,
+  corners: ReadonlyMap<FittingName, number>,
+  loose: readonly PointForce[],
+): UnitStatics {
+  const direct = contacts.map(({ fitting }) =>
+    fitting !== undefined && isWhole(fabric, fitting) ? (corners.get(fitting) ?? 0) : 0,
+  );
+  const carried = new Set(
+    contacts.flatMap(({ fitting }) => (fitting !== undefined && isWhole(fabric, fitting) ? [fitting] : [])),
+  );
+  const shared = resultantOf([
+    { forceKn: ownKn, xMm: 0, yMm: 0 },
+    ...loose,
+    ...cornerForces(unit, corners).filter(({ name }) => !carried.has(name)),
+  ]);
+  const resultant = resultantOf([{ forceKn: ownKn, xMm: 0, yMm: 0 }, ...loose, ...cornerForces(unit, corners)]);
+  if (contacts.length === 0) return { forcesKn: [], stand: { state: "falls" }, resultant };
+  const places = contacts.map(({ localXMm, localYMm }, at) => ({
+    xMm: localXMm,
+    yMm: localYMm,
+    directKn: direct[at] ?? 0,
+  }));
+  const stand = standOf(places, resultant);
+  const shares = shareBySprings(places, shared, stand.state === "stands");
+  return { forcesKn: shares.map((share, at) => share + (direct[at] ?? 0)), stand, resultant };
+}
+
+function standOf(places: readonly { xMm: number; yMm: number }[], resultant: PointForce): Stand {
+  const { outsideMm, spansArea } = outsideHull(places, resultant);
+  if (outsideMm > balanceMm) return { state: "tips", outsideMm };
+  return spansArea ? { state: "stands" } : { state: "turns" };
+}
+
+const cornerForces = (unit: Unit, corners: ReadonlyMap<FittingName, number>) =>
+  unit.topFittings.map(({ name, localXMm, localYMm }) => ({
+    name,
+    forceKn: corners.get(name) ?? 0,
+    xMm: localXMm,
+    yMm: localYMm,
+  }));
+
+function isWhole({ postsWhole }: Fabric, fitting: FittingName): boolean {
+  switch (fitting) {
+    case "front-right":
+    case "front-left":
+    case "door-right":
+    case "door-left":
+      return postsWhole[fitting];
+    default:
+      return true;
+  }
+}

@@ -1,0 +1,165 @@
+import type { Mark, MarkFact } from "@cornerway/schema";
+import type { Contact, OpenCorner } from "../bearing/contact.ts";
+import { parallel } from "../bearing/joint.ts";
+import { jointTolerances } from "../catalog/joint-tolerances.ts";
+import type { Rail } from "../fabric/fabric-of.ts";
+import type { Unit } from "../geometry/building.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import type { UnitRun } from "../load-path/run-down.ts";
+import { rounded } from "../units.ts";
+import { markOf } from "./mark-of.ts";
+import { openEnds } from "./open-ends.ts";
+
+/** What is to be said of how one unit bears: made connections, rails, corners on air, two heights, no pad. */
+export function bearingMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  return [
+    ...madeConnectionMarks(unit, run),
+    ...railMarks(analysis, unit, run),
+    ...cornerMarks(analysis, unit, run),
+    ...rockingMarks(unit, run),
+    ...groundMarks(unit, run),
+  ];
+}
+
+const lockBasis =
+  "A stock lock needs apertures parallel (0° or 180°) and hole centres within 10 mm along and 5 mm across (ISO 668 tolerances on size, from memory); full bearing within 38 mm along and 25.4 mm across (ISO 1496-1 stacking test offsets, from memory).";
+
+function madeConnectionMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
+  const marks = new Map<string, Mark>();
+  for (const { fitting, target, joint, offsetXMm, offsetYMm, at } of contacts) {
+    if (fitting === undefined || target.on !== "fitting" || joint.why === undefined) continue;
+    const offsetMm = rounded(Math.sqrt(offsetXMm * offsetXMm + offsetYMm * offsetYMm));
+    const mark = markOf({
+      fact: { kind: "made-connection", why: joint.why, offsetMm },
+      verdict: "not checked",
+      certainty: "memory",
+      elements: [unit.id, target.elementId],
+      part: joint.why,
+      at,
+      basis: lockBasis,
+    });
+    const known = marks.get(mark.id)?.fact;
+    if (known?.kind !== "made-connection" || known.offsetMm < offsetMm) marks.set(mark.id, mark);
+  }
+  return [...marks.values()];
+}
+
+function railMarks({ structure: { building } }: Analysis, unit: Unit, { contacts, forcesKn }: UnitRun): Mark[] {
+  const crossings = contacts.flatMap((contact, at) => {
+    const below = contact.target.on === "rail" ? building.unitById.get(contact.target.elementId) : undefined;
+    return below === undefined ? [] : [{ contact, below, forceKn: forcesKn[at] ?? 0 }];
+  });
+  const first = crossings[0];
+  if (first === undefined) return [];
+  const below = crossings.map((crossing) => crossing.below);
+  return [
+    markOf({
+      fact: {
+        kind: "borne-on-rail",
+        crossings: crossings.map(({ contact, below: lower, forceKn }) => ({
+          at: roundedPoint(contact.at),
+          forceKn: rounded(forceKn),
+          toNearestFittingMm: rounded(toNearestFitting(lower, contact)),
+          gapMm: rounded(contact.gapMm),
+        })),
+        turned: below.some(({ frame }) => !parallel(unit.frame.turnMdeg, frame.turnMdeg)),
+      },
+      verdict: "not checked",
+      certainty: "common practice",
+      elements: [unit.id, ...below.map(({ id }) => id).toSorted()],
+      named: 1,
+      at: first.contact.at,
+      basis:
+        "Top fittings stand 6 mm above the roof and the base 12.5 mm above the fittings' underside (ISO 1496-1, from memory): fitting over rail 6, rail over fitting 12.5, rail over rail 18.5 mm to pack. Rail strength not judged; force by statics, ± not known.",
+    }),
+  ];
+}
+
+const roundedPoint = ({ xMm, yMm, zMm }: Contact["at"]) => ({
+  xMm: rounded(xMm),
+  yMm: rounded(yMm),
+  zMm: rounded(zMm),
+});
+
+function toNearestFitting(lower: Unit, { target }: Contact): number {
+  if (target.on !== "rail") return 0;
+  const { lengthMm, widthMm } = lower.dimensions;
+  const isSide = (rail: Rail) => rail === "left" || rail === "right";
+  const along = lower.topFittings
+    .filter(({ name }) => name.includes(target.rail))
+    .map(({ localXMm, localYMm }) => (isSide(target.rail) ? localXMm + lengthMm / 2 : localYMm + widthMm / 2));
+  return Math.min(...along.map((uMm) => Math.abs(uMm - target.uMm)));
+}
+
+function cornerMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  if (run.stand.state === "falls") return [];
+  const corners = analysis.bearings.find(({ unitId }) => unitId === unit.id)?.openCorners ?? [];
+  const ends = openEnds(corners);
+  return corners.flatMap((corner) => [
+    ...(corner.cutBy === undefined ? [] : [railCutMark(unit, corner, corner.cutBy)]),
+    ...(ends.some((end) => corner.fitting.startsWith(end)) || corner.cutBy !== undefined
+      ? []
+      : [cornerMark(unit, corner)]),
+  ]);
+}
+
+const cornerMark = (unit: Unit, { fitting, at, over, elementId, dropMm }: OpenCorner): Mark =>
+  markOf({
+    fact: { kind: "corner-on-air", fitting, over, dropMm: rounded(dropMm) },
+    verdict: "not checked",
+    certainty: "derived",
+    elements: [unit.id, ...(elementId === undefined ? [] : [elementId])],
+    named: 1,
+    part: fitting,
+    at,
+    basis:
+      "A unit is made to stand on its four corner fittings (ISO 1496-1, from memory). What its frame makes of three is not judged.",
+  });
+
+const railCutMark = (unit: Unit, { at, elementId }: OpenCorner, cutBy: string): Mark =>
+  markOf({
+    fact: { kind: "load-over-opening", forceKn: 0, railCut: true },
+    verdict: "does not work",
+    certainty: "common practice",
+    elements: [cutBy, ...(elementId === undefined ? [] : [elementId]), unit.id],
+    at,
+    basis: "The opening takes the piece of top rail this corner would stand on: no way to the ground at this place.",
+  });
+
+function rockingMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
+  const bearing = contacts.filter(
+    ({ fitting, target }) => fitting !== undefined || target.on === "fitting" || target.on === "rail",
+  );
+  const gaps = bearing.map(({ gapMm }) => gapMm);
+  const gapMm = gaps.length === 0 ? 0 : Math.max(...gaps) - Math.min(...gaps);
+  const highest = bearing.find((contact) => contact.gapMm === Math.max(...gaps));
+  if (highest === undefined || gapMm <= jointTolerances.contactGap.value) return [];
+  const fact: MarkFact = { kind: "rocks", gapMm: rounded(gapMm) };
+  return [
+    markOf({
+      fact,
+      verdict: "not checked",
+      certainty: "memory",
+      elements: [unit.id],
+      at: highest.at,
+      basis:
+        "Difference of the gaps at its bearings: fitting on fitting 0, fitting over rail 6, rail over fitting 12.5, rail over rail 18.5 mm (ISO 1496-1, from memory).",
+    }),
+  ];
+}
+
+function groundMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
+  const onGround = contacts.filter(({ target }) => target.on === "ground");
+  const first = onGround[0];
+  if (first === undefined) return [];
+  return [
+    markOf({
+      fact: { kind: "pad-missing", corners: onGround.length },
+      verdict: "not checked",
+      certainty: "derived",
+      elements: [unit.id],
+      at: first.at,
+      basis: "These fittings stand on bare ground. What the ground bears is not judged.",
+    }),
+  ];
+}

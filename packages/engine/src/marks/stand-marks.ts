@@ -1,0 +1,125 @@
+import type { Mark } from "@cornerway/schema";
+import type { Contact } from "../bearing/contact.ts";
+import type { Unit } from "../geometry/building.ts";
+import { toSite } from "../geometry/place.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import { resultantOf } from "../load-path/resultant.ts";
+import type { UnitRun } from "../load-path/run-down.ts";
+import { rounded } from "../units.ts";
+import { compassPoint } from "./compass.ts";
+import { markOf } from "./mark-of.ts";
+import { openEnds } from "./open-ends.ts";
+import type { Standing } from "./standing.ts";
+
+/** How one unit stands as a body: overhangs, tipping, and the ways it is free to move. */
+export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, run: UnitRun): Mark[] {
+  const above = standing.unitsAbove(unit.id);
+  switch (run.stand.state) {
+    case "falls":
+      return [mechanismMark(unit, above, "falls", "does not work")];
+    case "turns":
+      return [mechanismMark(unit, above, "turns", "does not work")];
+    case "tips":
+      return [tipsMark(analysis, unit, run, above, run.stand.outsideMm)];
+    case "stands":
+      return [...overhangMarks(analysis, unit, run), ...slidingMarks(unit, run)];
+  }
+}
+
+const mechanismMark = (
+  unit: Unit,
+  above: readonly string[],
+  direction: "falls" | "turns" | "slides",
+  verdict: Mark["verdict"],
+): Mark =>
+  markOf({
+    fact: { kind: "mechanism", direction },
+    verdict,
+    certainty: "derived",
+    elements: [unit.id, ...above],
+    named: 1,
+    at: toSite(unit.frame, { xMm: 0, yMm: 0, zMm: 0 }),
+    basis: mechanismBasis[direction],
+  });
+
+const mechanismBasis = {
+  falls: "Statics: no bearing is drawn under this unit, its load has no way to the ground.",
+  turns: "Statics: its bearings lie on one point or one line and leave it free to turn.",
+  slides: "Statics: it stands on posts alone and nothing drawn holds it sideways. Fixity of posts not judged.",
+} as const;
+
+/** Standing on posts alone with nothing to hold it sideways; whether their feet can is a question of strength. */
+function slidingMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
+  const onPosts = contacts.length > 0 && contacts.every(({ target }) => target.on === "post");
+  return onPosts ? [mechanismMark(unit, [], "slides", "not checked")] : [];
+}
+
+function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly string[], outsideMm: number): Mark {
+  const { resultant, contacts } = run;
+  const middle = resultantOf(contacts.map(({ localXMm, localYMm }) => ({ forceKn: 1, xMm: localXMm, yMm: localYMm })));
+  const from = toSite(unit.frame, { xMm: middle.xMm, yMm: middle.yMm, zMm: 0 });
+  const to = toSite(unit.frame, { xMm: resultant.xMm, yMm: resultant.yMm, zMm: 0 });
+  const towards = compassPoint(to.xMm - from.xMm, to.yMm - from.yMm, analysis.structure.building.northMdeg);
+  return markOf({
+    fact: {
+      kind: "tips-over",
+      outsideMm: rounded(outsideMm),
+      weightKn: rounded(resultant.forceKn),
+      towards,
+    },
+    verdict: "does not work",
+    certainty: "common practice",
+    elements: [unit.id, ...above],
+    named: 1,
+    at: to,
+    basis:
+      "Statics: the resultant of tare (middle of the type's range), finishes, imposed loads and all from above lies outside the bearings; nothing that holds down is drawn. Forces below are as if it were held down.",
+  });
+}
+
+function overhangMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  const corners = analysis.bearings.find(({ unitId }) => unitId === unit.id)?.openCorners ?? [];
+  return openEnds(corners).flatMap((end) => overhangMark(analysis, unit, run, end));
+}
+
+function overhangMark(analysis: Analysis, unit: Unit, run: UnitRun, end: "front" | "door"): Mark[] {
+  const sign = end === "front" ? -1 : 1;
+  const line = (["left", "right"] as const).flatMap((side) => outermost(run, side, sign) ?? []);
+  const first = line[0];
+  if (first === undefined) return [];
+  const bearingKn = line.reduce((sum, { forceKn }) => sum + forceKn, 0);
+  const cornerMm = unit.dimensions.holeSpacingLengthwiseMm / 2;
+  const reachMm = Math.min(...line.map(({ contact }) => contact.localXMm * sign));
+  const { cos, sin } = unit.frame;
+  const below = line.flatMap(({ contact: { target } }) => (target.on === "ground" ? [] : [target.elementId]));
+  return [
+    markOf({
+      fact: {
+        kind: "overhang",
+        lengthMm: rounded(cornerMm - reachMm),
+        towards: compassPoint(sign * cos, sign * sin, analysis.structure.building.northMdeg),
+        bearingKn: rounded(bearingKn),
+        tailReactionKn: rounded(run.resultant.forceKn - bearingKn),
+      },
+      verdict: "not checked",
+      certainty: "common practice",
+      elements: [unit.id, ...below.toSorted()],
+      named: 1,
+      part: end,
+      at: first.contact.at,
+      basis:
+        "Length from the corner fitting's hole centre to the bearing taken to be packed at the last rail or fitting below. Statics of a rigid unit, loads as drawn everywhere at once, ± not known; strength and patterns of load not judged.",
+    }),
+  ];
+}
+
+function outermost(
+  run: UnitRun,
+  side: "left" | "right",
+  sign: number,
+): { contact: Contact; forceKn: number } | undefined {
+  return run.contacts
+    .map((contact, at) => ({ contact, forceKn: run.forcesKn[at] ?? 0 }))
+    .filter(({ contact }) => contact.side === side)
+    .toSorted((a, b) => sign * (b.contact.localXMm - a.contact.localXMm))[0];
+}

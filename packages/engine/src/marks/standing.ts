@@ -1,0 +1,82 @@
+import type { FittingName } from "@cornerway/schema";
+import type { Contact } from "../bearing/contact.ts";
+import { jointTolerances } from "../catalog/joint-tolerances.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import type { UnitRun } from "../load-path/run-down.ts";
+
+/** Who stands on whom, and who is borne on fittings all the way down. */
+export type Standing = {
+  readonly run: (unitId: string) => UnitRun | undefined;
+  /** Every unit that stands on this one, directly or not, by id. */
+  readonly unitsAbove: (unitId: string) => string[];
+  /** Its own four corners bear fitting on fitting with a stock lock, or on pads. */
+  readonly onCorners: (unitId: string) => boolean;
+  /** The same all the way to the ground, through posts that are whole. */
+  readonly onCornersToGround: (unitId: string) => boolean;
+};
+
+export function standingOf(analysis: Analysis): Standing {
+  const runs = new Map(analysis.run.units.map((run) => [run.unitId, run]));
+  const loaders = loadersOf(analysis);
+  const settled = new Map<string, boolean>();
+  const onCorners = (unitId: string) => {
+    const run = runs.get(unitId);
+    return (
+      run !== undefined && run.stand.state === "stands" && cornersOf(run).length === 4 && run.contacts.every(isPlain)
+    );
+  };
+  const leadsDown = (unitId: string): boolean => {
+    const known = settled.get(unitId);
+    if (known !== undefined) return known;
+    settled.set(unitId, false);
+    const below = runs.get(unitId)?.contacts ?? [];
+    const leads =
+      onCorners(unitId) &&
+      isWhole(analysis, unitId) &&
+      below.every(({ target }) => target.on !== "fitting" || leadsDown(target.elementId));
+    settled.set(unitId, leads);
+    return leads;
+  };
+  return {
+    run: (unitId) => runs.get(unitId),
+    unitsAbove: (unitId) => reached(loaders, unitId),
+    onCorners,
+    onCornersToGround: leadsDown,
+  };
+}
+
+const corners: readonly FittingName[] = ["front-right", "front-left", "door-right", "door-left"];
+
+const cornersOf = ({ contacts }: UnitRun): Contact[] =>
+  contacts.filter(({ fitting }) => fitting !== undefined && corners.includes(fitting));
+
+const isPlain = ({ fitting, target, joint, gapMm }: Contact): boolean =>
+  fitting !== undefined &&
+  gapMm <= jointTolerances.contactGap.value &&
+  (target.on === "pad" || (target.on === "fitting" && joint.joint === "lock"));
+
+const isWhole = ({ structure }: Analysis, unitId: string): boolean =>
+  structure.fabric(unitId).cuts.every(({ members, offFace }) => members.length === 0 && !offFace);
+
+function loadersOf({ bearings }: Analysis): Map<string, string[]> {
+  const loaders = new Map<string, string[]>();
+  for (const { unitId, contacts } of bearings)
+    for (const { target } of contacts) {
+      if (target.on === "ground") continue;
+      const list = loaders.get(target.elementId) ?? [];
+      if (!list.includes(unitId)) loaders.set(target.elementId, [...list, unitId]);
+    }
+  return loaders;
+}
+
+function reached(loaders: ReadonlyMap<string, readonly string[]>, unitId: string): string[] {
+  const found: string[] = [];
+  const next = [unitId];
+  for (const id of next)
+    for (const above of loaders.get(id) ?? [])
+      if (!found.includes(above)) {
+        found.push(above);
+        next.push(above);
+      }
+  return found.toSorted();
+}
