@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { readScheme, type Scheme } from "@cornerway/schema";
 import { assessScheme } from "../assessment/assess-scheme.ts";
@@ -42,7 +42,7 @@ export async function seedDemo(database: Database): Promise<void> {
   if (await projectExists(db, demoProjectId)) return;
   const members = demoPeople.map(({ role, id, name, email }) => ({ role, person: { id, name, email } }));
   must(await openProject(database, demoProject, members));
-  if (existsSync(demoScheme)) await sendFirstRevision(database, readDemoScheme());
+  await sendFirstRevision(database, readDemoScheme());
 }
 
 async function sendFirstRevision(database: Database, scheme: Scheme): Promise<void> {
