@@ -54,16 +54,28 @@ describe("combinations of IBC 2021", () => {
 
   it("halve the companion live load in rows 3, 4 and 6 only when asked", () => {
     expect(texts("IBC 2021", { halfCompanionLive: true })).toEqual(
-      expect.arrayContaining(["1.2D + 1.6L + 0.5S", "1.2D + 1.6S + 0.5L", "1.2D + W + 0.5L + 0.5S", "1.2D + Ev + Eh + 0.5L + 0.2S"]),
+      expect.arrayContaining([
+        "1.2D + 1.6L + 0.5S",
+        "1.2D + 1.6S + 0.5L",
+        "1.2D + W + 0.5L + 0.5S",
+        "1.2D + Ev + Eh + 0.5L + 0.2S",
+      ]),
     );
   });
 
   it("put Emh in the place of Eh with overstrength", () => {
-    expect(texts("IBC 2021", { overstrength: true }).slice(-2)).toEqual(["1.2D + Ev + Emh + L + 0.2S", "0.9D − Ev + Emh"]);
+    expect(texts("IBC 2021", { overstrength: true }).slice(-2)).toEqual([
+      "1.2D + Ev + Emh + L + 0.2S",
+      "0.9D − Ev + Emh",
+    ]);
   });
 
   it("state only what is there, each sum once", () => {
-    expect(texts("IBC 2021", { present: new Set<LoadSymbol>(["D", "L"]) })).toEqual(["1.4D", "1.2D + 1.6L", "1.2D + L"]);
+    expect(texts("IBC 2021", { present: new Set<LoadSymbol>(["D", "L"]) })).toEqual([
+      "1.4D",
+      "1.2D + 1.6L",
+      "1.2D + L",
+    ]);
   });
 });
 
