@@ -11,17 +11,5 @@ export type Expression =
 
 export type Operator = "add" | "subtract" | "multiply" | "divide" | "power";
 
-export const functionNames = [
-  "sqrt",
-  "cbrt",
-  "min",
-  "max",
-  "abs",
-  "exp",
-  "ln",
-  "sin",
-  "cos",
-  "tan",
-  "tanh",
-] as const;
+export const functionNames = ["sqrt", "cbrt", "min", "max", "abs", "exp", "ln", "sin", "cos", "tan", "tanh"] as const;
 export type FunctionName = (typeof functionNames)[number];

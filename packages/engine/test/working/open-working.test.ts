@@ -124,7 +124,10 @@ describe("substituteExpression", () => {
   it("what it writes reads back to the same value, within the rounding to five figures", () => {
     for (const formula of ["a^2*b-c/(b-a)", "-(a+b)^2/c", "c/(a/b)", "c-(b-a)", "2^-c"]) {
       const exact = evaluateExpression(parseExpression(formula), valueOf);
-      const read = evaluateExpression(parseExpression(substituteExpression(parseExpression(formula), valueOf)), valueOf);
+      const read = evaluateExpression(
+        parseExpression(substituteExpression(parseExpression(formula), valueOf)),
+        valueOf,
+      );
       expect(Math.abs(read / exact - 1)).toBeLessThan(1e-4);
     }
   });

@@ -52,7 +52,6 @@ export function corrugatedSheet(fold: Fold, thicknessMm: number): CorrugatedShee
     areaMm2PerMm: section.areaMm2 / pitchMm,
     iPitchMm4: section.ixMm4,
     iMm4PerMm: section.ixMm4 / pitchMm,
-    // The farther fibre from the middle of the depth, as the sheet is symmetric in its folds to a few parts in a thousand.
-    sMm3PerMm: section.ixMm4 / pitchMm / (fold.depthMm / 2 + thicknessMm / 2),
+    sMm3PerMm: section.sxMm3 / pitchMm,
   };
 }
