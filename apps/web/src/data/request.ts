@@ -1,6 +1,6 @@
-import { ChangeRequest } from "@cornerway/schema";
+import { ChangeRequest, RequestAnswered, RequestPreview } from "@cornerway/schema";
 import type { AnswerRequest, NewRequest } from "@cornerway/schema";
-import { useMutation } from "@tanstack/react-query";
+import { useMutation, useQuery } from "@tanstack/react-query";
 import { http } from "./http.ts";
 import { projectKey } from "./project.ts";
 
@@ -10,7 +10,20 @@ export const makeRequest = (projectId: string, request: NewRequest) =>
   http(ChangeRequest, path(projectId), { method: "POST", body: request });
 
 export const answerRequest = (projectId: string, requestId: string, answer: AnswerRequest) =>
-  http(ChangeRequest, `${path(projectId)}/${requestId}/answer`, { method: "POST", body: answer });
+  http(RequestAnswered, `${path(projectId)}/${requestId}/answer`, { method: "POST", body: answer });
+
+export const previewKey = (projectId: string, requestId: string, draftNumber: number) =>
+  [...projectKey(projectId), "preview", requestId, draftNumber] as const;
+
+export const fetchPreview = (projectId: string, requestId: string) =>
+  http(RequestPreview, `${path(projectId)}/${requestId}/preview`);
+
+/** What taking a request in would do to the draft as it stands at `draftNumber`. */
+export const useRequestPreview = (projectId: string, requestId: string, draftNumber: number) =>
+  useQuery({
+    queryKey: previewKey(projectId, requestId, draftNumber),
+    queryFn: () => fetchPreview(projectId, requestId),
+  });
 
 export const useMakeRequest = (projectId: string) =>
   useMutation({

@@ -7,12 +7,19 @@ import { http, isProblem } from "./http.ts";
 
 export const sessionKey = ["session"] as const;
 
+/** Tells that someone signed in from this browser; no secret. Without it nobody is asked for, and nothing is refused. */
+const hint = "cornerway.signed-in";
+
 /** Who is signed in, or null. */
 export async function fetchSession(): Promise<Session | null> {
+  if (localStorage.getItem(hint) === null) return null;
   try {
     return keep(await http(Session, "/api/session"));
   } catch (error) {
-    if (isProblem(error, "not-signed-in")) return null;
+    if (isProblem(error, "not-signed-in")) {
+      localStorage.removeItem(hint);
+      return null;
+    }
     throw error;
   }
 }
@@ -25,9 +32,11 @@ export const signIn = async (words: SignIn): Promise<Session> =>
 export async function signOut(): Promise<void> {
   await http(z.unknown(), "/api/session", { method: "DELETE" });
   csrfToken.value = "";
+  localStorage.removeItem(hint);
 }
 
 function keep(session: Session): Session {
   csrfToken.value = session.csrfToken;
+  localStorage.setItem(hint, "yes");
   return session;
 }

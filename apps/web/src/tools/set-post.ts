@@ -36,12 +36,16 @@ export function setPost(scheme: Scheme, at: PlanPointMm, unitId?: string): Opera
   return [{ kind: "post.set", post }, ...padUnder(scheme, post)];
 }
 
+/** How far two places are apart as the view shows it, mm. */
+export type Apart = (a: PlanPointMm, b: PlanPointMm) => number;
+
 /** Draws a place to the nearest bearing off the corners, or to the nearest bottom fitting, within `reachMm`. */
 export function snapPost(
   scheme: Scheme,
   assessment: Assessment | null,
   at: PlanPointMm,
   reachMm: number,
+  apart: Apart,
   unitId?: string,
 ): PlanPointMm {
   const concerns = (id: string) => unitId === undefined || id === unitId;
@@ -51,7 +55,7 @@ export function snapPost(
   const feet = scheme.containers
     .filter(({ id, zUm }) => concerns(id) && zUm > scheme.site.groundZUm)
     .flatMap((unit) => placeContainer(unit).bottomFittings.map((fitting) => fitting.at));
-  return nearest([...bearings, ...feet], at, reachMm) ?? at;
+  return nearest([...bearings, ...feet], at, reachMm, apart) ?? at;
 }
 
 function headUm(scheme: Scheme, at: PlanPointMm, unitId: string | undefined): number | null {
@@ -75,10 +79,8 @@ function padUnder(scheme: Scheme, post: Post): Operation[] {
   return [{ kind: "pad.set", pad }];
 }
 
-const nearest = (places: readonly PlanPointMm[], at: PlanPointMm, reachMm: number): PlanPointMm | null =>
+const nearest = (places: readonly PlanPointMm[], at: PlanPointMm, reachMm: number, apart: Apart): PlanPointMm | null =>
   places.reduce<PlanPointMm | null>((best, place) => {
-    const off = distance(place, at);
-    return off <= reachMm && (best === null || off < distance(best, at)) ? place : best;
+    const off = apart(place, at);
+    return off <= reachMm && (best === null || off < apart(best, at)) ? place : best;
   }, null);
-
-const distance = (a: PlanPointMm, b: PlanPointMm) => Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);

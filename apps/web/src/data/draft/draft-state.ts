@@ -25,6 +25,8 @@ export interface DraftState {
   /** Draft number in server order that `server` stands at. */
   number: number;
   contentDigest: string;
+  /** Acts in server order since the last revision. */
+  movesSinceRevision: number;
   server: Scheme;
   /** `server` with every pending act on top: what is on the screen. */
   scheme: Scheme;
@@ -37,6 +39,7 @@ export type Drawn = { ok: true; state: DraftState; inverse: Operation[] } | { ok
 export const openDraft = (draft: Draft): DraftState => ({
   number: draft.number,
   contentDigest: draft.contentDigest,
+  movesSinceRevision: draft.movesSinceRevision,
   server: draft.scheme,
   scheme: draft.scheme,
   pending: [],
@@ -62,6 +65,7 @@ export function acknowledge(state: DraftState, actId: string, done: DraftActDone
     ...state,
     number: done.draftNumber,
     contentDigest: done.contentDigest,
+    movesSinceRevision: state.movesSinceRevision + 1,
     server: applied.scheme,
     pending: without(state.pending, actId),
   });

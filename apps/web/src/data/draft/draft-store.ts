@@ -86,6 +86,7 @@ export class DraftStore {
   /** Entries of the record, in order, as the live line brings them. */
   receive(entries: readonly RecordEntry[]): void {
     for (const { payload, actor } of entries) {
+      if (payload?.kind === "revision sent") this.#set({ ...this.#state, movesSinceRevision: 0 });
       if (payload?.kind !== "drawn") continue;
       const after = receiveDrawn(this.#state, { ...payload, by: actor.name });
       if (after === null) return void this.reload();

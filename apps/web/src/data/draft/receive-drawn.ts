@@ -26,6 +26,7 @@ export function receiveDrawn(state: DraftState, entry: DrawnEntry): DraftState |
     ...state,
     number: entry.draftNumber,
     contentDigest: entry.contentDigest,
+    movesSinceRevision: state.movesSinceRevision + 1,
     server: applied.scheme,
     pending: state.pending.filter((act) => act.id !== entry.actId),
   };
@@ -35,7 +36,8 @@ export function receiveDrawn(state: DraftState, entry: DrawnEntry): DraftState |
 /** The draft read anew from the service; what this page drew since goes back on top of it. */
 export function replaceServer(state: DraftState, draft: Draft): DraftState {
   const pending = state.pending.filter((act) => act.acknowledged === null || act.acknowledged > draft.number);
-  return relay({ ...state, number: draft.number, contentDigest: draft.contentDigest, server: draft.scheme, pending });
+  const { number, contentDigest, movesSinceRevision, scheme: server } = draft;
+  return relay({ ...state, number, contentDigest, movesSinceRevision, server, pending });
 }
 
 function setDependentAside(state: DraftState, before: Scheme, entry: DrawnEntry): DraftState {

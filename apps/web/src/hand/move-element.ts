@@ -1,0 +1,63 @@
+import { faceFrame, placeContainer } from "@cornerway/engine";
+import type { Container, Opening, Operation, PointMm, Scheme } from "@cornerway/schema";
+import { moveUnit } from "../tools/move-unit.ts";
+import { restHeightMm } from "../tools/rest-height.ts";
+import { snapUnit } from "../tools/snap-unit.ts";
+import type { Projection } from "../drawing/view-transform.ts";
+
+/** A unit lifted by less than this stays on its level. */
+const liftMm = 400;
+const gridUm = 10_000;
+
+/** The operations that move an element by the way between two points of a view; empty when it stays. */
+export function moveElement(
+  scheme: Scheme,
+  id: string,
+  projection: Projection,
+  from: PointMm,
+  to: PointMm,
+  reachMm: number,
+): Operation[] {
+  const by = { xMm: to.xMm - from.xMm, yMm: to.yMm - from.yMm, zMm: to.zMm - from.zMm };
+  const unit = scheme.containers.find((container) => container.id === id);
+  if (unit !== undefined) return moveUnit(scheme, draggedUnit(scheme, unit, projection, by, reachMm));
+  const opening = scheme.openings.find((cut) => cut.id === id);
+  if (opening !== undefined) return moveOpening(scheme, opening, projection, by);
+  const post = scheme.posts.find((standing) => standing.id === id);
+  if (post !== undefined) return [{ kind: "post.move", id, xUm: onGrid(post.xUm, by.xMm), yUm: onGrid(post.yUm, by.yMm) }];
+  const pad = scheme.pads.find((lying) => lying.id === id);
+  if (pad === undefined) return [];
+  return [{ kind: "pad.move", id, xUm: onGrid(pad.xUm, by.xMm), yUm: onGrid(pad.yUm, by.yMm), topZUm: pad.topZUm }];
+}
+
+/** Where a dragged unit lies: on what is below it, drawn to fittings and sides along the axes the view shows. */
+export function draggedUnit(
+  scheme: Scheme,
+  unit: Container,
+  projection: Projection,
+  by: PointMm,
+  reachMm: number,
+): Container {
+  const moved = { ...unit, xUm: Math.round(unit.xUm + by.xMm * 1000), yUm: Math.round(unit.yUm + by.yMm * 1000) };
+  const lifted = Math.abs(by.zMm) > liftMm;
+  const zUm = lifted ? Math.round(restHeightMm(scheme, moved, unit.zUm / 1000 + by.zMm) * 1000) : unit.zUm;
+  const { unit: snapped } = snapUnit(scheme, { ...moved, zUm }, reachMm);
+  const seesX = projection === "plan" || projection === "south" || projection === "north";
+  const seesY = projection === "plan" || projection === "east" || projection === "west";
+  return { ...snapped, xUm: seesX ? snapped.xUm : unit.xUm, yUm: seesY ? snapped.yUm : unit.yUm };
+}
+
+function moveOpening(scheme: Scheme, opening: Opening, projection: Projection, by: PointMm): Operation[] {
+  const unit = scheme.containers.find((container) => container.id === opening.containerId);
+  if (unit === undefined) return [];
+  const { u, v } = faceFrame(placeContainer(unit), opening.face);
+  const along = by.xMm * u.xMm + by.yMm * u.yMm;
+  const up = projection === "plan" ? 0 : by.zMm * v.zMm;
+  const { id, widthUm, heightUm } = opening;
+  return [
+    { kind: "opening.shape", id, offsetUm: onGrid(opening.offsetUm, along), sillUm: onGrid(opening.sillUm, up), widthUm, heightUm },
+  ];
+}
+
+/** A coordinate moved by mm; it keeps its own grid, so that a snapped thing moves in whole steps of 10 mm. */
+const onGrid = (um: number, byMm: number): number => um + Math.round((byMm * 1000) / gridUm) * gridUm;

@@ -1,0 +1,17 @@
+import "./jitless.ts";
+import { QueryClientProvider } from "@tanstack/react-query";
+import { RouterProvider } from "@tanstack/react-router";
+import { createRoot } from "react-dom/client";
+import { queryClient } from "./data/query-client.ts";
+import "./look/tokens.css";
+import "./look/fonts.css";
+import "./look/base.css";
+import { router } from "./routes.tsx";
+
+const place = document.getElementById("sheet");
+if (place === null) throw new Error("index.html has no element with the id sheet");
+createRoot(place).render(
+  <QueryClientProvider client={queryClient}>
+    <RouterProvider router={router} />
+  </QueryClientProvider>,
+);

@@ -1,0 +1,119 @@
+import type { Mark, MarkSentences, Note, PointMm, Verdict } from "@cornerway/schema";
+import { dayAndTimeOf } from "../controls/calendar.ts";
+import { foldNotes } from "../drawing/leaders/fold-notes.ts";
+import { verdictWords } from "../look/verdict-class.ts";
+import type { NoteComment, Offer } from "../sheet/contract.ts";
+import type { UnplacedNote } from "./placed-note.ts";
+
+export interface NotesFrom {
+  marks: readonly Mark[];
+  /** What people wrote, answers included. */
+  written: readonly Note[];
+  /** Where an element is seen, for words pinned to it alone. */
+  placeOf: (elementId: string) => PointMm | null;
+  /** What a mark says to this reader. */
+  say: (mark: Mark) => MarkSentences;
+  /** Marks an engineer has answered on this very content. */
+  answered: ReadonlySet<string>;
+  /** Commands under a note, by what it concerns. */
+  offers?: (about: { elementId: string; markId: string | null; noteId: string | null }) => { offer?: Offer; quietOffer?: Offer };
+}
+
+/** Kinds told once for all the elements they concern: nothing is to be done about each by itself. */
+const told: ReadonlySet<Mark["fact"]["kind"]> = new Set(["borne-on-fittings", "opening-in-sheet", "post-carries"]);
+
+/** The numbered notes of a sheet: one for each mark, what is quiet told together, with people's words below. */
+export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
+  const spoken = foldQuiet(from.marks).map((group) => noteOf(group, from));
+  const { alone, together } = foldNotes(spoken);
+  const folded = together.map(({ notes }) => laidTogether(notes));
+  const onMarks = new Set(from.marks.map(({ id }) => id));
+  const loose = from.written.filter(({ answers, markId }) => answers === null && (markId === null || !onMarks.has(markId)));
+  return [...alone, ...folded, ...loose.map((note) => looseNote(note, from))];
+}
+
+function foldQuiet(marks: readonly Mark[]): Mark[][] {
+  const groups = new Map<string, Mark[]>();
+  for (const mark of marks) {
+    const key = told.has(mark.fact.kind) ? `${mark.fact.kind} ${mark.verdict}` : mark.id;
+    groups.set(key, [...(groups.get(key) ?? []), mark]);
+  }
+  return [...groups.values()];
+}
+
+const mostSaid = 3;
+
+function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
+  const [mark] = group;
+  if (mark === undefined) throw new Error("a note speaks for at least one mark");
+  const ids = group.map(({ id }) => id);
+  const words = from.written.filter(({ markId }) => markId !== null && ids.includes(markId));
+  const elementId = mark.elements[0] ?? "";
+  return {
+    id: mark.id,
+    elementId,
+    markIds: ids,
+    verdict: mark.verdict,
+    screening: !ids.every((id) => from.answered.has(id)),
+    body: bodyOf(group, from.say),
+    greyLine: group.length === 1 ? from.say(mark).detail : undefined,
+    comments: withAnswers(words, from.written).map(commentOf),
+    at: mark.at,
+    ...from.offers?.({ elementId, markId: mark.id, noteId: words[0]?.id ?? null }),
+  };
+}
+
+function bodyOf(group: Mark[], say: NotesFrom["say"]): string {
+  const sentences = group.slice(0, mostSaid).map((mark) => say(mark).body);
+  const rest = group.length - sentences.length;
+  return rest > 0 ? `${sentences.join(" ")} ${rest} more alike.` : sentences.join(" ");
+}
+
+/** Several notes of one verdict as one, pointing where the first does. */
+function laidTogether(notes: readonly UnplacedNote[]): UnplacedNote {
+  const [first] = notes;
+  if (first === undefined) throw new Error("nothing is laid together");
+  const said = notes.slice(0, mostSaid).map(({ body }) => body);
+  const rest = notes.length - said.length;
+  return {
+    ...first,
+    markIds: notes.flatMap(({ markIds }) => markIds),
+    screening: notes.some(({ screening }) => screening),
+    body: rest > 0 ? `${said.join(" ")} ${rest} more alike.` : said.join(" "),
+  };
+}
+
+function looseNote(note: Note, from: NotesFrom): UnplacedNote {
+  const words = withAnswers([note], from.written);
+  return {
+    id: note.id,
+    elementId: note.elementId,
+    markIds: [],
+    verdict: null,
+    screening: false,
+    body: "",
+    comments: words.map(commentOf),
+    at: from.placeOf(note.elementId),
+    ...from.offers?.({ elementId: note.elementId, markId: note.markId, noteId: note.id }),
+  };
+}
+
+/** The notes and everything that answers them, in the order written. */
+function withAnswers(first: readonly Note[], all: readonly Note[]): Note[] {
+  const ids = new Set(first.map(({ id }) => id));
+  const family = all.filter(({ id, answers }) => ids.has(id) || (answers !== null && ids.has(answers)));
+  return family.toSorted((a, b) => (a.writtenAt < b.writtenAt ? -1 : 1));
+}
+
+const commentOf = (note: Note): NoteComment => ({
+  id: note.id,
+  text: note.text,
+  authorName: note.author.name,
+  role: note.author.role,
+  at: dayAndTimeOf(note.writtenAt),
+  settled: note.settledAt !== null,
+});
+
+/** "Does not work yet" for the title block. */
+export const wholeWords = (verdict: Verdict): string =>
+  verdict === "does not work" ? "Does not work yet" : verdictWords(verdict);

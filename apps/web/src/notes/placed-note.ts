@@ -1,0 +1,46 @@
+import type { PointMm, Scheme } from "@cornerway/schema";
+import type { Side } from "../drawing/contract.ts";
+import type { LaidViews } from "../paper/lay-views.ts";
+import type { Field } from "../paper/use-field.ts";
+import type { SheetNote } from "../sheet/contract.ts";
+import { orderNotes } from "../drawing/leaders/order-notes.ts";
+import { ink } from "../look/ink.ts";
+import { markAnchor } from "./mark-anchor.ts";
+
+/** A note before it has its number: `at` is the place it speaks of, `id` stays with it. */
+export type UnplacedNote = Omit<SheetNote, "number" | "anchor"> & { id: string; elementId: string; at: PointMm | null };
+
+export type PlacedNote = SheetNote & { id: string; elementId: string };
+
+/** Notes in an order in which leaders do not cross; those without a place come last. */
+export function placeNotes(
+  notes: readonly UnplacedNote[],
+  view: { scheme: Scheme; side: Side; storey: number; views: LaidViews; field: Field } | null,
+): PlacedNote[] {
+  const anchored = notes.map(({ at, ...note }) => ({
+    ...note,
+    anchor:
+      view === null || at === null ? null : markAnchor(view.scheme, at, view.side, view.storey, view.views, view.field),
+  }));
+  const margin = view === null ? noMargin : marginOf(view.field);
+  return orderNotes(anchored, margin).map((note, index) => ({ ...note, number: index + 1 }));
+}
+
+/** The number a mark bears in the margin, by mark id. */
+export const noteNumbers = (notes: readonly PlacedNote[]): ReadonlyMap<string, number> =>
+  new Map(notes.flatMap(({ markIds, number }) => markIds.map((id) => [id, number] as const)));
+
+/** Ends of the leaders: of all notes that have a place. */
+export const leaderAnchors = (notes: readonly PlacedNote[]) =>
+  notes.flatMap(({ anchor, number, verdict }) =>
+    anchor === null ? [] : [{ ...anchor, number, colour: verdict === "does not work" ? ink.rust : ink.ink }],
+  );
+
+const noMargin = { xPx: 0, topPx: 0, footPx: 0 };
+
+/** Where the numbers stand: from below the margin's heading to above its foot. */
+const marginOf = ({ leftPx, topPx, widthPx, heightPx }: Field) => ({
+  xPx: leftPx + widthPx,
+  topPx: topPx + 90,
+  footPx: topPx + heightPx * 0.66,
+});

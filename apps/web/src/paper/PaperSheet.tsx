@@ -1,0 +1,124 @@
+import type { Assessment, Scheme } from "@cornerway/schema";
+import { useMemo, useState } from "react";
+import type { ReactNode } from "react";
+import type { Hand } from "../hand/use-hand.ts";
+import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
+import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
+import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
+import { LevelStrip } from "../sheet/LevelStrip.tsx";
+import { NotesMargin } from "../sheet/NotesMargin.tsx";
+import { SheetFrame } from "../sheet/SheetFrame.tsx";
+import type { NoteSlot } from "../sheet/contract.ts";
+import { FieldTeller } from "./FieldTeller.tsx";
+import { layViews } from "./lay-views.ts";
+import { levelsOf } from "./levels.ts";
+import { SchemePaper } from "./SchemePaper.tsx";
+import { useField } from "./use-field.ts";
+import type { Eye } from "./use-eye.ts";
+
+export interface PaperSheetProps {
+  title: string;
+  eye: Eye;
+  hand: Pick<Hand, "chosenId" | "choose" | "pressAt" | "moveTo" | "drop" | "held" | "tool">;
+  /** What is drawn. */
+  scheme: Scheme;
+  /** What the views are laid out by: stays put while something is dragged. */
+  laidBy: Scheme;
+  assessment: Assessment | null;
+  waiting?: boolean;
+  proposed?: Scheme | undefined;
+  ghost?: Scheme | undefined;
+  drawingRemark?: string | undefined;
+  answeredMarkIds: ReadonlySet<string>;
+  revisionLetters: readonly string[];
+  heading: string;
+  remark?: string | undefined;
+  notes: readonly UnplacedNote[];
+  chosenNoteId: string | null;
+  onNote: (note: PlacedNote) => void;
+  slip?: ReactNode;
+  /** The foot of the margin, told the scale of the elevation for the key. */
+  footer?: (pxPerM: number) => ReactNode;
+  /** False where something else is laid in the place of the isometric. */
+  isometric?: boolean;
+  spine: ReactNode;
+  tray?: ReactNode;
+  titleBlock: ReactNode;
+  /** Laid on the field: the stamp, a slip on keys. */
+  onField?: ReactNode;
+}
+
+/** A sheet with the three views of one scheme and numbered notes tied to it by leaders. */
+export function PaperSheet(props: PaperSheetProps) {
+  const { eye, hand, scheme, laidBy } = props;
+  const { field, onField } = useField();
+  const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
+  const views = useMemo(() => (field === null ? null : layViews(field, laidBy, eye.side)), [field, laidBy, eye.side]);
+  const notes = useMemo(
+    () =>
+      placeNotes(
+        props.notes,
+        field === null || views === null ? null : { scheme, side: eye.side, storey: eye.storey, views, field },
+      ),
+    [props.notes, scheme, eye.side, eye.storey, views, field],
+  );
+  const numbers = useMemo(() => noteNumbers(notes), [notes]);
+  const chosen = notes.find(({ id }) => id === props.chosenNoteId);
+  return (
+    <SheetFrame
+      title={props.title}
+      titleBlock={props.titleBlock}
+      spine={props.spine}
+      tray={props.tray}
+      levels={
+        views === null ? null : <LevelStrip levels={levelsOf(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
+      }
+      field={(place) => (
+        <FieldTeller field={place} onField={onField}>
+          {views === null ? null : (
+            <SchemePaper
+              field={place}
+              views={views}
+              scheme={scheme}
+              assessment={props.assessment}
+              side={eye.side}
+              storey={eye.storey}
+              chosenId={hand.chosenId}
+              noteNumbers={numbers}
+              answeredMarkIds={props.answeredMarkIds}
+              revisionLetters={props.revisionLetters}
+              proposed={props.proposed}
+              ghost={props.ghost}
+              waiting={props.waiting ?? false}
+              remark={props.drawingRemark}
+              isometric={props.isometric ?? true}
+              inHand={hand.tool !== null}
+              onPress={hand.pressAt}
+              onMove={hand.moveTo}
+              onDrop={hand.drop}
+              onFocusElement={hand.choose}
+              onSide={eye.turnTo}
+            />
+          )}
+          {props.onField}
+        </FieldTeller>
+      )}
+      margin={
+        <NotesMargin
+          heading={props.heading}
+          remark={props.remark}
+          notes={notes}
+          chosenNumber={chosen?.number ?? null}
+          onChoose={(number) => {
+            const note = notes.find((each) => each.number === number);
+            if (note !== undefined) props.onNote(note);
+          }}
+          slip={props.slip}
+          footer={views === null ? undefined : props.footer?.(views.elevation.transform.pxPerM)}
+          onSlots={setSlots}
+        />
+      }
+      overlay={<LeaderLayer anchors={leaderAnchors(notes)} slots={slots} chosenNumber={chosen?.number ?? null} />}
+    />
+  );
+}

@@ -1,0 +1,137 @@
+import type { Assessment, Scheme } from "@cornerway/schema";
+import { useRef } from "react";
+import type { PointerEvent } from "react";
+import { storeysOf } from "@cornerway/engine";
+import type { PickedElement, Side } from "../drawing/contract.ts";
+import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
+import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
+import { PlanView } from "../drawing/plan/PlanView.tsx";
+import { screenToSite } from "../drawing/view-transform.ts";
+import type { Point } from "../hand/use-hand.ts";
+import { viewAt } from "./lay-views.ts";
+import type { LaidViews } from "./lay-views.ts";
+import type { Field } from "./use-field.ts";
+import { ViewTitle } from "./ViewTitle.tsx";
+import "./paper.css";
+
+export interface SchemePaperProps {
+  field: Field;
+  views: LaidViews;
+  scheme: Scheme;
+  assessment: Assessment | null;
+  side: Side;
+  storey: number;
+  chosenId: string | null;
+  noteNumbers: ReadonlyMap<string, number>;
+  answeredMarkIds: ReadonlySet<string>;
+  revisionLetters: readonly string[];
+  proposed?: Scheme | undefined;
+  ghost?: Scheme | undefined;
+  waiting?: boolean;
+  /** Said after the name of the elevation: "proposed", "not checked". */
+  remark?: string | undefined;
+  isometric: boolean;
+  /** True while a tool is in hand: the paper takes the keys itself. */
+  inHand: boolean;
+  onPress: (picked: PickedElement | null, point: Point) => void;
+  onMove: (point: Point) => void;
+  onDrop: () => void;
+  onFocusElement: (id: string) => void;
+  onSide: (side: Side) => void;
+}
+
+/** Pointer reach of snapping, px on the paper. */
+const reachPx = 10;
+
+/** Elevation, plan and isometric on one field; presses and moves come out as places in the site frame. */
+export function SchemePaper(props: SchemePaperProps) {
+  const { field, views, scheme, side, storey } = props;
+  const picked = useRef<PickedElement | null>(null);
+  const levelMm = storeysOf(scheme)[storey]?.levelMm ?? scheme.site.groundZUm / 1000;
+  const point = (event: PointerEvent<SVGSVGElement>) => pointOf(event, views, side, levelMm);
+  const shared = {
+    scheme,
+    assessment: props.assessment,
+    selectedId: props.chosenId,
+    noteNumbers: props.noteNumbers,
+    answeredMarkIds: props.answeredMarkIds,
+    revisionLetters: props.revisionLetters,
+    proposed: props.proposed,
+    ghost: props.ghost,
+    waiting: props.waiting,
+    onElementPointerDown: (found: PickedElement) => {
+      picked.current = found;
+    },
+    onElementFocus: props.onFocusElement,
+  };
+  return (
+    <svg
+      className={props.inHand ? "paper paper-in-hand" : "paper"}
+      width={field.widthPx}
+      height={field.heightPx}
+      viewBox={`0 0 ${field.widthPx} ${field.heightPx}`}
+      role={props.inHand ? "application" : "group"}
+      aria-label={props.inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
+      onPointerDown={(event) => {
+        const at = point(event);
+        if (at !== null && event.button === 0) {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          props.onPress(picked.current, at);
+        }
+        picked.current = null;
+      }}
+      onPointerMove={(event) => {
+        const at = point(event);
+        if (at !== null) props.onMove(at);
+      }}
+      onPointerUp={props.onDrop}
+    >
+      {props.isometric ? <IsometricView {...shared} transform={views.isometric.transform} /> : null}
+      <PlanView {...shared} transform={views.plan.transform} storey={storey} />
+      <ElevationView
+        {...shared}
+        transform={views.elevation.transform}
+        side={side}
+        figures
+        levelLinesFromPx={-66}
+        levelLinesToPx={field.widthPx - 24}
+      />
+      <PaperTitles {...props} />
+    </svg>
+  );
+}
+
+function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
+  const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
+  const { elevation, plan, isometric } = views;
+  return (
+    <>
+      <ViewTitle
+        number={1}
+        title={`${side} elevation${remark === undefined ? "" : `, ${remark}`}`}
+        line={assessment === null ? "not checked" : "stroke width is force, by statics alone"}
+        pxPerM={elevation.transform.pxPerM}
+        rect={elevation.rect}
+        onTurn={() => onSide(nextSide[side])}
+      />
+      <ViewTitle number={2} title={`plan, ${storeyName} floor`} pxPerM={plan.transform.pxPerM} rect={plan.rect} />
+      {shown ? <ViewTitle number={3} title="isometric" line="not to scale" rect={isometric.rect} /> : null}
+    </>
+  );
+}
+
+const nextSide: Record<Side, Side> = { south: "east", east: "north", north: "west", west: "south" };
+
+function pointOf(event: PointerEvent<SVGSVGElement>, views: LaidViews, side: Side, levelMm: number): Point | null {
+  const box = event.currentTarget.getBoundingClientRect();
+  const at = { xPx: event.clientX - box.left, yPx: event.clientY - box.top };
+  const view = viewAt(views, at);
+  if (view === null) return null;
+  const projection = view === "plan" ? "plan" : side;
+  const { transform } = views[view];
+  return {
+    projection,
+    at: screenToSite(transform, projection, at, view === "plan" ? -levelMm : 0),
+    reachMm: (reachPx * 1000) / transform.pxPerM,
+  };
+}

@@ -1,0 +1,129 @@
+import { placeContainer, solidCorners } from "@cornerway/engine";
+import type { PointMm, Scheme } from "@cornerway/schema";
+import { project } from "../drawing/view-transform.ts";
+import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
+import type { Side } from "../drawing/contract.ts";
+
+export interface FieldPx {
+  widthPx: number;
+  heightPx: number;
+}
+
+export interface RectPx {
+  leftPx: number;
+  topPx: number;
+  widthPx: number;
+  heightPx: number;
+}
+
+export interface LaidView {
+  rect: RectPx;
+  transform: ViewTransform;
+}
+
+export interface LaidViews {
+  elevation: LaidView;
+  plan: LaidView;
+  isometric: LaidView;
+}
+
+/** Drawing scales on offer, px a metre: 1:100 is 50 px on the screen of the mock sheet. */
+const scales = [50, 40, 33.333, 25, 20, 16.667, 12.5, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
+/** Room round a drawing for grid bubbles, levels and dimension strings, px. */
+const elevationRoom = { leftPx: 56, rightPx: 96, topPx: 62, footPx: 96 };
+const planRoom = { leftPx: 64, rightPx: 48, topPx: 30, footPx: 44 };
+const elevationShare = 0.655;
+
+/** Where the three views stand on the field: elevation above, plan and isometric below it side by side. */
+export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews {
+  const above = Math.round(field.heightPx * elevationShare);
+  const half = Math.round(field.widthPx * 0.52);
+  const top = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: above };
+  const left = { leftPx: 0, topPx: above, widthPx: half, heightPx: field.heightPx - above };
+  const right = { ...left, leftPx: half, widthPx: field.widthPx - half };
+  return {
+    elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
+    plan: { rect: left, transform: centred(left, extentOf(scheme, "plan"), planRoom) },
+    isometric: { rect: right, transform: isometricTransform(right, scheme) },
+  };
+}
+
+/** The view a point of the field lies in, of the two one can draw on. */
+export const viewAt = (views: LaidViews, { xPx, yPx }: ScreenPoint): "elevation" | "plan" | null => {
+  if (inside(views.elevation.rect, xPx, yPx)) return "elevation";
+  return inside(views.plan.rect, xPx, yPx) ? "plan" : null;
+};
+
+interface Extent {
+  uLow: number;
+  uHigh: number;
+  vLow: number;
+  vHigh: number;
+}
+
+/** An empty sheet has room for one 40 ft unit. */
+const emptyExtent: Record<"plan" | "side", Extent> = {
+  plan: { uLow: -6096, uHigh: 6096, vLow: -3000, vHigh: 3000 },
+  side: { uLow: -6096, uHigh: 6096, vLow: 0, vHigh: 5792 },
+};
+
+export function extentOf(scheme: Scheme, projection: Projection): Extent {
+  const points = pointsOf(scheme).map((point) => project(projection, point));
+  if (points.length === 0) return emptyExtent[projection === "plan" ? "plan" : "side"];
+  const us = points.map(({ uMm }) => uMm);
+  const vs = points.map(({ vMm }) => vMm);
+  const ground = projection === "plan" ? [] : [scheme.site.groundZUm / 1000];
+  return {
+    uLow: Math.min(...us),
+    uHigh: Math.max(...us),
+    vLow: Math.min(...vs, ...ground),
+    vHigh: Math.max(...vs),
+  };
+}
+
+const pointsOf = (scheme: Scheme): PointMm[] =>
+  scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit)));
+
+type RoomPx = typeof elevationRoom;
+
+function scaleFor(rect: RectPx, extent: Extent, room: RoomPx): number {
+  const across = (rect.widthPx - room.leftPx - room.rightPx) / Math.max(1, (extent.uHigh - extent.uLow) / 1000);
+  const up = (rect.heightPx - room.topPx - room.footPx) / Math.max(1, (extent.vHigh - extent.vLow) / 1000);
+  return scales.find((scale) => scale <= Math.min(across, up)) ?? 1;
+}
+
+function standOnGround(rect: RectPx, extent: Extent): ViewTransform {
+  const pxPerM = scaleFor(rect, extent, elevationRoom);
+  const middle = rect.leftPx + (elevationRoom.leftPx + rect.widthPx - elevationRoom.rightPx) / 2;
+  return {
+    originXPx: middle - ((extent.uLow + extent.uHigh) / 2 / 1000) * pxPerM,
+    originYPx: rect.topPx + rect.heightPx - elevationRoom.footPx + (extent.vLow / 1000) * pxPerM,
+    pxPerM,
+  };
+}
+
+function centred(rect: RectPx, extent: Extent, room: RoomPx): ViewTransform {
+  const pxPerM = scaleFor(rect, extent, room);
+  const middleX = rect.leftPx + (room.leftPx + rect.widthPx - room.rightPx) / 2;
+  const middleY = rect.topPx + (room.topPx + rect.heightPx - room.footPx) / 2;
+  return {
+    originXPx: middleX - ((extent.uLow + extent.uHigh) / 2000) * pxPerM,
+    originYPx: middleY + ((extent.vLow + extent.vHigh) / 2000) * pxPerM,
+    pxPerM,
+  };
+}
+
+/** The isometric of the whole fits when the diagonal of the plan and the height do. */
+function isometricTransform(rect: RectPx, scheme: Scheme): ViewTransform {
+  const plan = extentOf(scheme, "plan");
+  const tall = extentOf(scheme, "south");
+  const eastWest = plan.uHigh - plan.uLow;
+  const northSouth = plan.vHigh - plan.vLow;
+  const widthM = ((eastWest + northSouth) * 0.866) / 1000;
+  const heightM = ((eastWest + northSouth) * 0.5 + tall.vHigh - tall.vLow) / 1000;
+  const pxPerM = Math.min((rect.widthPx - 60) / Math.max(1, widthM), (rect.heightPx - 70) / Math.max(1, heightM), 22);
+  return { originXPx: rect.leftPx + rect.widthPx / 2, originYPx: rect.topPx + rect.heightPx / 2, pxPerM };
+}
+
+const inside = (rect: RectPx, xPx: number, yPx: number) =>
+  xPx >= rect.leftPx && xPx <= rect.leftPx + rect.widthPx && yPx >= rect.topPx && yPx <= rect.topPx + rect.heightPx;

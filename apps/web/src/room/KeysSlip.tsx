@@ -1,0 +1,32 @@
+import { Command } from "../controls/Command.tsx";
+import "./keys-slip.css";
+
+export type KeyLine = readonly [key: string, does: string];
+
+export const everySheetsKeys: readonly KeyLine[] = [
+  ["1–7", "turn to that sheet"],
+  ["F6", "next region: title block, tray, drawing, notes, revisions"],
+  ["N, Shift N", "next, former note"],
+  ["Esc", "let go"],
+  ["?", "this list"],
+];
+
+/** The keys of this sheet, laid on it. */
+export function KeysSlip({ lines, onClose }: { lines: readonly KeyLine[]; onClose: () => void }) {
+  return (
+    <section className="keys-slip" role="dialog" aria-label="Keys of this sheet">
+      <h2 className="caption">Keys of this sheet</h2>
+      <dl>
+        {[...lines, ...everySheetsKeys].map(([key, does]) => (
+          <div key={key}>
+            <dt>{key}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+      <Command quiet shortcut="Esc" onPress={onClose}>
+        Take the slip away
+      </Command>
+    </section>
+  );
+}

@@ -1,0 +1,47 @@
+import type { Act, Project, Session } from "@cornerway/schema";
+import { may } from "@cornerway/schema";
+import { createContext, useContext } from "react";
+import type { DraftStore } from "../data/draft/draft-store.ts";
+import type { Here } from "../data/live-socket.ts";
+import type { Presence } from "@cornerway/schema";
+
+/** What every sheet of a project shares. */
+export interface Room {
+  project: Project;
+  me: Session["person"];
+  /** Null for those who may not read the draft. */
+  draft: DraftStore | null;
+  /** When the live line dropped, or null while it holds. */
+  lineDownSince: number | null;
+  here: Here;
+  /** Tells the others what this page shows and holds. */
+  tell: (presence: Presence) => void;
+  /** Says one sentence in the live region. */
+  say: (sentence: string) => void;
+}
+
+export const RoomContext = createContext<Room | null>(null);
+
+export function useRoom(): Room {
+  const room = useContext(RoomContext);
+  if (room === null) throw new Error("useRoom is called outside a project");
+  return room;
+}
+
+/** Undefined when this person may do the act here; otherwise the sentence that says who may. */
+export function whyNot(project: Pick<Project, "roles">, act: Act): string | undefined {
+  return may(project.roles, act) ? undefined : notYours[act];
+}
+
+const notYours: Record<Act, string> = {
+  draw: "Only the architect draws.",
+  "send-revision": "Only the architect sends a revision.",
+  "write-note": "A reader writes no notes.",
+  "settle-note": "A reader settles no notes.",
+  "make-request": "Only the engineer asks for a change.",
+  "answer-request": "Only the architect answers a change request.",
+  "press-stamp": "Only the engineer presses the stamp.",
+  "read-draft": "The draft is seen by architect, engineer and checker. Revisions are seen here once they are sent.",
+  "read-revisions": "Revisions are not yours to see.",
+  "read-record": "The record is not yours to see.",
+};

@@ -1,0 +1,32 @@
+import { useEffect, useRef } from "react";
+
+/** What each key does on this sheet; "Ctrl+z" and "Shift+N" name their modifiers. */
+export type Keys = Readonly<Record<string, () => void>>;
+
+/** Keys of a sheet. They keep still while someone types in a field. */
+export function useKeys(keys: Keys): void {
+  const latest = useRef(keys);
+  useEffect(() => {
+    latest.current = keys;
+  });
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      if (isTyping(event.target) || event.altKey) return;
+      const act = latest.current[nameOf(event)];
+      if (act === undefined) return;
+      event.preventDefault();
+      act();
+    };
+    addEventListener("keydown", press);
+    return () => removeEventListener("keydown", press);
+  }, []);
+}
+
+function nameOf(event: KeyboardEvent): string {
+  const letter = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  const held = [(event.ctrlKey || event.metaKey) && "Ctrl", event.shiftKey && letter !== "?" && "Shift"];
+  return [...held.filter(Boolean), letter].join("+");
+}
+
+const isTyping = (target: EventTarget | null) =>
+  target instanceof HTMLElement && target.closest("input, textarea, select, [contenteditable]") !== null;

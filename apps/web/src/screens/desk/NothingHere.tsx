@@ -1,0 +1,18 @@
+import { Link } from "@tanstack/react-router";
+import { CautionLine } from "../../controls/CautionLine.tsx";
+
+/** An address that leads nowhere. */
+export function NothingHere() {
+  return (
+    <main className="trouble">
+      <section className="trouble-slip">
+        <h1>There is no sheet at this address</h1>
+        <p>It was moved, or it is not yours to see.</p>
+        <Link className="command command-next" to="/">
+          Back to the desk
+        </Link>
+      </section>
+      <CautionLine />
+    </main>
+  );
+}

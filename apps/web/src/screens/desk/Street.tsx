@@ -1,0 +1,90 @@
+import type { ProjectSummary, Scheme } from "@cornerway/schema";
+import { useQueries } from "@tanstack/react-query";
+import { fetchRevision, revisionKey } from "../../data/revision.ts";
+import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
+import { HatchDefs } from "../../look/HatchDefs.tsx";
+import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
+import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
+import { extentOf } from "../../paper/lay-views.ts";
+import { whoseTurn } from "../../wording/whose-turn.ts";
+
+const heightPx = 250;
+const groundPx = 206;
+const gapM = 6;
+const mostPxPerM = 22;
+const widthPx = 1240;
+
+/** All projects that were ever sent, side by side at one scale, as one street. */
+export function Street({ projects, onOpen }: { projects: ProjectSummary[]; onOpen: (project: ProjectSummary) => void }) {
+  const sent = projects.filter((project) => project.revision !== null);
+  const revisions = useQueries({
+    queries: sent.map(({ id, revision }) => ({
+      queryKey: revisionKey(id, revision ?? ""),
+      queryFn: () => fetchRevision(id, revision ?? ""),
+    })),
+  });
+  const houses = sent.flatMap((project, at) => {
+    const scheme = revisions[at]?.data?.scheme;
+    return scheme === undefined ? [] : [{ project, scheme }];
+  });
+  if (houses.length === 0) return null;
+  const { placed, pxPerM } = lineUp(houses.map(({ scheme }) => scheme));
+  return (
+    <section aria-label="The street, all to one scale">
+      <svg className="desk-street" viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden="true">
+        <HatchDefs />
+        <path d={`M0 ${groundPx}H${widthPx}`} stroke="var(--ink)" strokeWidth="2.4" />
+        {houses.map(({ project, scheme }, at) => (
+          <g key={project.id}>
+            <ElevationView
+              scheme={scheme}
+              assessment={null}
+              side="south"
+              bare
+              transform={{ originXPx: placed[at] ?? 0, originYPx: groundPx, pxPerM }}
+            />
+          </g>
+        ))}
+      </svg>
+      <div className="desk-houses">
+        {houses.map(({ project }) => (
+          <House key={project.id} project={project} onOpen={() => onOpen(project)} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function House({ project, onOpen }: { project: ProjectSummary; onOpen: () => void }) {
+  return (
+    <div className="desk-house">
+      <button type="button" className="desk-open" onClick={onOpen}>
+        {project.name}
+      </button>
+      <p className="lettered">
+        {project.containers} containers · {project.revision}
+      </p>
+      <p className={verdictClass(project.verdict)}>
+        <VerdictSymbol verdict={project.verdict} sizePx={16} />
+        {verdictWords(project.verdict)}
+      </p>
+      <p className="lettered">{whoseTurn(project)}</p>
+    </div>
+  );
+}
+
+/** Where each building's origin stands so that they follow one another along the street. */
+function lineUp(schemes: Scheme[]): { placed: number[]; pxPerM: number } {
+  const extents = schemes.map((scheme) => extentOf(scheme, "south"));
+  const widthsM = extents.map(({ uLow, uHigh }) => (uHigh - uLow) / 1000);
+  const tallestM = Math.max(...extents.map(({ vHigh }) => vHigh / 1000));
+  const wholeM = widthsM.reduce((sum, width) => sum + width, 0) + gapM * (widthsM.length + 1);
+  const pxPerM = Math.min(mostPxPerM, widthPx / wholeM, (groundPx - 20) / tallestM);
+  let fromM = gapM;
+  const placed = extents.map(({ uLow }, at) => {
+    const originXPx = (fromM - uLow / 1000) * pxPerM;
+    fromM += (widthsM[at] ?? 0) + gapM;
+    return originXPx;
+  });
+  return { placed, pxPerM };
+}

@@ -1,0 +1,37 @@
+import type { ProjectSummary } from "@cornerway/schema";
+import { Command } from "../../controls/Command.tsx";
+import { dayOf } from "../../controls/calendar.ts";
+import { nextStep } from "../../wording/whose-turn.ts";
+
+/** One numbered thing for each project that waits for this person. */
+export function WaitsForMe({ projects, onOpen }: { projects: ProjectSummary[]; onOpen: (project: ProjectSummary) => void }) {
+  return (
+    <ol className="desk-waits">
+      {projects.map((project, at) => (
+        <li key={project.id}>
+          <span className="desk-number" aria-hidden="true">
+            {at + 1}
+          </span>
+          <Waiting project={project} onOpen={() => onOpen(project)} />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Waiting({ project, onOpen }: { project: ProjectSummary; onOpen: () => void }) {
+  const step = nextStep[project.waitsFor ?? "reader"];
+  return (
+    <div>
+      <p className="caption">
+        {project.name} · {project.revision === null ? "draft" : `revision ${project.revision}`}
+      </p>
+      <h2>{step.heading}</h2>
+      <p>{step.sentence}</p>
+      <p className="desk-step">
+        <Command onPress={onOpen}>{step.command}</Command>
+        {project.since === null ? null : <span className="lettered">since {dayOf(project.since)}</span>}
+      </p>
+    </div>
+  );
+}

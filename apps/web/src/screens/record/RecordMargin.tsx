@@ -1,0 +1,44 @@
+import type { RecordEntry } from "@cornerway/schema";
+
+/** How to read the thread, what it holds, and what it does not show. */
+export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
+  const of = (kind: string) => entries.filter((entry) => entry.kind === kind).length;
+  const rows: [string, string][] = [
+    ["Entries seen", String(entries.length)],
+    ["Acts of drawing", String(of("drawn"))],
+    ["Revisions", String(of("revision sent"))],
+    ["Notes", String(of("note written"))],
+    ["Requests", `${of("request made")} made, ${of("request taken in")} taken in, ${of("request declined")} declined`],
+    ["Stamps", String(of("stamp pressed"))],
+  ];
+  return (
+    <div className="record-margin">
+      <section>
+        <h2 className="caption">How to read the thread</h2>
+        <p>
+          Each entry has a leaf: the SHA-256 of what was done, by whom and when. The head beside it is the root of the tree over every
+          entry so far (RFC 9162). Change a word in one entry and every head below it is different.
+        </p>
+        <p>Entries are added and never altered. A mistake is mended by a later entry that names it.</p>
+      </section>
+      <section>
+        <h2 className="caption">What the record holds</h2>
+        <dl>
+          {rows.map(([name, value]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+      <section>
+        <h2 className="caption">The caution</h2>
+        <p>
+          The record shows who did what and when, and that nothing was altered since. It does not show that what they did was right. That is
+          what the seal is for, and it is a person’s.
+        </p>
+      </section>
+    </div>
+  );
+}

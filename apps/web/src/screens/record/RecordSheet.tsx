@@ -1,0 +1,49 @@
+import { useMemo } from "react";
+import { Ruled } from "../../controls/Ruled.tsx";
+import { Trouble } from "../../controls/Trouble.tsx";
+import { useRecord } from "../../data/record.ts";
+import { useRevision } from "../../data/revision.ts";
+import { RoomSpine } from "../../room/RoomSpine.tsx";
+import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
+import { useRoom } from "../../room/room-context.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { SheetFrame } from "../../sheet/SheetFrame.tsx";
+import { namesIn } from "../../wording/name-of.ts";
+import { RecordMargin } from "./RecordMargin.tsx";
+import { RecordThread } from "./RecordThread.tsx";
+import "./record.css";
+
+/** Sheet 7: every act in order, a stitch each, with its leaf and the head of the tree over all before it. */
+export function RecordSheet() {
+  const { project, draft } = useRoom();
+  const record = useRecord(project.id);
+  const revision = useRevision(project.id, project.revision);
+  useSheetKeys({});
+  const entries = useMemo(() => record.data ?? [], [record.data]);
+  const nameOf = useMemo(() => {
+    const drawn = entries.flatMap(({ payload }) =>
+      payload?.kind === "drawn" ? [...payload.operations, ...payload.inverse] : [],
+    );
+    return namesIn(draft?.getSnapshot().scheme ?? revision.data?.scheme ?? null, drawn);
+  }, [entries, draft, revision.data]);
+  if (record.isError) return <Trouble error={record.error} again={() => void record.refetch()} />;
+  return (
+    <SheetFrame
+      title={`Sheet 7, Record, ${project.name}`}
+      spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
+      field={() =>
+        record.isPending ? <Ruled label="Fetching the record" /> : <RecordThread project={project} entries={entries} nameOf={nameOf} />
+      }
+      margin={<RecordMargin entries={entries} />}
+      titleBlock={
+        <RoomTitleBlock
+          sheet={7}
+          scale="none"
+          revision={project.revision}
+          verdict={project.verdict}
+          remark={`${entries.length} ${entries.length === 1 ? "entry" : "entries"}`}
+        />
+      }
+    />
+  );
+}

@@ -1,0 +1,73 @@
+import type { Project, RecordEntry } from "@cornerway/schema";
+import { dayAndTimeOf } from "../../controls/calendar.ts";
+import { digestGroups } from "../../wording/digest-groups.ts";
+import { entrySentence } from "../../wording/entry-sentence.ts";
+import type { NameOf } from "../../wording/name-of.ts";
+import { EntrySign } from "./EntrySign.tsx";
+
+/** The record as a thread: each entry a stitch tied to the one before, down to the head of the whole. */
+export function RecordThread({ project, entries, nameOf }: { project: Project; entries: readonly RecordEntry[]; nameOf: NameOf }) {
+  const last = entries.at(-1);
+  return (
+    <section className="record" tabIndex={0} aria-label="The record">
+      <header>
+        <h2>The record</h2>
+        <p className="lettered">
+          {project.name} · {entries.length === 0 ? "no entries" : `entries ${entries[0]?.number} to ${last?.number}`} · times are local
+        </p>
+      </header>
+      <table>
+        <thead>
+          <tr className="caption">
+            <th scope="col">
+              <span className="unseen">Stitch</span>
+            </th>
+            <th scope="col">Entry</th>
+            <th scope="col">When</th>
+            <th scope="col">Who</th>
+            <th scope="col">What</th>
+            <th scope="col">Leaf</th>
+            <th scope="col">Tree head</th>
+          </tr>
+        </thead>
+        <tbody>
+          {entries.map((entry) => (
+            <Stitch key={entry.number} entry={entry} nameOf={nameOf} />
+          ))}
+        </tbody>
+      </table>
+      {last === undefined ? null : (
+        <div className="record-head">
+          <p className="caption">Last line · tree head over entries 1 to {last.number}</p>
+          <p className="digest">{digestGroups(last.head, 16)}</p>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function Stitch({ entry, nameOf }: { entry: RecordEntry; nameOf: NameOf }) {
+  const { number, at, actor, payload, leaf, head } = entry;
+  return (
+    <tr data-entry={number}>
+      <td className="record-stitch" aria-hidden="true">
+        <svg width="20" height="100%" viewBox="0 0 20 40" preserveAspectRatio="none">
+          <path d="M10 0C5 7 15 12 10 20C5 28 15 33 10 40" fill="none" stroke="var(--ink)" strokeWidth="1" vectorEffect="non-scaling-stroke" />
+        </svg>
+        <i />
+      </td>
+      <th scope="row">{number}</th>
+      <td>{dayAndTimeOf(at)}</td>
+      <td className={actor.role === "service" ? undefined : `hand-${actor.role}`}>{actor.name}</td>
+      <td className="record-what">
+        <EntrySign payload={payload} /> {entrySentence(payload, nameOf)}
+      </td>
+      <td className="digest" title={leaf}>
+        {digestGroups(leaf)}
+      </td>
+      <td className="digest" title={head}>
+        {digestGroups(head)}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,56 @@
+import type { Assessment, Scheme, Verdict } from "@cornerway/schema";
+import { verdicts } from "@cornerway/schema";
+import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
+import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
+import { useAssessment } from "../../worker/use-assessment.ts";
+import "./before-after.css";
+
+/** What a request changes, by the engine on this page: the verdict of the whole, and notes by verdict. */
+export function BeforeAfter({ before, scheme }: { before: Assessment | null; scheme: Scheme }) {
+  const { assessed } = useAssessment(scheme);
+  const after = assessed?.scheme === scheme ? assessed.assessment : null;
+  if (before === null || after === null) return null;
+  const changed = verdicts.filter((verdict) => count(before, verdict) !== count(after, verdict));
+  return (
+    <table className="before-after">
+      <caption className="unseen">What the request changes</caption>
+      <tbody>
+        <tr>
+          <th scope="row">The whole</th>
+          <td className={verdictClass(before.verdict)}>
+            <Word verdict={before.verdict} />
+          </td>
+          <td className={verdictClass(after.verdict)}>
+            <Word verdict={after.verdict} />
+          </td>
+        </tr>
+        {changed.map((verdict) => (
+          <tr key={verdict}>
+            <th scope="row">{verdictWords(verdict)}</th>
+            <td>{notes(count(before, verdict))}</td>
+            <td>{notes(count(after, verdict))}</td>
+          </tr>
+        ))}
+        <tr>
+          <th scope="row">Heaviest reaction</th>
+          <td>{heaviest(before)} kN</td>
+          <td>{heaviest(after)} kN</td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+const Word = ({ verdict }: { verdict: Verdict }) => (
+  <>
+    <VerdictSymbol verdict={verdict} sizePx={14} /> {verdictWords(verdict)}
+  </>
+);
+
+const count = (assessment: Assessment, verdict: Verdict) =>
+  assessment.marks.filter((mark) => mark.verdict === verdict).length;
+
+const notes = (number: number) => `${number} ${number === 1 ? "note" : "notes"}`;
+
+const heaviest = (assessment: Assessment) =>
+  Math.round(Math.max(0, ...assessment.statics.reactions.map(({ forceKn }) => forceKn)));

@@ -1,0 +1,181 @@
+import type { Mark, Revision, Thread } from "@cornerway/schema";
+import { applyOperations, may } from "@cornerway/schema";
+import { useMemo, useState } from "react";
+import { useRevisions } from "../../data/revision.ts";
+import { useSettleNote } from "../../data/note.ts";
+import { useHand } from "../../hand/use-hand.ts";
+import { elementPlace } from "../../notes/element-place.ts";
+import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
+import type { UnplacedNote } from "../../notes/placed-note.ts";
+import { PaperSheet } from "../../paper/PaperSheet.tsx";
+import { useEye } from "../../paper/use-eye.ts";
+import { KeysSlip } from "../../room/KeysSlip.tsx";
+import { RoomSpine } from "../../room/RoomSpine.tsx";
+import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { Key } from "../../sheet/Key.tsx";
+import { Tray } from "../../sheet/Tray.tsx";
+import { markWords } from "../../wording/mark-words.ts";
+import { answeredMarks } from "./answered-marks.ts";
+import { reviewKeyLines } from "./review-key-lines.ts";
+import { ReviewSlips } from "./ReviewSlips.tsx";
+import { StampPlace } from "./StampPlace.tsx";
+import { useReviewPresence } from "./use-review-presence.ts";
+import { useRequestDraft } from "./use-request-draft.ts";
+
+const noMarks: readonly Mark[] = [];
+
+export interface ReviewOfProps {
+  revision: Revision;
+  thread: Thread;
+  /** True for the last revision sent: only that one is answered and stamped. */
+  current: boolean;
+  onRevision: (letter: string | null) => void;
+}
+
+/** One revision under review: marks and words on the drawing, requests as proposed steel, and the stamp. */
+export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProps) {
+  const { project, me } = useRoom();
+  const { scheme, result, letter } = revision;
+  const eye = useEye(scheme);
+  const request = useRequestDraft(scheme);
+  const [cannot, setCannot] = useState<string | null>(null);
+  const [noteId, chooseNote] = useState<string | null>(null);
+  const [keysShown, showKeys] = useState(false);
+  const settle = useSettleNote(project.id);
+  const letters = (useRevisions(project.id).data ?? []).map((each) => each.letter);
+  const hand = useHand({
+    scheme: request.proposed,
+    assessment: result,
+    draw: request.draw,
+    cannot: setCannot,
+    mayDraw: request.open,
+    side: eye.side,
+  });
+  useReviewPresence(hand.chosenId);
+
+  const open = thread.requests.filter((each) => each.state === "open" && each.revision === letter);
+  const asked = useMemo(() => open.flatMap(({ operations }) => operations), [open]);
+  const proposed = request.open ? hand.shown : proposedScheme(scheme, asked);
+  const written = useMemo(() => thread.notes.filter((note) => note.revision === null || note.revision <= letter), [thread.notes, letter]);
+  const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
+  const notes = useMemo(
+    () =>
+      notesFromMarks({
+        marks: result?.marks ?? noMarks,
+        written,
+        answered,
+        say: (mark) => markWords(mark, scheme, project.roles[0]),
+        placeOf: (id) => elementPlace(scheme, id),
+      }),
+    [result, written, answered, scheme, project.roles],
+  );
+  const offered = notes.map((note): UnplacedNote => withOffers(note));
+  const chosenNote = notes.find(({ id }) => id === noteId) ?? null;
+
+  function withOffers(note: UnplacedNote): UnplacedNote {
+    const unsettled = note.comments.find((comment) => !comment.settled);
+    const first = thread.notes.find(({ id }) => id === unsettled?.id);
+    const settles = first !== undefined && may(project.roles, "settle-note");
+    return settles ? { ...note, quietOffer: { label: "Mark settled", onPress: () => settle.mutate(first.answers ?? first.id) } } : note;
+  }
+
+  useSheetKeys({
+    PageUp: eye.up,
+    PageDown: eye.down,
+    Escape: () => (keysShown ? showKeys(false) : hand.letGo()),
+    p: () => hand.take("post"),
+    s: () => hand.take("stack"),
+    h: () => hand.take("shift"),
+    c: () => hand.take("cut"),
+    w: () => hand.take("open-wall"),
+    t: () => hand.take("turn"),
+    Enter: hand.setHeldUnit,
+    "Ctrl+z": request.takeBack,
+    n: () => stepNote(1),
+    "Shift+n": () => stepNote(-1),
+    "?": () => showKeys(!keysShown),
+  });
+
+  function stepNote(by: 1 | -1): void {
+    const at = notes.findIndex(({ id }) => id === noteId);
+    const next = notes.at((at + by + notes.length) % Math.max(1, notes.length));
+    if (next === undefined) return;
+    chooseNote(next.id);
+    hand.choose(next.elementId);
+  }
+
+  return (
+    <PaperSheet
+      title={`Sheet 3, Review, ${project.name}, revision ${letter}`}
+      eye={eye}
+      hand={{
+        ...hand,
+        pressAt: (picked, point) => {
+          if (!request.open || hand.tool === null) chooseNote(null);
+          hand.pressAt(picked, point);
+        },
+      }}
+      scheme={scheme}
+      laidBy={scheme}
+      assessment={result}
+      proposed={proposed === scheme ? undefined : proposed}
+      drawingRemark={proposed === scheme ? undefined : "proposed"}
+      answeredMarkIds={answered}
+      revisionLetters={letters}
+      heading={`Revision ${letter}, from ${revision.sentBy.name}`}
+      remark={result === null ? "not checked yet" : `${result.questions} questions, load path only`}
+      notes={offered}
+      chosenNoteId={noteId}
+      onNote={(note) => {
+        chooseNote(note.id);
+        hand.choose(note.elementId);
+      }}
+      isometric={false}
+      slip={
+        <ReviewSlips
+          revision={revision}
+          requests={thread.requests.filter((each) => each.revision === letter)}
+          notes={thread.notes}
+          current={current}
+          chosenId={hand.chosenId}
+          chosenNote={chosenNote}
+          request={request}
+          cannot={cannot}
+          onAway={() => setCannot(null)}
+        />
+      }
+      footer={(pxPerM) => <Key pxPerM={pxPerM} />}
+      spine={<RoomSpine draftMoves={0} currentLetter={letter} onChoose={onRevision} />}
+      tray={
+        <Tray
+          inHand={hand.tool}
+          onTake={hand.take}
+          asleepBecause={request.open ? undefined : (whyNot(project, "make-request") ?? "Ask for a change first; then the tools draw it.")}
+        />
+      }
+      titleBlock={
+        <RoomTitleBlock
+          sheet={3}
+          scale="as noted"
+          revision={letter}
+          verdict={revision.verdict}
+          verdictLine={project.waitsFor === "engineer" ? "With the engineer" : wholeWords(revision.verdict)}
+        />
+      }
+      onField={
+        <>
+          <StampPlace revision={revision} current={current} signer={me.name} onCannot={setCannot} />
+          {keysShown ? <KeysSlip lines={reviewKeyLines} onClose={() => showKeys(false)} /> : null}
+        </>
+      }
+    />
+  );
+}
+
+function proposedScheme(scheme: Revision["scheme"], operations: Parameters<typeof applyOperations>[1]): Revision["scheme"] {
+  if (operations.length === 0) return scheme;
+  const applied = applyOperations(scheme, operations);
+  return applied.ok ? applied.scheme : scheme;
+}

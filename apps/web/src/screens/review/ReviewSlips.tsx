@@ -1,0 +1,68 @@
+import type { ChangeRequest, Note, Revision } from "@cornerway/schema";
+import { Command } from "../../controls/Command.tsx";
+import type { UnplacedNote } from "../../notes/placed-note.ts";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { Slip } from "../../sheet/Slip.tsx";
+import { AnsweredRequest } from "./AnsweredRequest.tsx";
+import { NoteSlip } from "./NoteSlip.tsx";
+import { RequestDraftSlip } from "./RequestDraftSlip.tsx";
+import { RequestSlip } from "./RequestSlip.tsx";
+import type { RequestDraft } from "./use-request-draft.ts";
+
+export interface ReviewSlipsProps {
+  revision: Revision;
+  requests: readonly ChangeRequest[];
+  notes: readonly Note[];
+  current: boolean;
+  chosenId: string | null;
+  chosenNote: UnplacedNote | null;
+  request: RequestDraft;
+  cannot: string | null;
+  onAway: () => void;
+}
+
+/** What is laid first in the margin of a review: requests that ask for an answer, then the hand that writes. */
+export function ReviewSlips(props: ReviewSlipsProps) {
+  const { revision, requests, current, chosenId, chosenNote, request, cannot, onAway } = props;
+  const { project } = useRoom();
+  const whyNoRequest = whyNot(project, "make-request") ?? (current ? undefined : "There is a newer revision.");
+  return (
+    <>
+      {cannot === null ? null : (
+        <Slip label="Not drawn">
+          <p>{cannot}</p>
+          <Command quiet onPress={onAway}>
+            Take the slip away
+          </Command>
+        </Slip>
+      )}
+      {requests.map((each) =>
+        each.state === "open" ? (
+          <RequestSlip key={each.id} request={each} revision={revision} />
+        ) : (
+          <AnsweredRequest key={each.id} request={each} />
+        ),
+      )}
+      {request.open ? (
+        <RequestDraftSlip revision={revision} request={request} />
+      ) : (
+        <>
+          {chosenId === null ? null : (
+            <NoteSlip
+              key={`${chosenId} ${chosenNote?.id ?? ""}`}
+              revision={revision}
+              elementId={chosenId}
+              chosenNote={chosenNote}
+              notes={props.notes}
+            />
+          )}
+          <p className="review-ask">
+            <Command onPress={request.begin} asleepBecause={whyNoRequest}>
+              Ask for a change
+            </Command>
+          </p>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,82 @@
+import type { Disposition, Revision } from "@cornerway/schema";
+import { dispositions, dispositionsOpen, may } from "@cornerway/schema";
+import { useState } from "react";
+import { dateOf } from "../../controls/calendar.ts";
+import { usePressStamp } from "../../data/stamp.ts";
+import { useRoom } from "../../room/room-context.ts";
+import { ReviewStamp } from "../../sheet/ReviewStamp.tsx";
+import { nextLetter } from "../../wording/next-letter.ts";
+import "./review.css";
+
+export interface StampPlaceProps {
+  revision: Revision;
+  current: boolean;
+  signer: string;
+  onCannot: (why: string) => void;
+}
+
+/** Where the stamp stands: live for the engineer, an impression once pressed, bare for everyone else. */
+export function StampPlace({ revision, current, signer, onCannot }: StampPlaceProps) {
+  const { project, say } = useRoom();
+  const press = usePressStamp(project.id);
+  const [chosen, choose] = useState<Disposition | null>(null);
+  const [text, setText] = useState("");
+  const { stamp, letter, contentDigest, resultDigest } = revision;
+  if (stamp !== null)
+    return (
+      <aside className="stamp-place" aria-label="Stamp">
+        <ReviewStamp
+          state="pressed"
+          disposition={stamp.disposition}
+          revision={letter}
+          date={dateOf(stamp.pressedAt)}
+          signer={stamp.author.name}
+          text={stamp.text}
+        />
+      </aside>
+    );
+  if (!current || !may(project.roles, "press-stamp")) return null;
+  const dispatch = () => {
+    if (chosen === null) return;
+    if (resultDigest === null) return onCannot("This revision is not checked yet, so it cannot be stamped.");
+    if (text.trim() === "") return onCannot("Say on the stamp what is to be done.");
+    press.mutate(
+      { id: crypto.randomUUID(), revision: letter, disposition: chosen, text: text.trim(), contentDigest, resultDigest },
+      { onSuccess: () => say(`Revision ${letter} stamped: ${chosen}.`), onError: (error) => onCannot(error.message) },
+    );
+  };
+  return (
+    <aside className="stamp-place" aria-label="Stamp">
+      <ReviewStamp
+        state="choosing"
+        revision={letter}
+        subject={`Revision ${letter} · ${revision.scheme.containers.length} containers`}
+        chosen={chosen}
+        onChoose={choose}
+        next={nextAfter(letter)}
+        asleepBecause={asleep(revision)}
+        signer={signer}
+        text={text}
+        onText={setText}
+        onPress={dispatch}
+      />
+    </aside>
+  );
+}
+
+const nextAfter = (letter: string): Record<Disposition, string> => ({
+  "No exceptions taken": "On, as it is.",
+  "Make corrections noted": "On, with the notes in.",
+  "Revise and resubmit": `Back to me as revision ${nextLetter(letter)}.`,
+  Rejected: "Stops here.",
+});
+
+/** Only the two that send a scheme back can be stamped while no strength is judged. */
+function asleep(revision: Revision): Partial<Record<Disposition, string>> {
+  const why = revision.assessment === "done" ? "No strength is checked yet." : "This revision is not checked yet.";
+  return Object.fromEntries(
+    dispositions
+      .filter((each) => revision.assessment !== "done" || !dispositionsOpen.includes(each))
+      .map((each) => [each, why]),
+  );
+}

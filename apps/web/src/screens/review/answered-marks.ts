@@ -1,0 +1,9 @@
+import type { Note } from "@cornerway/schema";
+
+/** Marks an engineer wrote on at this very revision: their hatches are inked, all others stay in pencil. */
+export const answeredMarks = (notes: readonly Note[], letter: string): ReadonlySet<string> =>
+  new Set(
+    notes.flatMap(({ markId, revision, author }) =>
+      markId !== null && revision === letter && author.role === "engineer" ? [markId] : [],
+    ),
+  );

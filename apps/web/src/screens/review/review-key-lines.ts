@@ -1,0 +1,7 @@
+import type { KeyLine } from "../../room/KeysSlip.tsx";
+
+export const reviewKeyLines: readonly KeyLine[] = [
+  ["P S H T C W", "tools, while a change request is drawn"],
+  ["Page Up, Page Down", "level"],
+  ["Ctrl Z", "take the last proposed thing back"],
+];

@@ -1,0 +1,38 @@
+import type { Scheme } from "@cornerway/schema";
+import type { Conflict } from "../../data/draft/draft-state.ts";
+import { Command } from "../../controls/Command.tsx";
+import { Slip } from "../../sheet/Slip.tsx";
+import { actSentence } from "../../wording/act-sentence.ts";
+import { listOf } from "../../wording/list-of.ts";
+import { namesIn } from "../../wording/name-of.ts";
+
+export interface ConflictSlipProps {
+  conflict: Conflict;
+  scheme: Scheme;
+  onAnswer: (answer: "mine" | "theirs") => void;
+}
+
+/** Two hands on one thing: both versions in words, with the ghost on the drawing, and two answers. */
+export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAnswer }: ConflictSlipProps) {
+  const nameOf = namesIn(scheme, [...act.operations, ...theirs.flatMap(({ operations }) => operations)]);
+  const things = [...new Set(elements.map((key) => (key.startsWith("tag:") ? key.slice(4) : nameOf(key))))];
+  return (
+    <Slip label="Two hands on one thing">
+      <p>
+        {listOf(things)} was changed by someone else first. Your move lies over it in pencil. Nothing is lost either way.
+      </p>
+      {theirs.map(({ draftNumber, by, operations }) => (
+        <p key={draftNumber}>
+          {by}: {actSentence(operations, [], nameOf)}.
+        </p>
+      ))}
+      <p>You: {actSentence(act.operations, [], nameOf)}.</p>
+      <div className="twin-row">
+        <Command next onPress={() => onAnswer("mine")}>
+          Draw mine
+        </Command>
+        <Command onPress={() => onAnswer("theirs")}>Keep theirs</Command>
+      </div>
+    </Slip>
+  );
+}

@@ -1,0 +1,59 @@
+import { digestGroups } from "../../wording/digest-groups.ts";
+import type { DraftSnapshot } from "../../data/draft/draft-store.ts";
+import { useRevisions, useSendRevision } from "../../data/revision.ts";
+import { Command } from "../../controls/Command.tsx";
+import { PersonField } from "../../controls/PersonField.tsx";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { Key } from "../../sheet/Key.tsx";
+import { nextLetter } from "../../wording/next-letter.ts";
+import { useState } from "react";
+import "./draft-footer.css";
+
+/** The key, and the next step: sending what is drawn to the engineer. */
+export function DraftFooter({ draft, pxPerM }: { draft: DraftSnapshot; pxPerM: number }) {
+  const { project } = useRoom();
+  const revisions = useRevisions(project.id);
+  const send = useSendRevision(project.id);
+  const [remark, setRemark] = useState("");
+  const last = revisions.data?.toSorted((a, b) => (a.sentAt < b.sentAt ? 1 : -1))[0];
+  const letter = nextLetter(last?.letter ?? null);
+  const why = whyNot(project, "send-revision") ?? whyNotYet(draft, last?.contentDigest);
+  const dispatch = () =>
+    send.mutate({
+      id: crypto.randomUUID(),
+      draftNumber: draft.number,
+      contentDigest: draft.contentDigest,
+      remark: remark.trim() === "" ? null : remark.trim(),
+    }, { onSuccess: () => setRemark("") });
+  return (
+    <div className="draft-footer">
+      {why === undefined ? (
+        <PersonField label={`What is new in revision ${letter}`}>
+          {(bound) => <input {...bound} value={remark} maxLength={2000} onChange={(event) => setRemark(event.target.value)} />}
+        </PersonField>
+      ) : null}
+      <div className="draft-send">
+        <Command next onPress={dispatch} asleepBecause={send.isPending ? "It is on its way." : why}>
+          {`Send revision ${letter} to the engineer`}
+        </Command>
+        <span className="digest" title={draft.contentDigest}>
+          {digestGroups(draft.contentDigest)}
+        </span>
+      </div>
+      {send.isError ? (
+        <p className="field-fault" role="alert">
+          {send.error.message}
+        </p>
+      ) : null}
+      <Key pxPerM={pxPerM} />
+    </div>
+  );
+}
+
+function whyNotYet(draft: DraftSnapshot, lastDigest: string | undefined): string | undefined {
+  if (draft.scheme.containers.length === 0) return "The sheet is empty. Set a container first.";
+  if (draft.conflicts.length > 0) return "Settle first what two hands drew.";
+  if (draft.pending.length > 0) return "The last moves are still on their way.";
+  if (draft.contentDigest === lastDigest) return "Nothing has changed since the last revision.";
+  return undefined;
+}

@@ -1,0 +1,118 @@
+import type { Mark, Scheme } from "@cornerway/schema";
+import { may } from "@cornerway/schema";
+import { useEffect, useMemo, useState } from "react";
+import { useDraft } from "../../data/draft/use-draft.ts";
+import type { DraftStore } from "../../data/draft/draft-store.ts";
+import { useRevisions } from "../../data/revision.ts";
+import { useHand } from "../../hand/use-hand.ts";
+import { elementPlace } from "../../notes/element-place.ts";
+import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
+import type { PlacedNote } from "../../notes/placed-note.ts";
+import { PaperSheet } from "../../paper/PaperSheet.tsx";
+import { useEye } from "../../paper/use-eye.ts";
+import { KeysSlip } from "../../room/KeysSlip.tsx";
+import { RoomSpine } from "../../room/RoomSpine.tsx";
+import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { Tray } from "../../sheet/Tray.tsx";
+import { markWords } from "../../wording/mark-words.ts";
+import { useAssessment } from "../../worker/use-assessment.ts";
+import { DraftFooter } from "./DraftFooter.tsx";
+import { DraftSlips } from "./DraftSlips.tsx";
+import { drawingKeys } from "./drawing-keys.ts";
+import { EmptySheet } from "./EmptySheet.tsx";
+import { conflictGhost } from "./conflict-ghost.ts";
+import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
+import { useDraftActs } from "./use-draft-acts.ts";
+import { usePresence } from "./use-presence.ts";
+import { useSayMove } from "./use-say-move.ts";
+
+const noneAnswered: ReadonlySet<string> = new Set();
+const noMarks: readonly Mark[] = [];
+
+/** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
+export function DraftScheme({ store }: { store: DraftStore }) {
+  const { project } = useRoom();
+  const draft = useDraft(store);
+  const acts = useDraftActs(store);
+  const eye = useEye(draft.scheme);
+  const [keysShown, showKeys] = useState(false);
+  const [noteId, chooseNote] = useState<string | null>(null);
+  const revisions = useRevisions(project.id).data ?? [];
+  const letters = useMemo(() => revisions.map(({ letter }) => letter), [revisions]);
+
+  // The hand needs the last answer to find bearings; the engine is asked about what the hand shows.
+  const [onPaper, setOnPaper] = useState<Scheme>(draft.scheme);
+  const { assessed, waiting } = useAssessment(onPaper);
+  const assessment = assessed?.assessment ?? null;
+  const role = project.roles[0];
+  const mayDraw = may(project.roles, "draw");
+  const hand = useHand({ scheme: draft.scheme, assessment, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
+  useEffect(() => setOnPaper(hand.shown), [hand.shown]);
+
+  usePresence(1, hand);
+  useSayMove(acts.drawn, assessed, draft.scheme);
+  const marks = assessment?.marks ?? noMarks;
+  const shown = hand.shown;
+  const notes = useMemo(
+    () =>
+      notesFromMarks({
+        marks,
+        written: [],
+        answered: noneAnswered,
+        say: (mark) => markWords(mark, shown, role),
+        placeOf: (id) => elementPlace(shown, id),
+      }),
+    [marks, shown, role],
+  );
+  const toNote = (note: PlacedNote) => {
+    chooseNote(note.id);
+    hand.choose(note.elementId);
+  };
+  useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme, mayDraw }));
+  useEffect(() => drawingKeys(hand), [hand]);
+
+  const empty = shown.containers.length === 0;
+  const verdict = assessment?.verdict ?? "not checked";
+  return (
+    <PaperSheet
+      title={`Sheet 1, Scheme, ${project.name}`}
+      eye={eye}
+      hand={hand}
+      scheme={shown}
+      laidBy={draft.scheme}
+      assessment={assessment}
+      waiting={waiting}
+      ghost={conflictGhost(draft) ?? (hand.operations.length > 0 && hand.held?.kind !== "unit" ? draft.scheme : undefined)}
+      drawingRemark={assessment === null ? "not checked" : undefined}
+      answeredMarkIds={noneAnswered}
+      revisionLetters={letters}
+      heading={empty ? "To begin" : "Notes, as you draw"}
+      remark={assessment === null ? undefined : `${assessment.questions} questions, load path only`}
+      notes={notes}
+      chosenNoteId={noteId}
+      onNote={toNote}
+      slip={<DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />}
+      footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} />}
+      spine={<RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={letters.at(-1) ?? null} />}
+      tray={<Tray inHand={hand.tool} onTake={hand.take} asleepBecause={whyNot(project, "draw")} />}
+      titleBlock={
+        <RoomTitleBlock
+          sheet={1}
+          scale="as noted"
+          revision={null}
+          verdict={verdict}
+          verdictLine={empty ? "Nothing to check" : wholeWords(verdict)}
+          remark={`${notes.length} ${notes.length === 1 ? "note" : "notes"}`}
+        />
+      }
+      onField={
+        <>
+          {empty && hand.tool === null ? <EmptySheet onSet={() => hand.take("stack")} asleepBecause={whyNot(project, "draw")} /> : null}
+          {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
+        </>
+      }
+    />
+  );
+}

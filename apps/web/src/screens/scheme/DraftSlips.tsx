@@ -1,0 +1,81 @@
+import { useEffect } from "react";
+import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
+import { Command } from "../../controls/Command.tsx";
+import type { Hand } from "../../hand/use-hand.ts";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { Slip } from "../../sheet/Slip.tsx";
+import { ChosenSlip } from "../../twin/ChosenSlip.tsx";
+import { NewOpeningSlip } from "../../twin/NewOpeningSlip.tsx";
+import { NewPostSlip } from "../../twin/NewPostSlip.tsx";
+import { NewUnitSlip } from "../../twin/NewUnitSlip.tsx";
+import { ConflictSlip } from "./ConflictSlip.tsx";
+import { CutOffSlip } from "./CutOffSlip.tsx";
+import type { useDraftActs } from "./use-draft-acts.ts";
+
+export interface DraftSlipsProps {
+  store: DraftStore;
+  draft: DraftSnapshot;
+  hand: Hand;
+  acts: ReturnType<typeof useDraftActs>;
+  /** What the engine said when it broke. */
+  broke: string | null;
+}
+
+/** What is laid first in the margin of the draft: what asks for an answer, then what is in hand or chosen. */
+export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps) {
+  const { project } = useRoom();
+  const asleepBecause = whyNot(project, "draw");
+  const trouble = acts.cannot ?? draft.refused;
+  return (
+    <>
+      <CutOffSlip store={store} draft={draft} />
+      {draft.conflicts.map((conflict) => (
+        <ConflictSlip
+          key={conflict.act.id}
+          conflict={conflict}
+          scheme={draft.scheme}
+          onAnswer={(answer) => store.answerConflict(conflict.act.id, answer)}
+        />
+      ))}
+      {trouble === null ? null : <CannotSlip why={trouble} onAway={() => acts.setCannot(null)} />}
+      {broke === null ? null : (
+        <Slip label="!">
+          <p>The engine stopped on this scheme, so nothing is checked. The drawing is safe: {broke}</p>
+          <Command onPress={() => acts.undo()}>Take the last move back</Command>
+        </Slip>
+      )}
+      {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
+      {hand.tool === null && hand.chosenId !== null ? (
+        <ChosenSlip scheme={draft.scheme} id={hand.chosenId} asleepBecause={asleepBecause} onDraw={hand.finish} />
+      ) : null}
+    </>
+  );
+}
+
+function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
+  const { tool, held, chosenId } = hand;
+  const unit = draft.scheme.containers.find(({ id }) => id === chosenId);
+  const draw = (operations: Parameters<Hand["finish"]>[0]) => {
+    hand.finish(operations);
+    hand.take(null);
+  };
+  if (tool === "stack" && held?.kind === "unit")
+    return <NewUnitSlip unit={held.unit} onChange={(next) => hand.hold({ kind: "unit", unit: next })} onSet={hand.setHeldUnit} />;
+  if (tool === "cut" && unit !== undefined) return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
+  if (tool === "post") return <NewPostSlip scheme={draft.scheme} unitId={chosenId} onDraw={draw} />;
+  return null;
+}
+
+/** Says why something would not go; goes away by itself with the next move. */
+function CannotSlip({ why, onAway }: { why: string; onAway: () => void }) {
+  const { say } = useRoom();
+  useEffect(() => say(why), [say, why]);
+  return (
+    <Slip label="Not drawn">
+      <p>{why}</p>
+      <Command quiet onPress={onAway}>
+        Take the slip away
+      </Command>
+    </Slip>
+  );
+}

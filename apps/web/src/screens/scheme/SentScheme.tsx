@@ -1,0 +1,71 @@
+import type { Mark } from "@cornerway/schema";
+import { emptyScheme } from "@cornerway/schema";
+import { useMemo, useState } from "react";
+import { Ruled } from "../../controls/Ruled.tsx";
+import { Trouble } from "../../controls/Trouble.tsx";
+import { useRevision, useRevisions } from "../../data/revision.ts";
+import { useLookingHand } from "../../hand/use-looking-hand.ts";
+import { elementPlace } from "../../notes/element-place.ts";
+import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
+import { PaperSheet } from "../../paper/PaperSheet.tsx";
+import { useEye } from "../../paper/use-eye.ts";
+import { RoomSpine } from "../../room/RoomSpine.tsx";
+import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
+import { useRoom, whyNot } from "../../room/room-context.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { Tray } from "../../sheet/Tray.tsx";
+import { markWords } from "../../wording/mark-words.ts";
+
+const noneAnswered: ReadonlySet<string> = new Set();
+const noMarks: readonly Mark[] = [];
+
+/** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
+export function SentScheme() {
+  const { project } = useRoom();
+  const revision = useRevision(project.id, project.revision);
+  const letters = (useRevisions(project.id).data ?? []).map(({ letter }) => letter);
+  const scheme = revision.data?.scheme ?? emptyScheme;
+  const eye = useEye(scheme);
+  const hand = useLookingHand();
+  const [noteId, chooseNote] = useState<string | null>(null);
+  useSheetKeys({ PageUp: eye.up, PageDown: eye.down, Escape: () => hand.choose(null) });
+  const marks = revision.data?.result?.marks ?? noMarks;
+  const notes = useMemo(
+    () =>
+      notesFromMarks({
+        marks,
+        written: [],
+        answered: noneAnswered,
+        say: (mark) => markWords(mark, scheme, "owner"),
+        placeOf: (id) => elementPlace(scheme, id),
+      }),
+    [marks, scheme],
+  );
+  if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
+  if (project.revision !== null && revision.isPending) return <Ruled label="Fetching the revision" />;
+  const verdict = revision.data?.verdict ?? "not checked";
+  return (
+    <PaperSheet
+      title={`Sheet 1, Scheme, ${project.name}`}
+      eye={eye}
+      hand={hand}
+      scheme={scheme}
+      laidBy={scheme}
+      assessment={revision.data?.result ?? null}
+      answeredMarkIds={noneAnswered}
+      revisionLetters={letters}
+      heading={project.revision === null ? "Nothing was sent yet" : `Notes on revision ${project.revision}`}
+      notes={notes}
+      chosenNoteId={noteId}
+      onNote={(note) => {
+        chooseNote(note.id);
+        hand.choose(note.elementId);
+      }}
+      spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
+      tray={<Tray inHand={null} onTake={() => undefined} asleepBecause={whyNot(project, "draw")} />}
+      titleBlock={
+        <RoomTitleBlock sheet={1} scale="as noted" revision={project.revision} verdict={verdict} verdictLine={wholeWords(verdict)} />
+      }
+    />
+  );
+}

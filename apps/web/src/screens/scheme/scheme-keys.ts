@@ -1,0 +1,96 @@
+import { containerTypes } from "@cornerway/schema";
+import type { Scheme } from "@cornerway/schema";
+import type { Hand } from "../../hand/use-hand.ts";
+import { labelled } from "../../hand/first-unit.ts";
+import type { Eye } from "../../paper/use-eye.ts";
+import type { KeyLine } from "../../room/KeysSlip.tsx";
+import type { Keys } from "../../room/use-keys.ts";
+import { moveUnit, retypeUnit } from "../../tools/move-unit.ts";
+import { removeElement } from "../../tools/remove-element.ts";
+import { turnUnit } from "../../tools/turn-unit.ts";
+import type { useDraftActs } from "./use-draft-acts.ts";
+
+const stepMm = 10;
+/** A cross-member bay; pitch from memory. */
+const bayMm = 305;
+
+interface SchemeKeysGiven {
+  hand: Hand;
+  eye: Eye;
+  acts: ReturnType<typeof useDraftActs>;
+  draft: Scheme;
+  mayDraw: boolean;
+  keysShown: boolean;
+  showKeys: (shown: boolean) => void;
+}
+
+export const schemeKeyLines: readonly KeyLine[] = [
+  ["S H T C W P", "Stack, Shift, Turn, Cut, Open wall, Post"],
+  ["arrows", "move the chosen thing 10 mm"],
+  ["Shift + arrows", "move it 305 mm, a cross-member bay"],
+  ["[ ]", "smaller, larger"],
+  ["Page Up, Page Down", "level"],
+  ["Enter", "set what is in hand"],
+  ["Delete", "take the chosen thing away"],
+  ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
+];
+
+export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKeys }: SchemeKeysGiven): Keys {
+  const away = () => hand.chosenId !== null && mayDraw && hand.finish(removeElement(draft, hand.chosenId));
+  return {
+    s: () => hand.take("stack"),
+    h: () => hand.take("shift"),
+    t: () => turn(hand, draft),
+    c: () => hand.take("cut"),
+    w: () => hand.take("open-wall"),
+    p: () => hand.take("post"),
+    "[": () => resize(hand, draft, 1),
+    "]": () => resize(hand, draft, -1),
+    PageUp: eye.up,
+    PageDown: eye.down,
+    Enter: () => hand.setHeldUnit(),
+    Escape: () => (keysShown ? showKeys(false) : hand.letGo()),
+    Delete: away,
+    Backspace: away,
+    "Ctrl+z": acts.undo,
+    "Ctrl+Shift+z": acts.redo,
+    "Ctrl+y": acts.redo,
+    "?": () => showKeys(!keysShown),
+    ...arrows("", stepMm, hand),
+    ...arrows("Shift+", bayMm, hand),
+  };
+}
+
+const arrows = (held: string, byMm: number, hand: Hand): Keys => ({
+  [`${held}ArrowRight`]: () => hand.step({ rightMm: byMm, upMm: 0 }),
+  [`${held}ArrowLeft`]: () => hand.step({ rightMm: -byMm, upMm: 0 }),
+  [`${held}ArrowUp`]: () => hand.step({ rightMm: 0, upMm: byMm }),
+  [`${held}ArrowDown`]: () => hand.step({ rightMm: 0, upMm: -byMm }),
+});
+
+/** Turns what is in hand or chosen by a quarter; with neither, takes the tool. */
+function turn(hand: Hand, draft: Scheme): void {
+  if (hand.held?.kind === "unit") return hand.hold({ kind: "unit", unit: turnUnit(hand.held.unit, 90_000) });
+  const unit = draft.containers.find(({ id }) => id === hand.chosenId);
+  if (unit === undefined) return hand.take("turn");
+  hand.finish(moveUnit(draft, turnUnit(unit, 90_000)));
+}
+
+/** The next size down (1) or up (−1) in the list of ISO 668. */
+function resize(hand: Hand, draft: Scheme, by: 1 | -1): void {
+  const held = hand.held?.kind === "unit" ? hand.held.unit : null;
+  const unit = held ?? draft.containers.find(({ id }) => id === hand.chosenId);
+  if (unit === undefined) return resizeOpening(hand, draft, -by);
+  const type = containerTypes[containerTypes.indexOf(unit.type) + by];
+  if (type === undefined) return;
+  if (held !== null) hand.hold({ kind: "unit", unit: labelled(draft, { ...held, type }) });
+  else hand.finish(retypeUnit(draft, unit, type));
+}
+
+function resizeOpening(hand: Hand, draft: Scheme, sign: number): void {
+  const opening = draft.openings.find(({ id }) => id === hand.chosenId);
+  if (opening === undefined) return;
+  const { id, offsetUm, sillUm, heightUm } = opening;
+  const widthUm = Math.max(stepMm * 1000, opening.widthUm + sign * stepMm * 1000);
+  hand.finish([{ kind: "opening.shape", id, offsetUm, sillUm, widthUm, heightUm }]);
+}

@@ -1,0 +1,26 @@
+import { verdictClass } from "../../look/verdict-class.ts";
+import type { Hindrance } from "./hindrances.ts";
+
+/** The numbered list of what stands in the way, each with who acts. */
+export function InTheWay({ inTheWay }: { inTheWay: readonly Hindrance[] }) {
+  if (inTheWay.length === 0) return <p>Nothing was sent yet, so nothing stands in the way.</p>;
+  return (
+    <ol className="status-list">
+      {inTheWay.map(({ id, heading, sentence, who, verdict }, at) => {
+        const hand = verdict === "request" ? "hand-engineer" : verdictClass(verdict);
+        return (
+          <li key={id}>
+            <span className={`status-number ${hand}`} aria-hidden="true">
+              {at + 1}
+            </span>
+            <div>
+              <h3 className={hand}>{heading}</h3>
+              <p className={verdict === "request" ? "said-by-person" : undefined}>{sentence}</p>
+              <p className="status-who">{who}</p>
+            </div>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

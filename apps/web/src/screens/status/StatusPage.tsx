@@ -1,0 +1,70 @@
+import type { Project, Revision, RevisionSummary } from "@cornerway/schema";
+import { Link } from "@tanstack/react-router";
+import { CautionLine } from "../../controls/CautionLine.tsx";
+import type { Hindrance } from "./hindrances.ts";
+import { History } from "./History.tsx";
+import { InTheWay } from "./InTheWay.tsx";
+import { Milestones } from "./Milestones.tsx";
+import { nextStepWords, standing } from "./standing.ts";
+import { StatusDrawing } from "./StatusDrawing.tsx";
+import { SheetRow } from "./SheetRow.tsx";
+import "./status.css";
+
+export interface StatusPageProps {
+  project: Project;
+  reader: string;
+  revision: Revision | null;
+  revisions: RevisionSummary[];
+  inTheWay: readonly Hindrance[];
+}
+
+/** The owner's page: what stands in the way, who acts, what comes next. No figure that an owner cannot use. */
+export function StatusPage({ project, reader, revision, revisions, inTheWay }: StatusPageProps) {
+  const words = standing(project, inTheWay.length);
+  const next = nextStepWords(project);
+  return (
+    <main className="status">
+      <div className="status-sheet">
+        <header className="status-head">
+          <div>
+            <p className="caption">
+              For {reader}, {project.client}
+            </p>
+            <h1>
+              {project.name} {words.heading}
+            </h1>
+            <p className="status-lead">{words.lead}</p>
+            <CautionLine />
+          </div>
+          {revision === null ? null : <StatusDrawing revision={revision} inTheWay={inTheWay} />}
+        </header>
+        <Milestones project={project} revisions={revisions} />
+        <div className="status-columns">
+          <section aria-label="What stands in the way">
+            <h2 className="caption">What stands in the way</h2>
+            <InTheWay inTheWay={inTheWay} />
+          </section>
+          <section aria-label="What it costs">
+            <h2 className="caption">Premium over the plain stack</h2>
+            <p className="status-figure">Not counted yet</p>
+            <p>
+              What the openings, the overhang and the posts cost over the same containers set plainly is counted once strengths are
+              checked. No figure is guessed before.
+            </p>
+          </section>
+          <section aria-label="Next step and history">
+            <h2 className="caption">Next step</h2>
+            <p className="status-next">{next.heading}</p>
+            <p>{next.sentence}</p>
+            <h2 className="caption status-history">History</h2>
+            <History revisions={revisions} />
+          </section>
+        </div>
+        <footer className="status-foot">
+          <Link to="/">To the desk</Link>
+          <SheetRow projectId={project.id} />
+        </footer>
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,43 @@
+import type { Mark } from "@cornerway/schema";
+import { useMemo } from "react";
+import { Ruled } from "../../controls/Ruled.tsx";
+import { Trouble } from "../../controls/Trouble.tsx";
+import { useRevision, useRevisions } from "../../data/revision.ts";
+import { useThread } from "../../data/thread.ts";
+import { useRoom } from "../../room/room-context.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { StatusPage } from "./StatusPage.tsx";
+import { hindrances } from "./hindrances.ts";
+
+const noMarks: readonly Mark[] = [];
+
+/** Sheet 5: where the project stands, for the owner. It changes by itself whenever someone acts. */
+export function StatusSheet() {
+  const { project, me } = useRoom();
+  const revision = useRevision(project.id, project.revision);
+  const revisions = useRevisions(project.id);
+  const thread = useThread(project.id);
+  useSheetKeys({});
+  const inTheWay = useMemo(
+    () =>
+      hindrances({
+        marks: revision.data?.result?.marks ?? noMarks,
+        requests: thread.data?.requests ?? [],
+        scheme: revision.data?.scheme ?? null,
+        revision: project.revision,
+      }),
+    [revision.data, thread.data, project.revision],
+  );
+  if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
+  if (revisions.isError) return <Trouble error={revisions.error} again={() => void revisions.refetch()} />;
+  if (revisions.isPending || (project.revision !== null && revision.isPending)) return <Ruled label="Fetching where it stands" />;
+  return (
+    <StatusPage
+      project={project}
+      reader={me.name}
+      revision={revision.data ?? null}
+      revisions={revisions.data.toSorted((a, b) => (a.sentAt < b.sentAt ? 1 : -1))}
+      inTheWay={inTheWay}
+    />
+  );
+}

@@ -1,0 +1,39 @@
+import type { Project } from "@cornerway/schema";
+import { nextLetter } from "../../wording/next-letter.ts";
+
+/** How the project stands, as the end of its name: "is with the engineer." */
+export function standing(project: Project, inTheWay: number): { heading: string; lead: string } {
+  const { revision, stamp, waitsFor } = project;
+  if (revision === null)
+    return { heading: "is being drawn.", lead: "Nothing has been sent to the engineer yet. It appears here when it is." };
+  if (stamp?.disposition === "Rejected")
+    return { heading: "was rejected.", lead: `${stamp.author.name} stamped revision ${revision} Rejected. ${quoted(stamp.text)}` };
+  if (stamp !== null)
+    return {
+      heading: "goes back to the architect.",
+      lead: `${stamp.author.name} stamped revision ${revision} ${stamp.disposition}. ${quoted(stamp.text)}`,
+    };
+  const things = inTheWay === 1 ? "One thing stands" : `${inTheWay} things stand`;
+  return {
+    heading: waitsFor === "engineer" ? "is with the engineer." : `is with the ${waitsFor ?? "engineer"}.`,
+    lead: `It cannot be approved yet. ${things} in the way; they are listed below with who acts on each.`,
+  };
+}
+
+export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading: string; sentence: string } {
+  if (revision === null)
+    return { heading: "The architect sends revision A.", sentence: "Then the engineer reads it and answers on the drawing." };
+  if (stamp?.disposition === "Rejected")
+    return { heading: "The scheme stops here.", sentence: "The architect and you decide whether another is drawn." };
+  if (stamp !== null || waitsFor === "architect")
+    return {
+      heading: `Revision ${nextLetter(revision)} comes from the architect.`,
+      sentence: "It takes in what the engineer wrote, and then it is reviewed again.",
+    };
+  return {
+    heading: `The engineer stamps revision ${revision}.`,
+    sentence: "A stamp is a step between the parties. The seal on the permit set is another act, by a licensed engineer.",
+  };
+}
+
+const quoted = (text: string) => `“${text}”`;

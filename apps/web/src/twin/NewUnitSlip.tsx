@@ -1,0 +1,61 @@
+import { containerTypes } from "@cornerway/schema";
+import type { Container } from "@cornerway/schema";
+import { useMemo } from "react";
+import { Command } from "../controls/Command.tsx";
+import { PersonField } from "../controls/PersonField.tsx";
+import { Slip } from "../sheet/Slip.tsx";
+import { containerName } from "../wording/container-name.ts";
+import { QuantityForm } from "./QuantityForm.tsx";
+import type { QuantityField } from "./quantity-field.ts";
+
+/** The unit in hand, in numbers: the typed twin of setting it with the pointer. */
+export function NewUnitSlip({ unit, onChange, onSet }: { unit: Container; onChange: (unit: Container) => void; onSet: () => void }) {
+  const { xUm, yUm, zUm, turnMdeg } = unit;
+  const fields = useMemo<QuantityField[]>(
+    () => [
+      { name: "xUm", label: "Centre, east", kind: "length", value: xUm },
+      { name: "yUm", label: "Centre, north", kind: "length", value: yUm },
+      { name: "zUm", label: "Level", kind: "length", value: zUm },
+      { name: "turnMdeg", label: "Turn", kind: "angle", value: turnMdeg },
+    ],
+    [xUm, yUm, zUm, turnMdeg],
+  );
+  return (
+    <Slip label={`${unit.tag}, in hand`}>
+      <PersonField label="Size">
+        {(bound) => (
+          <select
+            {...bound}
+            value={unit.type}
+            onChange={({ target }) => {
+              const type = containerTypes.find((known) => known === target.value);
+              if (type !== undefined) onChange({ ...unit, type });
+            }}
+          >
+            {containerTypes.map((type) => (
+              <option key={type} value={type}>
+                {containerName[type]}
+              </option>
+            ))}
+          </select>
+        )}
+      </PersonField>
+      <QuantityForm
+        fields={fields}
+        command="Hold it there"
+        onValues={(values) =>
+          onChange({
+            ...unit,
+            xUm: values["xUm"] ?? xUm,
+            yUm: values["yUm"] ?? yUm,
+            zUm: values["zUm"] ?? zUm,
+            turnMdeg: values["turnMdeg"] ?? turnMdeg,
+          })
+        }
+      />
+      <Command next shortcut="Enter" onPress={onSet}>
+        {`Set ${unit.tag} here`}
+      </Command>
+    </Slip>
+  );
+}

@@ -1,0 +1,54 @@
+import { zodResolver } from "@hookform/resolvers/zod";
+import { useMemo } from "react";
+import type { ReactNode } from "react";
+import { useForm } from "react-hook-form";
+import { Command } from "../controls/Command.tsx";
+import { PersonField } from "../controls/PersonField.tsx";
+import { quantitySchema, unitOf, writeQuantity } from "./quantity-field.ts";
+import type { QuantityField } from "./quantity-field.ts";
+import "./twin.css";
+
+export interface QuantityFormProps {
+  fields: readonly QuantityField[];
+  /** What pressing it puts on the drawing: "Move F1". */
+  command: string;
+  asleepBecause?: string | undefined;
+  onValues: (values: Record<string, number>) => void;
+  children?: ReactNode;
+}
+
+/** The typed twin of a drag: fields with units; Enter draws them. */
+export function QuantityForm({ fields, command, asleepBecause, onValues, children }: QuantityFormProps) {
+  const shape = useMemo(() => quantitySchema(fields), [fields]);
+  const values = useMemo(() => Object.fromEntries(fields.map((field) => [field.name, writeQuantity(field)])), [fields]);
+  const form = useForm<Record<string, string>, unknown, Record<string, number>>({
+    resolver: zodResolver(shape),
+    values,
+  });
+  const { errors } = form.formState;
+  const enter = form.handleSubmit(onValues);
+  return (
+    <form
+      className="twin"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (asleepBecause === undefined) void enter(event);
+      }}
+    >
+      <div className="twin-fields">
+        {fields.map(({ name, label, kind }) => (
+          <PersonField key={name} label={`${label}, ${unitOf[kind]}`} fault={errors[name]?.message}>
+            {(bound) => (
+              <input {...bound} {...form.register(name)} inputMode="decimal" autoComplete="off" readOnly={asleepBecause !== undefined} />
+            )}
+          </PersonField>
+        ))}
+      </div>
+      {children}
+      <Command type="submit" onPress={() => undefined} asleepBecause={asleepBecause}>
+        {command}
+      </Command>
+    </form>
+  );
+}
