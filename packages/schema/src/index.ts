@@ -19,3 +19,8 @@ export * from "./text.ts";
 export * from "./touched-elements.ts";
 export * from "./upgrade-scheme.ts";
 export * from "./verdict.ts";
+export * from "./wording/element-names.ts";
+export * from "./wording/figures.ts";
+export * from "./wording/mark-sentences.ts";
+export * from "./wording/reader.ts";
+export * from "./wording/verdict-heading.ts";

@@ -1,0 +1,79 @@
+import type { FactOf } from "../mark.ts";
+import { inRow, kilonewtons, kilonewtonsExact, metres, millimetres } from "./figures.ts";
+import { cornerWords } from "./part-words.ts";
+import type { Named, Telling } from "./reader.ts";
+
+/** What corners and rails come down on. */
+export const bearingSentences = {
+  "borne-on-rail": (fact: FactOf<"borne-on-rail">, { at, rest }: Named): Telling => {
+    const heaviestKn = Math.max(...fact.crossings.map(({ forceKn }) => forceKn));
+    const furthestMm = Math.max(...fact.crossings.map(({ toNearestFittingMm }) => toNearestFittingMm));
+    const gaps = [...new Set(fact.crossings.map(({ gapMm }) => millimetres(gapMm)))];
+    const how = fact.turned ? "crosses" : "comes down on the rails of";
+    return {
+      architect: {
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${metres(furthestMm)} from the nearest; ${kilonewtons(heaviestKn)} comes down at the heaviest place. What the rails take there is not judged yet.`,
+      },
+      engineer: {
+        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${metres(furthestMm)} from a fitting, with ${inRow(gaps)} to pack; heaviest ${kilonewtonsExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
+      },
+      owner: {
+        body: `${at(0)} stands on parts of ${inRow(rest(1))} that are not made to carry it. The engineer has to say what they need.`,
+      },
+    };
+  },
+
+  "made-connection": (fact: FactOf<"made-connection">, { at }: Named): Telling => {
+    const apart = whyWords[fact.why](millimetres(fact.offsetMm));
+    return {
+      architect: {
+        body: `${at(0)} stands on the corners of ${at(1)}, ${apart}. A stock lock does not serve; the corners need a made connection.`,
+      },
+      engineer: {
+        body: `${at(0)} on ${at(1)}: ${apart}. No stock lock; a made connection at these fittings, its strength not judged.`,
+      },
+      owner: {
+        body: `${at(0)} and ${at(1)} cannot be joined with the usual locks. The engineer has to say how they are connected.`,
+      },
+    };
+  },
+
+  "corner-on-air": (fact: FactOf<"corner-on-air">, { at }: Named): Telling => {
+    const corner = cornerWords[fact.fitting];
+    const what =
+      fact.over === "sheet"
+        ? `comes down on the roof sheet of ${at(1)}, which carries nothing`
+        : `has nothing under it for ${fact.dropMm < 1000 ? millimetres(fact.dropMm) : metres(fact.dropMm)}`;
+    return {
+      architect: { body: `At ${corner} ${at(0)} ${what}. A container is made to stand on its four corners.` },
+      engineer: {
+        body: `At ${corner} ${at(0)} ${what}. Its load is shared by the other bearings by statics; what the frame makes of that is not judged.`,
+      },
+      owner: {
+        body: `One corner of ${at(0)} has nothing firm under it. The engineer has to say whether it may stay so.`,
+      },
+    };
+  },
+
+  "pad-missing": ({ corners }: FactOf<"pad-missing">, { at }: Named): Telling => ({
+    architect: { body: `${at(0)} stands on bare ground at ${places(corners)}. It needs pads there.` },
+    engineer: {
+      body: `${at(0)} stands on bare ground at ${places(corners)}. No pad is drawn; the soil is not judged.`,
+    },
+    owner: { body: `${at(0)} has no foundation drawn under ${places(corners)}. The architect has to draw one.` },
+  }),
+
+  "pad-holds-nothing": (_fact: FactOf<"pad-holds-nothing">, { at }: Named): Telling => ({
+    architect: { body: `Nothing stands on pad ${at(0)}. It can go, or something has to come down on it.` },
+    engineer: { body: `Nothing stands on pad ${at(0)}.` },
+    owner: { body: `Nothing stands on the foundation ${at(0)}. It may not be needed.` },
+  }),
+};
+
+const whyWords: Record<FactOf<"made-connection">["why"], (offset: string) => string> = {
+  "apertures cross": () => "turned across them, so that their apertures cross",
+  "hole centres apart": (offset) => `hole centres ${offset} apart`,
+  "bears off the corner": (offset) => `${offset} off, bearing beside the post`,
+};
+
+const places = (count: number): string => (count === 1 ? "one corner" : `${count} corners`);

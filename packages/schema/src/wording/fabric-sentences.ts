@@ -1,0 +1,121 @@
+import type { FactOf } from "../mark.ts";
+import { kilonewtons, kilonewtonsExact, metres, metresInWords, percent } from "./figures.ts";
+import { faceWords } from "./part-words.ts";
+import type { Named, Telling } from "./reader.ts";
+
+/** What openings take out of a container. */
+export const fabricSentences = {
+  "member-cut": ({ member, face }: FactOf<"member-cut">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} cuts the ${member} of ${at(1)}. A container cut there is no structure any more, only cladding on a new frame.`,
+      detail: "Moved clear of it, or made smaller, the opening stays in the sheet.",
+    },
+    engineer: {
+      body: `${at(0)} cuts the ${member} of ${at(1)} on ${faceWords[face]}. The unit is lost as structure: what is left is cladding on a new frame.`,
+    },
+    owner: {
+      body: `${at(0)} cuts a part of ${at(1)} that holds it up. The architect has to move it or make it smaller.`,
+    },
+  }),
+
+  "load-over-opening": ({ forceKn, railCut }: FactOf<"load-over-opening">, { at }: Named): Telling =>
+    railCut
+      ? {
+          architect: { body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)}. Nothing is left beneath it.` },
+          engineer: {
+            body: `${at(0)} takes the top rail of ${at(1)} where ${at(2)} comes down. No way to the ground is left at this place.`,
+          },
+          owner: {
+            body: `${at(0)} takes away what ${at(2)} would stand on. The opening or ${at(2)} has to move.`,
+          },
+        }
+      : {
+          architect: {
+            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${kilonewtons(forceKn)}. Only the rail is left beneath it, and what that takes is not judged yet.`,
+          },
+          engineer: {
+            body: `${at(2)} puts ${kilonewtonsExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail carries it to the sheet on either side; its strength is not judged.`,
+          },
+          owner: {
+            body: `${at(0)} is cut right under the place where ${at(2)} stands. The engineer has to say what carries it there.`,
+          },
+        },
+
+  "opening-in-sheet": (fact: FactOf<"opening-in-sheet">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} takes ${metres(fact.widthMm)} out of ${faceWords[fact.face]} of ${at(1)}. ${architectRule(fact)}`,
+      detail: "What the rest of the sheet takes is not judged yet.",
+    },
+    engineer: {
+      body: `${at(0)}: ${metres(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact)}. ${engineerRule(fact)}`,
+    },
+    owner: {
+      body: `${at(0)} is an opening in ${faceWords[fact.face]} of ${at(1)}. The engineer has to say what frame it needs.`,
+    },
+  }),
+
+  "wall-out": ({ face, widthMm, joins }: FactOf<"wall-out">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} takes ${metres(widthMm)} of ${faceWords[face]} of ${at(1)} out${joins ? ", onto the open side of the unit beside it" : ""}. The rails have to span there by themselves; what they take is not judged yet.`,
+    },
+    engineer: {
+      body: `${at(0)} takes out ${metres(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there; rails, posts and header are not judged.`,
+    },
+    owner: {
+      body: `${at(0)} takes ${metresInWords(widthMm)} of wall out of ${at(1)}. The engineer has to say what posts or beams that needs.`,
+    },
+  }),
+
+  "openings-overlap": (_fact: FactOf<"openings-overlap">, { at }: Named): Telling => ({
+    architect: { body: `${at(0)} and ${at(1)} are drawn over each other in ${at(2)}. One of them has to move.` },
+    engineer: { body: `${at(0)} and ${at(1)} take the same piece of ${at(2)}. One of them has to move.` },
+    owner: { body: `${at(0)} and ${at(1)} are drawn over each other. The architect has to move one of them.` },
+  }),
+
+  "opening-off-face": ({ face }: FactOf<"opening-off-face">, { at }: Named): Telling => ({
+    architect: { body: `${at(0)} reaches beyond ${faceWords[face]} of ${at(1)}. It has to move or get smaller.` },
+    engineer: {
+      body: `${at(0)} reaches beyond the outline of ${faceWords[face]} of ${at(1)}. It cannot be cut as drawn.`,
+    },
+    owner: { body: `${at(0)} does not fit on ${at(1)}. The architect has to move it or make it smaller.` },
+  }),
+
+  "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. They need trimming round the hole, which is not judged yet.`,
+    },
+    engineer: {
+      body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at 300 mm centres. Trimmers and the hold of the bottom rail are not judged.`,
+    },
+    owner: { body: `${at(0)} is a hole in the floor of ${at(1)}. The engineer has to say what frame it needs.` },
+  }),
+};
+
+const members = (count: number): string =>
+  count === 0 ? "no cross member" : count === 1 ? "one cross member" : `about ${count} cross members`;
+
+function architectRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-in-sheet">): string {
+  switch (wallRule) {
+    case "not a wall":
+      return "It stays clear of posts, rails and headers.";
+    case "keeps both":
+      return `Openings take ${percent(cutShare)} of that wall, and every piece left is long enough to count.`;
+    case "more than half cut":
+      return `Openings take ${percent(cutShare)} of that wall, more than half.`;
+    case "pier under 4 ft":
+      return `Openings take ${percent(cutShare)} of that wall, and a piece of ${metres(shortestPierMm)} is too short to count as wall.`;
+    case "more than half cut and pier under 4 ft":
+      return `Openings take ${percent(cutShare)} of that wall, more than half, and a piece of ${metres(shortestPierMm)} is too short to count.`;
+  }
+}
+
+function engineerRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-in-sheet">): string {
+  if (wallRule === "not a wall") return "Clear of posts, rails and headers; strength not judged.";
+  const share = `${percent(cutShare)} of the wall cut (limit 50 %)`;
+  return `${share}, shortest piece ${metres(shortestPierMm)} (1.22 m counts), from memory; strength not judged.`;
+}
+
+const engineerDistances = ({ face, toFrontPostMm, toDoorPostMm }: FactOf<"opening-in-sheet">): string =>
+  face === "front" || face === "door"
+    ? `${metres(toFrontPostMm)} from the right post, ${metres(toDoorPostMm)} from the left`
+    : `${metres(toFrontPostMm)} from the front end's members, ${metres(toDoorPostMm)} from the door end's`;

@@ -1,0 +1,37 @@
+import type { FactOf, Mark, MarkKind } from "../mark.ts";
+import { bearingSentences } from "./bearing-sentences.ts";
+import { fabricSentences } from "./fabric-sentences.ts";
+import { postSentences } from "./post-sentences.ts";
+import type { Named, Reader, Telling } from "./reader.ts";
+import { standSentences } from "./stand-sentences.ts";
+import { verdictHeadings } from "./verdict-heading.ts";
+
+/** A mark as a note: the verdict over it, at most two sentences, and for some readers one grey line. */
+export type MarkSentences = { readonly heading: string; readonly body: string; readonly detail?: string };
+
+/**
+ * What a mark says to one reader. `names` gives each element's tag by its id; one that has none is called by its id.
+ * The engineer's grey line is the basis of the mark and how far it can be trusted.
+ */
+export function markSentences(mark: Mark, names: ReadonlyMap<string, string>, reader: Reader): MarkSentences {
+  const { body, detail } = tell(mark.fact.kind, mark.fact, namedBy(mark, names))[reader];
+  const heading = verdictHeadings[mark.verdict];
+  if (reader === "engineer") return { heading, body, detail: `${mark.basis} Certainty: ${mark.certainty}.` };
+  return detail === undefined ? { heading, body } : { heading, body, detail };
+}
+
+type Facts = { readonly [K in MarkKind]: FactOf<K> };
+
+const sentences: { readonly [K in MarkKind]: (fact: Facts[K], named: Named) => Telling } = {
+  ...standSentences,
+  ...bearingSentences,
+  ...fabricSentences,
+  ...postSentences,
+};
+
+const tell = <K extends MarkKind>(kind: K, fact: Facts[K], named: Named): Telling => sentences[kind](fact, named);
+
+function namedBy({ elements }: Mark, names: ReadonlyMap<string, string>): Named {
+  const tags = elements.map((id) => names.get(id) ?? id);
+  return { at: (index) => tags[index] ?? "", rest: (from) => tags.slice(from) };
+}

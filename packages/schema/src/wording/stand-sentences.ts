@@ -1,0 +1,91 @@
+import type { FactOf } from "../mark.ts";
+import { inRow, kilonewtons, kilonewtonsExact, metres, metresInWords, millimetres } from "./figures.ts";
+import type { Named, Telling } from "./reader.ts";
+
+/** How containers stand as bodies: on their corners, overhanging, tipping, free to move, in one place. */
+export const standSentences = {
+  "borne-on-fittings": ({ heaviestPostKn }: FactOf<"borne-on-fittings">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} stands corner on corner; its heaviest corner takes ${kilonewtons(heaviestPostKn)}. Load path only, no strength checked.`,
+    },
+    engineer: {
+      body: `${at(0)} is uncut and borne fitting on fitting or on pads to the ground; heaviest corner ${kilonewtonsExact(heaviestPostKn)}, unfactored, by statics, ± not known. Load path only, no strength checked.`,
+    },
+    owner: {
+      body: `${at(0)} stands corner on corner, as a container is made to stand. Only the way its load takes was looked at, not its strength.`,
+    },
+  }),
+
+  "below-not-settled": (_fact: FactOf<"below-not-settled">, { at, rest }: Named): Telling => ({
+    architect: { body: `${at(0)} stands corner on corner on ${inRow(rest(1))}. What is under it is not settled yet.` },
+    engineer: {
+      body: `${at(0)} is uncut and corner on corner on ${inRow(rest(1))}. The load path below it does not run down whole corner posts to the ground.`,
+    },
+    owner: { body: `${at(0)} waits for what stands under it, ${inRow(rest(1))}.` },
+  }),
+
+  overhang: (fact: FactOf<"overhang">, { at, rest }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} runs ${metres(fact.lengthMm)} past its last support to the ${fact.towards}; ${kilonewtons(fact.bearingKn)} comes down there on ${inRow(rest(1))}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
+    },
+    engineer: {
+      body: `${at(0)} overhangs ${metres(fact.lengthMm)} to the ${fact.towards}: ${kilonewtonsExact(fact.bearingKn)} on the bearing line, ${kilonewtonsExact(fact.tailReactionKn)} left at the tail, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
+    },
+    owner: {
+      body: `${at(0)} reaches ${metresInWords(fact.lengthMm)} out to the ${fact.towards} with nothing under it. The engineer has to say what holds it.`,
+    },
+  }),
+
+  "tips-over": (fact: FactOf<"tips-over">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} tips over to the ${fact.towards}: its load comes down ${metres(fact.outsideMm)} outside its last bearing. Nothing drawn there holds it up.`,
+      detail: "A post with a pad under the free end, or less overhang, would settle it.",
+    },
+    engineer: {
+      body: `The resultant of ${at(0)}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${metres(fact.outsideMm)} outside its bearings to the ${fact.towards}. It tips over; forces below are as if it were held down.`,
+    },
+    owner: {
+      body: `${at(0)} would turn over to the ${fact.towards} as it is drawn. It needs support further out, or has to move back.`,
+    },
+  }),
+
+  rocks: ({ gapMm }: FactOf<"rocks">, { at }: Named): Telling => ({
+    architect: { body: `${at(0)} bears at two heights, ${millimetres(gapMm)} apart. It rocks until it is packed.` },
+    engineer: {
+      body: `Gaps at the bearings of ${at(0)} differ by ${millimetres(gapMm)}. It rocks until packed, and packing decides which bearings take load.`,
+    },
+    owner: { body: `${at(0)} does not sit level on what is under it. It has to be packed when it is set down.` },
+  }),
+
+  mechanism: ({ direction }: FactOf<"mechanism">, { at }: Named): Telling => mechanism[direction](at(0)),
+
+  collision: ({ depthMm }: FactOf<"collision">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} and ${at(1)} are drawn in one place, ${millimetres(depthMm)} into each other. One of them has to move.`,
+    },
+    engineer: { body: `${at(0)} and ${at(1)} reach ${millimetres(depthMm)} into each other. One of them has to move.` },
+    owner: { body: `${at(0)} and ${at(1)} are drawn in the same place. The architect has to move one of them.` },
+  }),
+};
+
+const mechanism: Record<FactOf<"mechanism">["direction"], (unit: string) => Telling> = {
+  falls: (unit) => ({
+    architect: { body: `${unit} has nothing under it. Its load has no way to the ground.` },
+    engineer: {
+      body: `${unit} has no bearing: it falls. Its load does not reach the ground and is left in the residual.`,
+    },
+    owner: { body: `${unit} hangs in the air as it is drawn. The architect has to put something under it.` },
+  }),
+  turns: (unit) => ({
+    architect: { body: `${unit} stands on one line only. It is free to turn about it.` },
+    engineer: { body: `The bearings of ${unit} lie on one point or one line. It turns about it: a mechanism.` },
+    owner: { body: `${unit} stands on one line only and would turn over. It needs a second line of support.` },
+  }),
+  slides: (unit) => ({
+    architect: { body: `${unit} stands on posts alone. Nothing drawn holds it sideways.` },
+    engineer: {
+      body: `${unit} stands on posts alone and nothing drawn holds it sideways. Whether the posts are fixed at their feet is not judged.`,
+    },
+    owner: { body: `${unit} stands on posts alone. The engineer has to say what keeps it from moving sideways.` },
+  }),
+};
