@@ -34,6 +34,10 @@ export default defineConfig({
       },
       {
         ...source,
+        test: { name: "two-process", include: ["tests/two-process/**/*.test.ts"], globalSetup: [database], testTimeout: 120_000, hookTimeout: 60_000 },
+      },
+      {
+        ...source,
         test: {
           name: "journeys",
           include: ["tests/journeys/**/*.test.ts"],

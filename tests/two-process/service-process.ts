@@ -1,0 +1,37 @@
+import { spawn, type ChildProcess } from "node:child_process";
+import path from "node:path";
+
+export interface ServiceProcess {
+  origin: string;
+  process: ChildProcess;
+  /** How it ended: the exit code, or the signal's name. */
+  ended: Promise<number | string>;
+}
+
+const root = path.resolve(import.meta.dirname, "../..");
+
+/** One process of the service, from its source, on a free port of this machine; resolves when it listens. */
+export async function startProcess(databaseUrl: string): Promise<ServiceProcess> {
+  const env = { ...process.env, DATABASE_URL: databaseUrl, PORT: "0", LOG_LEVEL: "error", REQUESTS_PER_MINUTE: "1000000" };
+  const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src/server.ts")];
+  const child = spawn(process.execPath, words, { cwd: root, env, stdio: ["ignore", "pipe", "pipe"] });
+  const ended = new Promise<number | string>((settle) => child.once("exit", (code, signal) => settle(code ?? String(signal))));
+  return { origin: await originOf(child, ended), process: child, ended };
+}
+
+async function originOf(child: ChildProcess, ended: Promise<number | string>): Promise<string> {
+  let output = "";
+  const listening = new Promise<string>((settle) => {
+    for (const stream of [child.stdout, child.stderr]) {
+      stream?.on("data", (part) => {
+        output += String(part);
+        const origin = /^listening (http:\S+)$/m.exec(output)?.[1];
+        if (origin !== undefined) settle(origin);
+      });
+    }
+  });
+  const early = ended.then((how) => {
+    throw new Error(`the service ended (${how}) before it listened:\n${output}`);
+  });
+  return Promise.race([listening, early]);
+}
