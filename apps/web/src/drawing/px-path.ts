@@ -17,3 +17,6 @@ export const inset = (rect: RectPx, byPx: number): RectPx => ({
   widthPx: Math.max(0, rect.widthPx - 2 * byPx),
   heightPx: Math.max(0, rect.heightPx - 2 * byPx),
 });
+
+export const polylinePath = (points: readonly { xPx: number; yPx: number }[]): string =>
+  `M${points.map(({ xPx, yPx }) => `${px(xPx)} ${px(yPx)}`).join("L")}`;

@@ -5,7 +5,7 @@ import { boxAround, labelBox, placeLabels, sharedArea, type BoxPx, type Label, t
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import type { PathStroke } from "../stroke/path-strokes.ts";
-import { strokeWidthPx } from "../stroke/stroke-width.ts";
+import { forceFigure, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
 import type { ElevationModel } from "./elevation-model.ts";
@@ -39,7 +39,7 @@ export function elevationLabels(model: ElevationModel, view: ViewTransform, stro
   const names = model.faces.map((face, at) => unitLabel(face, model.faces.slice(at + 1), view)).filter((label) => label !== null);
   const wanted = [
     ...(bare ? [] : dimensionLabels(model, view)),
-    ...strokes.filter(({ figure }) => figure).map((stroke) => forceLabel(stroke, view)),
+    ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view)),
     ...names,
   ];
   return placeLabels(wanted, [
@@ -86,20 +86,19 @@ const dimension = (key: string, text: string, spots: readonly Spot[]): Lettered 
   trackingEm: 0.02,
 });
 
-/** The figure at the foot of a stroke: beside it where there is room, higher up where there is not. */
+/** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */
 function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
-  const { stretch, to } = stroke;
-  const half = strokeWidthPx(stretch.forceFootKn, view.pxPerM) / 2;
-  const x = xToPx(view, to.uMm);
-  const foot = yToPx(view, to.vMm);
-  const rises = stroke.breaks ? [8, 24, 40, 56, 72] : [14, 30, 46, 62, 78];
+  const { stretch, figureAt } = stroke;
+  const { to, widthToPx } = strokeRun(stroke, view);
+  const aside = widthToPx / 2 + 5;
+  const rises = figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [9, 25, 41, 57, 73, 89];
   const spots = rises.flatMap((rise): Spot[] => [
-    { xPx: x + half + 5, yPx: foot - rise, anchor: "start" },
-    { xPx: x - half - 5, yPx: foot - rise, anchor: "end" },
+    { xPx: to.xPx + aside, yPx: to.yPx - rise, anchor: "start" },
+    { xPx: to.xPx - aside, yPx: to.yPx - rise, anchor: "end" },
   ]);
   return {
     key: `force-${stretch.id}`,
-    text: `${Math.round(stretch.forceFootKn)} kN`,
+    text: forceFigure(stretch.forceFootKn),
     spots,
     kind: "force",
     sizePx: 11.5,
@@ -138,10 +137,10 @@ function nameSpots({ xPx, yPx, widthPx, heightPx }: RectPx, sizePx: number): Spo
   );
 }
 
-function strokeBox({ stretch, from, to }: PathStroke, view: ViewTransform): BoxPx {
-  const half = strokeWidthPx(Math.max(stretch.forceTopKn, stretch.forceFootKn), view.pxPerM) / 2 + 2;
-  const x = xToPx(view, from.uMm);
-  return { left: x - half, right: x + half, top: yToPx(view, from.vMm), bottom: yToPx(view, to.vMm) };
+function strokeBox(stroke: PathStroke, view: ViewTransform): BoxPx {
+  const { from, to, widthFromPx, widthToPx } = strokeRun(stroke, view);
+  const half = Math.max(widthFromPx, widthToPx) / 2 + 2;
+  return { left: to.xPx - half, right: to.xPx + half, top: from.yPx, bottom: to.yPx };
 }
 
 /** Lettering keeps off the rails, which are the darkest lines of the view. */

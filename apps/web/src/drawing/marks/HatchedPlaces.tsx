@@ -22,6 +22,7 @@ export const HatchedPlaces = memo(function HatchedPlaces({ places, view, answere
           fill={hatchFill(place.verdict, place.size, screening ? "pencil" : "ink")}
           stroke={verdictInk[place.verdict]}
           strokeWidth={screening ? 0.75 : 1.1}
+          strokeDasharray={place.verdict === "not checked" ? "3 2" : undefined}
         />
       </g>
     );

@@ -11,10 +11,10 @@ export type HatchedPlace = PaperRect & { key: string; markId: string; verdict: V
 
 type Seen = { side: Side; faces: readonly ElevationFace[]; posts: readonly ElevationPost[] };
 
-/** Where each mark is hatched on an elevation. What works as built and what is not checked stay bare. */
+/** Where each mark is drawn on an elevation. What works as built stays bare; what is not checked has a dashed edge. */
 export const hatchedPlaces = (marks: readonly Mark[], seen: Seen): HatchedPlace[] =>
   marks
-    .filter(({ verdict }) => verdict !== "works as built" && verdict !== "not checked")
+    .filter(({ verdict }) => verdict !== "works as built")
     .flatMap((mark) =>
       placesOf(mark, seen).map((place, index) => ({ ...place, key: `${mark.id}-${index}`, markId: mark.id, verdict: mark.verdict })),
     );
@@ -37,7 +37,7 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
     case "collision":
       return facesOf(mark.elements[0], seen).map((face) => ({ ...rectOf(face), size: "wide" }));
     default:
-      return [...openingsOf(mark, seen), ...postsOf(mark, seen)];
+      return mark.verdict === "not checked" ? [] : postsOf(mark, seen);
   }
 }
 
@@ -57,13 +57,6 @@ function bandUnder(at: PointMm, seen: Seen, halfMm: number, deepMm: number): Pla
 export const onFaceMm = 480;
 
 const facesOf = (id: string | undefined, { faces }: Seen) => faces.filter((face) => face.container.id === id && !face.beyond);
-
-const openingsOf = (mark: Mark, { faces }: Seen): Place[] =>
-  faces
-    .filter(({ beyond }) => !beyond)
-    .flatMap(({ openings }) => openings)
-    .filter(({ opening }) => mark.elements.includes(opening.id))
-    .map((place) => ({ ...rectOf(place), size: "normal" }));
 
 const postsOf = (mark: Mark, { posts }: Seen): Place[] =>
   posts.filter(({ post }) => mark.elements[0] === post.id).map((place) => ({ ...rectOf(place), size: "small" }));

@@ -1,9 +1,9 @@
 import { ink, verdictInk } from "../../look/ink.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
-import { toScreen, type ViewTransform } from "../view-transform.ts";
+import type { ViewTransform } from "../view-transform.ts";
 import { LoadStroke } from "./LoadStroke.tsx";
 import type { PathStroke } from "./path-strokes.ts";
-import { strokeWidthPx } from "./stroke-width.ts";
+import { strokeRun } from "./stroke-run.ts";
 
 type PathStrokesProps = {
   strokes: readonly PathStroke[];
@@ -12,19 +12,19 @@ type PathStrokesProps = {
   verdicts: ReadonlyMap<string, ElementVerdict>;
 };
 
-/** The load path of a view, thickest where the force is greatest. */
+/** The load path of a view, thickest where the force is greatest. A seat on a post is only a figure. */
 export function PathStrokes({ strokes, view, waiting, verdicts }: PathStrokesProps) {
-  return strokes.map(({ stretch, from, to, added, breaks }) => (
-    <LoadStroke
-      key={stretch.id}
-      id={stretch.id}
-      from={toScreen(view, from)}
-      to={toScreen(view, to)}
-      widthFromPx={strokeWidthPx(stretch.forceTopKn, view.pxPerM)}
-      widthToPx={strokeWidthPx(stretch.forceFootKn, view.pxPerM)}
-      colour={added ? ink.prussian : ink.ink}
-      faint={waiting}
-      breakColour={breaks ? verdictInk[verdicts.get(stretch.elementId)?.verdict ?? "not checked"] : undefined}
-    />
-  ));
+  return strokes
+    .filter(({ figureAt }) => figureAt !== "head")
+    .map((stroke) => (
+      <LoadStroke
+        key={stroke.stretch.id}
+        id={stroke.stretch.id}
+        run={strokeRun(stroke, view)}
+        colour={stroke.added ? ink.prussian : ink.ink}
+        faint={waiting}
+        lifts={stroke.stretch.forceFootKn < 0}
+        breakColour={stroke.breaks ? verdictInk[verdicts.get(stroke.stretch.elementId)?.verdict ?? "not checked"] : undefined}
+      />
+    ));
 }

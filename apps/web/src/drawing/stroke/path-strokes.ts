@@ -14,35 +14,38 @@ export type PathStroke = {
   added: boolean;
   /** Here the load leaves the corners: the stroke stops with a long break. */
   breaks: boolean;
-  /** Here the load leaves the drawing, into the ground or off the corners: its figure is written. */
-  figure: boolean;
+  /** Where its figure is written: at the foot, at the head (a seat on a post), or nowhere since the stroke goes on. */
+  figureAt: "foot" | "head" | null;
+  /** A seat has no length of its own: drawn as a stub into what carries it. */
+  stub: boolean;
 };
 
-/** Strokes in the posts an elevation shows: on a face at the front of its storey, or an added post not hidden. */
+/** Strokes on the faces at the front of an elevation: posts, added posts, and seats where a load arrives off the corners. */
 export function pathStrokes(assessment: Assessment, side: Side, faces: readonly ElevationFace[], posts: readonly ElevationPost[]): PathStroke[] {
-  const feet = feetOf(assessment);
-  return assessment.path
-    .filter((stretch) => (stretch.via === "corner post" ? onFront(stretch, side, faces) : shownPost(stretch, posts)))
-    .map((stretch) => {
-      const from = project(side, stretch.from);
-      const to = project(side, stretch.to);
-      const breaks = feet.leaving.some((point) => near(point, stretch.to));
-      const figure = breaks || !feet.goingOn.some((point) => near(point, stretch.to));
-      return { stretch, from, to, added: stretch.via === "added post", breaks, figure };
-    })
-    .filter(({ from, to }) => Math.abs(from.uMm - to.uMm) < Math.abs(from.vMm - to.vMm));
+  const own = assessment.path.filter((stretch) => (stretch.via === "corner post" ? onFront(stretch, side, faces) : shownPost(stretch, posts)));
+  const feet = own.map(({ to }) => to);
+  const heads = own.map(({ from }) => from);
+  const seats = assessment.path.filter((stretch) => stretch.via === "seat" && seatOnFront(stretch, side, faces) && !feet.some((foot) => near(foot, stretch.from)));
+  return [
+    ...own.map((stretch): PathStroke => {
+      const goesOn = heads.some((head) => near(head, stretch.to));
+      return { ...onPaper(stretch, side), breaks: stretch.leavesCorners, figureAt: stretch.leavesCorners || !goesOn ? "foot" : null, stub: false };
+    }),
+    ...seats.map((stretch): PathStroke => {
+      const onPost = heads.some((head) => near(head, stretch.to));
+      return { ...onPaper(stretch, side), breaks: !onPost, figureAt: onPost ? "head" : "foot", stub: !onPost };
+    }),
+  ];
 }
+
+const onPaper = (stretch: PathStretch, side: Side) => ({
+  stretch,
+  from: project(side, stretch.from),
+  to: project(side, stretch.to),
+  added: stretch.via === "added post",
+});
 
 type At = PathStretch["from"];
-
-/** Where stretches off the corners begin, and where posts go on below. */
-function feetOf({ path }: Assessment): { leaving: At[]; goingOn: At[] } {
-  const posts = path.filter(({ via }) => via === "corner post" || via === "added post");
-  return {
-    leaving: path.filter(({ leavesCorners }) => leavesCorners).map(({ via, from, to }) => (via === "corner post" ? to : from)),
-    goingOn: posts.map(({ from }) => from),
-  };
-}
 
 /** Foot of one post and head of the next are this near, mm: a fitting's height, a seat's packing, a fitting's width. */
 const near = (a: At, b: At): boolean =>
@@ -50,15 +53,17 @@ const near = (a: At, b: At): boolean =>
 
 const onFront = (stretch: PathStretch, side: Side, faces: readonly ElevationFace[]): boolean => {
   const { depthMm, uMm } = project(side, stretch.from);
-  return faces.some(
-    (face) =>
-      face.container.id === stretch.elementId &&
-      !face.beyond &&
-      Math.abs(face.depthMm - depthMm) < onFaceMm &&
-      uMm > face.u0Mm - 60 &&
-      uMm < face.u1Mm + 60,
-  );
+  return faces.some((face) => face.container.id === stretch.elementId && isOn(face, uMm, depthMm));
 };
+
+/** A seat shows where the face of the unit under it does. */
+const seatOnFront = (stretch: PathStretch, side: Side, faces: readonly ElevationFace[]): boolean => {
+  const { depthMm, uMm, vMm } = project(side, stretch.to);
+  return faces.some((face) => isOn(face, uMm, depthMm) && Math.abs(face.z1Mm - vMm) < 60);
+};
+
+const isOn = (face: ElevationFace, uMm: number, depthMm: number): boolean =>
+  !face.beyond && Math.abs(face.depthMm - depthMm) < onFaceMm && uMm > face.u0Mm - 60 && uMm < face.u1Mm + 60;
 
 const shownPost = (stretch: PathStretch, posts: readonly ElevationPost[]): boolean =>
   stretch.via === "added post" && posts.some(({ post, behind }) => post.id === stretch.elementId && !behind);

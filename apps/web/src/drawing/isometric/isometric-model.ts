@@ -1,0 +1,169 @@
+import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
+import { faceFrame, placeContainer, pointOnFace, solidCorners, type PlacedContainer } from "@cornerway/engine";
+import type { SideFace } from "../elevation/elevation-faces.ts";
+import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
+
+/** A point on the paper of the isometric, mm: right and down. */
+export type IsoPoint = { rightMm: number; downMm: number };
+
+const cos30 = Math.sqrt(3) / 2;
+
+/** Seen from the south-east and above: east runs right and down, north right and up, lengths along the axes true. */
+export const isoPoint = ({ xMm, yMm, zMm }: PointMm): IsoPoint => ({
+  rightMm: (xMm + yMm) * cos30,
+  downMm: (xMm - yMm) / 2 - zMm,
+});
+
+export type IsoFace = {
+  face: SideFace | "roof";
+  outline: readonly IsoPoint[];
+  /** Away from the sun, which stands in the south-west. */
+  shaded: boolean;
+  folds: readonly (readonly [IsoPoint, IsoPoint])[];
+  openings: readonly { opening: Opening; outline: readonly IsoPoint[]; mullions: readonly (readonly [IsoPoint, IsoPoint])[] }[];
+};
+
+export type IsoUnit = { container: Container; silhouette: readonly IsoPoint[]; faces: readonly IsoFace[] };
+
+export type IsometricModel = {
+  /** Farthest first. */
+  units: readonly IsoUnit[];
+  /** Shadows on the ground, as outlines. */
+  shadows: readonly (readonly IsoPoint[])[];
+  middle: IsoPoint;
+};
+
+export function isometricModel(scheme: Scheme): IsometricModel {
+  const placed = scheme.containers.map(placeContainer);
+  const units = drawingOrder(placed).map((unit) => unitOf(unit, scheme.openings.filter(({ containerId }) => containerId === unit.id)));
+  const ground = scheme.site.groundZUm / 1000;
+  return { units, shadows: placed.map((unit) => shadowOf(unit, ground)), middle: middleOf(units.flatMap(({ silhouette }) => silhouette)) };
+}
+
+/** A paper point as px: the middle of the picture stands at the transform's origin. */
+export const isoToPx = (view: ViewTransform, middle: IsoPoint, { rightMm, downMm }: IsoPoint): ScreenPoint => ({
+  xPx: view.originXPx + ((rightMm - middle.rightMm) * view.pxPerM) / 1000,
+  yPx: view.originYPx + ((downMm - middle.downMm) * view.pxPerM) / 1000,
+});
+
+/** Towards the eye in plan: east and south. */
+const facesEye = (normal: PointMm): boolean => normal.xMm - normal.yMm > 0.05;
+/** Towards the sun in plan: south and west. */
+const facesSun = (normal: PointMm): boolean => -normal.xMm * 0.55 - normal.yMm > 0.2;
+
+const sideFaces: readonly SideFace[] = ["left", "right", "front", "door"];
+
+function unitOf(placed: PlacedContainer, openings: readonly Opening[]): IsoUnit {
+  const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal));
+  const faces = [...shown, "roof" as const].map((face) => faceOf(placed, face, openings.filter((opening) => opening.face === face)));
+  return { container: placed.container, silhouette: convexHull(solidCorners(placed).map(isoPoint)), faces };
+}
+
+function faceOf(placed: PlacedContainer, face: IsoFace["face"], openings: readonly Opening[]): IsoFace {
+  const frame = faceFrame(placed, face);
+  const { u1, v1 } = placed.dimensions.face(face);
+  const at = (u: number, v: number) => isoPoint(pointOnFace(frame, u, v));
+  const quad = (u0: number, u9: number, v0: number, v9: number) => [at(u0, v0), at(u9, v0), at(u9, v9), at(u0, v9)];
+  return {
+    face,
+    outline: quad(0, u1, 0, v1),
+    shaded: face !== "roof" && !facesSun(frame.normal),
+    folds: face === "roof" ? [] : foldsOf(placed, face, at, openings),
+    openings: openings.map((opening) => {
+      const [u, v, w, h] = [opening.offsetUm / 1000, opening.sillUm / 1000, opening.widthUm / 1000, opening.heightUm / 1000];
+      const parts = opening.use === "window" || opening.use === "door" ? Math.max(1, Math.round(w / 950)) : 1;
+      const mullions = Array.from({ length: parts - 1 }, (_, index) => {
+        const across = u + ((index + 1) * w) / parts;
+        return [at(across, v), at(across, v + h)] as const;
+      });
+      return { opening, outline: quad(u, u + w, v, v + h), mullions };
+    }),
+  };
+}
+
+type At = (u: number, v: number) => IsoPoint;
+
+function foldsOf(placed: PlacedContainer, face: SideFace, at: At, openings: readonly Opening[]): [IsoPoint, IsoPoint][] {
+  const zone = placed.dimensions.sheetZone(face);
+  const long = face === "left" || face === "right";
+  const pitch = (long ? placed.dimensions.corrugationPitchMm.side : placed.dimensions.corrugationPitchMm.end) * 1.5;
+  const folds: [IsoPoint, IsoPoint][] = [];
+  for (let u = zone.u0 + pitch / 2; u < zone.u1; u += pitch) {
+    const cut = openings.filter(({ offsetUm, widthUm }) => u > offsetUm / 1000 - 40 && u < (offsetUm + widthUm) / 1000 + 40);
+    const foot = Math.min(zone.v1, ...cut.map(({ sillUm }) => sillUm / 1000));
+    const head = Math.max(zone.v0, ...cut.map(({ sillUm, heightUm }) => (sillUm + heightUm) / 1000));
+    if (cut.length === 0) folds.push([at(u, zone.v0), at(u, zone.v1)]);
+    else {
+      if (foot > zone.v0 + 120) folds.push([at(u, zone.v0), at(u, foot)]);
+      if (head < zone.v1 - 120) folds.push([at(u, head), at(u, zone.v1)]);
+    }
+  }
+  return folds;
+}
+
+/** Sun 45° high in the south-west: a point at height h throws its shadow 0.7 h to the north-east. */
+const shadowPerHeight = { x: 0.62, y: 0.32 } as const;
+
+function shadowOf(placed: PlacedContainer, groundMm: number): IsoPoint[] {
+  const fallen = solidCorners(placed).map(({ xMm, yMm, zMm }) =>
+    isoPoint({ xMm: xMm + (zMm - groundMm) * shadowPerHeight.x, yMm: yMm + (zMm - groundMm) * shadowPerHeight.y, zMm: groundMm }),
+  );
+  return convexHull(fallen);
+}
+
+type Bounds = { x0: number; x1: number; y0: number; y1: number; z0: number; z1: number };
+
+/** Far units first: one is behind another when a plane between them puts it north, west or below. */
+function drawingOrder(placed: readonly PlacedContainer[]): PlacedContainer[] {
+  const bounds = new Map(placed.map((unit) => [unit.id, boundsOf(unit)]));
+  const left = placed.toSorted((a, b) => a.baseZMm - b.baseZMm || (a.id < b.id ? -1 : 1));
+  const order: PlacedContainer[] = [];
+  while (left.length > 0) {
+    const at = left.findIndex((unit) => left.every((other) => other === unit || !behind(bounds.get(other.id), bounds.get(unit.id))));
+    order.push(...left.splice(Math.max(0, at), 1));
+  }
+  return order;
+}
+
+const touchMm = 30;
+
+/** True when `a` has to be drawn before `b`. */
+function behind(a: Bounds | undefined, b: Bounds | undefined): boolean {
+  if (a === undefined || b === undefined) return false;
+  if (a.z1 <= b.z0 + touchMm) return true;
+  if (b.z1 <= a.z0 + touchMm) return false;
+  if (a.y0 >= b.y1 - touchMm) return true;
+  if (b.y0 >= a.y1 - touchMm) return false;
+  return a.x1 <= b.x0 + touchMm;
+}
+
+function boundsOf(unit: PlacedContainer): Bounds {
+  const corners = solidCorners(unit);
+  const xs = corners.map(({ xMm }) => xMm);
+  const ys = corners.map(({ yMm }) => yMm);
+  return { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys), z0: unit.baseZMm, z1: unit.topZMm };
+}
+
+/** Convex hull, anticlockwise on paper (Andrew's monotone chain). */
+export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {
+  const sorted = points.toSorted((a, b) => a.rightMm - b.rightMm || a.downMm - b.downMm);
+  const chain = (list: readonly IsoPoint[]) => {
+    const hull: IsoPoint[] = [];
+    for (const point of list) {
+      for (let a = hull.at(-2), b = hull.at(-1); a !== undefined && b !== undefined && cross(a, b, point) <= 0; a = hull.at(-2), b = hull.at(-1)) hull.pop();
+      hull.push(point);
+    }
+    return hull.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.toReversed())];
+}
+
+const cross = (o: IsoPoint, a: IsoPoint, b: IsoPoint): number =>
+  (a.rightMm - o.rightMm) * (b.downMm - o.downMm) - (a.downMm - o.downMm) * (b.rightMm - o.rightMm);
+
+function middleOf(points: readonly IsoPoint[]): IsoPoint {
+  if (points.length === 0) return { rightMm: 0, downMm: 0 };
+  const rights = points.map(({ rightMm }) => rightMm);
+  const downs = points.map(({ downMm }) => downMm);
+  return { rightMm: (Math.min(...rights) + Math.max(...rights)) / 2, downMm: (Math.min(...downs) + Math.max(...downs)) / 2 };
+}

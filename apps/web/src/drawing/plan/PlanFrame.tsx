@@ -1,0 +1,55 @@
+import { useMemo } from "react";
+import type { Scheme } from "@cornerway/schema";
+import { placeContainer, solidCorners } from "@cornerway/engine";
+import { ink } from "../../look/ink.ts";
+import { gridOf } from "../grid/grid-lines.ts";
+import { GridLines } from "../grid/GridLines.tsx";
+import { xToPx, yToPx } from "../paper-to-px.ts";
+import { px } from "../px-path.ts";
+import { toScreen, project, type ViewTransform } from "../view-transform.ts";
+
+/** Px the grid runs past the building, and from there to its circles. */
+const pastPx = 12;
+const radiusPx = 8.5;
+
+/** Grid lines with their circles at the top and at the left, and north. */
+export function PlanFrame({ scheme, view, revisionLetters }: { scheme: Scheme; view: ViewTransform; revisionLetters: readonly string[] }) {
+  const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
+  const corners = scheme.containers.flatMap((container) => solidCorners(placeContainer(container))).map((corner) => toScreen(view, project("plan", corner)));
+  if (corners.length === 0) return null;
+  const left = Math.min(...corners.map(({ xPx }) => xPx));
+  const right = Math.max(...corners.map(({ xPx }) => xPx));
+  const top = Math.min(...corners.map(({ yPx }) => yPx));
+  const foot = Math.max(...corners.map(({ yPx }) => yPx));
+  return (
+    <g aria-hidden="true">
+      <GridLines
+        upright
+        radiusPx={radiusPx}
+        lines={grid.numbers.map(({ label, atMm }) => ({ label, atPx: xToPx(view, atMm) }))}
+        bubblePx={top - pastPx - radiusPx}
+        toPx={foot + pastPx}
+      />
+      <GridLines
+        upright={false}
+        radiusPx={radiusPx}
+        lines={grid.letters.map(({ label, atMm }) => ({ label, atPx: yToPx(view, atMm) }))}
+        bubblePx={left - pastPx - radiusPx - 10}
+        toPx={right + pastPx}
+      />
+      <NorthArrow xPx={right + 40} yPx={top + 12} turnDeg={-scheme.site.northMdeg / 1000} />
+    </g>
+  );
+}
+
+function NorthArrow({ xPx, yPx, turnDeg }: { xPx: number; yPx: number; turnDeg: number }) {
+  return (
+    <g transform={`translate(${px(xPx)} ${px(yPx)}) rotate(${turnDeg})`}>
+      <circle r={11} fill="none" stroke={ink.ink} strokeWidth={1.1} />
+      <path d="M0 -17L5.4 8L0 4.6L-5.4 8Z" fill={ink.ink} />
+      <text y={-20} textAnchor="middle" fontSize={11} fontWeight={600}>
+        N
+      </text>
+    </g>
+  );
+}

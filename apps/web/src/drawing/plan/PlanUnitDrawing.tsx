@@ -1,0 +1,115 @@
+import { memo } from "react";
+import { hatchFill } from "../../look/hatch.ts";
+import { dash, ink, verdictInk } from "../../look/ink.ts";
+import { DrawnElement } from "../DrawnElement.tsx";
+import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
+import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
+import { sameDrawn } from "../same-drawn.ts";
+import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
+import { foldedSheet } from "./folded-sheet.ts";
+import { onWall, type PlanUnit, type PlanWall, type WallRun } from "./plan-model.ts";
+
+/** A unit cut in plan: folded sheets, corner posts solid, openings with their jambs. */
+export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & ElementSetting) {
+  const { view, nameOf, selectedId, hoveredId, entryId, verdicts } = setting;
+  const { id } = unit.container;
+  const openings = unit.walls.flatMap((wall) => wall.openings.map((hole) => ({ wall, hole })));
+  return (
+    <DrawnElement id={id} kind="container" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)}>
+      <UnitPlan unit={unit} view={view} hovered={hoveredId === id} />
+      {openings.length > 0 && (
+        <g role="group">
+          {openings.map(({ wall, hole }) => (
+            <DrawnElement
+              key={hole.opening.id}
+              id={hole.opening.id}
+              kind="opening"
+              label={nameOf(hole.opening.id)}
+              level={2}
+              selected={selectedId === hole.opening.id}
+              entry={entryId === hole.opening.id}
+              rect={boundsPx(bandOf(wall, hole, 130), view)}
+            >
+              <HolePlan wall={wall} hole={hole} view={view} verdict={verdicts.get(hole.opening.id)} />
+            </DrawnElement>
+          ))}
+        </g>
+      )}
+    </DrawnElement>
+  );
+}
+
+const UnitPlan = memo(function UnitPlan({ unit, view, hovered }: { unit: PlanUnit; view: ViewTransform; hovered: boolean }) {
+  const runs = unit.walls.flatMap((wall) => wall.sheet.map((run) => ({ wall, run })));
+  const line = (wall: PlanWall, run: WallRun) => polylinePath([onWall(wall, run.fromMm), onWall(wall, run.toMm)].map((point) => toScreen(view, point)));
+  return (
+    <>
+      <path d={polygonPath(unit.outline.map((point) => toScreen(view, point)))} fill={hovered ? ink.slip : ink.paper} />
+      <path d={runs.map(({ wall, run }) => foldedSheet(wall, run, view)).join("")} fill="none" stroke={ink.ink} strokeWidth={0.7} strokeLinejoin="round" />
+      <path d={runs.map(({ wall, run }) => line(wall, run)).join("")} stroke={ink.ink} strokeWidth={1.5} />
+      <path d={unit.walls.flatMap((wall) => cornerPosts(wall, unit)).map((corner) => polygonPath(corner.map((point) => toScreen(view, point)))).join("")} fill={ink.ink} />
+    </>
+  );
+}, sameDrawn);
+
+type Hole = PlanWall["openings"][number];
+
+const HolePlan = memo(function HolePlan({ wall, hole, view, verdict }: { wall: PlanWall; hole: Hole; view: ViewTransform; verdict: ElementVerdict | undefined }) {
+  const at = (along: number, inward: number) => toScreen(view, onWall(wall, along, inward));
+  const across = polylinePath([at(hole.fromMm, 0), at(hole.toMm, 0)]);
+  const jambMm = 3000 / view.pxPerM;
+  const jamb = (along: number) => polylinePath([at(along, -jambMm), at(along, jambMm)]);
+  const out = hole.opening.use === "open-wall";
+  const hatched = verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
+  return (
+    <>
+      <path d={across} stroke={ink.ink} strokeWidth={out ? 0.9 : 0.6} strokeDasharray={out || !hole.cut ? dash.hidden : undefined} />
+      {hole.cut && !out && <path d={jamb(hole.fromMm) + jamb(hole.toMm)} stroke={ink.ink} strokeWidth={1.2} strokeLinecap="round" />}
+      {hole.cut && hole.opening.use === "door" && <path d={leafSwing(wall, hole, view)} fill="none" stroke={ink.graphite} strokeWidth={0.5} />}
+      {hatched && (
+        <path
+          d={polygonPath(bandOf(wall, hole, 4500 / view.pxPerM).map((point) => toScreen(view, point)))}
+          fill={hatchFill(verdict.verdict, "small", verdict.screening ? "pencil" : "ink")}
+          stroke={verdictInk[verdict.verdict]}
+          strokeWidth={verdict.screening ? 0.75 : 1.1}
+        />
+      )}
+    </>
+  );
+}, sameDrawn);
+
+/** The quarter circle a single leaf swings through; wider doors fold or slide and have none. */
+function leafSwing(wall: PlanWall, { fromMm, toMm }: WallRun, view: ViewTransform): string {
+  const wide = toMm - fromMm;
+  if (wide > 1250) return "";
+  const hinge = toScreen(view, onWall(wall, fromMm));
+  const arc = Array.from({ length: 9 }, (_, step) => {
+    const turn = (step / 8) * (Math.PI / 2);
+    return toScreen(view, onWall(wall, fromMm + Math.cos(turn) * wide, Math.sin(turn) * wide));
+  });
+  return polylinePath([...arc, hinge]);
+}
+
+/** The two corner posts at the ends of a wall, as quadrilaterals. */
+function cornerPosts(wall: PlanWall, { placed }: PlanUnit): ViewPoint[][] {
+  const { fitting } = placed.dimensions;
+  const long = wall.lengthMm === placed.dimensions.lengthMm;
+  const [along, inward] = long ? [fitting.lengthMm, fitting.widthMm] : [fitting.widthMm, fitting.lengthMm];
+  const box = (from: number) => [onWall(wall, from), onWall(wall, from + along), onWall(wall, from + along, inward), onWall(wall, from, inward)];
+  return [box(0), box(wall.lengthMm - along)];
+}
+
+const bandOf = (wall: PlanWall, { fromMm, toMm }: WallRun, halfMm: number): ViewPoint[] => [
+  onWall(wall, fromMm, -halfMm),
+  onWall(wall, toMm, -halfMm),
+  onWall(wall, toMm, halfMm),
+  onWall(wall, fromMm, halfMm),
+];
+
+export function boundsPx(points: readonly ViewPoint[], view: ViewTransform): RectPx {
+  const at = points.map((point) => toScreen(view, point));
+  const left = Math.min(...at.map(({ xPx }) => xPx));
+  const top = Math.min(...at.map(({ yPx }) => yPx));
+  return { xPx: left, yPx: top, widthPx: Math.max(...at.map(({ xPx }) => xPx)) - left, heightPx: Math.max(...at.map(({ yPx }) => yPx)) - top };
+}

@@ -1,0 +1,25 @@
+import { toScreen, type ViewTransform } from "../view-transform.ts";
+import type { PathStroke } from "./path-strokes.ts";
+import type { PenRun } from "./ruling-pen.ts";
+import { strokeWidthPx } from "./stroke-width.ts";
+
+/** Length of the stub drawn for a seat, px. */
+const stubPx = 24;
+
+/** Where the pen runs for a stroke, px of the field. Its widths are the forces at its two ends; uplift counts as force. */
+export function strokeRun({ stretch, from, to, stub }: PathStroke, view: ViewTransform): PenRun {
+  const head = toScreen(view, from);
+  const foot = toScreen(view, to);
+  return {
+    from: stub ? foot : head,
+    to: stub ? { xPx: foot.xPx, yPx: foot.yPx + stubPx } : foot,
+    widthFromPx: strokeWidthPx(Math.abs(stretch.forceTopKn), view.pxPerM),
+    widthToPx: strokeWidthPx(Math.abs(stretch.forceFootKn), view.pxPerM),
+  };
+}
+
+/** The figure of a stroke: whole kN; what pulls upwards says so. */
+export const forceFigure = (forceKn: number): string => {
+  const whole = Math.round(Math.abs(forceKn));
+  return forceKn < 0 && whole > 0 ? `${whole} kN up` : `${whole} kN`;
+};
