@@ -53,7 +53,8 @@ async function must(step) {
 /** @param {string} output */
 function firstError(output) {
   const lines = output.split("\n").filter((line) => line.trim() !== "");
-  return (lines.find((line) => /error/i.test(line)) ?? lines.at(-1) ?? "no output").trim();
+  const reason = lines.find((line) => /error\b.*\S/i.test(line) && !line.trimEnd().endsWith(":")); // headings end so
+  return (reason ?? lines.at(-1) ?? "no output").trim();
 }
 
 /**

@@ -43,7 +43,7 @@ export async function launchCluster(plan: LaunchPlan): Promise<LaunchedCluster> 
 async function tryLaunch(plan: LaunchPlan): Promise<LaunchedCluster | { output: string }> {
   const port = await freePort();
   const url = plan.urlAt(port);
-  const log = openSync(plan.logFile, "a");
+  const log = openSync(plan.logFile, "a", 0o600);
   const logStart = statSync(plan.logFile).size;
   // A session of its own: Ctrl-C in the terminal must not end the database before the requests in flight are written.
   const child = spawn(path.join(plan.programs.folder, "bin", "postgres"), serverWords(plan, port), {
