@@ -41,11 +41,17 @@ export interface TestService {
   close(): Promise<void>;
 }
 
-/** The real service on a database of its own. `environment` overrides what its configuration reads. */
-export async function startService(environment: Record<string, string> = {}): Promise<TestService> {
+/**
+ * The real service on a database of its own. `environment` overrides what its configuration reads; `way` gives another
+ * way to its database.
+ */
+export async function startService(
+  environment: Record<string, string> = {},
+  way: (url: string) => Promise<string> = async (url) => url,
+): Promise<TestService> {
   const database = await freshDatabase();
   const log: string[] = [];
-  const config = readConfig({ DATABASE_URL: database.serviceUrl, WEB_ROOT: "/nowhere", ...environment });
+  const config = readConfig({ DATABASE_URL: await way(database.serviceUrl), WEB_ROOT: "/nowhere", ...environment });
   const app = await buildApp(config, { write: (line) => void log.push(line) });
   await app.ready();
   const owner = openDatabase(database.ownerUrl);
