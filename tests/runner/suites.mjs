@@ -7,7 +7,7 @@ import { Stopped } from "../../apps/api/start/start-failure.mjs";
 import { readTally } from "./read-tally.mjs";
 
 /** Projects of vitest.config.ts, quickest answer first. */
-const SUITES = ["schema", "engine", "rules", "web", "api", "lifecycle", "journeys"];
+export const SUITES = ["schema", "engine", "rules", "web", "api", "two-process", "lifecycle", "journeys"];
 
 const RESULTS = path.join(CLONE, "test-results");
 const LONGEST_SUITE_MS = 12 * 60_000;
