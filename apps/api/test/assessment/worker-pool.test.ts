@@ -1,0 +1,68 @@
+import { assess } from "@cornerway/engine";
+import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
+import { afterEach, describe, expect, it } from "vitest";
+import { WorkerPool } from "../../src/assessment/worker-pool.ts";
+import { digestOfScheme } from "../../src/services/digest-of-scheme.ts";
+import { unit } from "../support/sample.ts";
+
+const pools: WorkerPool[] = [];
+afterEach(() => Promise.all(pools.splice(0).map((pool) => pool.close())));
+
+function open(options: ConstructorParameters<typeof WorkerPool>[0]): WorkerPool {
+  const pool = new WorkerPool(options);
+  pools.push(pool);
+  return pool;
+}
+
+const schemeOf = (count: number): Scheme => ({
+  ...emptyScheme,
+  containers: Array.from({ length: count }, (_, n) => unit(n + 1)).sort((a, b) => (a.id < b.id ? -1 : 1)),
+});
+const taskOf = (scheme: Scheme) => ({ scheme, contentDigest: digestOfScheme(scheme) });
+const beside = (file: string) => new URL(file, import.meta.url);
+
+describe("WorkerPool", () => {
+  it("gives the engine's own answer, bound to its content", async () => {
+    const scheme = schemeOf(3);
+    const { contentDigest } = taskOf(scheme);
+    const assessment = assess(scheme);
+    expect(await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme))).toEqual({
+      ...{ ok: true, assessment, resultDigest: resultDigest(contentDigest, assessment) },
+    });
+  });
+
+  it("answers more tasks than it has threads, each its own", async () => {
+    const pool = open({ threads: 2, limitMs: 20_000 });
+    const answers = await Promise.all([1, 2, 3, 4, 5, 6].map((count) => pool.assess(taskOf(schemeOf(count)))));
+    expect(answers.map((answer) => (answer.ok ? answer.assessment.units.length : answer.why))).toEqual([1, 2, 3, 4, 5, 6]);
+  });
+
+  it("leaves the event loop free while a thread works", async () => {
+    const pool = open({ threads: 1, limitMs: 400, entry: beside("./never-answers.mjs") });
+    const work = pool.assess(taskOf(schemeOf(1)));
+    const from = Date.now();
+    await new Promise((resume) => setTimeout(resume, 50));
+    expect(Date.now() - from).toBeLessThan(250);
+    await work;
+  });
+
+  it("ends a thread that passes the limit and goes on with the next task in another one", async () => {
+    const pool = open({ threads: 1, limitMs: 200, entry: beside("./never-answers.mjs") });
+    const both = await Promise.all([pool.assess(taskOf(schemeOf(1))), pool.assess(taskOf(schemeOf(2)))]);
+    expect(both).toEqual([1, 2].map(() => ({ ok: false, why: "no answer within 0.2 s" })));
+  });
+
+  it("says what the engine stopped with", async () => {
+    const pool = open({ threads: 1, limitMs: 5000, entry: beside("./throws.mjs") });
+    expect(await pool.assess(taskOf(schemeOf(1)))).toEqual({ ok: false, why: "the engine stopped: singular" });
+  });
+
+  it("rejects what it has not done when it is closed, so that it is not taken for a failure of the engine", async () => {
+    const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./never-answers.mjs") });
+    const [running, queued] = [pool.assess(taskOf(schemeOf(1))), pool.assess(taskOf(schemeOf(2)))];
+    const outcomes = Promise.allSettled([running, queued]);
+    await pool.close();
+    expect((await outcomes).map(({ status }) => status)).toEqual(["rejected", "rejected"]);
+    await expect(pool.assess(taskOf(schemeOf(1)))).rejects.toThrow("closed");
+  });
+});
