@@ -1,0 +1,58 @@
+import type { Scheme } from "@cornerway/schema";
+import { containerDimensions } from "../catalog/container-dimensions.ts";
+import { gravity } from "../catalog/gravity.ts";
+import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
+import type { LoadingInputs } from "./loading-inputs.ts";
+
+/** How much of the dead load is there: all of it at its heaviest, the least there can be, or units before fit-out. */
+export type DeadState = "most" | "least" | "bare";
+
+/**
+ * Dead load in one state. `most` takes the upper tare with finishes, plant and added steel; `least` the lower tare with added steel and
+ * finishes but without plant, which may not be there yet; `bare` the lower tare alone, as units stand on the day they arrive.
+ */
+export function deadCase(scheme: Scheme, inputs: LoadingInputs, state: DeadState): ActionCase {
+  return {
+    id: `D ${state}`,
+    symbol: "D",
+    loads: [
+      ...scheme.containers.map(({ id, type }): ActionLoad => ({
+        kind: "own weight",
+        containerId: id,
+        weightN: tareN(type, state),
+      })),
+      ...(state === "bare" ? [] : [...finishes(scheme), ...steel(inputs)]),
+      ...(state === "most" ? plant(inputs) : []),
+    ],
+  };
+}
+
+/** Tare of a type, N: the upper end of its range only where weight is unfavourable. */
+export function tareN(type: Scheme["containers"][number]["type"], state: DeadState): number {
+  const { least, most } = containerDimensions(type).tareKg;
+  return (state === "most" ? most : least) * gravity.value;
+}
+
+function finishes(scheme: Scheme): ActionLoad[] {
+  const types = new Map(scheme.containers.map(({ id, type }) => [id, type]));
+  return scheme.loads.flatMap(({ containerId, surface, case: kind, pressurePa }): ActionLoad[] => {
+    const type = types.get(containerId);
+    if (type === undefined || kind !== "finish") return [];
+    return [
+      { kind: "on", containerId, surface, patch: evenPatch(containerDimensions(type).face(surface), pressurePa) },
+    ];
+  });
+}
+
+const steel = ({ addedSteel }: LoadingInputs): ActionLoad[] =>
+  addedSteel.map(({ elementId, at, weightN }) => ({ kind: "point", elementId, at, xN: 0, yN: 0, zN: -weightN }));
+
+const plant = (inputs: LoadingInputs): ActionLoad[] =>
+  inputs.plant.map(({ containerId, at, weightN }) => ({
+    kind: "point",
+    elementId: containerId,
+    at,
+    xN: 0,
+    yN: 0,
+    zN: -weightN,
+  }));
