@@ -19,7 +19,11 @@ const PLANTED: [source: string, what: string][] = [
   ["globalThis.Math.sin(1);", "globalThis"],
   ["crypto.randomUUID();", "crypto"],
   ["console.log(1);", "console"],
-  ["setTimeout(run, 1);", "setTimeout"],
+  ["setTimeout(draw, 1);", "setTimeout"],
+  ["const later = new Promise(run);", "Promise"],
+  ["fetch(address);", "fetch"],
+  ["const page = window.innerWidth;", "window"],
+  ["export function f(Date) { return Date; } Date.now();", "Date"],
   ["new Intl.NumberFormat();", "Intl"],
   ["(1).toLocaleString();", "toLocaleString"],
   ["names.sort((a, b) => a.localeCompare(b));", "localeCompare"],
@@ -44,7 +48,12 @@ it("determinismBreaches lets exact functions, own modules and types of the schem
     export const lengthMm = Math.sqrt(4) + Math.abs(-1) + Math.min(1, 2) + Math.max(1, 2) + Math.floor(1.5) + Math.ceil(1.5);
     export const rest = Math.round(1.5) + Math.trunc(1.5) + Math.sign(-1) + Math.fround(1.5) + Math.imul(2, 3) + Math.PI * sin(1);
     export const row = { Date: 1, process: 2 };
-    export const read = row.Date + row.process;
+    export function turned({ global, self }: { global: number; self: number }, window: Float64Array): number {
+      for (const name of Object.keys(row)) if (Number.isNaN(Number(name))) throw new RangeError(name);
+      return global + self + (window[0] ?? 0);
+    }
+    const { Date: day } = row;
+    export const read = row.Date + row.process + day;
     // Math.sin and x ** 2 in a comment, "Math.cos" in a text
     export const text = "Math.cos ** Date";
   `;

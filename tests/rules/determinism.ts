@@ -12,32 +12,50 @@ const EXACT_MATH = new Set([
   ..."PI E LN2 LN10 LOG2E LOG10E SQRT2 SQRT1_2".split(" "),
 ]);
 
-const OUTSIDE_WORLD = new Set(
-  `Date Intl Temporal performance process crypto console globalThis global window self navigator fetch eval Function WeakRef
-   FinalizationRegistry SharedArrayBuffer Atomics setTimeout setInterval setImmediate queueMicrotask require module`.split(
-    /\s+/,
-  ),
+// What ECMA-262 defines for every machine alike. Anything else that no declaration in the file stands behind comes from
+// the host (console, process, crypto), from the clock (Date, performance) or from the locale (Intl).
+const SAME_EVERYWHERE = new Set(
+  `Math Number String Boolean Object Array Map Set JSON Symbol BigInt Infinity NaN undefined arguments
+   ArrayBuffer DataView Float32Array Float64Array Int8Array Int16Array Int32Array Uint8Array Uint8ClampedArray Uint16Array
+   Uint32Array BigInt64Array BigUint64Array Error TypeError RangeError SyntaxError`.split(/\s+/),
 );
 
 const LOCALE_BOUND = /^(toLocale\w*|localeCompare)$/;
 
-/** Finds what the engine may not use: approximated functions, `**`, time, chance, locale, and imports from outside. */
+/** Finds what the engine may not use: approximated functions, `**`, time, chance, locale, host, and imports from outside. */
 export function determinismBreaches(source: string, fileName: string): DeterminismBreach[] {
-  const file = ts.createSourceFile(fileName, source, ts.ScriptTarget.ES2023, true);
+  const { file, checker } = alone(source, fileName);
   const breaches: DeterminismBreach[] = [];
   const visit = (node: ts.Node): void => {
-    const what = breachOf(node);
-    if (what !== undefined)
+    const what = breachOf(node, checker);
+    if (what !== undefined) {
       breaches.push({ line: file.getLineAndCharacterOfPosition(node.getStart(file)).line + 1, what });
+    }
     node.forEachChild(visit);
   };
   visit(file);
   return breaches;
 }
 
-function breachOf(node: ts.Node): string | undefined {
+/** The file without the language's own declarations: only what it declares or imports itself then has a symbol. */
+function alone(source: string, fileName: string): { file: ts.SourceFile; checker: ts.TypeChecker } {
+  const file = ts.createSourceFile(fileName, source, ts.ScriptTarget.ES2023, true);
+  const host: ts.CompilerHost = {
+    ...ts.createCompilerHost({}),
+    getSourceFile: (name) => (name === fileName ? file : undefined),
+    fileExists: (name) => name === fileName,
+  };
+  const program = ts.createProgram(
+    [fileName],
+    { noLib: true, noResolve: true, types: [], target: ts.ScriptTarget.ES2023 },
+    host,
+  );
+  return { file, checker: program.getTypeChecker() };
+}
+
+function breachOf(node: ts.Node, checker: ts.TypeChecker): string | undefined {
   if (ts.isBinaryExpression(node)) return powerOperator(node);
-  if (ts.isIdentifier(node)) return outsideName(node);
+  if (ts.isIdentifier(node)) return outsideName(node, checker);
   if (ts.isPropertyAccessExpression(node)) return LOCALE_BOUND.test(node.name.text) ? node.name.text : undefined;
   if (ts.isElementAccessExpression(node)) return localeByText(node);
   if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) return foreignImport(node);
@@ -50,10 +68,23 @@ function powerOperator({ operatorToken }: ts.BinaryExpression): string | undefin
   return operatorToken.kind === ts.SyntaxKind.AsteriskAsteriskEqualsToken ? "**=" : undefined;
 }
 
-function outsideName(node: ts.Identifier): string | undefined {
-  if (isNameOfMember(node) || isTypeName(node)) return undefined;
+function outsideName(node: ts.Identifier, checker: ts.TypeChecker): string | undefined {
+  if (isMemberName(node) || ts.isPartOfTypeNode(node) || isDeclaredHere(node, checker)) return undefined;
   if (node.text === "Math") return mathUse(node);
-  return OUTSIDE_WORLD.has(node.text) ? node.text : undefined;
+  return SAME_EVERYWHERE.has(node.text) ? undefined : node.text;
+}
+
+/** In `row.Date` and `const { Date: day } = row` the word is only a label. */
+function isMemberName(node: ts.Identifier): boolean {
+  const { parent } = node;
+  return (
+    (ts.isPropertyAccessExpression(parent) && parent.name === node) ||
+    (ts.isBindingElement(parent) && parent.propertyName === node)
+  );
+}
+
+function isDeclaredHere(node: ts.Identifier, checker: ts.TypeChecker): boolean {
+  return (checker.getSymbolAtLocation(node)?.declarations?.length ?? 0) > 0;
 }
 
 /** `Math` must be followed by the plain name of an exact member; handed on whole it could reach any. */
@@ -61,20 +92,6 @@ function mathUse(node: ts.Identifier): string | undefined {
   const { parent } = node;
   if (!ts.isPropertyAccessExpression(parent) || parent.expression !== node) return "Math handed on whole";
   return EXACT_MATH.has(parent.name.text) ? undefined : `Math.${parent.name.text}`;
-}
-
-/** In `a.Date`, `{ Date: 1 }` and the like the word is only a label. */
-function isNameOfMember(node: ts.Identifier): boolean {
-  const { parent } = node;
-  if (ts.isPropertyAccessExpression(parent) || ts.isQualifiedName(parent)) return parent.getLastToken() === node;
-  return (
-    (ts.isPropertyAssignment(parent) || ts.isPropertySignature(parent) || ts.isPropertyDeclaration(parent)) &&
-    parent.name === node
-  );
-}
-
-function isTypeName(node: ts.Identifier): boolean {
-  return ts.isTypeReferenceNode(node.parent);
 }
 
 function localeByText({ argumentExpression }: ts.ElementAccessExpression): string | undefined {
