@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     projects: [
       { ...source, test: { name: "schema", include: ["packages/schema/test/**/*.test.ts"] } },
-      { ...source, test: { name: "engine", include: ["packages/engine/test/**/*.test.ts"], testTimeout: 60_000 } },
+      { ...source, test: { name: "engine", include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts"], testTimeout: 60_000 } },
       { ...source, test: { name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
       { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
       {

@@ -1,0 +1,86 @@
+import { assess } from "@cornerway/engine";
+import { applyOperations, Operation, readScheme, type Scheme } from "@cornerway/schema";
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import { z } from "zod";
+import { bearingOf, factsOf, reactionOf, verdictOf } from "../support/marks-of.ts";
+
+const read = (name: string): unknown =>
+  JSON.parse(readFileSync(new URL(`../../shared/demo/${name}`, import.meta.url), "utf8"));
+
+function demo(): Scheme {
+  const reading = readScheme(read("scheme.json"));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.fields));
+  return reading.scheme;
+}
+
+function withTwoPosts(): Scheme {
+  const applied = applyOperations(demo(), z.array(Operation).parse(read("two-posts.json")));
+  if (!applied.ok) throw new Error(JSON.stringify(applied.refusal));
+  return applied.scheme;
+}
+
+// T1 (40 ft high cube, turned south) lies with its centre at y = −2389 mm. It bears in the north by its fittings on F2's
+// rail, y = −2389 + 5992.5 = 3603.5, and in the south where its bottom rails cross F1's south top rail, whose axis lies
+// 30 mm inside F1's face at −1219: y = −1189. Its load comes down 2389 − 1189 = 1200 mm outside that line.
+// Load: tare 39.240 + 1.0 kPa + 2.4 kPa floor + 1.0 kPa roof on 12.192 × 2.438 = 29.724 m²: 39.240 + 4.4 × 29.724 =
+// 170.026 kN. Held down at its tail it would pull 170.026 × 1200 / (3603.5 + 1189) = 42.573 kN there.
+
+it("T1 tips over to the south: its 170.0 kN come down 1.20 m outside F1's wall", () => {
+  const assessment = assess(demo());
+  expect(assessment.verdict).toBe("does not work");
+  const [tips] = factsOf(assessment, "tips-over");
+  expect(tips).toMatchObject({ elements: ["t1"], outsideMm: 1200, towards: "south", verdict: "does not work" });
+  expect(tips?.weightKn).toBeCloseTo(170.026, 3);
+  const tailKn = ["front-left", "front-right"].reduce(
+    (sum, name) => sum + (bearingOf(assessment, `t1:${name}`)?.forceKn ?? 0),
+    0,
+  );
+  expect(tailKn).toBeCloseTo(-42.573, 2);
+});
+
+it("half of what T1 puts on F1 comes down over the door D3: (170.026 + 42.573)/2 = 106.300 kN", () => {
+  const [over] = factsOf(assess(demo()), "load-over-opening");
+  expect(over).toMatchObject({ elements: ["d3", "f1", "t1"], railCut: false, verdict: "not checked" });
+  expect(over?.forceKn).toBeCloseTo(106.3, 2);
+});
+
+it("two posts on pads under its south corners hold it: nothing tips, nothing comes down over D3", () => {
+  const assessment = assess(withTwoPosts());
+  expect(assessment.verdict).toBe("not checked");
+  expect(factsOf(assessment, "tips-over")).toEqual([]);
+  expect(factsOf(assessment, "load-over-opening")).toEqual([]);
+  expect(verdictOf(assessment, "t1")).toBe("not checked");
+});
+
+it("T1 is then held at its four corners, a quarter of 170.026 = 42.507 kN on each; the posts take theirs to their pads", () => {
+  const assessment = assess(withTwoPosts());
+  expect(factsOf(assessment, "post-carries").map(({ forceKn, holds }) => [forceKn, holds])).toEqual([
+    [42.507, ["t1"]],
+    [42.507, ["t1"]],
+  ]);
+  expect(reactionOf(assessment, "b11")).toBeCloseTo(42.507, 3);
+  expect(reactionOf(assessment, "b12")).toBeCloseTo(42.507, 3);
+  expect(assessment.statics.residualKn).toBe(0);
+});
+
+it("a mark that both schemes have keeps its name, so that what was written about it stays with it", () => {
+  const before = assess(demo()).marks.map(({ id }) => id);
+  const after = new Set(assess(withTwoPosts()).marks.map(({ id }) => id));
+  const gone = before.filter((id) => !after.has(id));
+  expect(gone).toEqual(["tips-over:t1", "load-over-opening:d3+f1+t1"]);
+});
+
+it("the demo has what it is to show: an overhang, a turned unit, a wall out between two units, units that work as built", () => {
+  const assessment = assess(demo());
+  expect(factsOf(assessment, "overhang").map(({ elements, lengthMm }) => [elements[0], lengthMm])).toEqual([
+    ["f1", 3000],
+  ]);
+  expect(factsOf(assessment, "borne-on-rail").some(({ turned }) => turned)).toBe(true);
+  expect(factsOf(assessment, "wall-out").map(({ joins }) => joins)).toEqual([true, true]);
+  expect(assessment.units.filter(({ verdict }) => verdict === "works as built").map(({ id }) => id)).toEqual([
+    "f4",
+    "g4",
+  ]);
+  expect(new Set(assessment.units.map(({ storey }) => storey))).toEqual(new Set([0, 1, 2]));
+});
