@@ -14,11 +14,14 @@ type DrawnElementProps = {
   /** Bounds for the double outline that shows focus and choice; also the least target. */
   rect: RectPx;
   noteId?: string | undefined;
+  /** True in a drawing that is only looked at: no item, no focus. */
+  still?: boolean | undefined;
   children: ReactNode;
 };
 
 /** An element of the drawing: a tree item that can be pointed at, focused and read out. */
-export function DrawnElement({ id, kind, label, selected, entry, level, rect, noteId, children }: DrawnElementProps) {
+export function DrawnElement({ id, kind, label, selected, entry, level, rect, noteId, still = false, children }: DrawnElementProps) {
+  if (still) return <g>{children}</g>;
   return (
     <g
       className="drawn-element"

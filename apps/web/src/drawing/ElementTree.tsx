@@ -8,11 +8,13 @@ type ElementTreeProps = Handlers & {
   label: string;
   /** Site place of a px of the field on an element, in the depth the view gives it. */
   locate: (id: string, kind: ElementKind, at: ScreenPoint) => Pick<PickedElement, "at" | "face">;
+  still?: boolean | undefined;
   children: ReactNode;
 };
 
 /** The tree of a view's elements. One set of handlers for all of them, so that a redraw makes no new ones. */
-export function ElementTree({ label, locate, children, ...on }: ElementTreeProps) {
+export function ElementTree({ label, locate, still = false, children, ...on }: ElementTreeProps) {
+  if (still) return <g>{children}</g>;
   return (
     <g
       className="element-tree"

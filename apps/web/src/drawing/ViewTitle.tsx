@@ -12,10 +12,10 @@ export const ViewTitle = memo(function ViewTitle({ number, title, remark, xPx, y
   return (
     <g className="view-title">
       <circle cx={px(xPx)} cy={px(yPx)} r={12} fill={ink.paper} stroke={ink.ink} strokeWidth={weight.edge} />
-      <text x={px(xPx)} y={px(yPx + 4.6)} textAnchor="middle" fontSize={13} fontWeight={600}>
+      <text x={px(xPx)} y={px(yPx + 4.6)} textAnchor="middle" fontSize={13} fontWeight={600} fill={ink.ink}>
         {number}
       </text>
-      <text x={px(xPx + 20)} y={px(yPx - 3)} fontSize={15} fontWeight={500} letterSpacing="0.07em">
+      <text x={px(xPx + 20)} y={px(yPx - 3)} fontSize={15} fontWeight={500} letterSpacing="0.07em" fill={ink.ink}>
         {capitals}
       </text>
       <path d={`M${px(xPx + 12)} ${px(yPx + 2)}H${px(right)}`} stroke={ink.ink} strokeWidth={weight.profile} strokeLinecap="round" />

@@ -9,7 +9,7 @@ export function Triangle({ letter, current = false, sizePx = 18 }: { letter: str
         strokeWidth="1.4"
         strokeLinejoin="round"
       />
-      <text x="12" y="18" textAnchor="middle" fontSize={letter.length > 1 ? 9 : 11} fontWeight="600">
+      <text x="12" y="18" textAnchor="middle" fontSize={letter.length > 1 ? 9 : 11} fontWeight="600" fill="var(--ink)">
         {letter}
       </text>
     </svg>

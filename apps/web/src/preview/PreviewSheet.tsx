@@ -70,7 +70,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             <ElevationView {...shared} transform={views.elevation.transform} side={side} levelLinesFromPx={0} figures />
             <PlanView {...shared} transform={views.plan.transform} storey={storey} />
             <IsometricView {...shared} transform={views.isometric.transform} />
-            <ViewTitle number={1} title={`${side} elevation`} remark="1:100 · stroke width is force, dead and imposed" xPx={28} yPx={views.plan.rect.topPx - 8} />
+            <ViewTitle number={1} title={`${side} elevation`} remark="1:100 · stroke width is force, dead and imposed" xPx={28} yPx={views.plan.rect.topPx - 20} />
             <ViewTitle number={2} title="Plan, first floor" remark="1:200 · cut at +4.10" xPx={28} yPx={place.heightPx - 24} />
             <ViewTitle number={3} title="From the south-east" remark="isometric · not to scale" xPx={views.isometric.rect.leftPx + 10} yPx={place.heightPx - 24} />
           </svg>

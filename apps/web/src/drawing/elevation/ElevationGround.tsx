@@ -11,7 +11,7 @@ export const groundBeyondPx = 46;
 
 /** The ground with its pads, and the people that give the scale. */
 export function ElevationGround({ model, figures, ...setting }: { model: ElevationModel; figures: boolean } & ElementSetting) {
-  const { view, nameOf, selectedId, entryId } = setting;
+  const { view, nameOf, selectedId, entryId, still } = setting;
   const groundPx = yToPx(view, model.groundMm);
   const fromPx = xToPx(view, model.extent?.u0Mm ?? -6100) - groundBeyondPx;
   const toPx = xToPx(view, model.extent?.u1Mm ?? 6100) + groundBeyondPx;
@@ -31,8 +31,9 @@ export function ElevationGround({ model, figures, ...setting }: { model: Elevati
             selected={selectedId === place.pad.id}
             entry={entryId === place.pad.id}
             rect={rect}
+            still={still}
           >
-            <PadSection rect={rect} seed={place.pad.id} />
+            <PadSection rect={rect} seed={place.pad.id} behind={place.behind} />
           </DrawnElement>
         );
       })}
@@ -40,18 +41,35 @@ export function ElevationGround({ model, figures, ...setting }: { model: Elevati
   );
 }
 
-/** Two people where the ground is free, a tree at the other end; never over a member, never more than three. */
-function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: number; view: ElementSetting["view"] }) {
+type FigurePlace = { peopleMm: number; treeMm: number | null };
+
+/** Ground free beside or under the building that is wide enough for two people, mm. */
+const freeMm = 1900;
+
+/**
+ * People where an overhang or the ground leaves room, a tree on the other side; never over a member, never more than
+ * three, and clear of the heights at the right.
+ */
+export function figurePlace(model: ElevationModel): FigurePlace | null {
   if (model.extent === null) return null;
+  const { u0Mm, u1Mm } = model.extent;
   const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);
-  const right = xToPx(view, Math.max(...low.map(({ u1Mm }) => u1Mm), model.extent.u0Mm));
-  const left = xToPx(view, Math.min(...low.map(({ u0Mm }) => u0Mm), model.extent.u1Mm));
+  const right = Math.max(...low.map((face) => face.u1Mm), u0Mm);
+  const left = Math.min(...low.map((face) => face.u0Mm), u1Mm);
+  if (u1Mm - right > freeMm) return { peopleMm: right + (u1Mm - right) * 0.6, treeMm: left - 800 };
+  if (left - u0Mm > freeMm) return { peopleMm: left - (left - u0Mm) * 0.6, treeMm: null };
+  return { peopleMm: left - 650, treeMm: null };
+}
+
+function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: number; view: ElementSetting["view"] }) {
+  const place = figurePlace(model);
+  if (place === null) return null;
   const { pxPerM } = view;
   return (
     <>
-      <PencilTree xPx={left - 0.75 * pxPerM} groundPx={groundPx} pxPerM={pxPerM} tallM={2.6} />
-      <ScaleFigure xPx={right + 0.62 * pxPerM} groundPx={groundPx} pxPerM={pxPerM} />
-      <ScaleFigure xPx={right + 1.16 * pxPerM} groundPx={groundPx} pxPerM={pxPerM} tallM={1.64} />
+      {place.treeMm !== null && <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.6} />}
+      <ScaleFigure xPx={xToPx(view, place.peopleMm - 270)} groundPx={groundPx} pxPerM={pxPerM} />
+      <ScaleFigure xPx={xToPx(view, place.peopleMm + 270)} groundPx={groundPx} pxPerM={pxPerM} tallM={1.64} />
     </>
   );
 }

@@ -9,7 +9,7 @@ import type { ElementSetting } from "./ElevationUnit.tsx";
 import type { ElevationPost } from "./elevation-posts.ts";
 
 /** Added posts: prussian, dashed where a face stands before them. */
-export function ElevationPosts({ posts, view, selectedId, entryId, nameOf }: { posts: readonly ElevationPost[] } & ElementSetting) {
+export function ElevationPosts({ posts, view, selectedId, entryId, nameOf, still }: { posts: readonly ElevationPost[] } & ElementSetting) {
   return posts.map((place) => {
     const rect = rectToPx(view, place);
     return (
@@ -22,6 +22,7 @@ export function ElevationPosts({ posts, view, selectedId, entryId, nameOf }: { p
         selected={selectedId === place.post.id}
         entry={entryId === place.post.id}
         rect={rect}
+        still={still}
       >
         <PostShaft rect={rect} behind={place.behind} />
       </DrawnElement>

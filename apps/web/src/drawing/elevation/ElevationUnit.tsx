@@ -20,11 +20,13 @@ export type ElementSetting = {
   entryId: string | null;
   selectedId: string | null;
   hoveredId: string | null;
+  /** True in a drawing that is only looked at. */
+  still: boolean;
 };
 
 /** One face of a unit with what is cut in it, as tree items. */
 export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & ElementSetting) {
-  const { view, selectedId, hoveredId, entryId, nameOf } = setting;
+  const { view, selectedId, hoveredId, entryId, nameOf, still } = setting;
   const id = face.container.id;
   return (
     <DrawnElement
@@ -35,10 +37,11 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
       selected={selectedId === id}
       entry={entryId === id}
       rect={rectToPx(view, face)}
+      still={still}
     >
       <UnitFace face={face} view={view} hovered={hoveredId === id} />
       {face.openings.length > 0 && (
-        <g role="group">
+        <g role={still ? undefined : "group"}>
           {face.openings.map((place) => (
             <ElevationOpeningElement key={place.opening.id} place={place} beyond={face.beyond} {...setting} />
           ))}
@@ -49,7 +52,7 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
 }
 
 function ElevationOpeningElement({ place, beyond, ...setting }: { place: ElevationOpening; beyond: boolean } & ElementSetting) {
-  const { view, selectedId, hoveredId, entryId, nameOf, verdicts } = setting;
+  const { view, selectedId, hoveredId, entryId, nameOf, verdicts, still } = setting;
   const { id } = place.opening;
   return (
     <DrawnElement
@@ -60,6 +63,7 @@ function ElevationOpeningElement({ place, beyond, ...setting }: { place: Elevati
       selected={selectedId === id}
       entry={entryId === id}
       rect={rectToPx(view, place)}
+      still={still}
     >
       <OpeningFace place={place} view={view} beyond={beyond} hovered={hoveredId === id} verdict={verdicts.get(id)} />
     </DrawnElement>
@@ -75,7 +79,7 @@ const OpeningFace = memo(function OpeningFace({ place, view, beyond, hovered, ve
   return (
     <>
       <OpeningDrawing use={use} rect={rect} pen={{ line: beyond ? ink.pencil : ink.ink, fill: hovered ? ink.shade : ink.slip }} />
-      {framed && !beyond && <path d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={2} />}
+      {framed && !beyond && <path d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={1.4} />}
       {hatched && (
         <path
           d={rectPath(rect)}

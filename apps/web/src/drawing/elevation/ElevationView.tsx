@@ -33,16 +33,17 @@ export function ElevationView(props: ElevationViewProps) {
   const nameOf = useMemo(() => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers), [scheme, verdicts, props.noteNumbers]);
   const strokes = useMemo(() => (assessment === null ? [] : pathStrokes(assessment, side, model.faces, model.posts)), [assessment, side, model]);
   const places = useMemo(() => hatchedPlaces(assessment?.marks ?? [], model), [assessment, model]);
-  const labels = useMemo(() => elevationLabels(model, view, strokes, bare), [model, view, strokes, bare]);
+  const labels = useMemo(() => (bare ? [] : elevationLabels(model, view, strokes)), [model, view, strokes, bare]);
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
   const entryId = props.selectedId ?? model.faces.at(-1)?.container.id ?? null;
-  const shared = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null };
+  const shared = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null, still: bare };
   return (
     <g className="elevation">
       {!bare && <ElevationFrame model={model} view={view} fromPx={props.levelLinesFromPx} toPx={props.levelLinesToPx} />}
       {props.ghost !== undefined && <GhostElevation scheme={props.ghost} side={side} view={view} />}
       <ElementTree
         label={`${side} elevation`}
+        still={bare}
         locate={(id, kind, at) => locate(model, view, id, kind, at)}
         onElementPointerDown={props.onElementPointerDown}
         onElementPointerEnter={props.onElementPointerEnter}

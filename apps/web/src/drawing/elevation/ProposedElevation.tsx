@@ -9,6 +9,7 @@ import { PadSection } from "../ground/PadSection.tsx";
 import { rectToPx } from "../paper-to-px.ts";
 import { inset, rectPath, type RectPx } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
+import { tagSpots } from "./elevation-labels.ts";
 import { elevationModel } from "./elevation-model.ts";
 import { schemeChanges, type SchemeChanges } from "./scheme-changes.ts";
 
@@ -16,7 +17,11 @@ type ProposedElevationProps = { before: Scheme; after: Scheme; side: Side; view:
 
 /** What a request would draw: steel dashed with its paired hatch, units and openings dashed, inside the engineer's cloud. */
 export function ProposedElevation({ before, after, side, view }: ProposedElevationProps) {
-  const { steel, outlines, pads, around } = useMemo(() => proposedParts(before, after, side, view), [before, after, side, view]);
+  const { steel, outlines, pads, around, tags } = useMemo(() => proposedParts(before, after, side, view), [before, after, side, view]);
+  const tagHeight = ({ xPx, yPx, widthPx, heightPx }: RectPx): number => {
+    const free = tagShares.map((share) => yPx + heightPx * share).find((y) => tags.every((tag) => Math.hypot(tag.xPx - xPx - widthPx / 2, tag.yPx - y) > 30));
+    return free ?? yPx + heightPx * 0.36;
+  };
   return (
     <g className="proposed">
       {pads.map(({ id, rect }) => (
@@ -29,13 +34,16 @@ export function ProposedElevation({ before, after, side, view }: ProposedElevati
         <g key={id}>
           <path d={rectPath(rect)} fill={ink.paper} opacity={0.8} />
           <path d={rectPath(rect)} fill={hatchFill("works with steel", "small")} stroke={ink.prussian} strokeWidth={1.2} strokeDasharray={dash.proposed} />
-          <Hexagon tag={tag} xPx={rect.xPx + rect.widthPx / 2} yPx={rect.yPx + rect.heightPx * 0.36} colour={ink.prussian} />
+          <Hexagon tag={tag} xPx={rect.xPx + rect.widthPx / 2} yPx={tagHeight(rect)} colour={ink.prussian} />
         </g>
       ))}
       {around !== null && <Cloud rect={around} />}
     </g>
   );
 }
+
+/** Heights along a proposed post at which its tag may stand, best first. */
+const tagShares = [0.36, 0.62, 0.24, 0.74, 0.12, 0.86];
 
 type Part = { id: string; tag: string; rect: RectPx };
 
@@ -49,7 +57,8 @@ function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTran
     ...(touched(face.container.id) ? [{ id: face.container.id, tag: face.container.tag, rect: rectToPx(view, face) }] : []),
     ...face.openings.filter(({ opening }) => touched(opening.id)).map((place) => ({ id: place.opening.id, tag: place.opening.tag, rect: rectToPx(view, place) })),
   ]);
-  return { steel, pads, outlines, around: bounds([...steel, ...pads, ...outlines].map(({ rect }) => rect)) };
+  const tags = tagSpots(model, view);
+  return { steel, pads, outlines, tags, around: bounds([...steel, ...pads, ...outlines].map(({ rect }) => rect)) };
 }
 
 const touches = ({ added, changed }: SchemeChanges) => (id: string): boolean => added.has(id) || changed.has(id);

@@ -5,7 +5,7 @@ import { boxAround, labelBox, placeLabels, sharedArea, type BoxPx, type Label, t
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import type { PathStroke } from "../stroke/path-strokes.ts";
-import { forceFigure, strokeRun } from "../stroke/stroke-run.ts";
+import { breakAboveFootPx, forceFigure, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
 import type { ElevationModel } from "./elevation-model.ts";
@@ -18,7 +18,7 @@ export type ElevationLabel = Placed<Lettered>;
 export type TagSpot = { openingId: string; tag: string; xPx: number; yPx: number };
 
 /** Px from the ground line down to the bay dimensions and the overall one, and from the building right to the heights. */
-export const dimensionRowsPx = { bays: 42, overall: 64, heights: 44 } as const;
+export const dimensionRowsPx = { bays: 40, overall: 59, heights: 44 } as const;
 
 /** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
 export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] {
@@ -35,18 +35,20 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
 }
 
 /** Dimensions first, then forces, then the units' names, which have the most room. */
-export function elevationLabels(model: ElevationModel, view: ViewTransform, strokes: readonly PathStroke[], bare: boolean): ElevationLabel[] {
+export function elevationLabels(model: ElevationModel, view: ViewTransform, strokes: readonly PathStroke[]): ElevationLabel[] {
   const names = model.faces.map((face, at) => unitLabel(face, model.faces.slice(at + 1), view)).filter((label) => label !== null);
   const wanted = [
-    ...(bare ? [] : dimensionLabels(model, view)),
+    ...dimensionLabels(model, view),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view)),
     ...names,
   ];
   return placeLabels(wanted, [
     ...tagSpots(model, view).map(({ xPx, yPx }) => boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2)),
     ...strokes.map((stroke) => strokeBox(stroke, view)),
+    ...strokes.filter(({ breaks }) => breaks).map((stroke) => breakBox(stroke, view)),
     ...model.faces.filter(({ beyond }) => !beyond).flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
     ...model.faces.flatMap((face) => railBoxes(face, view)),
+    ...heightLineBoxes(model, view),
   ]);
 }
 
@@ -141,6 +143,19 @@ function strokeBox(stroke: PathStroke, view: ViewTransform): BoxPx {
   const { from, to, widthFromPx, widthToPx } = strokeRun(stroke, view);
   const half = Math.max(widthFromPx, widthToPx) / 2 + 2;
   return { left: to.xPx - half, right: to.xPx + half, top: from.yPx, bottom: to.yPx };
+}
+
+/** The long break reaches farther than its stroke is wide. */
+function breakBox(stroke: PathStroke, view: ViewTransform): BoxPx {
+  const { to, widthToPx } = strokeRun(stroke, view);
+  return boxAround(to.xPx, to.yPx - (stroke.stub ? 0 : breakAboveFootPx), widthToPx / 2 + 10, 8);
+}
+
+/** The line the heights are written on. */
+function heightLineBoxes(model: ElevationModel, view: ViewTransform): BoxPx[] {
+  if (model.extent === null) return [];
+  const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
+  return [{ left: x, right: x + 4, top: yToPx(view, model.extent.z1Mm), bottom: yToPx(view, model.groundMm) }];
 }
 
 /** Lettering keeps off the rails, which are the darkest lines of the view. */

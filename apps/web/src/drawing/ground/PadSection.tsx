@@ -1,11 +1,14 @@
 import { memo } from "react";
-import { ink } from "../../look/ink.ts";
-import { px, type RectPx } from "../px-path.ts";
+import { dash, ink } from "../../look/ink.ts";
+import { px, rectPath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import { concreteStipple } from "./concrete-stipple.ts";
 
-/** A pad in section: concrete, dashed in prussian while only proposed. */
-export const PadSection = memo(function PadSection({ rect, seed, proposed = false }: { rect: RectPx; seed: string; proposed?: boolean }) {
+type PadSectionProps = { rect: RectPx; seed: string; proposed?: boolean; behind?: boolean };
+
+/** A pad in section: concrete, dashed in prussian while only proposed; one that stands farther back is an outline. */
+export const PadSection = memo(function PadSection({ rect, seed, proposed = false, behind = false }: PadSectionProps) {
+  if (behind) return <path d={rectPath(rect)} fill={ink.paper} stroke={ink.graphite} strokeWidth={0.75} strokeDasharray={dash.hidden} />;
   const { triangles, dots } = concreteStipple(rect, seed);
   return (
     <>

@@ -19,15 +19,24 @@ const labelOverLabel = 50;
 export function placeLabels<L extends Label>(labels: readonly L[], obstacles: readonly BoxPx[]): Placed<L>[] {
   const taken: BoxPx[] = [];
   return labels.map((label) => {
-    const tries = label.spots.map((spot) => {
-      const box = labelBox(label.text, label.sizePx, spot);
-      return { spot, box, covered: labelOverLabel * covered(box, taken) + covered(box, obstacles) };
-    });
-    const best = tries.find((each) => each.covered === 0) ?? tries.toSorted((a, b) => a.covered - b.covered)[0];
-    if (best === undefined) throw new RangeError(`label ${label.key} was given no spot`);
+    const best = bestSpot(label, (box) => labelOverLabel * covered(box, taken) + covered(box, obstacles));
     taken.push(best.box);
-    return { ...label, spot: best.spot, box: best.box, clear: best.covered === 0 };
+    return { ...label, spot: best.spot, box: best.box, clear: best.cover === 0 };
   });
+}
+
+type Tried = { spot: Spot; box: BoxPx; cover: number };
+
+function bestSpot(label: Label, coverOf: (box: BoxPx) => number): Tried {
+  let best: Tried | undefined;
+  for (const spot of label.spots) {
+    const box = labelBox(label.text, label.sizePx, spot);
+    const cover = coverOf(box);
+    if (best === undefined || cover < best.cover) best = { spot, box, cover };
+    if (cover === 0) break;
+  }
+  if (best === undefined) throw new RangeError(`label ${label.key} was given no spot`);
+  return best;
 }
 
 const covered = (box: BoxPx, others: readonly BoxPx[]): number => others.reduce((sum, other) => sum + sharedArea(box, other), 0);

@@ -47,7 +47,7 @@ function NorthArrow({ xPx, yPx, turnDeg }: { xPx: number; yPx: number; turnDeg: 
     <g transform={`translate(${px(xPx)} ${px(yPx)}) rotate(${turnDeg})`}>
       <circle r={11} fill="none" stroke={ink.ink} strokeWidth={1.1} />
       <path d="M0 -17L5.4 8L0 4.6L-5.4 8Z" fill={ink.ink} />
-      <text y={-20} textAnchor="middle" fontSize={11} fontWeight={600}>
+      <text y={-20} textAnchor="middle" fontSize={11} fontWeight={600} fill={ink.ink}>
         N
       </text>
     </g>

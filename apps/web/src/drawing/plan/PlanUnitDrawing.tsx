@@ -12,14 +12,14 @@ import { onWall, type PlanUnit, type PlanWall, type WallRun } from "./plan-model
 
 /** A unit cut in plan: folded sheets, corner posts solid, openings with their jambs. */
 export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & ElementSetting) {
-  const { view, nameOf, selectedId, hoveredId, entryId, verdicts } = setting;
+  const { view, nameOf, selectedId, hoveredId, entryId, verdicts, still } = setting;
   const { id } = unit.container;
   const openings = unit.walls.flatMap((wall) => wall.openings.map((hole) => ({ wall, hole })));
   return (
-    <DrawnElement id={id} kind="container" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)}>
+    <DrawnElement id={id} kind="container" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)} still={still}>
       <UnitPlan unit={unit} view={view} hovered={hoveredId === id} />
       {openings.length > 0 && (
-        <g role="group">
+        <g role={still ? undefined : "group"}>
           {openings.map(({ wall, hole }) => (
             <DrawnElement
               key={hole.opening.id}
@@ -30,6 +30,7 @@ export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & Eleme
               selected={selectedId === hole.opening.id}
               entry={entryId === hole.opening.id}
               rect={boundsPx(bandOf(wall, hole, 130), view)}
+              still={still}
             >
               <HolePlan wall={wall} hole={hole} view={view} verdict={verdicts.get(hole.opening.id)} />
             </DrawnElement>
@@ -47,7 +48,7 @@ const UnitPlan = memo(function UnitPlan({ unit, view, hovered }: { unit: PlanUni
     <>
       <path d={polygonPath(unit.outline.map((point) => toScreen(view, point)))} fill={hovered ? ink.slip : ink.paper} />
       <path d={runs.map(({ wall, run }) => foldedSheet(wall, run, view)).join("")} fill="none" stroke={ink.ink} strokeWidth={0.7} strokeLinejoin="round" />
-      <path d={runs.map(({ wall, run }) => line(wall, run)).join("")} stroke={ink.ink} strokeWidth={1.5} />
+      <path d={unit.walls.flatMap((wall) => wall.outside.map((run) => line(wall, run))).join("")} stroke={ink.ink} strokeWidth={1.5} />
       <path d={unit.walls.flatMap((wall) => cornerPosts(wall, unit)).map((corner) => polygonPath(corner.map((point) => toScreen(view, point)))).join("")} fill={ink.ink} />
     </>
   );

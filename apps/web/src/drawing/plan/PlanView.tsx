@@ -32,7 +32,7 @@ export function PlanView(props: PlanViewProps) {
   const labels = useMemo(() => planLabels(model, view, verdicts), [model, view, verdicts]);
   const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
   const entryId = props.selectedId ?? model.units[0]?.container.id ?? null;
-  const setting: ElementSetting = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null };
+  const setting: ElementSetting = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null, still: bare };
   const outlinePx = (unit: PlanUnit) => polygonPath(unit.outline.map((point) => toScreen(view, point)));
   return (
     <g className="plan">
@@ -40,6 +40,7 @@ export function PlanView(props: PlanViewProps) {
       <path d={model.below.map(outlinePx).join("")} fill="none" stroke={ink.graphite} strokeWidth={0.7} strokeDasharray={dash.hidden} pointerEvents="none" />
       <ElementTree
         label={`Plan, storey ${storey}`}
+        still={bare}
         locate={(_id, _kind, at) => ({ at: screenToSite(view, "plan", at, -(model.cutMm - 1200)) })}
         onElementPointerDown={props.onElementPointerDown}
         onElementPointerEnter={props.onElementPointerEnter}
@@ -81,7 +82,7 @@ export function PlanView(props: PlanViewProps) {
   );
 }
 
-function PlanPads({ model, view, nameOf, selectedId, entryId }: { model: PlanModel } & ElementSetting) {
+function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { model: PlanModel } & ElementSetting) {
   return model.pads.map(({ id, xUm, yUm, lengthUm, widthUm }) => {
     const half = { u: lengthUm / 2000, v: widthUm / 2000 };
     const rect = boundsPx(
@@ -92,7 +93,7 @@ function PlanPads({ model, view, nameOf, selectedId, entryId }: { model: PlanMod
       view,
     );
     return (
-      <DrawnElement key={id} id={id} kind="pad" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={rect}>
+      <DrawnElement key={id} id={id} kind="pad" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={rect} still={still}>
         <path d={rectPath(rect)} fill="none" stroke={ink.graphite} strokeWidth={0.6} strokeDasharray="3 2" />
       </DrawnElement>
     );
@@ -100,7 +101,7 @@ function PlanPads({ model, view, nameOf, selectedId, entryId }: { model: PlanMod
 }
 
 /** Added posts cut through: the section in prussian. */
-function PlanPosts({ model, view, nameOf, selectedId, entryId }: { model: PlanModel } & ElementSetting) {
+function PlanPosts({ model, view, nameOf, selectedId, entryId, still }: { model: PlanModel } & ElementSetting) {
   return model.posts.map(({ post, at }) => {
     const { xPx, yPx } = toScreen(view, at);
     const size = Math.max(5, (sectionWidthMm(post.section) * view.pxPerM) / 1000);
@@ -115,6 +116,7 @@ function PlanPosts({ model, view, nameOf, selectedId, entryId }: { model: PlanMo
         selected={selectedId === post.id}
         entry={entryId === post.id}
         rect={rect}
+        still={still}
       >
         <path d={rectPath(rect)} fill={ink.prussian} />
       </DrawnElement>

@@ -18,6 +18,8 @@ export type PlanWall = {
   pitchMm: number;
   /** Sheet that is cut; what is above or below the cut and has no sheet; a wall taken out. */
   sheet: readonly WallRun[];
+  /** The outer line of the wall, corner to corner, without what is cut. */
+  outside: readonly WallRun[];
   openings: readonly (WallRun & { opening: Opening; cut: boolean })[];
 };
 
@@ -93,6 +95,7 @@ function wallOf(openings: readonly Opening[], placed: PlacedContainer, face: Fac
     lengthMm,
     pitchMm,
     sheet: runsLeft({ fromMm: zone.u0, toMm: zone.u1 }, holes.filter(({ cut }) => cut)),
+    outside: runsLeft({ fromMm: 0, toMm: lengthMm }, holes.filter(({ cut }) => cut)),
     openings: holes,
   };
 }

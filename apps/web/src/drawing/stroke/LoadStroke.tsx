@@ -4,6 +4,7 @@ import { px } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ScreenPoint } from "../view-transform.ts";
 import { rulingPen, type PenRun } from "./ruling-pen.ts";
+import { breakAboveFootPx } from "./stroke-run.ts";
 
 type LoadStrokeProps = {
   /** Fixes how the pen wanders. */
@@ -14,12 +15,14 @@ type LoadStrokeProps = {
   faint?: boolean;
   /** The load pulls upwards: the stroke is drawn hollow. */
   lifts?: boolean;
+  /** Ends at its break, where a post runs on to its foot. */
+  stub?: boolean;
   /** Colour of the long break at the foot, where the load leaves the corners. */
   breakColour?: string | undefined;
 };
 
 /** A length of the load path; its width is the force in it. */
-export const LoadStroke = memo(function LoadStroke({ id, run, colour = ink.ink, faint = false, lifts = false, breakColour }: LoadStrokeProps) {
+export const LoadStroke = memo(function LoadStroke({ id, run, colour = ink.ink, faint = false, lifts = false, stub = false, breakColour }: LoadStrokeProps) {
   return (
     <g className="load-stroke">
       <path
@@ -29,7 +32,7 @@ export const LoadStroke = memo(function LoadStroke({ id, run, colour = ink.ink, 
         strokeWidth={lifts ? 0.9 : undefined}
         opacity={faint ? 0.2 : 0.94}
       />
-      {breakColour !== undefined && <LongBreak at={{ xPx: run.to.xPx, yPx: run.to.yPx - 15 }} halfPx={run.widthToPx / 2 + 9} colour={breakColour} />}
+      {breakColour !== undefined && <LongBreak at={{ xPx: run.to.xPx, yPx: run.to.yPx - (stub ? 0 : breakAboveFootPx) }} halfPx={run.widthToPx / 2 + 9} colour={breakColour} />}
     </g>
   );
 }, sameDrawn);

@@ -23,6 +23,7 @@ export function PathStrokes({ strokes, view, waiting, verdicts }: PathStrokesPro
         run={strokeRun(stroke, view)}
         colour={stroke.added ? ink.prussian : ink.ink}
         faint={waiting}
+        stub={stroke.stub}
         lifts={stroke.stretch.forceFootKn < 0}
         breakColour={stroke.breaks ? verdictInk[verdicts.get(stroke.stretch.elementId)?.verdict ?? "not checked"] : undefined}
       />

@@ -4,7 +4,10 @@ import type { PenRun } from "./ruling-pen.ts";
 import { strokeWidthPx } from "./stroke-width.ts";
 
 /** Length of the stub drawn for a seat, px. */
-const stubPx = 24;
+const stubPx = 15;
+
+/** Height of the long break over the foot of a post, px. */
+export const breakAboveFootPx = 15;
 
 /** Where the pen runs for a stroke, px of the field. Its widths are the forces at its two ends; uplift counts as force. */
 export function strokeRun({ stretch, from, to, stub }: PathStroke, view: ViewTransform): PenRun {

@@ -1,0 +1,110 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { foldNotes, mostNotes } from "../../src/drawing/leaders/fold-notes.ts";
+import { orderNotes } from "../../src/drawing/leaders/order-notes.ts";
+import { routeLeaders } from "../../src/drawing/leaders/route-leaders.ts";
+import type { ScreenPoint } from "../../src/drawing/view-transform.ts";
+
+const marginPx = 1084;
+const anchor = fc.record({ xPx: fc.integer({ min: 160, max: 1020 }), yPx: fc.integer({ min: 30, max: 860 }) });
+const anchors = fc.uniqueArray(anchor, { minLength: 2, maxLength: 12, selector: ({ xPx, yPx }) => `${xPx} ${yPx}` });
+const heights = fc.uniqueArray(fc.integer({ min: 60, max: 840 }), { minLength: 12, maxLength: 12 });
+
+const numbered = (points: readonly ScreenPoint[]) => points.map((point, index) => ({ ...point, number: index + 1 }));
+const slotsAt = (yPx: readonly number[]) => numbered(yPx.toSorted((a, b) => a - b).map((y) => ({ xPx: marginPx, yPx: y })));
+
+/** Crossing told by sampling both lines densely, by another way than the router's own sign tests. */
+function meet(one: readonly ScreenPoint[], other: readonly ScreenPoint[]): boolean {
+  const heightsOf = (line: readonly ScreenPoint[], x: number) =>
+    line.slice(1).flatMap((to, index) => {
+      const from = line[index] ?? to;
+      const [left, right] = from.xPx <= to.xPx ? [from, to] : [to, from];
+      if (left.xPx === right.xPx || x < left.xPx || x > right.xPx) return [];
+      return [left.yPx + ((right.yPx - left.yPx) * (x - left.xPx)) / (right.xPx - left.xPx)];
+    });
+  let before = 0;
+  for (let x = 0; x <= marginPx; x += 0.5) {
+    const [a, b] = [heightsOf(one, x)[0], heightsOf(other, x)[0]];
+    if (a === undefined || b === undefined) before = 0;
+    else {
+      const sign = Math.sign(a - b);
+      if (before !== 0 && sign !== before) return true;
+      before = sign;
+    }
+  }
+  return false;
+}
+
+describe("leaders", () => {
+  it("never cross, whatever the places and the heights of the notes", () => {
+    fc.assert(
+      fc.property(anchors, heights, (places, ys) => {
+        const lines = routeLeaders(numbered(places), slotsAt(ys)).flatMap(({ line }) => (line === null ? [] : [line]));
+        for (const [i, one] of lines.entries()) for (const other of lines.slice(i + 1)) expect(meet(one, other)).toBe(false);
+      }),
+      { seed: 6, numRuns: 120 },
+    );
+  });
+
+  it("leave the margin level, bend once and end at the place", () => {
+    fc.assert(
+      fc.property(anchors, heights, (places, ys) => {
+        const ends = numbered(places);
+        const slots = slotsAt(ys);
+        for (const { number, line } of routeLeaders(ends, slots)) {
+          if (line === null) continue;
+          const slot = slots.find((each) => each.number === number);
+          expect(line).toHaveLength(3);
+          expect(line[1]?.yPx).toBe(slot?.yPx);
+          expect(line[2]).toMatchObject({ xPx: ends[number - 1]?.xPx, yPx: ends[number - 1]?.yPx });
+        }
+      }),
+      { seed: 7, numRuns: 120 },
+    );
+  });
+
+  it("are all drawn when the notes are ordered for them and evenly spaced, as a shortest matching cannot cross", () => {
+    const apart = fc.uniqueArray(anchor, { minLength: 2, maxLength: 8, selector: ({ yPx }) => Math.round(yPx / 12) });
+    fc.assert(
+      fc.property(apart, (places) => {
+        const span = { xPx: marginPx - 26, topPx: 90, footPx: 600 };
+        const ordered = orderNotes(places.map((each) => ({ anchor: each })), span);
+        const step = (span.footPx - span.topPx) / (places.length - 1);
+        const slots = slotsAt(places.map((_, index) => span.topPx + index * step));
+        const routed = routeLeaders(numbered(ordered.map((note) => note.anchor ?? { xPx: 0, yPx: 0 })), slots);
+        expect(routed.filter(({ line }) => line === null)).toEqual([]);
+      }),
+      { seed: 8, numRuns: 150 },
+    );
+  });
+
+  it("leave a note without a place out of the order and last", () => {
+    const [a, b, c] = [{ anchor: { xPx: 300, yPx: 500 } }, { anchor: null }, { anchor: { xPx: 300, yPx: 100 } }];
+    expect(orderNotes([a, b, c], { xPx: 1000, topPx: 100, footPx: 500 })).toEqual([c, a, b]);
+  });
+});
+
+describe("folding of the margin", () => {
+  const note = (verdict: "works as built" | "not checked" | "does not work", spokenOf = false) => ({ verdict, comments: spokenOf ? ["said"] : [] });
+
+  it("leaves eight notes alone", () => {
+    const eight = Array.from({ length: mostNotes }, () => note("works as built"));
+    expect(foldNotes(eight)).toEqual({ alone: eight, together: [] });
+  });
+
+  it("lays those that work as built together first, and keeps what does not work and what somebody wrote on", () => {
+    const spoken = note("works as built", true);
+    const bad = note("does not work");
+    const { alone, together } = foldNotes([...Array.from({ length: 9 }, () => note("works as built")), spoken, bad]);
+    expect(alone).toEqual([spoken, bad]);
+    expect(together.map(({ verdict, notes }) => [verdict, notes.length])).toEqual([["works as built", 9]]);
+  });
+
+  it("lays those not checked together only when there are still too many", () => {
+    const many = [note("works as built"), note("works as built"), ...Array.from({ length: 20 }, () => note("not checked"))];
+    expect(foldNotes(many).together.map(({ verdict, notes }) => [verdict, notes.length])).toEqual([
+      ["works as built", 2],
+      ["not checked", 20],
+    ]);
+  });
+});
