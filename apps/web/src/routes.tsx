@@ -1,4 +1,5 @@
 import { createRootRoute, createRoute, createRouter, redirect } from "@tanstack/react-router";
+import { Trouble } from "./controls/Trouble.tsx";
 import { Gate } from "./room/Gate.tsx";
 import { ProjectRoom } from "./room/ProjectRoom.tsx";
 import { Desk } from "./screens/desk/Desk.tsx";
@@ -25,6 +26,7 @@ const sheet = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([desk, project.addChildren([landing, sheet])]),
   defaultPreload: false,
+  defaultErrorComponent: ({ error, reset }) => <Trouble error={error} again={reset} />,
 });
 
 declare module "@tanstack/react-router" {

@@ -19,8 +19,8 @@ export interface NotesFrom {
   offers?: (about: { elementId: string; markId: string | null; noteId: string | null }) => { offer?: Offer; quietOffer?: Offer };
 }
 
-/** Kinds told once for all the elements they concern: nothing is to be done about each by itself. */
-const told: ReadonlySet<Mark["fact"]["kind"]> = new Set(["borne-on-fittings", "opening-in-sheet", "post-carries"]);
+/** Verdicts whose marks of one kind are told together: nothing is to be done about each by itself. */
+const toldTogether: ReadonlySet<Verdict> = new Set(["works as built", "not checked", "works with steel"]);
 
 /** The numbered notes of a sheet: one for each mark, what is quiet told together, with people's words below. */
 export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
@@ -35,13 +35,13 @@ export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
 function foldQuiet(marks: readonly Mark[]): Mark[][] {
   const groups = new Map<string, Mark[]>();
   for (const mark of marks) {
-    const key = told.has(mark.fact.kind) ? `${mark.fact.kind} ${mark.verdict}` : mark.id;
+    const key = toldTogether.has(mark.verdict) ? `${mark.fact.kind} ${mark.verdict}` : mark.id;
     groups.set(key, [...(groups.get(key) ?? []), mark]);
   }
   return [...groups.values()];
 }
 
-const mostSaid = 3;
+const mostSaid = 2;
 
 function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
   const [mark] = group;

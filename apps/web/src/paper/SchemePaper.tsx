@@ -6,12 +6,13 @@ import type { PickedElement, Side } from "../drawing/contract.ts";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
+import { ViewTitle } from "../drawing/ViewTitle.tsx";
 import { screenToSite } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
 import { viewAt } from "./lay-views.ts";
-import type { LaidViews } from "./lay-views.ts";
+import type { LaidView, LaidViews, RectPx } from "./lay-views.ts";
 import type { Field } from "./use-field.ts";
-import { ViewTitle } from "./ViewTitle.tsx";
+import { TurnView } from "./TurnView.tsx";
 import "./paper.css";
 
 export interface SchemePaperProps {
@@ -104,21 +105,26 @@ export function SchemePaper(props: SchemePaperProps) {
 function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
   const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
   const { elevation, plan, isometric } = views;
+  const stroke = assessment === null ? "not checked" : "stroke width is force, by statics alone";
   return (
     <>
       <ViewTitle
         number={1}
         title={`${side} elevation${remark === undefined ? "" : `, ${remark}`}`}
-        line={assessment === null ? "not checked" : "stroke width is force, by statics alone"}
-        pxPerM={elevation.transform.pxPerM}
-        rect={elevation.rect}
-        onTurn={() => onSide(nextSide[side])}
+        remark={`${scaleOf(elevation)} · ${stroke}`}
+        {...titlePlace(elevation.rect)}
       />
-      <ViewTitle number={2} title={`plan, ${storeyName} floor`} pxPerM={plan.transform.pxPerM} rect={plan.rect} />
-      {shown ? <ViewTitle number={3} title="isometric" line="not to scale" rect={isometric.rect} /> : null}
+      <TurnView {...titlePlace(elevation.rect)} onTurn={() => onSide(nextSide[side])} />
+      <ViewTitle number={2} title={`plan, ${storeyName} floor`} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />
+      {shown ? <ViewTitle number={3} title="isometric" remark="not to scale" {...titlePlace(isometric.rect)} /> : null}
     </>
   );
 }
+
+/** 50 px a metre is 1:100 on the sheet. */
+const scaleOf = ({ transform }: LaidView) => `1:${Math.round(5000 / transform.pxPerM)}`;
+
+const titlePlace = ({ leftPx, topPx, heightPx }: RectPx) => ({ xPx: leftPx + 26, yPx: topPx + heightPx - 24 });
 
 const nextSide: Record<Side, Side> = { south: "east", east: "north", north: "west", west: "south" };
 

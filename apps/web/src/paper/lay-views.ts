@@ -28,16 +28,17 @@ export interface LaidViews {
 }
 
 /** Drawing scales on offer, px a metre: 1:100 is 50 px on the screen of the mock sheet. */
-const scales = [50, 40, 33.333, 25, 20, 16.667, 12.5, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
+const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
-const elevationRoom = { leftPx: 56, rightPx: 96, topPx: 62, footPx: 96 };
-const planRoom = { leftPx: 64, rightPx: 48, topPx: 30, footPx: 44 };
-const elevationShare = 0.655;
+const elevationRoom = { leftPx: 56, rightPx: 96, topPx: 60, footPx: 112 };
+const planRoom = { leftPx: 64, rightPx: 48, topPx: 24, footPx: 50 };
+/** Shares of the field's height the elevation may take; the best is the one that draws both views largest. */
+const elevationShares = [0.58, 0.62, 0.66, 0.7, 0.74];
 
 /** Where the three views stand on the field: elevation above, plan and isometric below it side by side. */
 export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews {
-  const above = Math.round(field.heightPx * elevationShare);
   const half = Math.round(field.widthPx * 0.52);
+  const above = Math.round(field.heightPx * bestShare(field, half, scheme, side));
   const top = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: above };
   const left = { leftPx: 0, topPx: above, widthPx: half, heightPx: field.heightPx - above };
   const right = { ...left, leftPx: half, widthPx: field.widthPx - half };
@@ -46,6 +47,18 @@ export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews 
     plan: { rect: left, transform: centred(left, extentOf(scheme, "plan"), planRoom) },
     isometric: { rect: right, transform: isometricTransform(right, scheme) },
   };
+}
+
+/** The share of the height that draws elevation and plan largest together. */
+function bestShare(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {
+  const drawn = (share: number) => {
+    const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: field.heightPx * share };
+    const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx * (1 - share) };
+    return (
+      squared(scaleFor(above, extentOf(scheme, side), elevationRoom)) * scaleFor(below, extentOf(scheme, "plan"), planRoom)
+    );
+  };
+  return elevationShares.reduce((best, share) => (drawn(share) > drawn(best) ? share : best));
 }
 
 /** The view a point of the field lies in, of the two one can draw on. */
@@ -124,6 +137,8 @@ function isometricTransform(rect: RectPx, scheme: Scheme): ViewTransform {
   const pxPerM = Math.min((rect.widthPx - 60) / Math.max(1, widthM), (rect.heightPx - 70) / Math.max(1, heightM), 22);
   return { originXPx: rect.leftPx + rect.widthPx / 2, originYPx: rect.topPx + rect.heightPx / 2, pxPerM };
 }
+
+const squared = (value: number) => value * value;
 
 const inside = (rect: RectPx, xPx: number, yPx: number) =>
   xPx >= rect.leftPx && xPx <= rect.leftPx + rect.widthPx && yPx >= rect.topPx && yPx <= rect.topPx + rect.heightPx;

@@ -11,7 +11,7 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf): st
     case "role given":
       return `${payload.personName} is the ${payload.role}.`;
     case "drawn":
-      return `${payload.undoes === null ? "" : "Taken back: "}${actSentence(payload.operations, payload.inverse, nameOf)}.`;
+      return sentence(`${payload.undoes === null ? "" : "taken back: "}${actSentence(payload.operations, payload.inverse, nameOf)}.`);
     case "revision sent":
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;
     case "assessed":
@@ -32,3 +32,5 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf): st
       return `Revision ${payload.stamp.revision} stamped: ${payload.stamp.disposition}.`;
   }
 }
+
+const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,14 +1,14 @@
 import { useQueryClient } from "@tanstack/react-query";
 import { Command } from "../../controls/Command.tsx";
-import { sessionKey, signOut } from "../../data/session.ts";
+import { changePerson } from "../../data/change-person.ts";
+import { signOut } from "../../data/session.ts";
 
 /** Leaves the desk. */
 export function SignOut() {
   const client = useQueryClient();
   const leave = async () => {
     await signOut();
-    client.clear();
-    client.setQueryData(sessionKey, null);
+    changePerson(client, null);
   };
   return (
     <Command quiet onPress={() => void leave()}>

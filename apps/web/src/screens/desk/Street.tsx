@@ -8,10 +8,10 @@ import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
 import { extentOf } from "../../paper/lay-views.ts";
 import { whoseTurn } from "../../wording/whose-turn.ts";
 
-const heightPx = 250;
-const groundPx = 206;
-const gapM = 6;
-const mostPxPerM = 22;
+const heightPx = 290;
+const groundPx = 262;
+const gapM = 5;
+const mostPxPerM = 26;
 const widthPx = 1240;
 
 /** All projects that were ever sent, side by side at one scale, as one street. */
@@ -47,17 +47,22 @@ export function Street({ projects, onOpen }: { projects: ProjectSummary[]; onOpe
         ))}
       </svg>
       <div className="desk-houses">
-        {houses.map(({ project }) => (
-          <House key={project.id} project={project} onOpen={() => onOpen(project)} />
+        {houses.map(({ project, scheme }, at) => (
+          <House
+            key={project.id}
+            project={project}
+            fromPercent={(100 * ((placed[at] ?? 0) + (extentOf(scheme, "south").uLow / 1000) * pxPerM)) / widthPx}
+            onOpen={() => onOpen(project)}
+          />
         ))}
       </div>
     </section>
   );
 }
 
-function House({ project, onOpen }: { project: ProjectSummary; onOpen: () => void }) {
+function House({ project, fromPercent, onOpen }: { project: ProjectSummary; fromPercent: number; onOpen: () => void }) {
   return (
-    <div className="desk-house">
+    <div className="desk-house" style={{ left: `${fromPercent}%` }}>
       <button type="button" className="desk-open" onClick={onOpen}>
         {project.name}
       </button>

@@ -73,7 +73,7 @@ const nextAfter = (letter: string): Record<Disposition, string> => ({
 
 /** Only the two that send a scheme back can be stamped while no strength is judged. */
 function asleep(revision: Revision): Partial<Record<Disposition, string>> {
-  const why = revision.assessment === "done" ? "No strength is checked yet." : "This revision is not checked yet.";
+  const why = revision.assessment === "done" ? "No strength is checked." : "Not checked yet.";
   return Object.fromEntries(
     dispositions
       .filter((each) => revision.assessment !== "done" || !dispositionsOpen.includes(each))

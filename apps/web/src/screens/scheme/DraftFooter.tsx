@@ -27,6 +27,7 @@ export function DraftFooter({ draft, pxPerM }: { draft: DraftSnapshot; pxPerM: n
     }, { onSuccess: () => setRemark("") });
   return (
     <div className="draft-footer">
+      <div className="draft-next">
       {why === undefined ? (
         <PersonField label={`What is new in revision ${letter}`}>
           {(bound) => <input {...bound} value={remark} maxLength={2000} onChange={(event) => setRemark(event.target.value)} />}
@@ -36,15 +37,20 @@ export function DraftFooter({ draft, pxPerM }: { draft: DraftSnapshot; pxPerM: n
         <Command next onPress={dispatch} asleepBecause={send.isPending ? "It is on its way." : why}>
           {`Send revision ${letter} to the engineer`}
         </Command>
-        <span className="digest" title={draft.contentDigest}>
-          {digestGroups(draft.contentDigest)}
-        </span>
+        {why === undefined ? (
+          <span className="digest" title={draft.contentDigest}>
+            {digestGroups(draft.contentDigest)}
+          </span>
+        ) : (
+          <span className="draft-why">{why}</span>
+        )}
       </div>
       {send.isError ? (
         <p className="field-fault" role="alert">
           {send.error.message}
         </p>
       ) : null}
+      </div>
       <Key pxPerM={pxPerM} />
     </div>
   );

@@ -6,7 +6,8 @@ import { useForm } from "react-hook-form";
 import { CautionLine } from "../../controls/CautionLine.tsx";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
-import { sessionKey, signIn } from "../../data/session.ts";
+import { changePerson } from "../../data/change-person.ts";
+import { signIn } from "../../data/session.ts";
 import { SignInDrawing } from "./SignInDrawing.tsx";
 import "./sign-in.css";
 
@@ -21,9 +22,7 @@ export function SignInSheet() {
   const enter = handleSubmit(async (words) => {
     setRefused(null);
     try {
-      const session = await signIn(words);
-      client.clear();
-      client.setQueryData(sessionKey, session);
+      changePerson(client, await signIn(words));
     } catch (error) {
       setRefused(error instanceof Error ? error.message : "The sign-in did not go through.");
     }

@@ -28,7 +28,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
         <header className="status-head">
           <div>
             <p className="caption">
-              For {reader}, {project.client}
+              For {reader === project.client ? reader : `${reader}, ${project.client}`}
             </p>
             <h1>
               {project.name} {words.heading}

@@ -13,7 +13,7 @@ export function standing(project: Project, inTheWay: number): { heading: string;
       heading: "goes back to the architect.",
       lead: `${stamp.author.name} stamped revision ${revision} ${stamp.disposition}. ${quoted(stamp.text)}`,
     };
-  const things = inTheWay === 1 ? "One thing stands" : `${inTheWay} things stand`;
+  const things = inTheWay === 1 ? "One thing stands" : `${inWords[inTheWay] ?? inTheWay} things stand`;
   return {
     heading: waitsFor === "engineer" ? "is with the engineer." : `is with the ${waitsFor ?? "engineer"}.`,
     lead: `It cannot be approved yet. ${things} in the way; they are listed below with who acts on each.`,
@@ -35,5 +35,7 @@ export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading
     sentence: "A stamp is a step between the parties. The seal on the permit set is another act, by a licensed engineer.",
   };
 }
+
+const inWords = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"];
 
 const quoted = (text: string) => `“${text}”`;

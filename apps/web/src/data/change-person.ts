@@ -1,0 +1,9 @@
+import type { Session } from "@cornerway/schema";
+import type { QueryClient } from "@tanstack/react-query";
+import { sessionKey } from "./session.ts";
+
+/** Someone else stands at the desk: everything read for the one before is forgotten. */
+export function changePerson(client: QueryClient, session: Session | null): void {
+  client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== sessionKey[0] });
+  client.setQueryData(sessionKey, session);
+}
