@@ -1,5 +1,6 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
 import { engineVersion } from "./engine-version.ts";
+import { inOrder } from "./geometry/in-order.ts";
 import { storeysOf } from "./geometry/storeys.ts";
 import { analyse, type Analysis } from "./load-path/analysis.ts";
 import { assessedBearings } from "./load-path/assessed-bearings.ts";
@@ -13,7 +14,8 @@ import { rounded } from "./units.ts";
  * What the engine says of a scheme: bearings, the way down, marks and verdicts. Geometry and statics only, no strength.
  * Pure: the same scheme gives the same bits everywhere. Lengths mm, forces kN, loads unfactored.
  */
-export function assess(scheme: Scheme): Assessment {
+export function assess(given: Scheme): Assessment {
+  const scheme = inOrder(given);
   const analysis = analyse(scheme);
   const marks = marksOf(analysis);
   const verdicts = verdictsOf(marks);

@@ -42,7 +42,7 @@ export type Building = {
   readonly northMdeg: number;
 };
 
-/** The scheme placed in the site frame, mm. */
+/** The scheme placed in the site frame, mm. Throws where an opening names a container that is not there. */
 export function buildingOf(scheme: Scheme): Building {
   const openings = openingsByUnit(scheme);
   const units = scheme.containers.map((container): Unit => {
@@ -94,6 +94,9 @@ function openingsByUnit(scheme: Scheme): Map<string, Opening[]> {
     if (list === undefined) byUnit.set(opening.containerId, [opening]);
     else list.push(opening);
   }
+  const known = new Set(scheme.containers.map(({ id }) => id));
+  for (const id of byUnit.keys())
+    if (!known.has(id)) throw new RangeError(`an opening is cut in ${id}, which is no container`);
   return byUnit;
 }
 

@@ -1,0 +1,14 @@
+import type { Scheme } from "@cornerway/schema";
+
+/** The scheme with every collection sorted by id, as the schema stores it, so that no answer hangs on their order. */
+export const inOrder = (scheme: Scheme): Scheme => ({
+  ...scheme,
+  containers: scheme.containers.toSorted(byId),
+  openings: scheme.openings.toSorted(byId),
+  posts: scheme.posts.toSorted(byId),
+  pads: scheme.pads.toSorted(byId),
+  loads: scheme.loads.toSorted(byId),
+});
+
+const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
