@@ -48,7 +48,12 @@ export class DrawingClient {
   #ended = false;
 
   /** `strict` parses every message by its schema; the rest are read as they come, to keep twenty clients on one core. */
-  constructor(processes: Processes, projectId: string, session: SignedIn, { turn, strict }: { turn: number; strict: boolean }) {
+  constructor(
+    processes: Processes,
+    projectId: string,
+    session: SignedIn,
+    { turn, strict }: { turn: number; strict: boolean },
+  ) {
     this.#processes = processes;
     this.#projectId = projectId;
     this.#session = session;

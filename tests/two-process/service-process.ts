@@ -12,10 +12,18 @@ const root = path.resolve(import.meta.dirname, "../..");
 
 /** One process of the service, from its source, on a free port of this machine; resolves when it listens. */
 export async function startProcess(databaseUrl: string): Promise<ServiceProcess> {
-  const env = { ...process.env, DATABASE_URL: databaseUrl, PORT: "0", LOG_LEVEL: "error", REQUESTS_PER_MINUTE: "1000000" };
+  const env = {
+    ...process.env,
+    DATABASE_URL: databaseUrl,
+    PORT: "0",
+    LOG_LEVEL: "error",
+    REQUESTS_PER_MINUTE: "1000000",
+  };
   const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src/server.ts")];
   const child = spawn(process.execPath, words, { cwd: root, env, stdio: ["ignore", "pipe", "pipe"] });
-  const ended = new Promise<number | string>((settle) => child.once("exit", (code, signal) => settle(code ?? String(signal))));
+  const ended = new Promise<number | string>((settle) =>
+    child.once("exit", (code, signal) => settle(code ?? String(signal))),
+  );
   return { origin: await originOf(child, ended), process: child, ended };
 }
 

@@ -55,7 +55,11 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
   await drawing;
   const drawnMs = Date.now() - began;
 
-  const entries = await owner.connection.recordEntry.findMany({ where: { projectId }, orderBy: { number: "asc" }, include: { payload: true } });
+  const entries = await owner.connection.recordEntry.findMany({
+    where: { projectId },
+    orderBy: { number: "asc" },
+    include: { payload: true },
+  });
   const last = entries.length;
   await expect.poll(() => clients.map(({ upTo }) => upTo), { timeout: 20_000 }).toEqual(clients.map(() => last));
 
@@ -72,7 +76,9 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
   const digests = new Set(clients.map(({ scheme }) => contentDigest(scheme, digestOf(catalogRows))));
   expect([...digests]).toEqual([draft.contentDigest]);
   expect(draft.number).toBe(total);
-  expect(entries.at(-1)?.head).toBe(treeHead(entries.reduce<string[]>((frontier, { leaf }, at) => appendLeaf(frontier, at, leaf), [])));
+  expect(entries.at(-1)?.head).toBe(
+    treeHead(entries.reduce<string[]>((frontier, { leaf }, at) => appendLeaf(frontier, at, leaf), [])),
+  );
 
   second.process.kill("SIGTERM");
   expect(await second.ended).toBe(0);
@@ -90,16 +96,31 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
 
 async function openProjectForAll(): Promise<void> {
   const passwordHash = await hashPassword(password);
-  const people = Array.from({ length: clientCount + 1 }, (_, n) => ({ id: randomUUID(), name: `Person ${n}`, email: `p${n}@two.example` }));
+  const people = Array.from({ length: clientCount + 1 }, (_, n) => ({
+    id: randomUUID(),
+    name: `Person ${n}`,
+    email: `p${n}@two.example`,
+  }));
   for (const person of people) await insertPerson(owner.connection, { ...person, passwordHash });
-  const members = people.map((person, n) => ({ person, role: n === clientCount ? ("owner" as const) : ("architect" as const) }));
-  const opened = await openProject(owner, { id: projectId, name: "Two doors", place: "Osterwick", client: "R. Tamm" }, members);
+  const members = people.map((person, n) => ({
+    person,
+    role: n === clientCount ? ("owner" as const) : ("architect" as const),
+  }));
+  const opened = await openProject(
+    owner,
+    { id: projectId, name: "Two doors", place: "Osterwick", client: "R. Tamm" },
+    members,
+  );
   if (!opened.ok) throw new Error(opened.refusal.code);
 }
 
 async function signIn(origin: string, n: number): Promise<SignedIn> {
   const body = JSON.stringify({ email: `p${n}@two.example`, password });
-  const response = await fetch(`${origin}/api/session`, { method: "POST", headers: { "content-type": "application/json" }, body });
+  const response = await fetch(`${origin}/api/session`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body,
+  });
   const { csrfToken } = Session.parse(await response.json());
   return { cookie: response.headers.get("set-cookie")?.split(";", 1)[0] ?? "", csrfToken };
 }
@@ -110,7 +131,8 @@ async function drawAll(client: DrawingClient, n: number): Promise<void> {
 
 /** Each person sets ten posts and moves them about; every tenth act turns north, which they all fight over. */
 function operationFor(n: number, k: number): Operation {
-  if (k % 10 === 9) return { kind: "site.change", site: { northMdeg: n * 1000 + k, groundZUm: 0, edition: "IBC 2021" } };
+  if (k % 10 === 9)
+    return { kind: "site.change", site: { northMdeg: n * 1000 + k, groundZUm: 0, edition: "IBC 2021" } };
   const id = `p-${n}-${k % 10}`;
   const place = { xUm: n * 1_000_000, yUm: k * 10_000 };
   if (k >= 10) return { kind: "post.move", id, ...place };
@@ -131,7 +153,9 @@ async function cutListeners(): Promise<number> {
 
 async function readDraft(): Promise<Draft> {
   const session = await signIn(second.origin, 0);
-  const response = await fetch(`${second.origin}/api/projects/${projectId}/draft`, { headers: { cookie: session.cookie } });
+  const response = await fetch(`${second.origin}/api/projects/${projectId}/draft`, {
+    headers: { cookie: session.cookie },
+  });
   return Draft.parse(await response.json());
 }
 

@@ -1,13 +1,17 @@
 import path from "node:path";
 import { z } from "zod";
 
-const whole = (fallback: number, least: number, most: number) => z.coerce.number().int().min(least).max(most).default(fallback);
+const whole = (fallback: number, least: number, most: number) =>
+  z.coerce.number().int().min(least).max(most).default(fallback);
 
 const Environment = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }),
   HOST: z.string().min(1).default("127.0.0.1"),
   PORT: whole(3000, 0, 65_535),
-  WEB_ROOT: z.string().min(1).default(path.resolve(import.meta.dirname, "../../web/dist")),
+  WEB_ROOT: z
+    .string()
+    .min(1)
+    .default(path.resolve(import.meta.dirname, "../../web/dist")),
   LOG_LEVEL: z.enum(["fatal", "error", "warn", "info", "debug", "silent"]).default("info"),
   TRUST_PROXY: z.enum(["yes", "no"]).default("no"),
   REQUESTS_PER_MINUTE: whole(1200, 1, 10_000_000),
@@ -31,7 +35,8 @@ export interface Config {
 /** The environment, read once. Throws one line that names every variable that is not as it must be. */
 export function readConfig(environment: NodeJS.ProcessEnv): Config {
   const read = Environment.safeParse(environment);
-  if (!read.success) throw new Error(read.error.issues.map(({ path, message }) => `${path.join(".")}: ${message}`).join("; "));
+  if (!read.success)
+    throw new Error(read.error.issues.map(({ path, message }) => `${path.join(".")}: ${message}`).join("; "));
   const { data } = read;
   return {
     databaseUrl: data.DATABASE_URL,

@@ -13,6 +13,7 @@ export * from "./quantity.ts";
 export * from "./record-entry.ts";
 export * from "./review.ts";
 export * from "./roles.ts";
+export * from "./scheme-faults.ts";
 export * from "./scheme.ts";
 export * from "./session.ts";
 export * from "./text.ts";

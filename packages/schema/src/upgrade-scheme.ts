@@ -1,4 +1,5 @@
 import { Scheme, schemeVersion } from "./scheme.ts";
+import { schemeFaults } from "./scheme-faults.ts";
 
 export type ReadScheme =
   | { ok: true; scheme: Scheme }
@@ -21,7 +22,7 @@ export function readScheme(value: unknown): ReadScheme {
     current = step(current);
   }
   const parsed = Scheme.safeParse(current);
-  if (parsed.success) return { ok: true, scheme: parsed.data };
+  if (parsed.success) return whole(parsed.data);
   return {
     ok: false,
     code: "body-invalid",
@@ -32,6 +33,11 @@ export function readScheme(value: unknown): ReadScheme {
 /** A path as a JSON pointer, RFC 6901. */
 export const pointerTo = (path: readonly PropertyKey[]): string =>
   path.map((part) => `/${String(part).replaceAll("~", "~0").replaceAll("/", "~1")}`).join("");
+
+function whole(scheme: Scheme): ReadScheme {
+  const fields = schemeFaults(scheme);
+  return fields.length === 0 ? { ok: true, scheme } : { ok: false, code: "body-invalid", fields };
+}
 
 const invalid = (pointer: string, detail: string): ReadScheme => ({
   ok: false,

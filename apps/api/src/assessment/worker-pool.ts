@@ -83,7 +83,10 @@ export class WorkerPool {
   }
 }
 
-const engineEntry = new URL(import.meta.url.endsWith(".ts") ? "./assess-worker.ts" : "./assess-worker.js", import.meta.url);
+const engineEntry = new URL(
+  import.meta.url.endsWith(".ts") ? "./assess-worker.ts" : "./assess-worker.js",
+  import.meta.url,
+);
 
 function startWorker(entry: URL): Worker {
   if (!entry.pathname.endsWith(".ts")) return new Worker(entry);

@@ -110,10 +110,10 @@ function hasEnded(server: ChildProcess): boolean {
   return server.exitCode !== null || server.signalCode !== null;
 }
 
-/** The folder itself stays open to others, so that PostgreSQL's account can enter its own folder inside. */
+/** A folder made here stays open to others, whatever the umask, so that PostgreSQL's account can enter its own one inside. */
 function openDataFolder(dataFolder: string): void {
-  mkdirSync(dataFolder, { recursive: true });
-  if (process.getuid?.() === 0) chmodSync(dataFolder, 0o755);
+  const made = mkdirSync(dataFolder, { recursive: true });
+  if (made !== undefined && process.getuid?.() === 0) chmodSync(dataFolder, 0o755);
 }
 
 function freshLog(dataFolder: string): string {

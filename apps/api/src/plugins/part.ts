@@ -41,7 +41,8 @@ export function partOfSender(request: FastifyRequest): Part {
 async function partOf(request: FastifyRequest): Promise<Part | null> {
   const { person } = signedInOf(request);
   const params: unknown = request.params;
-  const projectId = typeof params === "object" && params !== null && "projectId" in params ? params.projectId : undefined;
+  const projectId =
+    typeof params === "object" && params !== null && "projectId" in params ? params.projectId : undefined;
   const parsed = ProjectId.safeParse(projectId);
   if (!parsed.success) return null;
   const roles = await readRoles(request.server.database.connection, parsed.data, person.id);

@@ -20,7 +20,8 @@ export default fp(
   async (app) => {
     app.setErrorHandler((error: FastifyError, request, reply) => {
       const refusal = refusalOf(error);
-      if (refusal.code === "internal") request.log.error({ name: error.name, code: error.code, stack: error.stack }, "fault");
+      if (refusal.code === "internal")
+        request.log.error({ name: error.name, code: error.code, stack: error.stack }, "fault");
       return sendProblem(reply, refusal);
     });
   },

@@ -8,7 +8,10 @@ export default fp(
     app.addHook("onRequest", async (request, reply) => {
       const version = request.headers["scheme-version"];
       if (version === undefined || version === String(schemeVersion)) return;
-      return sendProblem(reply, { code: "version-unknown", detail: `this service writes version ${schemeVersion}; reload the page` });
+      return sendProblem(reply, {
+        code: "version-unknown",
+        detail: `this service writes version ${schemeVersion}; reload the page`,
+      });
     });
   },
   { name: "scheme-version" },

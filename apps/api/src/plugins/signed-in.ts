@@ -41,7 +41,8 @@ export default fp(
       request.signedIn = await whoSends(request);
       if (request.routeOptions.config.open === true || request.is404) return;
       if (request.signedIn === null) return sendProblem(reply, { code: "not-signed-in" });
-      if (!request.ws && !isRead(request) && !carriesToken(request, request.signedIn)) return sendProblem(reply, { code: "csrf-refused" });
+      if (!request.ws && !isRead(request) && !carriesToken(request, request.signedIn))
+        return sendProblem(reply, { code: "csrf-refused" });
     });
   },
   { name: "signed-in", dependencies: ["database"] },

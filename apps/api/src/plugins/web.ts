@@ -10,7 +10,13 @@ export default fp(
   async (app, { webRoot }: { webRoot: string }) => {
     const page = existsSync(path.join(webRoot, "index.html"));
     await app.register(compress, { threshold: 1024 });
-    if (page) await app.register(fastifyStatic, { root: webRoot, wildcard: false, cacheControl: false, setHeaders: setCaching });
+    if (page)
+      await app.register(fastifyStatic, {
+        root: webRoot,
+        wildcard: false,
+        cacheControl: false,
+        setHeaders: setCaching,
+      });
     app.setNotFoundHandler((request, reply) => {
       const screen = request.method === "GET" && !isOfService(request.url) && path.extname(pathOf(request.url)) === "";
       if (page && screen) return reply.sendFile("index.html");

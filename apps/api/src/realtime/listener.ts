@@ -53,7 +53,9 @@ export class Listener {
   tell(body: unknown): boolean {
     const notice = JSON.stringify({ from: this.#me, body });
     if (Buffer.byteLength(notice) > longestNotice) return false;
-    this.#sql.notify(presenceChannel, notice).catch((error: unknown) => this.#log.warn({ err: error }, "could not tell the other processes"));
+    this.#sql
+      .notify(presenceChannel, notice)
+      .catch((error: unknown) => this.#log.warn({ err: error }, "could not tell the other processes"));
     return true;
   }
 
@@ -63,7 +65,11 @@ export class Listener {
   }
 
   async #subscribe(): Promise<void> {
-    await this.#sql.listen(recordChannel, (text) => this.#entry(text), () => this.#heard.readAgain());
+    await this.#sql.listen(
+      recordChannel,
+      (text) => this.#entry(text),
+      () => this.#heard.readAgain(),
+    );
     await this.#sql.listen(presenceChannel, (text) => this.#word(text));
     this.#lastBeat = Date.now();
   }
@@ -87,7 +93,9 @@ export class Listener {
     this.#log.warn("nothing is heard from the database; listening anew");
     const before = this.#sql;
     this.#sql = connect(this.#url);
-    before.end({ timeout: 1 }).catch((error: unknown) => this.#log.warn({ err: error }, "the old connection did not end"));
+    before
+      .end({ timeout: 1 })
+      .catch((error: unknown) => this.#log.warn({ err: error }, "the old connection did not end"));
     this.#lastBeat = Date.now();
     this.#subscribe().catch((error: unknown) => this.#log.warn({ err: error }, "could not listen; trying again"));
   }

@@ -98,7 +98,9 @@ export class Live {
 
   #advance(projectId: string): void {
     const room = this.#rooms.get(projectId);
-    room?.then((open) => open.advance()).catch((error: unknown) => this.#log.warn({ err: error, projectId }, "could not read the record; trying again"));
+    room
+      ?.then((open) => open.advance())
+      .catch((error: unknown) => this.#log.warn({ err: error, projectId }, "could not read the record; trying again"));
   }
 
   #say(word: Word): void {
@@ -141,7 +143,8 @@ export class Live {
       const standing = await readStanding(this.#db, distinct(asked));
       const roles = new Map(standing.map((row) => [keyOf(row), row.roles.join()]));
       for (const line of asked) {
-        if (roles.get(keyOf(askOf(line))) !== [...line.part.roles].sort().join()) line.close(closeCodes.signedOut, "signed out");
+        if (roles.get(keyOf(askOf(line))) !== [...line.part.roles].sort().join())
+          line.close(closeCodes.signedOut, "signed out");
       }
     } catch (error) {
       this.#log.warn({ err: error }, "could not check who is signed in; trying again");
@@ -160,4 +163,6 @@ const askOf = ({ sessionId, part }: Line) => ({ sessionId, projectId: part.proje
 
 const keyOf = ({ sessionId, projectId }: { sessionId: string; projectId: string }) => `${sessionId} ${projectId}`;
 
-const distinct = (lines: readonly Line[]) => [...new Map(lines.map((line) => [keyOf(askOf(line)), askOf(line)])).values()];
+const distinct = (lines: readonly Line[]) => [
+  ...new Map(lines.map((line) => [keyOf(askOf(line)), askOf(line)])).values(),
+];

@@ -60,7 +60,13 @@ export class PresenceBoard {
   people(projectId: string): Someone[] {
     return [...this.#held.values()]
       .filter(({ word }) => word.projectId === projectId)
-      .map(({ word: { connection, personId, name, role, presence } }) => ({ connection, personId, name, role, presence }))
+      .map(({ word: { connection, personId, name, role, presence } }) => ({
+        connection,
+        personId,
+        name,
+        role,
+        presence,
+      }))
       .sort((a, b) => (a.connection < b.connection ? -1 : 1));
   }
 }

@@ -48,7 +48,7 @@ export class Room {
   async #advanceAll(): Promise<void> {
     while (this.#again) {
       this.#again = false;
-      for (let full = true; full; ) {
+      for (let full = true; full;) {
         const entries = await this.#read(this.#upTo, pageSize);
         full = entries.length === pageSize;
         this.#upTo = entries.at(-1)?.number ?? this.#upTo;

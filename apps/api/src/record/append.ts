@@ -26,7 +26,15 @@ export async function append(
   const payload = payloadAt({ number, at });
   const salt = randomBytes(32).toString("hex");
   const digest = payloadDigest(payload, salt);
-  const leaf = entryLeaf({ project: projectId, number, time: at, actor: actor.id, role: actor.role, kind: payload.kind, digest });
+  const leaf = entryLeaf({
+    project: projectId,
+    number,
+    time: at,
+    actor: actor.id,
+    role: actor.role,
+    kind: payload.kind,
+    digest,
+  });
   const frontierAfter = appendLeaf(place.frontier, number - 1, leaf);
   const head = treeHead(frontierAfter);
   await insertEntry(tx, { projectId, place, actor, payload, salt, payloadDigest: digest, leaf, head, frontierAfter });

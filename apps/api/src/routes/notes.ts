@@ -22,6 +22,7 @@ export const noteRoutes: FastifyPluginAsyncZod = async (app) => {
   app.post(
     `${path}/notes/:noteId/settle`,
     { config: { act: "settle-note" }, schema: { params, body: z.strictObject({}).nullish() } },
-    async (request, reply) => answer(reply, await settleNote(app.database, partOfSender(request), request.params.noteId)),
+    async (request, reply) =>
+      answer(reply, await settleNote(app.database, partOfSender(request), request.params.noteId)),
   );
 };

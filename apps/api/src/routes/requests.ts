@@ -15,10 +15,14 @@ export const requestRoutes: FastifyPluginAsyncZod = async (app) => {
     answer(reply, await makeRequest(app.database, partOfSender(request), request.body), 201),
   );
 
-  app.get(`${path}/:requestId/preview`, { config: { act: "read-draft" }, schema: { params } }, async (request, reply) => {
-    const { projectId } = partOfSender(request);
-    return answer(reply, await previewRequest(app.database.connection, projectId, request.params.requestId));
-  });
+  app.get(
+    `${path}/:requestId/preview`,
+    { config: { act: "read-draft" }, schema: { params } },
+    async (request, reply) => {
+      const { projectId } = partOfSender(request);
+      return answer(reply, await previewRequest(app.database.connection, projectId, request.params.requestId));
+    },
+  );
 
   app.post(
     `${path}/:requestId/answer`,

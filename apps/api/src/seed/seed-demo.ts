@@ -63,11 +63,13 @@ function partOf(role: Part["roles"][number]): Part {
 
 function readDemoScheme(): Scheme {
   const read = readScheme(JSON.parse(readFileSync(demoScheme, "utf8")));
-  if (!read.ok) throw new Error(`${demoScheme}: ${read.fields.map(({ pointer, detail }) => `${pointer} ${detail}`).join("; ")}`);
+  if (!read.ok)
+    throw new Error(`${demoScheme}: ${read.fields.map(({ pointer, detail }) => `${pointer} ${detail}`).join("; ")}`);
   return read.scheme;
 }
 
 function must<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(`the demo could not be made: ${outcome.refusal.code} ${outcome.refusal.detail ?? ""}`);
+  if (!outcome.ok)
+    throw new Error(`the demo could not be made: ${outcome.refusal.code} ${outcome.refusal.detail ?? ""}`);
   return outcome.value;
 }

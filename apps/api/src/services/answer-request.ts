@@ -27,7 +27,8 @@ export async function answerRequest(
     const found = await findRequest(tx, projectId, requestId);
     if (found === null) return refuse("not-found");
     if (found.answer !== null) return repeated(tx, projectId, found, bodyDigest);
-    if (body.answer === "decline") return decline(tx, projectId, { request: found.request, author, bodyDigest, reason: body.reason });
+    if (body.answer === "decline")
+      return decline(tx, projectId, { request: found.request, author, bodyDigest, reason: body.reason });
     return takeIn(tx, projectId, { request: found.request, author, bodyDigest, body });
   });
 }
@@ -68,11 +69,24 @@ async function takeIn(
 async function decline(
   tx: Connection,
   projectId: string,
-  { request, author, bodyDigest, reason }: { request: ChangeRequest; author: Author; bodyDigest: Digest; reason: string },
+  {
+    request,
+    author,
+    bodyDigest,
+    reason,
+  }: { request: ChangeRequest; author: Author; bodyDigest: Digest; reason: string },
 ): Promise<Outcome<RequestAnswered>> {
   const { id: requestId, number } = request;
   const { at } = await append(tx, projectId, author, () => ({ kind: "request declined", requestId, number, reason }));
-  await insertAnswer(tx, projectId, { requestId, state: "declined", actId: null, reason, author, answeredAt: at, bodyDigest });
+  await insertAnswer(tx, projectId, {
+    requestId,
+    state: "declined",
+    actId: null,
+    reason,
+    author,
+    answeredAt: at,
+    bodyDigest,
+  });
   return done(answered(request, { state: "declined", author, at, reason }, null));
 }
 

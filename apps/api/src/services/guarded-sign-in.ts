@@ -22,7 +22,8 @@ export async function guardedSignIn(
   const tries = await countTry(db, pair, windowMs);
   const ofEmail = await countTry(db, `sign-in ${email}`, windowMs);
   const ofPlace = await countTry(db, `sign-in from ${from.ip}`, windowMs);
-  if (tries > mostOfOnePairPerMinute || Math.max(ofEmail, ofPlace) > mostOfOneSidePerMinute) return refuse("too-many-tries");
+  if (tries > mostOfOnePairPerMinute || Math.max(ofEmail, ofPlace) > mostOfOneSidePerMinute)
+    return refuse("too-many-tries");
   const outcome = await signIn(db, given, from.before);
   if (outcome.ok) await forgetTries(db, pair);
   return outcome;

@@ -20,8 +20,18 @@ export async function makeRequest(database: Database, part: Part, body: NewReque
     if (refused !== undefined) return refused;
     const author = authorOf(part, "make-request");
     const number = (await countRequests(tx, projectId)) + 1;
-    const requestAt = (at: string): ChangeRequest => ({ ...body, number, author, madeAt: at, state: "open", answer: null });
-    const { at } = await append(tx, projectId, author, (entry) => ({ kind: "request made", request: requestAt(entry.at) }));
+    const requestAt = (at: string): ChangeRequest => ({
+      ...body,
+      number,
+      author,
+      madeAt: at,
+      state: "open",
+      answer: null,
+    });
+    const { at } = await append(tx, projectId, author, (entry) => ({
+      kind: "request made",
+      request: requestAt(entry.at),
+    }));
     await insertRequest(tx, projectId, requestAt(at), bodyDigest);
     return done(requestAt(at));
   });
@@ -31,8 +41,10 @@ async function refusalOf(tx: Connection, projectId: string, body: NewRequest): P
   const revision = await readRevision(tx, projectId, body.revision);
   if (revision === null) return refuseField("body-invalid", "/revision", "there is no such revision");
   const [latest] = await readRevisionHeads(tx, projectId);
-  if (latest?.letter !== revision.letter) return refuse("revision-superseded", { detail: `revision ${latest?.letter} is newer` });
-  if (revision.contentDigest !== body.contentDigest) return refuseField("digest-mismatch", "/contentDigest", "not that revision's");
+  if (latest?.letter !== revision.letter)
+    return refuse("revision-superseded", { detail: `revision ${latest?.letter} is newer` });
+  if (revision.contentDigest !== body.contentDigest)
+    return refuseField("digest-mismatch", "/contentDigest", "not that revision's");
   const applied = applyOperations(revision.scheme, body.operations);
   return applied.ok ? undefined : refuseOperation(revision.scheme, body.operations, applied.refusal);
 }

@@ -19,7 +19,10 @@ export async function pressStamp(database: Database, part: Part, body: NewStamp)
     if (refused !== undefined) return refused;
     const author = authorOf(part, "press-stamp");
     const stampAt = (at: string): Stamp => ({ ...body, author, pressedAt: at });
-    const { at } = await append(tx, projectId, author, (entry) => ({ kind: "stamp pressed", stamp: stampAt(entry.at) }));
+    const { at } = await append(tx, projectId, author, (entry) => ({
+      kind: "stamp pressed",
+      stamp: stampAt(entry.at),
+    }));
     await insertStamp(tx, projectId, stampAt(at), bodyDigest);
     return done(stampAt(at));
   });
@@ -30,12 +33,16 @@ async function refusalOf(tx: Connection, projectId: string, body: NewStamp): Pro
   const head = heads.find(({ letter }) => letter === body.revision);
   if (head === undefined) return refuseField("body-invalid", "/revision", "there is no such revision");
   const newest = heads[0];
-  if (newest !== undefined && newest !== head) return refuse("revision-superseded", { detail: `revision ${newest.letter} is newer` });
+  if (newest !== undefined && newest !== head)
+    return refuse("revision-superseded", { detail: `revision ${newest.letter} is newer` });
   const revision = await summaryOf(tx, projectId, head);
   if (revision.stamp !== null) return refuse("already-answered", { detail: `revision ${revision.letter} is stamped` });
-  if (revision.resultDigest === null) return refuse("assessment-pending", { detail: `the assessment is ${revision.assessment}` });
-  if (revision.contentDigest !== body.contentDigest) return refuseField("digest-mismatch", "/contentDigest", "not that revision's");
-  if (revision.resultDigest !== body.resultDigest) return refuseField("digest-mismatch", "/resultDigest", "not that revision's");
+  if (revision.resultDigest === null)
+    return refuse("assessment-pending", { detail: `the assessment is ${revision.assessment}` });
+  if (revision.contentDigest !== body.contentDigest)
+    return refuseField("digest-mismatch", "/contentDigest", "not that revision's");
+  if (revision.resultDigest !== body.resultDigest)
+    return refuseField("digest-mismatch", "/resultDigest", "not that revision's");
   if (!dispositionsOpen.includes(body.disposition)) return refuse("stamp-not-open");
   return undefined;
 }

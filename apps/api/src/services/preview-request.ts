@@ -8,7 +8,11 @@ import { digestOfScheme } from "./digest-of-scheme.ts";
 import { requestConflict } from "./request-conflict.ts";
 
 /** What taking a request in would do to the draft as it is now; changes nothing. */
-export async function previewRequest(db: Connection, projectId: string, requestId: string): Promise<Outcome<RequestPreview>> {
+export async function previewRequest(
+  db: Connection,
+  projectId: string,
+  requestId: string,
+): Promise<Outcome<RequestPreview>> {
   const found = await findRequest(db, projectId, requestId);
   if (found === null) return refuse("not-found");
   const draft = await readDraft(db, projectId);
@@ -16,7 +20,8 @@ export async function previewRequest(db: Connection, projectId: string, requestI
   const changed = conflict?.ok === false ? (conflict.refusal.conflict?.elements ?? []) : [];
   const applied = applyOperations(draft.scheme, found.request.operations);
   const common = { requestId, draftNumber: draft.number, changed };
-  if (!applied.ok) return done({ ...common, refusal: refusalDetail(applied.refusal), scheme: null, contentDigest: null });
+  if (!applied.ok)
+    return done({ ...common, refusal: refusalDetail(applied.refusal), scheme: null, contentDigest: null });
   const { scheme } = applied;
   return done({ ...common, refusal: null, scheme, contentDigest: digestOfScheme(scheme) });
 }

@@ -24,7 +24,16 @@ export function recordAssessment(
       const { verdict } = result;
       const payload = { letter, contentDigest, resultDigest, verdict, engineVersion };
       const { at } = await append(tx, projectId, serviceActor, () => ({ kind: "assessed", ...payload }));
-      const row = { letter, verdict, engineVersion, doneAt: at, state: "done", result, resultDigest, why: null } as const;
+      const row = {
+        letter,
+        verdict,
+        engineVersion,
+        doneAt: at,
+        state: "done",
+        result,
+        resultDigest,
+        why: null,
+      } as const;
       await insertAssessment(tx, projectId, row);
     } else {
       const { why } = assessed;

@@ -13,7 +13,11 @@ import { revisionLetter } from "./revision-letter.ts";
  * Freezes the draft as the next lettered revision, when what is on the architect's screen is what is here. It answers
  * at once; the server's own assessment follows.
  */
-export async function sendRevision(database: Database, part: Part, body: NewRevision): Promise<Outcome<RevisionSummary>> {
+export async function sendRevision(
+  database: Database,
+  part: Part,
+  body: NewRevision,
+): Promise<Outcome<RevisionSummary>> {
   const { projectId } = part;
   const bodyDigest = bodyDigestOf(part, body);
   return database.act(projectId, async (tx) => {
@@ -61,7 +65,12 @@ async function refusalOf(
 const mostShown = 20;
 
 /** The difference between the screen and the draft: what was drawn after the number on the screen. */
-async function mismatch(tx: Connection, projectId: string, body: NewRevision, draft: DraftRow): Promise<Outcome<never>> {
+async function mismatch(
+  tx: Connection,
+  projectId: string,
+  body: NewRevision,
+  draft: DraftRow,
+): Promise<Outcome<never>> {
   const acts = await readActsAfter(tx, projectId, { after: body.draftNumber, limit: mostShown });
   return refuse("digest-mismatch", {
     conflict: {

@@ -46,6 +46,8 @@ async function refusalOf(tx: Connection, part: Part, body: NewNote): Promise<Out
 
 function elementRefusal(scheme: Scheme, id: string): Outcome<never> | undefined {
   const { containers, openings, posts, pads, loads } = scheme;
-  const known = [containers, openings, posts, pads, loads].some((elements) => elements.some((element) => element.id === id));
+  const known = [containers, openings, posts, pads, loads].some((elements) =>
+    elements.some((element) => element.id === id),
+  );
   return known ? undefined : refuseField("element-unknown", "/elementId", `there is no ${id}`);
 }

@@ -5,7 +5,6 @@ import type { Connection } from "./connection.ts";
 import { lockProject } from "./record-rows.ts";
 import { Turns } from "./turns.ts";
 
-
 export interface Database {
   connection: Connection;
   /**
@@ -21,7 +20,10 @@ const longestWaitMs = 5_000;
 const longestTransactionMs = 15_000;
 
 export function openDatabase(url: string): Database {
-  const client = new PrismaClient({ adapter: new PrismaPg({ connectionString: url, max: mostConnections }), errorFormat: "minimal" });
+  const client = new PrismaClient({
+    adapter: new PrismaPg({ connectionString: url, max: mostConnections }),
+    errorFormat: "minimal",
+  });
   const turns = new Turns();
   return {
     connection: client,

@@ -8,7 +8,8 @@ const words = /ECONNREFUSED|ECONNRESET|Can't reach database|closed the connectio
 /** True when an error means that the database could not be asked, so that trying again may help. */
 export function isUnreachable(error: unknown): boolean {
   if (error instanceof Prisma.PrismaClientInitializationError) return true;
-  if (error instanceof Prisma.PrismaClientKnownRequestError) return unreachable.has(error.code) || saysUnreachable(error);
+  if (error instanceof Prisma.PrismaClientKnownRequestError)
+    return unreachable.has(error.code) || saysUnreachable(error);
   return saysUnreachable(error);
 }
 

@@ -29,7 +29,11 @@ export async function findNote(db: Connection, projectId: string, id: string): P
 
 /** All notes of a project in the order they were written. */
 export async function readNotes(db: Connection, projectId: string): Promise<Note[]> {
-  const rows = await db.note.findMany({ where: { projectId }, include: { settlement: true }, orderBy: { entry: "asc" } });
+  const rows = await db.note.findMany({
+    where: { projectId },
+    include: { settlement: true },
+    orderBy: { entry: "asc" },
+  });
   return rows.map(noteOf);
 }
 

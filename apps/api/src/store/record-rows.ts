@@ -81,4 +81,3 @@ export async function lastNumber(db: Connection, projectId: string): Promise<num
   const row = await db.project.findUnique({ where: { id: projectId }, select: { last: true } });
   return row?.last;
 }
-

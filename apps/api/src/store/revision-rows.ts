@@ -1,4 +1,12 @@
-import { Assessment, Author, Scheme, Verdict, type Digest, type Revision, type RevisionSummary } from "@cornerway/schema";
+import {
+  Assessment,
+  Author,
+  Scheme,
+  Verdict,
+  type Digest,
+  type Revision,
+  type RevisionSummary,
+} from "@cornerway/schema";
 import type { Prisma } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 import { readStampOf } from "./stamp-rows.ts";

@@ -39,7 +39,9 @@ const stateOf = async (path: string) =>
 
 it("what one process left is assessed by another, and written once when several take it up", async () => {
   const path = await leftBehind();
-  const others = [1, 2, 3].map(() => new Assessor(database, new WorkerPool({ threads: 1, limitMs: 20_000 }), pino({ level: "silent" })));
+  const others = [1, 2, 3].map(
+    () => new Assessor(database, new WorkerPool({ threads: 1, limitMs: 20_000 }), pino({ level: "silent" })),
+  );
   for (const other of others) other.wake();
   await expect.poll(async () => (await stateOf(path)).assessment, { timeout: 20_000 }).toBe("done");
   await new Promise((resume) => setTimeout(resume, 300));
@@ -57,5 +59,8 @@ it("an engine that does not answer is in the record as that, and the revision st
   await assessor.close();
   expect(await stateOf(path)).toMatchObject({ verdict: "not checked", result: null, resultDigest: null });
   const { body } = await (await service.signIn("engineer")).get(`${path}/record`);
-  expect(body.at(-1)).toMatchObject({ kind: "assessment failed", payload: { letter: "A", why: "no answer within 0.2 s" } });
+  expect(body.at(-1)).toMatchObject({
+    kind: "assessment failed",
+    payload: { letter: "A", why: "no answer within 0.2 s" },
+  });
 });

@@ -34,7 +34,9 @@ describe("WorkerPool", () => {
   it("answers more tasks than it has threads, each its own", async () => {
     const pool = open({ threads: 2, limitMs: 20_000 });
     const answers = await Promise.all([1, 2, 3, 4, 5, 6].map((count) => pool.assess(taskOf(schemeOf(count)))));
-    expect(answers.map((answer) => (answer.ok ? answer.assessment.units.length : answer.why))).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(answers.map((answer) => (answer.ok ? answer.assessment.units.length : answer.why))).toEqual([
+      1, 2, 3, 4, 5, 6,
+    ]);
   });
 
   it("leaves the event loop free while a thread works", async () => {

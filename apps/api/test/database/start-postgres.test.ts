@@ -1,6 +1,6 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -14,6 +14,7 @@ let running: RunningPostgres[];
 
 beforeEach(() => {
   dataFolder = mkdtempSync(path.join(os.tmpdir(), "cornerway-postgres-"));
+  chmodSync(dataFolder, 0o755); // run by root, PostgreSQL works as nobody and must be able to enter
   running = [];
 });
 

@@ -73,7 +73,10 @@ describe("resume", () => {
     await architect.post(`${path}/notes`, note("g1")).expect(201);
     const [ownersLine, readersLine] = [await resumed(owner), await resumed(await service.signIn("reader"))];
     await expect.poll(() => [ownersLine.upTo, readersLine.upTo]).toEqual([8, 8]);
-    for (const [role, line] of [["owner", ownersLine], ["reader", readersLine]] as const) {
+    for (const [role, line] of [
+      ["owner", ownersLine],
+      ["reader", readersLine],
+    ] as const) {
       expect(line.entries.every(({ payload }) => payload !== null && mayReadEntry([role], payload.kind))).toBe(true);
     }
     expect([ownersLine.entries.length, readersLine.entries.length]).toEqual([7, 6]);
@@ -106,7 +109,11 @@ const copies = (projectId: string, count: number) => `do $$ begin
 
 describe("presence", () => {
   it("tells everyone who is here and what they hold, the drag only to those who see the draft", async () => {
-    const [mine, theirs, owners] = [await resumed(architect), await resumed(await service.signIn("engineer")), await resumed(owner)];
+    const [mine, theirs, owners] = [
+      await resumed(architect),
+      await resumed(await service.signIn("engineer")),
+      await resumed(owner),
+    ];
     await mine.say({ type: "presence", presence });
     const ofArchitect = (client: LiveClient) => client.here.find(({ role }) => role === "architect")?.presence;
     await expect.poll(() => ofArchitect(theirs)).toEqual(presence);
@@ -173,7 +180,9 @@ describe("a line is cut within 2 s", () => {
     const client = await resumed(await service.signIn("reader"));
     await expect.poll(() => client.upTo).toBe(6);
     const from = Date.now();
-    await service.owner.connection.membership.deleteMany({ where: { projectId: path.split("/").at(-1) ?? "", role: "reader" } });
+    await service.owner.connection.membership.deleteMany({
+      where: { projectId: path.split("/").at(-1) ?? "", role: "reader" },
+    });
     await expect.poll(() => client.closed?.code, { timeout: 3000 }).toBe(4401);
     expect((client.closed?.atMs ?? Infinity) - from).toBeLessThan(2000);
   });

@@ -21,7 +21,11 @@ afterAll(async () => {
 });
 
 const entriesOf = (projectId: string) =>
-  service.owner.connection.recordEntry.findMany({ where: { projectId }, include: { payload: true }, orderBy: { number: "asc" } });
+  service.owner.connection.recordEntry.findMany({
+    where: { projectId },
+    include: { payload: true },
+    orderBy: { number: "asc" },
+  });
 
 const opened = () => ({ kind: "project opened" as const, name: "again" });
 
@@ -62,17 +66,28 @@ describe("append", () => {
       const digest = sha256(Buffer.from(String(payload?.salt), "hex"), Buffer.from(canonicalJson(payload?.payload)));
       // The keys of the leaf in RFC 8785 order, which for these ASCII names is alphabetical.
       const facts = JSON.stringify({
-        ...{ actor: actorId, digest: digest.toString("hex"), kind, number, project: projectId, role: actorRole, time: at.toISOString() },
+        ...{
+          actor: actorId,
+          digest: digest.toString("hex"),
+          kind,
+          number,
+          project: projectId,
+          role: actorRole,
+          time: at.toISOString(),
+        },
       });
       return sha256(Buffer.of(0), Buffer.from(facts));
     });
     expect(rows.map(({ leaf }) => leaf)).toEqual(leaves.map((leaf) => leaf.toString("hex")));
-    expect(rows.map(({ head }) => head)).toEqual(leaves.map((_, at) => rootOf(leaves.slice(0, at + 1)).toString("hex")));
+    expect(rows.map(({ head }) => head)).toEqual(
+      leaves.map((_, at) => rootOf(leaves.slice(0, at + 1)).toString("hex")),
+    );
   });
 
   it("salts each payload, so that equal acts have different digests", async () => {
     const projectId = await service.openProject();
-    for (let n = 0; n < 2; n += 1) await database.act(projectId, async (tx) => done(await append(tx, projectId, serviceActor, opened)));
+    for (let n = 0; n < 2; n += 1)
+      await database.act(projectId, async (tx) => done(await append(tx, projectId, serviceActor, opened)));
     const [first, second] = (await entriesOf(projectId)).slice(-2);
     expect(first?.payloadDigest).not.toBe(second?.payloadDigest);
     expect([first?.payload?.salt.length, second?.payload?.salt.length]).toEqual([64, 64]);

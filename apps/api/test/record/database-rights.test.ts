@@ -55,7 +55,10 @@ describe.each(kept)("the service's role on %s", (table) => {
 describe("the service's role", () => {
   it.each([
     ["SET session_replication_role", "set session_replication_role = replica"],
-    ["CREATE OR REPLACE of the guarding function", "create or replace function record_entry_follows() returns trigger language plpgsql as 'begin return new; end'"],
+    [
+      "CREATE OR REPLACE of the guarding function",
+      "create or replace function record_entry_follows() returns trigger language plpgsql as 'begin return new; end'",
+    ],
     ["UPDATE of a person", "update person set name = name"],
     ["INSERT of a membership", "insert into membership select * from membership"],
     ["UPDATE of a project's name", "update project set name = name"],
@@ -69,7 +72,9 @@ describe("the service's role", () => {
     const rows = await asOwner<{ table_name: string; rights: string }[]>`
       select table_name, string_agg(privilege_type, ' ' order by privilege_type) as rights
       from information_schema.role_table_grants where grantee = 'cornerway_service' and table_name in ${asOwner(kept)} group by 1`;
-    expect(new Map(rows.map((row) => [row.table_name, row.rights]))).toEqual(new Map(kept.map((table) => [table, "INSERT SELECT"])));
+    expect(new Map(rows.map((row) => [row.table_name, row.rights]))).toEqual(
+      new Map(kept.map((table) => [table, "INSERT SELECT"])),
+    );
   });
 
   it.each([

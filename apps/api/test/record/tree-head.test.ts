@@ -36,9 +36,12 @@ function definition(entries: readonly Buffer[]): Buffer {
 }
 
 describe("treeHead(appendLeaf(…))", () => {
-  it.each(roots.map((root, at) => [at + 1, root] as const))("over the first %i of the known leaves is the known root", (count, root) => {
-    expect(treeHead(frontierOf(leaves.slice(0, count)))).toBe(root);
-  });
+  it.each(roots.map((root, at) => [at + 1, root] as const))(
+    "over the first %i of the known leaves is the known root",
+    (count, root) => {
+      expect(treeHead(frontierOf(leaves.slice(0, count)))).toBe(root);
+    },
+  );
 
   it("over no leaf is the SHA-256 of nothing (FIPS 180-4)", () => {
     expect(treeHead([])).toBe("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");

@@ -1,5 +1,14 @@
 import { randomUUID } from "node:crypto";
-import { mayDo, mayReadEntry, ProjectSummary, RecordEntry, roles, Thread, type Act, type Role } from "@cornerway/schema";
+import {
+  mayDo,
+  mayReadEntry,
+  ProjectSummary,
+  RecordEntry,
+  roles,
+  Thread,
+  type Act,
+  type Role,
+} from "@cornerway/schema";
 import type supertest from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
@@ -15,7 +24,9 @@ beforeAll(async () => {
   service = await startService();
   projectId = await service.openProject();
   for (const who of [...roles, "outsider"] as const) browsers.set(who, await service.signIn(who));
-  await browserOf("architect").post(`/api/projects/${projectId}/draft/acts`, act(0, [place(1)])).expect(200);
+  await browserOf("architect")
+    .post(`/api/projects/${projectId}/draft/acts`, act(0, [place(1)]))
+    .expect(200);
   await browserOf("engineer").post(`/api/projects/${projectId}/notes`, note("g1")).expect(201);
 });
 afterAll(() => service.close());
@@ -69,20 +80,27 @@ describe("the table of who may do what", () => {
 
 describe("what each role sees", () => {
   it("in GET /api/projects is the projects they have a part in, with the roles they hold there", async () => {
-    const seen = async (who: Role | "outsider") => z.array(ProjectSummary).parse((await browserOf(who).get("/api/projects").expect(200)).body);
+    const seen = async (who: Role | "outsider") =>
+      z.array(ProjectSummary).parse((await browserOf(who).get("/api/projects").expect(200)).body);
     expect(await seen("outsider")).toEqual([]);
-    for (const role of roles) expect(await seen(role)).toMatchObject([{ id: projectId, roles: [role], revision: null, waitsFor: "architect" }]);
+    for (const role of roles)
+      expect(await seen(role)).toMatchObject([{ id: projectId, roles: [role], revision: null, waitsFor: "architect" }]);
   });
 
   it.each(roles)("in the record of the %s is the kinds that the table of who may see what allows", async (role) => {
-    const entries = z.array(RecordEntry).parse((await browserOf(role).get(`/api/projects/${projectId}/record`).expect(200)).body);
-    const all = z.array(RecordEntry).parse((await browserOf("architect").get(`/api/projects/${projectId}/record`)).body);
+    const entries = z
+      .array(RecordEntry)
+      .parse((await browserOf(role).get(`/api/projects/${projectId}/record`).expect(200)).body);
+    const all = z
+      .array(RecordEntry)
+      .parse((await browserOf("architect").get(`/api/projects/${projectId}/record`)).body);
     const allowed = all.filter(({ payload }) => payload !== null && mayReadEntry([role], payload.kind));
     expect(entries).toEqual(allowed);
   });
 
   it("in the thread leaves notes away from the reader only", async () => {
-    const notes = async (role: Role) => Thread.parse((await browserOf(role).get(`/api/projects/${projectId}/thread`)).body).notes.length;
+    const notes = async (role: Role) =>
+      Thread.parse((await browserOf(role).get(`/api/projects/${projectId}/thread`)).body).notes.length;
     expect(Object.fromEntries(await Promise.all(roles.map(async (role) => [role, await notes(role)])))).toEqual({
       ...{ architect: 1, engineer: 1, checker: 1, owner: 1, reader: 0 },
     });
@@ -103,6 +121,8 @@ describe("one person never judges a drawing they make", () => {
     ["engineer", "checker"],
   ] as const)("the database refuses %s and %s in one hand", async (held, role) => {
     const { id: personId } = service.people[held];
-    await expect(service.owner.connection.membership.create({ data: { projectId, personId, role } })).rejects.toThrow("CW003");
+    await expect(service.owner.connection.membership.create({ data: { projectId, personId, role } })).rejects.toThrow(
+      "CW003",
+    );
   });
 });

@@ -19,7 +19,8 @@ beforeEach(async () => {
   path = `/api/projects/${await service.openProject()}`;
 });
 
-const draw = async (body: object) => DraftActDone.parse((await architect.post(`${path}/draft/acts`, body).expect(200)).body);
+const draw = async (body: object) =>
+  DraftActDone.parse((await architect.post(`${path}/draft/acts`, body).expect(200)).body);
 const readDraft = async () => Draft.parse((await architect.get(`${path}/draft`).expect(200)).body);
 const refused = (body: object) => architect.post(`${path}/draft/acts`, body);
 
@@ -66,11 +67,16 @@ describe("POST draft/acts", () => {
   it("sees a conflict in two labels that are the same", async () => {
     await draw(act(0, [place(1)]));
     const twin = { kind: "container.place", container: { ...unit(2), tag: "G1" } };
-    expect(expectProblem(await refused({ ...act(0, []), operations: [twin] }), "draft-conflict").conflict?.elements).toEqual(["tag:G1"]);
+    expect(
+      expectProblem(await refused({ ...act(0, []), operations: [twin] }), "draft-conflict").conflict?.elements,
+    ).toEqual(["tag:G1"]);
   });
 
   it("names the operation that the scheme cannot take, and applies none of the others", async () => {
-    const problem = expectProblem(await refused(act(0, [place(1), { kind: "post.remove", id: "p9" }])), "draft-refused");
+    const problem = expectProblem(
+      await refused(act(0, [place(1), { kind: "post.remove", id: "p9" }])),
+      "draft-refused",
+    );
     expect(problem.fields?.map(({ pointer }) => pointer)).toEqual(["/operations/1"]);
     expect(await readDraft()).toMatchObject({ number: 0, scheme: { containers: [] } });
   });
@@ -128,8 +134,12 @@ describe("undo", () => {
   it("refuses operations that are not the inverse, and acts it does not know", async () => {
     const placed = act(0, [place(1)]);
     await draw(placed);
-    expect(expectProblem(await refused(act(1, [place(2)], { undoes: placed.id })), "body-invalid").fields?.[0]?.pointer).toBe("/operations");
-    expect(expectProblem(await refused(act(1, [place(2)], { undoes: randomUUID() })), "body-invalid").fields?.[0]?.pointer).toBe("/undoes");
+    expect(
+      expectProblem(await refused(act(1, [place(2)], { undoes: placed.id })), "body-invalid").fields?.[0]?.pointer,
+    ).toBe("/operations");
+    expect(
+      expectProblem(await refused(act(1, [place(2)], { undoes: randomUUID() })), "body-invalid").fields?.[0]?.pointer,
+    ).toBe("/undoes");
   });
 });
 
@@ -143,7 +153,9 @@ describe("what is sent to draft/acts", () => {
 
   it("refuses more than 200 operations at the field", async () => {
     const posts = Array.from({ length: 201 }, (_, n) => ({ kind: "post.set", post: post(n) }));
-    expect(expectProblem(await refused({ ...act(0, []), operations: posts }), "body-invalid").fields?.[0]?.pointer).toBe("/operations");
+    expect(
+      expectProblem(await refused({ ...act(0, []), operations: posts }), "body-invalid").fields?.[0]?.pointer,
+    ).toBe("/operations");
   });
 
   it("refuses a body over 256 KiB as too large", async () => {
@@ -151,7 +163,8 @@ describe("what is sent to draft/acts", () => {
   });
 
   it("refuses text that is not JSON, other media types, and prototype tricks", async () => {
-    const raw = (type: string, text: string) => architect.post(`${path}/draft/acts`).set("content-type", type).send(text);
+    const raw = (type: string, text: string) =>
+      architect.post(`${path}/draft/acts`).set("content-type", type).send(text);
     expectProblem(await raw("application/json", "{"), "body-not-json");
     expectProblem(await raw("application/json", ""), "body-not-json");
     expectProblem(await raw("application/json", '{"__proto__":{"x":1}}'), "body-not-json");

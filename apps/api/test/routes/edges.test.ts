@@ -24,26 +24,39 @@ afterAll(async () => {
 const get = (address: string) => supertest(service.app.server).get(address);
 
 describe("the pages", () => {
-  it.each(["/", "/projects/1/sheet/2", "/signed-out?from=here"])("%s is the one page, asked for anew each time", async (address) => {
-    const answer = await get(address).expect(200);
-    expect(answer.text).toContain("The sheet");
-    expect(answer.headers["cache-control"]).toBe("no-cache");
-  });
+  it.each(["/", "/projects/1/sheet/2", "/signed-out?from=here"])(
+    "%s is the one page, asked for anew each time",
+    async (address) => {
+      const answer = await get(address).expect(200);
+      expect(answer.text).toContain("The sheet");
+      expect(answer.headers["cache-control"]).toBe("no-cache");
+    },
+  );
 
   it("are built files that browsers may keep", async () => {
     const answer = await get("/assets/main-1a2b3c.js").expect(200);
     expect(answer.headers["cache-control"]).toBe("public, max-age=31536000, immutable");
   });
 
-  it.each(["/api", "/api/", "/api/nothing", "/assets/gone.js", "/health/x"])("%s is never answered with the page", async (address) => {
-    expectProblem(await get(address), "not-found");
-  });
+  it.each(["/api", "/api/", "/api/nothing", "/assets/gone.js", "/health/x"])(
+    "%s is never answered with the page",
+    async (address) => {
+      expectProblem(await get(address), "not-found");
+    },
+  );
 
   it("load nothing from elsewhere and run nothing written inline", async () => {
     const policy = (await get("/")).headers["content-security-policy"]?.split(";").sort();
     expect(policy).toEqual([
       ...["base-uri 'none'", "connect-src 'self'", "default-src 'none'", "font-src 'self'", "form-action 'self'"],
-      ...["frame-ancestors 'none'", "img-src 'self' data:", "manifest-src 'self'", "script-src 'self'", "style-src 'self'", "worker-src 'self'"],
+      ...[
+        "frame-ancestors 'none'",
+        "img-src 'self' data:",
+        "manifest-src 'self'",
+        "script-src 'self'",
+        "style-src 'self'",
+        "worker-src 'self'",
+      ],
     ]);
   });
 });
@@ -60,7 +73,13 @@ describe("watching", () => {
     await browser.post("/api/session", { email: "architect@people.example", password: "a wrong secret" });
     const log = service.log.join("");
     expect(log).toContain('"route":"/api/session","status":201');
-    for (const secret of [password, "a wrong secret", "in-the-query", browser.csrfToken, browser.cookie.split("=")[1] ?? ""]) {
+    for (const secret of [
+      password,
+      "a wrong secret",
+      "in-the-query",
+      browser.csrfToken,
+      browser.cookie.split("=")[1] ?? "",
+    ]) {
       expect(log).not.toContain(secret);
     }
     expect(log).not.toMatch(/cookie|authorization|argon2id/i);

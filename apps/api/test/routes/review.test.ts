@@ -66,11 +66,22 @@ function newRequest({ letter: revision, contentDigest }: RevisionSummary, more: 
 function newStamp(revision: Revision, more: Partial<NewStamp> = {}): NewStamp {
   const { letter, contentDigest, resultDigest: result } = revision;
   const digests = { contentDigest, resultDigest: result ?? "" };
-  return { id: randomUUID(), revision: letter, disposition: "Revise and resubmit", text: "See the notes.", ...digests, ...more };
+  return {
+    id: randomUUID(),
+    revision: letter,
+    disposition: "Revise and resubmit",
+    text: "See the notes.",
+    ...digests,
+    ...more,
+  };
 }
 
 const kinds = async () =>
-  z.array(RecordEntry).parse((await architect.get(`${path}/record`)).body).map(({ kind }) => kind).slice(6);
+  z
+    .array(RecordEntry)
+    .parse((await architect.get(`${path}/record`)).body)
+    .map(({ kind }) => kind)
+    .slice(6);
 
 describe("POST revisions", () => {
   it("answers before the revision is assessed, and the server's own answer follows", async () => {
@@ -84,7 +95,10 @@ describe("POST revisions", () => {
 
   it("is one revision when it is sent twice", async () => {
     const body = await newRevision();
-    const [first, again] = [await architect.post(`${path}/revisions`, body), await architect.post(`${path}/revisions`, body)];
+    const [first, again] = [
+      await architect.post(`${path}/revisions`, body),
+      await architect.post(`${path}/revisions`, body),
+    ];
     expect([first.status, again.status, again.body.letter]).toEqual([202, 202, first.body.letter]);
     expectProblem(await architect.post(`${path}/revisions`, { ...body, remark: "other" }), "id-reused");
     expect(z.array(RevisionSummary).parse((await architect.get(`${path}/revisions`)).body)).toHaveLength(1);
@@ -94,7 +108,11 @@ describe("POST revisions", () => {
     const body = await newRevision();
     await draw(1, move(1, 2_000_000));
     const problem = expectProblem(await architect.post(`${path}/revisions`, body), "digest-mismatch");
-    expect(problem.conflict).toMatchObject({ draftNumber: 2, elements: ["g1"], theirs: [{ operations: [move(1, 2_000_000)] }] });
+    expect(problem.conflict).toMatchObject({
+      draftNumber: 2,
+      elements: ["g1"],
+      theirs: [{ operations: [move(1, 2_000_000)] }],
+    });
   });
 
   it("refuses an empty sheet, an unchanged draft, and a draft number not reached", async () => {
@@ -125,8 +143,15 @@ describe("notes", () => {
     expect(settled.settledAt).not.toBeNull();
     expect((await engineer.post(`${path}/notes/${asked.id}/settle`).expect(200)).body).toEqual(settled);
     const { notes } = Thread.parse((await architect.get(`${path}/thread`)).body);
-    expect(notes.map(({ answers, settledAt }) => [answers, settledAt])).toEqual([[null, settled.settledAt], [asked.id, null]]);
-    expect((await kinds()).filter((kind) => kind.startsWith("note"))).toEqual(["note written", "note written", "note settled"]);
+    expect(notes.map(({ answers, settledAt }) => [answers, settledAt])).toEqual([
+      [null, settled.settledAt],
+      [asked.id, null],
+    ]);
+    expect((await kinds()).filter((kind) => kind.startsWith("note"))).toEqual([
+      "note written",
+      "note written",
+      "note settled",
+    ]);
   });
 
   it("are one note when sent twice, and refused under another note's id", async () => {
@@ -171,31 +196,49 @@ describe("requests", () => {
     const sent = await send();
     const request = ChangeRequest.parse((await engineer.post(`${path}/requests`, newRequest(sent)).expect(201)).body);
     expect(request).toMatchObject({ number: 1, state: "open", answer: null });
-    const preview = RequestPreview.parse((await architect.get(`${path}/requests/${request.id}/preview`).expect(200)).body);
+    const preview = RequestPreview.parse(
+      (await architect.get(`${path}/requests/${request.id}/preview`).expect(200)).body,
+    );
     expect(preview).toMatchObject({ draftNumber: 1, changed: [], refusal: null });
     expect((await readDraft()).number).toBe(1);
     const answer = { answer: "take in", actId: randomUUID(), base: 1 };
-    const first = RequestAnswered.parse((await architect.post(`${path}/requests/${request.id}/answer`, answer).expect(200)).body);
+    const first = RequestAnswered.parse(
+      (await architect.post(`${path}/requests/${request.id}/answer`, answer).expect(200)).body,
+    );
     expect(first.request.state).toBe("taken in");
     expect(first.draft?.contentDigest).toBe(preview.contentDigest);
     expect(await readDraft()).toMatchObject({ number: 2, contentDigest: preview.contentDigest, movesSinceRevision: 1 });
     expect((await architect.post(`${path}/requests/${request.id}/answer`, answer).expect(200)).body).toEqual(first);
-    expectProblem(await architect.post(`${path}/requests/${request.id}/answer`, { answer: "decline", reason: "no" }), "already-answered");
+    expectProblem(
+      await architect.post(`${path}/requests/${request.id}/answer`, { answer: "decline", reason: "no" }),
+      "already-answered",
+    );
   });
 
   it("are declined with a reason", async () => {
     const { body } = await engineer.post(`${path}/requests`, newRequest(await send())).expect(201);
     const declined = RequestAnswered.parse(
-      (await architect.post(`${path}/requests/${body.id}/answer`, { answer: "decline", reason: "No room for posts." }).expect(200)).body,
+      (
+        await architect
+          .post(`${path}/requests/${body.id}/answer`, { answer: "decline", reason: "No room for posts." })
+          .expect(200)
+      ).body,
     );
-    expect(declined).toMatchObject({ draft: null, request: { state: "declined", answer: { reason: "No room for posts." } } });
+    expect(declined).toMatchObject({
+      draft: null,
+      request: { state: "declined", answer: { reason: "No room for posts." } },
+    });
   });
 
   it("conflict when what they touch changed since the revision, and stay open", async () => {
     const sent = await send();
-    const { body } = await engineer.post(`${path}/requests`, newRequest(sent, { operations: [move(1, 3_000_000)] })).expect(201);
+    const { body } = await engineer
+      .post(`${path}/requests`, newRequest(sent, { operations: [move(1, 3_000_000)] }))
+      .expect(201);
     await draw(1, move(1, 1_000_000));
-    expect(RequestPreview.parse((await architect.get(`${path}/requests/${body.id}/preview`)).body).changed).toEqual(["g1"]);
+    expect(RequestPreview.parse((await architect.get(`${path}/requests/${body.id}/preview`)).body).changed).toEqual([
+      "g1",
+    ]);
     const answer = { answer: "take in", actId: randomUUID(), base: 2 };
     expectProblem(await architect.post(`${path}/requests/${body.id}/answer`, answer), "draft-conflict");
     expect(Thread.parse((await architect.get(`${path}/thread`)).body).requests[0]?.state).toBe("open");
@@ -203,8 +246,14 @@ describe("requests", () => {
 
   it("are refused on an old revision, on another digest, and when that revision cannot take them", async () => {
     const sent = await send();
-    expectProblem(await engineer.post(`${path}/requests`, newRequest(sent, { contentDigest: "0".repeat(64) })), "digest-mismatch");
-    expectProblem(await engineer.post(`${path}/requests`, newRequest(sent, { operations: [place(1)] })), "draft-refused");
+    expectProblem(
+      await engineer.post(`${path}/requests`, newRequest(sent, { contentDigest: "0".repeat(64) })),
+      "digest-mismatch",
+    );
+    expectProblem(
+      await engineer.post(`${path}/requests`, newRequest(sent, { operations: [place(1)] })),
+      "draft-refused",
+    );
     expectProblem(await engineer.post(`${path}/requests`, newRequest(sent, { revision: "Q" })), "body-invalid");
     await draw(1, place(2));
     await send();
@@ -232,21 +281,43 @@ describe("stamps", () => {
     expectProblem(await engineer.post(`${path}/stamps`, { ...body, text: "Other" }), "id-reused");
     expectProblem(await engineer.post(`${path}/stamps`, { ...body, id: randomUUID() }), "already-answered");
     const project = Project.parse((await architect.get(path).expect(200)).body);
-    expect(project).toMatchObject({ stamp, waitsFor: "architect", since: stamp.pressedAt, revision: "A", containers: 1 });
-    expect(project.members.map(({ roles: held }) => held.join())).toEqual(["architect", "checker", "engineer", "owner", "reader"]);
+    expect(project).toMatchObject({
+      stamp,
+      waitsFor: "architect",
+      since: stamp.pressedAt,
+      revision: "A",
+      containers: 1,
+    });
+    expect(project.members.map(({ roles: held }) => held.join())).toEqual([
+      "architect",
+      "checker",
+      "engineer",
+      "owner",
+      "reader",
+    ]);
   });
 
-  it.each(["No exceptions taken", "Make corrections noted"] as const)("%s is not open while no strength is judged", async (disposition) => {
-    await send();
-    expectProblem(await engineer.post(`${path}/stamps`, newStamp(await assessed("A"), { disposition })), "stamp-not-open");
-  });
+  it.each(["No exceptions taken", "Make corrections noted"] as const)(
+    "%s is not open while no strength is judged",
+    async (disposition) => {
+      await send();
+      expectProblem(
+        await engineer.post(`${path}/stamps`, newStamp(await assessed("A"), { disposition })),
+        "stamp-not-open",
+      );
+    },
+  );
 
   it("are refused on other digests, on an unknown revision and on one with a newer one", async () => {
     await send();
     const revision = await assessed("A");
     const press = (more: Partial<NewStamp>) => engineer.post(`${path}/stamps`, newStamp(revision, more));
-    expect(expectProblem(await press({ contentDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe("/contentDigest");
-    expect(expectProblem(await press({ resultDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe("/resultDigest");
+    expect(expectProblem(await press({ contentDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
+      "/contentDigest",
+    );
+    expect(expectProblem(await press({ resultDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
+      "/resultDigest",
+    );
     expectProblem(await press({ revision: "B" }), "body-invalid");
     await draw(1, place(2));
     await send();

@@ -22,7 +22,9 @@ describe("POST /api/session", () => {
   });
 
   it("marks the cookie Secure for every host that is not this machine", async () => {
-    const answer = await signIn({ email: "architect@people.example", password }).set("host", "plans.example").expect(201);
+    const answer = await signIn({ email: "architect@people.example", password })
+      .set("host", "plans.example")
+      .expect(201);
     expect(answer.get("Set-Cookie")?.[0]).toContain("; Secure");
   });
 
@@ -44,7 +46,8 @@ describe("POST /api/session", () => {
   });
 
   it("stops the eleventh try for one address from one place within a minute, even with the right password", async () => {
-    for (let n = 0; n < 10; n += 1) expectProblem(await signIn({ email: "outsider@people.example", password: "no" }), "sign-in-refused");
+    for (let n = 0; n < 10; n += 1)
+      expectProblem(await signIn({ email: "outsider@people.example", password: "no" }), "sign-in-refused");
     expectProblem(await signIn({ email: "outsider@people.example", password }), "too-many-tries");
     await signIn({ email: "owner@people.example", password }).expect(201);
   });
@@ -59,7 +62,10 @@ describe("POST /api/session", () => {
   });
 
   it("refuses a sign-in that another site's page sends", async () => {
-    expectProblem(await signIn({ email: "architect@people.example", password }).set("origin", "https://elsewhere.example"), "origin-refused");
+    expectProblem(
+      await signIn({ email: "architect@people.example", password }).set("origin", "https://elsewhere.example"),
+      "origin-refused",
+    );
   });
 });
 
@@ -67,9 +73,14 @@ describe("a session", () => {
   it("keeps neither token nor password in the database", async () => {
     const { cookie } = await service.signIn("architect");
     const token = cookie.split("=")[1] ?? "";
-    const [sessions, people] = [await service.owner.connection.session.findMany(), await service.owner.connection.person.findMany()];
+    const [sessions, people] = [
+      await service.owner.connection.session.findMany(),
+      await service.owner.connection.person.findMany(),
+    ];
     expect(JSON.stringify([sessions, people])).not.toContain(token);
-    expect(people.map(({ passwordHash }) => passwordHash.split("$", 4).join("$"))).toEqual(people.map(() => "$argon2id$v=19$m=19456,t=2,p=1"));
+    expect(people.map(({ passwordHash }) => passwordHash.split("$", 4).join("$"))).toEqual(
+      people.map(() => "$argon2id$v=19$m=19456,t=2,p=1"),
+    );
   });
 
   it("ends at sign-out: the cookie is cleared and no longer good", async () => {
@@ -93,7 +104,10 @@ describe("a session", () => {
     const nobody = supertest(service.app.server);
     expectProblem(await nobody.get("/api/session"), "not-signed-in");
     expectProblem(await nobody.get("/api/projects"), "not-signed-in");
-    expectProblem(await nobody.get("/api/projects").set("cookie", `cornerway_session=${"x".repeat(5000)}`), "not-signed-in");
+    expectProblem(
+      await nobody.get("/api/projects").set("cookie", `cornerway_session=${"x".repeat(5000)}`),
+      "not-signed-in",
+    );
   });
 });
 

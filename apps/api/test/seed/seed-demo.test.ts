@@ -25,9 +25,15 @@ afterAll(async () => {
 
 const everything = async () => {
   const { recordEntry, draftAct, person, membership } = owner.connection;
-  return [await recordEntry.findMany(), await draftAct.findMany(), await person.findMany(), await membership.findMany()];
+  return [
+    await recordEntry.findMany(),
+    await draftAct.findMany(),
+    await person.findMany(),
+    await membership.findMany(),
+  ];
 };
-const project = () => readProject(owner.connection, { projectId: demoProjectId, person: personOf("owner"), roles: ["owner"] });
+const project = () =>
+  readProject(owner.connection, { projectId: demoProjectId, person: personOf("owner"), roles: ["owner"] });
 
 function personOf(role: string) {
   const person = demoPeople.find((one) => one.role === role);
@@ -41,14 +47,19 @@ it("the demo has revision A sent and assessed, not stamped, and waits for the en
 });
 
 it("its draft is the scheme in shared/demo/scheme.json, unchanged since the revision", async () => {
-  const file: unknown = JSON.parse(readFileSync(path.resolve(import.meta.dirname, "../../../../shared/demo/scheme.json"), "utf8"));
+  const file: unknown = JSON.parse(
+    readFileSync(path.resolve(import.meta.dirname, "../../../../shared/demo/scheme.json"), "utf8"),
+  );
   expect(await readDraft(owner.connection, demoProjectId)).toMatchObject({ scheme: file, movesSinceRevision: 0 });
 });
 
 it("one person for each role can sign in with the password that the start prints", async () => {
   expect(demoPeople.map(({ role }) => role)).toEqual(roles);
   for (const { email, password } of demoPeople) {
-    expect(await signIn(owner.connection, { email, password }, undefined)).toMatchObject({ ok: true, value: { session: { person: { email } } } });
+    expect(await signIn(owner.connection, { email, password }, undefined)).toMatchObject({
+      ok: true,
+      value: { session: { person: { email } } },
+    });
   }
 });
 

@@ -14,7 +14,13 @@ export const unit = (n: number): Container => ({
 
 export const place = (n: number): Operation => ({ kind: "container.place", container: unit(n) });
 
-export const move = (n: number, yUm: number): Operation => ({ kind: "container.move", id: `g${n}`, xUm: n * 10_000_000, yUm, zUm: 0 });
+export const move = (n: number, yUm: number): Operation => ({
+  kind: "container.move",
+  id: `g${n}`,
+  xUm: n * 10_000_000,
+  yUm,
+  zUm: 0,
+});
 
 export const post = (n: number): Post => ({
   id: `p${n}`,

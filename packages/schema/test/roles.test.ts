@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import {
+  acts,
+  may,
+  mayDo,
+  mayReadEntry,
+  maySee,
+  recordKinds,
+  roles,
+  rolesExclude,
+  type Act,
+  type Role,
+} from "../src/index.ts";
+
+const actsOf = (role: Role) => acts.filter((act) => may([role], act));
+
+describe("who may do what", () => {
+  it.each<[Role, Act[]]>([
+    [
+      "architect",
+      [
+        "draw",
+        "send-revision",
+        "write-note",
+        "settle-note",
+        "answer-request",
+        "read-draft",
+        "read-revisions",
+        "read-record",
+      ],
+    ],
+    [
+      "engineer",
+      ["write-note", "settle-note", "make-request", "press-stamp", "read-draft", "read-revisions", "read-record"],
+    ],
+    ["checker", ["write-note", "settle-note", "read-draft", "read-revisions", "read-record"]],
+    ["owner", ["write-note", "settle-note", "read-revisions", "read-record"]],
+    ["reader", ["read-revisions", "read-record"]],
+  ])("the %s: %j", (role, expected) => {
+    expect(actsOf(role)).toEqual(expected);
+  });
+
+  it("is more for whoever holds more roles, and nothing for whoever holds none", () => {
+    for (const act of acts) {
+      expect(may(["owner", "architect"], act)).toBe(may(["owner"], act) || may(["architect"], act));
+      expect(may([], act)).toBe(false);
+    }
+  });
+
+  it("never lets one role both draw and judge, and keeps the roles that do apart in one person", () => {
+    for (const role of roles) expect(may([role], "draw") && may([role], "press-stamp")).toBe(false);
+    const judging: Act[] = ["press-stamp", "make-request"];
+    for (const draws of mayDo.draw) {
+      for (const judges of judging.flatMap((act) => mayDo[act])) {
+        expect(rolesExclude.some((pair) => pair.includes(draws) && pair.includes(judges))).toBe(true);
+      }
+    }
+  });
+});
+
+describe("who may see what", () => {
+  it("names every kind of entry once", () => {
+    expect(Object.keys(maySee).sort()).toEqual([...recordKinds].sort());
+  });
+
+  it("keeps drawing acts from those who may not read the draft", () => {
+    for (const role of roles) expect(mayReadEntry([role], "drawn")).toBe(may([role], "read-draft"));
+  });
+
+  it("shows the reader issued revisions and what was decided on them, never drafts, notes or requests", () => {
+    expect(recordKinds.filter((kind) => mayReadEntry(["reader"], kind))).toEqual([
+      ...["project opened", "role given", "revision sent", "assessed", "stamp pressed"],
+    ]);
+  });
+
+  it("shows whoever writes an entry of a kind that entry", () => {
+    const writtenBy = {
+      drawn: "draw",
+      "revision sent": "send-revision",
+      "note written": "write-note",
+      "note settled": "settle-note",
+    } as const;
+    for (const kind of ["drawn", "revision sent", "note written", "note settled"] as const) {
+      for (const role of mayDo[writtenBy[kind]]) expect(mayReadEntry([role], kind)).toBe(true);
+    }
+    for (const role of mayDo["press-stamp"]) expect(mayReadEntry([role], "stamp pressed")).toBe(true);
+    for (const role of mayDo["answer-request"]) expect(mayReadEntry([role], "request taken in")).toBe(true);
+  });
+});

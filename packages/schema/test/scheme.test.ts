@@ -1,0 +1,86 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { emptyScheme, readScheme, Scheme, schemeVersion } from "../src/index.ts";
+
+const padded = (n: number) => String(n).padStart(5, "0");
+const containers = (count: number) =>
+  Array.from({ length: count }, (_, n) => ({
+    id: `c${padded(n)}`,
+    tag: `C${n}`,
+    type: "1CC",
+    xUm: n,
+    yUm: 0,
+    zUm: 0,
+    turnMdeg: 0,
+  }));
+const openings = (count: number) =>
+  Array.from({ length: count }, (_, n) => ({
+    ...{ id: `o${padded(n)}`, tag: `O${n}`, containerId: "c00000", face: "left", use: "window" },
+    ...{ offsetUm: 0, sillUm: 0, widthUm: 1, heightUm: 1, framed: true },
+  }));
+
+const pointersOf = (value: unknown) => {
+  const read = readScheme(value);
+  return read.ok ? [] : read.fields.map(({ pointer }) => pointer);
+};
+
+describe("Scheme", () => {
+  it("takes 500 containers and 5 000 openings, and not one more of either", () => {
+    expect(Scheme.safeParse({ ...emptyScheme, containers: containers(500), openings: openings(5000) }).success).toBe(
+      true,
+    );
+    expect(pointersOf({ ...emptyScheme, containers: containers(501) })).toEqual(["/containers"]);
+    expect(pointersOf({ ...emptyScheme, containers: containers(1), openings: openings(5001) })).toEqual(["/openings"]);
+  });
+
+  it.each([
+    ["a fraction of a micrometre", { xUm: 0.5 }, "/containers/0/xUm"],
+    ["a place beyond 10 km", { xUm: 10_000_000_001 }, "/containers/0/xUm"],
+    ["a full turn", { turnMdeg: 360_000 }, "/containers/0/turnMdeg"],
+    ["a turn backwards", { turnMdeg: -1 }, "/containers/0/turnMdeg"],
+    ["an unknown type", { type: "2CC" }, "/containers/0/type"],
+    ["an id in capitals", { id: "C1" }, "/containers/0/id"],
+    ["text for a number", { yUm: "0" }, "/containers/0/yUm"],
+  ])("names the place of %s", (_what, more, pointer) => {
+    expect(pointersOf({ ...emptyScheme, containers: [{ ...containers(1)[0], ...more }] })).toEqual([pointer]);
+  });
+
+  it("refuses unknown fields, and collections that are not sorted by id", () => {
+    expect(pointersOf({ ...emptyScheme, containers: [{ ...containers(1)[0], colour: "red" }] })).toEqual([
+      "/containers/0",
+    ]);
+    expect(pointersOf({ ...emptyScheme, notes: [] })).toEqual([""]);
+    expect(pointersOf({ ...emptyScheme, containers: containers(2).reverse() })).toEqual(["/containers"]);
+  });
+});
+
+describe("readScheme", () => {
+  it("reads the demo scheme", () => {
+    const text = readFileSync(path.resolve(import.meta.dirname, "../../../shared/demo/scheme.json"), "utf8");
+    expect(readScheme(JSON.parse(text)).ok).toBe(true);
+  });
+
+  it.each([[0], [schemeVersion + 1], ["1"], [null], [undefined]])(
+    "says that version %j is not known, and which are",
+    (version) => {
+      const read = readScheme({ ...emptyScheme, version });
+      expect(read).toMatchObject({ ok: false, code: "version-unknown", fields: [{ pointer: "/version" }] });
+    },
+  );
+
+  it.each([[null], [[]], ["{}"], [7]])("says that %j is no scheme", (value) => {
+    expect(readScheme(value)).toMatchObject({ ok: false, code: "body-invalid", fields: [{ pointer: "" }] });
+  });
+
+  it("names an id given to two elements, a label given to two, and a unit that is not there", () => {
+    const [unit] = containers(1);
+    const [window] = openings(1);
+    const withOpening = (more: object) =>
+      pointersOf({ ...emptyScheme, containers: [unit], openings: [{ ...window, ...more }] });
+    expect(withOpening({})).toEqual([]);
+    expect(withOpening({ id: "c00000" })).toEqual(["/openings/0/id"]);
+    expect(withOpening({ tag: "C0" })).toEqual(["/openings/0/tag"]);
+    expect(withOpening({ containerId: "c9" })).toEqual(["/openings/0/containerId"]);
+  });
+});
