@@ -16,7 +16,7 @@ import type { PresumptiveSoil, SoilClass } from "./soil-class.ts";
 import type { CladdingPart, CladdingPressure, MainSystemWind, WindLoadCase } from "./wind-pressures.ts";
 import type { Envelope, WindShape } from "./wind-shape.ts";
 import type { Axis } from "./wind-shape.ts";
-import type { Working } from "../working/working.ts";
+import type { Clause, Working } from "../working/working.ts";
 
 /**
  * Everything the rest of the engine asks of the codes in force. Which codes these are only the code folders know; whoever needs a
@@ -30,8 +30,12 @@ export type DesignBasis = {
   readonly snow: SnowRules;
   readonly wind: WindRules;
   readonly seismic: SeismicRules;
+  readonly notional: NotionalRule;
   readonly soil: (soil: SoilClass) => PresumptiveSoil;
 };
+
+/** Horizontal loads that stand for out-of-plumb: a share of each level's gravity load, raised where analysis runs at allowable level. */
+export type NotionalRule = { readonly share: number; readonly allowableFactor: number; readonly clause: Clause };
 
 export type CombinationRequest = {
   readonly level: CombinationLevel;
@@ -88,6 +92,8 @@ export type SeismicRules = {
   ) => Redundancy;
   /** Part of the dead load that the vertical shaking adds or takes away. */
   readonly verticalShare: (design: SeismicDesign) => number;
+  /** Part of the other axis' forces that acts at once; 0 where each axis may be taken alone. */
+  readonly orthogonalShare: (category: SeismicCategory) => number;
   /** Eccentricity of the mass in parts of the width, amplified where the floor turns. */
   readonly accidentalEccentricity: (category: SeismicCategory, storey: SeismicStorey, axis: Axis) => number;
 };

@@ -16,7 +16,10 @@ import { mainSystemWind } from "./wind/main-system.ts";
 import { shapeLimits } from "./wind/shape-limits.ts";
 
 /** What ASCE 7 rules in a building code: everything of a design basis but the code set itself and the ground. */
-export function asce7Rules(edition: Asce7Edition, adopted: CodeEdition): Omit<DesignBasis, "codes" | "soil"> {
+export function asce7Rules(
+  edition: Asce7Edition,
+  adopted: CodeEdition,
+): Omit<DesignBasis, "codes" | "notional" | "soil"> {
   const factors = edition === "2016" ? factors2016 : factors2022;
   return {
     refuse: (hazards) => [

@@ -20,6 +20,8 @@ export const seismicRules = (edition: Asce7Edition): SeismicRules => ({
   redundancy: (category, storeys, found) => redundancy(edition, category, storeys, found),
   /** 12.4.2.2: 0.2·S_DS; none in category B (its exception) and A. */
   verticalShare: ({ sds, category }) => (category === "A" || category === "B" ? 0 : 0.2 * sds),
+  /** 12.5: 100 % and 30 % in D to F, for every building rather than for shared columns alone. */
+  orthogonalShare: (category) => (category === "D" || category === "E" || category === "F" ? 0.3 : 0),
   /** 12.8.4.3: amplified in C to F where the floor is torsionally irregular. */
   accidentalEccentricity: (category, storey, axis) => {
     const ratio = torsionalRatio(storey, axis);

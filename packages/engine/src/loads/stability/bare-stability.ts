@@ -1,0 +1,118 @@
+import { toLocal } from "../../geometry/place.ts";
+import type { Working } from "../../working/working.ts";
+import type { ActionCase, ActionLoad } from "../action-case.ts";
+import type { BuildingFrame } from "../building-frame.ts";
+import { caseResultant } from "../case-resultant.ts";
+import { factorOf, type LoadCombination } from "../load-combination.ts";
+import { bodiesOf, type Body } from "./bodies.ts";
+import { overturning, sliding, uplift } from "./rigid-body.ts";
+
+/** The worst of one way to lose one body: which wind, which combination, and the working. */
+export type StabilityFinding = {
+  readonly body: Body;
+  readonly mode: "turns over" | "slides" | "lifts off";
+  readonly caseId: string;
+  readonly combinationId: string;
+  readonly working: Working;
+};
+
+/**
+ * Units as they arrive, standing on their bearings with nothing but their least weight and friction: turning over, sliding and lifting off of each
+ * unit, stack and the whole, under every wind case and every combination of wind with the least dead load. Wind on a unit reaches the
+ * body through the unit. Bodies whose upper units also stand elsewhere are not judged: see `Body.shared`.
+ */
+export function bareStability(
+  building: BuildingFrame,
+  dead: ActionCase,
+  winds: readonly ActionCase[],
+  combinations: readonly LoadCombination[],
+  friction: number,
+): StabilityFinding[] {
+  const light = combinations.filter(
+    (one) => factorOf(one, "W") > 0 && one.terms.every(({ symbol }) => symbol === "D" || symbol === "W"),
+  );
+  return bodiesOf(building)
+    .filter(({ shared }) => !shared)
+    .flatMap((body) => {
+      const own = bodyForces(building, body, dead);
+      const findings = winds.flatMap((wind) => {
+        const blown = bodyForces(building, body, wind);
+        return light.flatMap((combination) =>
+          modes(body, own, blown, combination, friction).map((found) => ({
+            ...found,
+            body,
+            caseId: wind.id,
+            combinationId: combination.id,
+          })),
+        );
+      });
+      return (["turns over", "slides", "lifts off"] as const).flatMap((mode) =>
+        worst(findings.filter((one) => one.mode === mode)),
+      );
+    });
+}
+
+type Forces = {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly aboutX: number;
+  readonly aboutY: number;
+};
+
+/** Resultant on a body at the middle of its base, in the building's axes. */
+function bodyForces({ axes, boxes }: BuildingFrame, body: Body, action: ActionCase): Forces {
+  const loads = action.loads.filter((load) => body.unitIds.includes(unitOf(load)));
+  const { base } = body;
+  const about = { xMm: (base.x0 + base.x1) / 2, yMm: (base.y0 + base.y1) / 2, zMm: base.zMm };
+  const cos = axes.cos;
+  const sin = axes.sin;
+  const site = { xMm: about.xMm * cos - about.yMm * sin, yMm: about.xMm * sin + about.yMm * cos, zMm: about.zMm };
+  const sum = caseResultant(
+    { ...action, loads },
+    boxes.map(({ placed }) => placed),
+    site,
+  );
+  const force = toLocal(axes, { xMm: sum.xN, yMm: sum.yN, zMm: 0 });
+  const moment = toLocal(axes, { xMm: sum.aboutXNmm, yMm: sum.aboutYNmm, zMm: 0 });
+  return { x: force.xMm, y: force.yMm, z: sum.zN, aboutX: moment.xMm, aboutY: moment.yMm };
+}
+
+function unitOf(load: ActionLoad): string {
+  return "containerId" in load ? load.containerId : load.elementId;
+}
+
+function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: LoadCombination, friction: number) {
+  const d = factorOf(combination, "D");
+  const w = factorOf(combination, "W");
+  const weightN = -d * dead.z;
+  const upliftN = w * wind.z;
+  const total = { aboutX: d * dead.aboutX + w * wind.aboutX, aboutY: d * dead.aboutY + w * wind.aboutY };
+  const halfX = (base.x1 - base.x0) / 2;
+  const halfY = (base.y1 - base.y0) / 2;
+  // Moments about the middle of the base: uplift at the middle turns about an edge with the half width.
+  const edges = [
+    { edge: "+x", leverMm: halfX, momentNmm: total.aboutY + upliftN * halfX },
+    { edge: "-x", leverMm: halfX, momentNmm: -total.aboutY + upliftN * halfX },
+    { edge: "+y", leverMm: halfY, momentNmm: -total.aboutX + upliftN * halfY },
+    { edge: "-y", leverMm: halfY, momentNmm: total.aboutX + upliftN * halfY },
+  ];
+  const horizontalN = w * Math.sqrt(wind.x * wind.x + wind.y * wind.y);
+  return [
+    ...edges.map((one) => ({ mode: "turns over" as const, working: overturning({ body: id, weightN, ...one }) })),
+    {
+      mode: "slides" as const,
+      working: sliding({ body: id, weightN, upliftN, horizontalN, friction, seismic: false }),
+    },
+    { mode: "lifts off" as const, working: uplift(id, weightN, upliftN) },
+  ];
+}
+
+/** A body with no friction left is worse than any utilisation. */
+const severity = ({ working }: StabilityFinding): number => working.utilisation ?? Infinity;
+
+function worst(findings: readonly StabilityFinding[]): StabilityFinding[] {
+  const [first, ...rest] = findings;
+  if (first === undefined) return [];
+  return [rest.reduce((heaviest, one) => (severity(one) > severity(heaviest) ? one : heaviest), first)];
+}
