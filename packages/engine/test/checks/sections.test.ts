@@ -60,9 +60,9 @@ describe("container members, against the table of generic members (derived there
     // The table counts I on the wall's centreline; ours is the solid section, b⁴ − (b − 2t)⁴ over 12: up to 0.4 % more.
     expect(Math.abs(section.ixMm4 / 1e4 / i - 1)).toBeLessThan(0.005);
     expect(Math.abs(section.sxMm3 / 1e3 / w - 1)).toBeLessThan(0.008);
-    // The table has the closed part 4 A²t/Σ alone; the open part Σ L t³/3 adds t²Σ²/(12 A²) of it, under 0.5 %.
+    // The table has the closed part 4 A²t/Σ alone; the open part adds t²Σ²/(12 A²) of it: 0.4 % and 0.7 %, and rounding.
     expect(section.jMm4 / 1e4 / j).toBeGreaterThan(0.999);
-    expect(section.jMm4 / 1e4 / j).toBeLessThan(1.007);
+    expect(section.jMm4 / 1e4 / j).toBeLessThan(1.008);
   });
 });
 

@@ -1,0 +1,152 @@
+import { checkedElements, limitStates, type CheckedElement, type LimitState } from "./limit-state.ts";
+
+/** How far a limit state of an element is judged. */
+export type Coverage = "checked" | "bounded" | "not covered" | "does not arise";
+
+/** What a coverage does to the verdict of a mark. */
+export const effectOnVerdict = {
+  checked: "utilisation decides",
+  bounded: "inside the safe bound it works; outside it needs the engineer",
+  "not covered": "needs the engineer where it acts",
+  "does not arise": "none",
+} as const satisfies Record<Coverage, string>;
+
+/** One line of the table. `why` says what a bound or a gap rests on. */
+export type CoverageLine = {
+  readonly limitState: LimitState;
+  readonly element: CheckedElement;
+  readonly coverage: Coverage;
+  readonly why?: string;
+};
+
+/** Elements of one limit state by coverage; all others do not meet it. */
+type Row = {
+  readonly checked?: readonly CheckedElement[];
+  readonly bounded?: readonly CheckedElement[];
+  readonly notCovered?: readonly CheckedElement[];
+  readonly why?: string;
+};
+
+const channels = ["bottom side rail", "cross member", "sill"] as const;
+const thinTubes = ["top side rail", "front header"] as const;
+const added = ["added post", "added beam", "jamb"] as const;
+const members = [...channels, ...thinTubes, ...added] as const;
+const posts = ["front corner post", "door corner post"] as const;
+const sheets = ["side sheet", "end sheet", "roof sheet"] as const;
+const joints = ["seat", "tie", "made connection"] as const;
+
+/** The table, one row for each limit state. */
+export const coverageRows: Readonly<Record<LimitState, Row>> = {
+  tension: {
+    checked: members,
+    bounded: ["door header"],
+    notCovered: [...posts, ...joints],
+    why: "header's section is assumed",
+  },
+  compression: {
+    checked: members,
+    bounded: [...posts, "door header"],
+    notCovered: ["corner fitting"],
+    why: "posts stand between alone and held by their sheet; a fitting has its proof load only",
+  },
+  "bending, strong axis": {
+    checked: [...thinTubes, ...added, "cross member", "sill"],
+    bounded: ["bottom side rail", "door header"],
+    notCovered: posts,
+    why: "unequal flanges are bounded by the pressed one alone",
+  },
+  "bending, weak axis": {
+    checked: [...thinTubes, ...added],
+    bounded: [...channels, "door header"],
+    notCovered: posts,
+    why: "wider flange as if evenly pressed",
+  },
+  shear: {
+    checked: members,
+    bounded: ["door header"],
+    notCovered: posts,
+    why: "across an open shape it is not covered",
+  },
+  torsion: { notCovered: [...members, ...posts, "door header"], why: "no torsion check is made" },
+  "axial force with bending": {
+    checked: members,
+    bounded: ["door header"],
+    notCovered: posts,
+    why: "posts are judged in compression alone",
+  },
+  "bending with shear": {
+    checked: [...channels, ...thinTubes],
+    bounded: ["door header"],
+    why: "structural steel needs none",
+  },
+  "web crippling": {
+    bounded: channels,
+    checked: ["added beam"],
+    why: "inside radius of the bends is taken as the thickness",
+  },
+  "bending with web crippling": { bounded: channels, why: "inside radius of the bends is taken as the thickness" },
+  "local moment at a seat": {
+    bounded: ["top side rail", "bottom side rail", "front header", "sill"],
+    why: "fitted to fold models within 7 %",
+  },
+  "wall plastification": {
+    checked: ["added beam", "added post"],
+    bounded: ["top side rail"],
+    why: "thin rail by the clause of structural tubes",
+  },
+  "side wall yielding": {
+    checked: ["added beam"],
+    bounded: ["top side rail", "front header"],
+    why: "thin rail by the clause of structural tubes",
+  },
+  "side wall crippling": {
+    checked: ["added beam"],
+    bounded: ["top side rail", "front header"],
+    why: "thin rail by the clause of structural tubes",
+  },
+  "sheet shear buckling": {
+    bounded: ["side sheet", "end sheet"],
+    notCovered: ["roof sheet"],
+    why: "least of three published forms; φ and Ω are judgement",
+  },
+  "sheet bending out of plane": { checked: sheets },
+  "sheet crushing under a seat": { notCovered: sheets, why: "folds are eccentric under a rail; no clause covers it" },
+  "wall shear by the code": { checked: ["side sheet", "end sheet"] },
+  weld: {
+    checked: [...joints, ...added],
+    notCovered: ["corner fitting"],
+    why: "cast fittings need a qualified procedure",
+  },
+  bolt: { checked: joints },
+  "plate bending": { checked: ["added post", "jamb", "seat", "pad"], why: "concentric compression only" },
+  "bearing on concrete": { checked: ["added post", "jamb", "seat", "pad"] },
+  "bearing on soil": { checked: ["pad"], why: "presumptive until a report is attached" },
+  anchor: { notCovered: ["pad", "added post"], why: "no anchor check is made" },
+  "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
+  "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
+  deflection: { checked: [...members, "door header"] },
+  drift: { checked: ["building"] },
+  "gap closure": { checked: [...members, "door header"] },
+  vibration: { notCovered: ["building"], why: "floors are not judged for bounce" },
+  fatigue: { notCovered: ["building"], why: "loads of a building are taken as static" },
+  fire: { notCovered: ["building"], why: "no fire resistance is judged" },
+  corrosion: { notCovered: ["building"], why: "thickness is that of the specification until measured" },
+};
+
+/** Coverage of one limit state of one element. */
+export function coverageOf(limitState: LimitState, element: CheckedElement): CoverageLine {
+  const row = coverageRows[limitState];
+  const coverage = coverageIn(row, element);
+  const saysWhy = row.why !== undefined && coverage !== "does not arise";
+  return { limitState, element, coverage, ...(saysWhy ? { why: row.why } : {}) };
+}
+
+/** Every limit state of every element, in the order of the two lists: what is printed. */
+export const coverageTable = (): readonly CoverageLine[] =>
+  limitStates.flatMap((limitState) => checkedElements.map((element) => coverageOf(limitState, element)));
+
+function coverageIn(row: Row, element: CheckedElement): Coverage {
+  if (row.checked?.includes(element)) return "checked";
+  if (row.bounded?.includes(element)) return "bounded";
+  return row.notCovered?.includes(element) ? "not covered" : "does not arise";
+}

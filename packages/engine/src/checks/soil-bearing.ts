@@ -1,0 +1,88 @@
+import { openWorking } from "../working/open-working.ts";
+import type { Clause } from "../working/working.ts";
+import { checkOf, type Check } from "./check.ts";
+
+/** Classes of material of IBC Table 1806.2. */
+export const soilClasses = [
+  "crystalline bedrock",
+  "sedimentary and foliated rock",
+  "sandy gravel and gravel",
+  "sand, silty or clayey sand and gravel",
+  "clay and silt",
+] as const;
+export type SoilClass = (typeof soilClasses)[number];
+
+/** Presumptive values: bearing kPa, lateral kPa per metre of depth, friction, cohesion kPa; undefined where none is given. */
+export type PresumptiveSoil = {
+  readonly bearingKpa: number;
+  readonly lateralKpaPerM: number;
+  readonly friction?: number;
+  readonly cohesionKpa?: number;
+};
+
+const kpaPerPsf = 0.04788;
+
+/** 1 psf per foot in kPa per metre. */
+const kpaPerMOfPsfPerFt = kpaPerPsf / 0.3048;
+
+type PrintedSoil = readonly [
+  psf: number,
+  psfPerFt: number,
+  friction: number | undefined,
+  cohesionPsf: number | undefined,
+];
+
+const printed: Readonly<Record<SoilClass, PrintedSoil>> = {
+  "crystalline bedrock": [12_000, 1200, 0.7, undefined],
+  "sedimentary and foliated rock": [4000, 400, 0.35, undefined],
+  "sandy gravel and gravel": [3000, 200, 0.35, undefined],
+  "sand, silty or clayey sand and gravel": [2000, 150, 0.25, undefined],
+  "clay and silt": [1500, 100, undefined, 130],
+};
+
+const clause: Clause = { document: "IBC", edition: "2012", place: "Table 1806.2", certainty: "published" };
+
+/** Values of the code's table where no report is attached. */
+export function presumptiveSoil(soil: SoilClass): PresumptiveSoil {
+  const [psf, psfPerFt, friction, cohesionPsf] = printed[soil];
+  return {
+    bearingKpa: psf * kpaPerPsf,
+    lateralKpaPerM: psfPerFt * kpaPerMOfPsfPerFt,
+    ...(friction === undefined ? {} : { friction }),
+    ...(cohesionPsf === undefined ? {} : { cohesionKpa: cohesionPsf * kpaPerPsf }),
+  };
+}
+
+/** A pad on the ground: allowable-stress force N, plan mm; a soil class, or a value from an attached report. */
+export type PadOnSoil = {
+  readonly forceN: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly soil:
+    | { readonly kind: "presumed"; readonly class: SoilClass }
+    | { readonly kind: "report"; readonly bearingKpa: number; readonly source: string };
+};
+
+/** Mean pressure under a pad loaded in its middle against the allowable bearing. */
+export function soilBearing(pad: PadOnSoil): Check {
+  const working = openWorking("Bearing on soil", clause);
+  working.let("P", Math.abs(pad.forceN), "N", "force on the pad, allowable-stress level", "derived", "analysis");
+  working.let("L", pad.lengthMm, "mm", "pad length", "derived");
+  working.let("B", pad.widthMm, "mm", "pad width", "derived");
+  working.compute("q", "P/(L*B)*1000", "kPa");
+  if (pad.soil.kind === "report") {
+    working.let("q_a", pad.soil.bearingKpa, "kPa", "allowable bearing", "published", pad.soil.source);
+  } else {
+    const { bearingKpa } = presumptiveSoil(pad.soil.class);
+    working.let(
+      "q_a",
+      bearingKpa,
+      "kPa",
+      `presumptive bearing, ${pad.soil.class}`,
+      "common practice",
+      "IBC Table 1806.2",
+    );
+    working.note("The class of soil is assumed until a report is attached.");
+  }
+  return checkOf({ element: "pad", limitState: "bearing on soil" }, working.against("q", "q_a"));
+}

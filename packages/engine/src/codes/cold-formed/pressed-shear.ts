@@ -1,0 +1,39 @@
+import type { Steel } from "../../catalog/materials.ts";
+import type { PressedSection } from "../../catalog/sections/section.ts";
+import { openWorking } from "../../working/open-working.ts";
+import { refused, type Resistance } from "../../working/resistance.ts";
+import { stateResistance } from "../../working/state-resistance.ts";
+import { letModulus, letYield } from "../steel/steel-basis.ts";
+import { asChannel, flatWebMm } from "./channel-member.ts";
+import { aisi, shearFactors, type ColdFormedBasis } from "./cold-formed-basis.ts";
+
+/** Web of a pressed channel in shear, no stiffeners (G2.1, G2.3), N. */
+export function pressedShear(
+  member: { readonly section: PressedSection; readonly steel: Steel },
+  basis: ColdFormedBasis,
+): Resistance {
+  const channel = asChannel(member.section, member.steel);
+  if (channel === undefined) return refused("shape not covered by this check");
+  const { section } = member;
+  const working = openWorking("Pressed channel in shear", aisi(basis, "G2.1"));
+  letModulus(working);
+  letYield(working, member.steel);
+  working.let(
+    "h",
+    flatWebMm(channel),
+    "mm",
+    `flat depth of the web, ${section.name}`,
+    section.certainty,
+    section.source,
+  );
+  working.let("t", section.thicknessMm, "mm", "thickness", section.certainty, section.source);
+  working.let("k_v", 5.34, "1", "web without stiffeners", "memory");
+  working.compute("V_y", "0.6*h*t*F_y", "N", "Eq. G2.1-5");
+  working.compute("V_cr", "h*t*π^2*E*k_v/(12*(1 - 0.3^2)*(h/t)^2)", "N", "Eq. G2.3-1, G2.3-2");
+  working.compute("λ_v", "sqrt(V_y/V_cr)", "1", "Eq. G2.1-4");
+  if (working.when("λ_v", "<=", "0.815", "G2.1")) working.compute("V_n", "V_y", "N", "Eq. G2.1-1");
+  else if (working.when("λ_v", "<=", "1.227", "G2.1"))
+    working.compute("V_n", "0.815*sqrt(V_cr*V_y)", "N", "Eq. G2.1-2");
+  else working.compute("V_n", "V_cr", "N", "Eq. G2.1-3");
+  return stateResistance(working, "V_n", "N", shearFactors, basis.method);
+}
