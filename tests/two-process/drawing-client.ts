@@ -4,7 +4,7 @@ import {
   DraftActDone,
   emptyScheme,
   Problem,
-  RecordEntry,
+  type RecordEntry,
   ServerMessage,
   type DraftAct,
   type Operation,

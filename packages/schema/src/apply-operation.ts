@@ -1,5 +1,5 @@
 import type { Operation } from "./operation.ts";
-import { Scheme, mostContainers, mostLoads, mostOpenings, mostPads, mostPosts } from "./scheme.ts";
+import { type Scheme, mostContainers, mostLoads, mostOpenings, mostPads, mostPosts } from "./scheme.ts";
 
 /** Why an operation cannot be applied: a fact about the scheme, not a fault of the program. */
 export type Refusal = {

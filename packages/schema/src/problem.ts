@@ -32,7 +32,8 @@ export const problems = {
 } as const satisfies Record<string, { status: number; title: string }>;
 
 export type ProblemCode = keyof typeof problems;
-export const problemCodes = Object.keys(problems) as ProblemCode[];
+const isCode = (code: string): code is ProblemCode => code in problems;
+export const problemCodes: readonly ProblemCode[] = Object.keys(problems).filter(isCode);
 
 /** Where in the body, query or path, as a JSON pointer, and what to do. */
 export const FieldProblem = z.strictObject({ pointer: z.string(), detail: z.string() }).meta({ id: "FieldProblem" });

@@ -1,4 +1,4 @@
-import { Author, ChangeRequest, type Digest } from "@cornerway/schema";
+import { type Author, ChangeRequest, type Digest } from "@cornerway/schema";
 import type { ChangeRequest as Row, RequestAnswer } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 
