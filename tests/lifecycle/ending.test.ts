@@ -38,6 +38,16 @@ it("Ctrl-C ends the start itself with status 0", async () => {
   expect(await service.ended).toBe(0);
 });
 
+it("Ctrl-C before the service is up ends the start with status 130, leaves no process, and the next start goes well", async () => {
+  const service = launch(["node", START], folder, { CORNERWAY_DATA: dataFolder });
+  while (!service.output().includes("Starting the database")) await pause(10);
+  await pause(200); // into the making of the database
+  service.signalGroup("SIGINT");
+  expect(await service.ended, service.output()).toBe(130);
+  expect(await processesLeft(dataFolder, 5_000)).toEqual([]);
+  expect(await rowsAfterRestart()).toEqual([]);
+});
+
 it("SIGTERM to npm alone does the same", async () => {
   await expectGoodEnd((service) => process.kill(service.child.pid ?? 0, "SIGTERM"));
 });

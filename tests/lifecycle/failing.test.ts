@@ -80,6 +80,14 @@ it(
   },
 );
 
+it("a strict umask does not shut PostgreSQL's account out of the data", async () => {
+  const words = ["sh", "-c", `umask 077; exec node ${START}`];
+  const service = launch(words, folder, { CORNERWAY_DATA: dataFolder });
+  await service.address;
+  service.signalGroup("SIGINT");
+  expect(await service.ended).toBe(0);
+});
+
 // The range of package.json: ^20.19 || >=22.12.
 it.each([
   ["18.20.4", false],

@@ -1,4 +1,4 @@
-import { mkdtempSync } from "node:fs";
+import { chmodSync, mkdtempSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import type { TestProject } from "vitest/node";
@@ -21,6 +21,7 @@ declare module "vitest" {
 /** Starts PostgreSQL once for a run (or takes DATABASE_URL) and migrates a template that each test's database is copied from. */
 export default async function databaseForTests(project: TestProject): Promise<() => Promise<void>> {
   const dataFolder = mkdtempSync(path.join(os.tmpdir(), "cornerway-test-"));
+  chmodSync(dataFolder, 0o755); // run by root, PostgreSQL works as nobody and must be able to enter
   const server = await startPostgres({ dataFolder, databaseUrl: process.env["DATABASE_URL"], keep: false });
   try {
     const name = `cornerway_template_${process.pid}`;

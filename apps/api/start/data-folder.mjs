@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { statSync } from "node:fs";
+import { chmodSync, mkdirSync, statSync } from "node:fs";
 import path from "node:path";
 
 /**
@@ -19,6 +19,15 @@ export function chooseDataFolder(clone, environment) {
     folder: `/var/lib/cornerway-${mark}`,
     why: "the account `nobody`, under which PostgreSQL runs for root, cannot enter this clone",
   };
+}
+
+/**
+ * Makes the folder where it is missing; it stays open to others whatever the umask, and what is secret inside is closed by itself.
+ * @param {string} folder
+ */
+export function makeDataFolder(folder) {
+  const made = mkdirSync(folder, { recursive: true });
+  if (made !== undefined && process.getuid?.() === 0) chmodSync(folder, 0o755);
 }
 
 /** @param {string} folder */

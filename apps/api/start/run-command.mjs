@@ -12,18 +12,23 @@ export async function runCommand(command) {
   // The terminal may be gone before we are; that must not cut short an orderly end.
   for (const stream of [process.stdout, process.stderr]) stream.on("error", () => undefined);
   const signal = watchForStop(process.env);
-  process.exitCode = await exitStatus(() => command(signal));
+  process.exitCode = await exitStatus(command, signal);
   process.exit();
 }
 
-/** @param {() => Promise<number | void>} work */
-async function exitStatus(work) {
+/**
+ * @param {(signal: AbortSignal) => Promise<number | void>} command
+ * @param {AbortSignal} signal
+ */
+async function exitStatus(command, signal) {
   try {
-    return (await work()) ?? 0;
+    return (await command(signal)) ?? 0;
   } catch (caught) {
     const error = explainTrouble(caught);
-    if (error instanceof Stopped) return ENDED_BY_CTRL_C;
-    console.error(error instanceof StartFailure ? error.message : error);
+    const mendable = error instanceof StartFailure;
+    // Ctrl-C also ends the programs a step runs, and what they then complain of is no news.
+    if (error instanceof Stopped || (mendable && signal.aborted)) return ENDED_BY_CTRL_C;
+    console.error(mendable ? error.message : error);
     return 1;
   }
 }

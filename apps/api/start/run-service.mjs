@@ -3,7 +3,7 @@ import path from "node:path";
 import { addressOf, isOpenToNetwork } from "./address.mjs";
 import { choosePort } from "./choose-port.mjs";
 import { CLONE } from "./clone.mjs";
-import { chooseDataFolder } from "./data-folder.mjs";
+import { chooseDataFolder, makeDataFolder } from "./data-folder.mjs";
 import { endWorkers } from "./end-workers.mjs";
 import { takeLock } from "./folder-lock.mjs";
 import { openDatabase } from "./open-database.mjs";
@@ -39,11 +39,11 @@ const PATIENCE_WITH_OLD_SERVER_MS = 20_000;
 export async function runService(service) {
   const { environment, signal } = service;
   const host = environment["HOST"] || "127.0.0.1";
-  if (environment["PORT"]) await choosePort(environment, host); // said now, not after a long first installation
   const { folder: dataFolder, why } = chooseDataFolder(CLONE, environment);
   if (why !== undefined) say(`Data is kept in ${dataFolder}: ${why}.`);
   const lock = lockData(dataFolder);
   try {
+    if (environment["PORT"]) await choosePort(environment, host); // said now, not after a long first installation
     await endWorkers(lock.leftOver?.workers ?? [], PATIENCE_WITH_OLD_SERVER_MS);
     await prepareClone(service.prepare, signal);
     await withDatabase(service, dataFolder, lock, (database) => serve(service, { database, dataFolder, lock, host }));
@@ -54,6 +54,7 @@ export async function runService(service) {
 
 /** @param {string} dataFolder */
 function lockData(dataFolder) {
+  makeDataFolder(dataFolder);
   const taken = takeLock(path.join(dataFolder, "start.lock"));
   if ("lock" in taken) return taken.lock;
   const { holder, address } = taken.heldBy;

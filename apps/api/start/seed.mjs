@@ -1,7 +1,7 @@
 // `npm run seed:demo -- [--reset]`: sees to the demo in the database of the running service, or in the one `npm start` would use.
 import path from "node:path";
 import { CLONE } from "./clone.mjs";
-import { chooseDataFolder } from "./data-folder.mjs";
+import { chooseDataFolder, makeDataFolder } from "./data-folder.mjs";
 import { takeLock } from "./folder-lock.mjs";
 import { openDatabase } from "./open-database.mjs";
 import { prepareBuilt } from "./prepare-built.mjs";
@@ -16,6 +16,7 @@ const DIST = path.join(CLONE, "apps/api/dist");
 await runCommand(async (signal) => {
   const { folder: dataFolder } = chooseDataFolder(CLONE, process.env);
   await prepareClone(prepareBuilt, signal);
+  makeDataFolder(dataFolder);
   const taken = takeLock(path.join(dataFolder, "start.lock"));
   if ("heldBy" in taken) return seed(addressesOf(taken.heldBy), signal);
   try {
