@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import { applyOperations, type Assessment, type Scheme } from "@cornerway/schema";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { levelsOf } from "../drawing/elevation/elevation-model.ts";
+import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { markAnchors } from "../drawing/marks/mark-anchors.ts";
 import { yToPx } from "../drawing/paper-to-px.ts";
@@ -21,6 +22,7 @@ import { Slip } from "../sheet/Slip.tsx";
 import { Spine } from "../sheet/Spine.tsx";
 import { TitleBlock } from "../sheet/TitleBlock.tsx";
 import { Tray } from "../sheet/Tray.tsx";
+import "./preview.css";
 
 type PreviewSheetProps = { scheme: Scheme; assessment: Assessment | null; review: boolean; storey: number; side: Side };
 
@@ -74,6 +76,11 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             <ViewTitle number={2} title="Plan, first floor" remark="1:200 · cut at +4.10" xPx={28} yPx={place.heightPx - 24} />
             <ViewTitle number={3} title="From the south-east" remark="isometric · not to scale" xPx={views.isometric.rect.leftPx + 10} yPx={place.heightPx - 24} />
           </svg>
+          {scheme.containers.length === 0 && (
+            <div className="preview-lessons">
+              <TeachingDrawings />
+            </div>
+          )}
         </>
       )}
       margin={

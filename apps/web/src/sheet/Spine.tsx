@@ -12,9 +12,7 @@ export function Spine({ draftMoves, revisions, currentLetter, entriesBefore, ent
           <li className="spine-stop">
             <Stitches count={draftMoves} pencil />
             <button type="button" className="spine-draft" onClick={() => onChoose?.(null)}>
-              draft
-              <br />
-              {draftMoves} {draftMoves === 1 ? "move" : "moves"}
+              <span>draft</span> <span>{`${draftMoves} ${draftMoves === 1 ? "move" : "moves"}`}</span>
             </button>
           </li>
         )}
@@ -37,13 +35,7 @@ export function Spine({ draftMoves, revisions, currentLetter, entriesBefore, ent
         </li>
       </ol>
       <p className="spine-foot">
-        {entries === 0 ? "none yet" : "record"}
-        {entries > 0 && (
-          <>
-            <br />
-            {entries} {entries === 1 ? "entry" : "entries"}
-          </>
-        )}
+        {entries === 0 ? "none yet" : `record ${entries} ${entries === 1 ? "entry" : "entries"}`}
       </p>
     </nav>
   );

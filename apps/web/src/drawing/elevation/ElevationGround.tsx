@@ -56,7 +56,7 @@ export function figurePlace(model: ElevationModel): FigurePlace | null {
   const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);
   const right = Math.max(...low.map((face) => face.u1Mm), u0Mm);
   const left = Math.min(...low.map((face) => face.u0Mm), u1Mm);
-  if (u1Mm - right > freeMm) return { peopleMm: right + (u1Mm - right) * 0.6, treeMm: left - 800 };
+  if (u1Mm - right > freeMm) return { peopleMm: right + (u1Mm - right) * 0.6, treeMm: left - 620 };
   if (left - u0Mm > freeMm) return { peopleMm: left - (left - u0Mm) * 0.6, treeMm: null };
   return { peopleMm: left - 650, treeMm: null };
 }
@@ -67,7 +67,7 @@ function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: n
   const { pxPerM } = view;
   return (
     <>
-      {place.treeMm !== null && <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.6} />}
+      {place.treeMm !== null && <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.2} />}
       <ScaleFigure xPx={xToPx(view, place.peopleMm - 270)} groundPx={groundPx} pxPerM={pxPerM} />
       <ScaleFigure xPx={xToPx(view, place.peopleMm + 270)} groundPx={groundPx} pxPerM={pxPerM} tallM={1.64} />
     </>

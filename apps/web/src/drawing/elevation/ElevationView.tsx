@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import type { ElementKind, ElevationViewProps } from "../contract.ts";
 import { screenToSite, type ScreenPoint } from "../view-transform.ts";
 import { ElementTree } from "../ElementTree.tsx";
+import { EmptyElevation } from "../empty/EmptyElevation.tsx";
 import { elementNamer } from "../element-namer.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import { elementVerdicts } from "../marks/element-verdicts.ts";
@@ -37,6 +38,7 @@ export function ElevationView(props: ElevationViewProps) {
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
   const entryId = props.selectedId ?? model.faces.at(-1)?.container.id ?? null;
   const shared = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null, still: bare };
+  if (model.extent === null && !bare) return <EmptyElevation view={view} groundMm={model.groundMm} />;
   return (
     <g className="elevation">
       {!bare && <ElevationFrame model={model} view={view} fromPx={props.levelLinesFromPx} toPx={props.levelLinesToPx} />}

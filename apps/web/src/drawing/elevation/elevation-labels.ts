@@ -49,6 +49,7 @@ export function elevationLabels(model: ElevationModel, view: ViewTransform, stro
     ...model.faces.filter(({ beyond }) => !beyond).flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
     ...model.faces.flatMap((face) => railBoxes(face, view)),
     ...heightLineBoxes(model, view),
+    ...model.posts.map((place) => boxOf(rectToPx(view, place))),
   ]);
 }
 

@@ -3,6 +3,7 @@ import type { Side } from "../contract.ts";
 import { project } from "../view-transform.ts";
 import type { PaperRect } from "./corrugation.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
+import { onFaceMm } from "./on-face.ts";
 
 /** An added post as an elevation shows it; `behind` when a face stands before it: drawn dashed. */
 export type ElevationPost = PaperRect & { post: Post; depthMm: number; behind: boolean };
@@ -14,7 +15,7 @@ export function elevationPosts(scheme: Scheme, side: Side, faces: readonly Eleva
     const z1Mm = post.topZUm / 1000;
     const { uMm, depthMm } = project(side, { xMm: post.xUm / 1000, yMm: post.yUm / 1000, zMm: z0Mm });
     const behind = faces.some(
-      (face) => face.nearestMm < depthMm - half && uMm > face.u0Mm && uMm < face.u1Mm && z1Mm > face.z0Mm + 200 && z0Mm < face.z1Mm - 200,
+      (face) => face.nearestMm < depthMm - onFaceMm && uMm > face.u0Mm && uMm < face.u1Mm && z1Mm > face.z0Mm + 200 && z0Mm < face.z1Mm - 200,
     );
     return { post, depthMm, behind, u0Mm: uMm - half, u1Mm: uMm + half, z0Mm, z1Mm };
   });

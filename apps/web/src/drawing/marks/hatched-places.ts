@@ -1,6 +1,7 @@
 import type { Mark, PointMm, Verdict } from "@cornerway/schema";
 import type { HatchSize } from "../../look/hatch.ts";
 import type { Side } from "../contract.ts";
+import { onFaceMm } from "../elevation/on-face.ts";
 import type { PaperRect } from "../elevation/corrugation.ts";
 import type { ElevationFace } from "../elevation/elevation-faces.ts";
 import type { ElevationPost } from "../elevation/elevation-posts.ts";
@@ -53,8 +54,6 @@ function bandUnder(at: PointMm, seen: Seen, halfMm: number, deepMm: number): Pla
   return from < to ? [{ u0Mm: from, u1Mm: to, z0Mm: vMm - deepMm, z1Mm: vMm, size: "small" }] : [];
 }
 
-/** A point this near to a face in depth is on it, mm: fittings stand up to 200 behind the face. */
-export const onFaceMm = 480;
 
 const facesOf = (id: string | undefined, { faces }: Seen) => faces.filter((face) => face.container.id === id && !face.beyond);
 

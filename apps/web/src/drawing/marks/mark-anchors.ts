@@ -5,7 +5,7 @@ import { elevationModel, type ElevationModel } from "../elevation/elevation-mode
 import { isometricModel, isoToPx, type IsometricModel, type IsoPoint } from "../isometric/isometric-model.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
-import { onFaceMm } from "./hatched-places.ts";
+import { onFaceMm } from "../elevation/on-face.ts";
 
 /** Where a mark's leader ends, px of the field: a dot on a face, an arrow on an edge. */
 export type MarkAnchor = ScreenPoint & { end: "dot" | "arrow"; view: "elevation" | "isometric" };

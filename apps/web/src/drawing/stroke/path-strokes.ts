@@ -2,7 +2,7 @@ import type { Assessment, PathStretch } from "@cornerway/schema";
 import type { Side } from "../contract.ts";
 import type { ElevationFace } from "../elevation/elevation-faces.ts";
 import type { ElevationPost } from "../elevation/elevation-posts.ts";
-import { onFaceMm } from "../marks/hatched-places.ts";
+import { onFaceMm } from "../elevation/on-face.ts";
 import { project, type ViewPoint } from "../view-transform.ts";
 
 /** One length of the load path as an elevation shows it. */
