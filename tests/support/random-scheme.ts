@@ -8,7 +8,7 @@ import {
   type Scheme,
 } from "@cornerway/schema";
 import fc from "fast-check";
-import { schemeOf } from "./scheme-of.ts";
+import { padsUnder, schemeOf } from "./scheme-of.ts";
 
 /** Heights of the types, mm (ISO 668), so that storeys can be stacked to touch. */
 const heightMm = (type: Container["type"]): number =>
@@ -20,29 +20,19 @@ const sharedTurn = fc.oneof(
   { weight: 1, arbitrary: fc.integer({ min: 0, max: 359 }) },
 );
 
-type Spot = {
-  type: Container["type"];
-  column: number;
-  row: number;
-  storey: number;
-  dx: number;
-  dy: number;
-  turn: number;
-};
-const spot: fc.Arbitrary<Spot> = fc.record({
-  type: fc.oneof(
-    { weight: 4, arbitrary: fc.constantFrom("1AAA" as const, "1CCC" as const) },
-    { weight: 1, arbitrary: fc.constantFrom(...containerTypes) },
-  ),
-  column: fc.integer({ min: 0, max: 2 }),
-  row: fc.integer({ min: 0, max: 3 }),
-  storey: fc.integer({ min: 0, max: 2 }),
-  dx: fc.oneof(
+type Rise = { parent: number; same: boolean; type: Container["type"]; shift: number; aside: number; turn: number };
+
+/** A unit set on one already there: on its corners, pushed along it, moved aside, or turned across it. */
+const rise: fc.Arbitrary<Rise> = fc.record({
+  parent: fc.nat(),
+  same: fc.boolean(),
+  type: fc.constantFrom(...containerTypes),
+  shift: fc.oneof(
     { weight: 2, arbitrary: fc.constant(0) },
-    { weight: 1, arbitrary: fc.integer({ min: -7000, max: 7000 }) },
+    { weight: 2, arbitrary: fc.integer({ min: -7000, max: 7000 }) },
   ),
-  dy: fc.oneof(
-    { weight: 3, arbitrary: fc.constant(0) },
+  aside: fc.oneof(
+    { weight: 4, arbitrary: fc.constant(0) },
     { weight: 1, arbitrary: fc.integer({ min: -1500, max: 1500 }) },
   ),
   turn: sharedTurn,
@@ -50,71 +40,82 @@ const spot: fc.Arbitrary<Spot> = fc.record({
 
 const cut = fc.record({
   unit: fc.nat(),
-  face: fc.constantFrom(
-    "left" as const,
-    "right" as const,
-    "front" as const,
-    "door" as const,
-    "roof" as const,
-    "floor" as const,
-  ),
-  use: fc.constantFrom("door" as const, "window" as const, "open-wall" as const, "hatch" as const),
-  at: fc.integer({ min: 0, max: 9000 }),
-  sill: fc.integer({ min: 0, max: 1500 }),
-  width: fc.integer({ min: 300, max: 6000 }),
-  height: fc.integer({ min: 300, max: 2600 }),
+  face: fc.constantFrom("left", "left", "right", "right", "front", "door", "roof", "floor"),
+  use: fc.constantFrom("door", "window", "open-wall", "hatch"),
+  at: fc.integer({ min: 100, max: 5000 }),
+  sill: fc.constantFrom(180, 180, 900, 20),
+  width: fc.integer({ min: 300, max: 2200 }),
+  height: fc.integer({ min: 300, max: 2000 }),
 });
 
+/** A post under a corner of some unit, or beside it, with or without a pad. */
 const column = fc.record({
-  x: fc.integer({ min: -8000, max: 34000 }),
-  y: fc.integer({ min: -8000, max: 14000 }),
-  foot: fc.constantFrom(0, 0, 100, 174, 2896),
-  head: fc.constantFrom(2830, 2896, 5792, 3000),
+  unit: fc.nat(),
+  corner: fc.nat({ max: 3 }),
+  off: fc.constantFrom(0, 0, 0, 400),
+  foot: fc.constantFrom(0, 0, 0, 100),
+  padded: fc.boolean(),
 });
 
 /**
- * Schemes as people draw them, good and bad: units in rows and storeys, some shifted or turned, openings anywhere, posts
- * here and there, pads under every second corner on the ground. Sorted and valid by construction.
+ * Schemes as people draw them, good and bad: units in rows on pads, others set on them corner on corner, shifted, turned;
+ * openings anywhere, posts under free corners. Sorted and valid by construction.
  */
 export const randomScheme: fc.Arbitrary<Scheme> = fc
   .record({
-    spots: fc.array(spot, { minLength: 1, maxLength: 10 }),
-    cuts: fc.array(cut, { maxLength: 6 }),
+    rows: fc.array(fc.constantFrom<Container["type"]>("1AAA", "1AAA", "1CCC", "1AA"), { minLength: 1, maxLength: 3 }),
+    gap: fc.constantFrom(0, 50),
+    rises: fc.array(rise, { maxLength: 5 }),
+    cuts: fc.array(cut, { maxLength: 4 }),
     columns: fc.array(column, { maxLength: 3 }),
-    padEvery: fc.constantFrom(1, 1, 2),
+    padLess: fc.nat({ max: 8 }),
     pressure: fc.integer({ min: 0, max: 5000 }),
   })
-  .map(({ spots, cuts, columns, padEvery, pressure }) => {
-    const units = spots.map((one, at) => ({
-      id: `u${at}`,
-      type: one.type,
-      x: one.column * 12192 + one.dx,
-      y: one.row * 2438 + one.dy,
-      z: one.storey * heightMm("1AAA"),
-      turn: one.turn,
-    }));
-    const ground = units.filter(({ z }) => z === 0);
+  .map(({ rows, gap, rises, cuts, columns, padLess, pressure }) => {
+    const ground = rows.map((type, at) => ({ id: `g${at}`, type, x: 0, y: at * (2438 + gap), z: 0, turn: 0 }));
+    const units = [...ground];
+    rises.forEach((one, at) => {
+      const parent = units[one.parent % units.length];
+      if (parent !== undefined) units.push(setOn(parent, one, `u${at}`));
+    });
+    const posts = columns.flatMap((one, at) => {
+      const unit = units[one.unit % units.length];
+      const corner =
+        unit === undefined ? undefined : padsUnder({ ...unit, turn: unit.turn % 180 === 0 ? 0 : 90 })[one.corner];
+      if (unit === undefined || corner === undefined || unit.z === 0) return [];
+      return [{ id: `p${at}`, x: corner.x + one.off, y: corner.y, foot: one.foot, head: unit.z, padded: one.padded }];
+    });
     return schemeOf({
       units,
       cuts: cuts.map(({ unit, ...shape }, at) => ({
         ...shape,
         id: `d${at}`,
-        in: units[unit % units.length]?.id ?? "u0",
+        in: units[unit % units.length]?.id ?? "g0",
       })),
-      posts: columns.map((post, at) => ({ ...post, head: Math.max(post.head, post.foot + 500), id: `p${at}` })),
-      pads: ground
-        .flatMap((unit) => [-1, 1].flatMap((sx) => [-1, 1].map((sy) => ({ unit, sx, sy }))))
-        .filter((_, at) => at % padEvery === 0)
-        .map(({ unit, sx, sy }, at) => ({
-          id: `b${at}`,
-          x: unit.x + sx * 2900,
-          y: unit.y + sy * 1100,
-          length: 6200,
-          width: 900,
-        })),
+      posts: posts.map(({ padded, ...post }) => post),
+      pads: [
+        ...ground.flatMap((unit) => padsUnder(unit)).filter((_, at) => at !== padLess),
+        ...posts.filter(({ padded }) => padded).map(({ id, x, y }) => ({ id: `${id}-pad`, x, y })),
+      ],
       loads: units.map(({ id }) => ({ in: id, pa: pressure })),
     });
   });
+
+function setOn(
+  parent: { type: Container["type"]; x: number; y: number; z: number; turn: number },
+  one: Rise,
+  id: string,
+) {
+  const along = parent.turn % 180 === 0;
+  return {
+    id,
+    type: one.same ? parent.type : one.type,
+    x: parent.x + (along ? one.shift : one.aside),
+    y: parent.y + (along ? one.aside : one.shift),
+    z: parent.z + heightMm(parent.type),
+    turn: one.same ? parent.turn : one.turn,
+  };
+}
 
 /** A stack of whole units corner on corner on pads, any type, doors either way: it works as built. */
 export const cornerStack: fc.Arbitrary<Scheme> = fc

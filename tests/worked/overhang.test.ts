@@ -67,10 +67,12 @@ it("the tail lifts and it tips when more than half of it hangs out, S/2 = 5.99 m
   }
 });
 
-it("what tips is drawn as if held down: the tail then pulls and the sums still close", () => {
+it("what tips comes wholly on its last line as it begins to turn: 39.24/2 on each seat, nothing at the tail", () => {
   const assessment = pushed(6500);
-  // Moments about the front line: tail = −W · (6500 − 5992.5) / (11 985 − 6500) = −3.631 kN, half on each side.
-  expect(bearingOf(assessment, "f1:front-left")?.forceKn).toBeCloseTo((-39.24 * 507.5) / 5485 / 2, 3);
+  expect(bearingOf(assessment, "f1:left-rail:g1")?.forceKn).toBeCloseTo(39.24 / 2, 3);
+  expect(bearingOf(assessment, "f1:front-left")?.forceKn).toBe(0);
+  // The moment to be held: 39.24 · (6500 − 5992.5)/1000 = 19.914 kN m.
+  expect(factsOf(assessment, "tips-over")[0]?.momentKnm).toBeCloseTo(19.914, 3);
   expect(assessment.statics.residualKn).toBe(0);
 });
 

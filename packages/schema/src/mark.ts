@@ -86,6 +86,8 @@ export const MarkFact = z
       kind: z.literal("tips-over"),
       outsideMm: z.number(),
       weightKn: z.number(),
+      /** What would have to be held down: the resultant times its distance outside. */
+      momentKnm: z.number(),
       towards: CompassPoint,
     }),
     /** Its bearings lie at two heights, this far apart: it rocks until packed. */

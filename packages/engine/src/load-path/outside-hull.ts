@@ -1,16 +1,19 @@
 type Place = { readonly xMm: number; readonly yMm: number };
 
-/** How a point lies to what bears: how far outside, mm (0 inside), and whether the bearings span an area at all. */
-export type HullPlace = { readonly outsideMm: number; readonly spansArea: boolean };
+/** How a point lies to what bears: how far outside, mm (0 inside), the nearest place on them, and whether they span an area. */
+export type HullPlace = { readonly outsideMm: number; readonly nearest: Place; readonly spansArea: boolean };
 
 /** Where a resultant comes down against the convex hull of the bearings. `bearings` must not be empty. */
 export function outsideHull(bearings: readonly Place[], at: Place): HullPlace {
   const hull = convexHull(bearings);
   const edges = hull.map((from, index) => ({ from, to: hull[(index + 1) % hull.length] ?? from }));
   const spansArea = hull.length > 2;
-  const inside = spansArea && edges.every(({ from, to }) => turn(from, to, at) >= 0);
-  if (inside) return { outsideMm: 0, spansArea };
-  return { outsideMm: Math.min(...edges.map(({ from, to }) => distanceMm(from, to, at))), spansArea };
+  if (spansArea && edges.every(({ from, to }) => turn(from, to, at) >= 0))
+    return { outsideMm: 0, nearest: at, spansArea };
+  const places = edges.map(({ from, to }) => nearestOn(from, to, at));
+  const distances = places.map((place) => distanceMm(place, at));
+  const outsideMm = Math.min(...distances);
+  return { outsideMm, nearest: places[distances.indexOf(outsideMm)] ?? at, spansArea };
 }
 
 /** Three bearings closer to one line than this span no area, mm² of twice the triangle. */
@@ -43,13 +46,17 @@ function chain(sorted: readonly Place[]): Place[] {
 const turn = (from: Place, to: Place, at: Place): number =>
   (to.xMm - from.xMm) * (at.yMm - from.yMm) - (to.yMm - from.yMm) * (at.xMm - from.xMm);
 
-function distanceMm(from: Place, to: Place, at: Place): number {
+function nearestOn(from: Place, to: Place, at: Place): Place {
   const dx = to.xMm - from.xMm;
   const dy = to.yMm - from.yMm;
   const square = dx * dx + dy * dy;
-  const along =
-    square === 0 ? 0 : Math.max(0, Math.min(1, ((at.xMm - from.xMm) * dx + (at.yMm - from.yMm) * dy) / square));
-  const x = at.xMm - from.xMm - along * dx;
-  const y = at.yMm - from.yMm - along * dy;
+  const along = square === 0 ? 0 : ((at.xMm - from.xMm) * dx + (at.yMm - from.yMm) * dy) / square;
+  const share = Math.max(0, Math.min(1, along));
+  return { xMm: from.xMm + share * dx, yMm: from.yMm + share * dy };
+}
+
+function distanceMm(one: Place, other: Place): number {
+  const x = one.xMm - other.xMm;
+  const y = one.yMm - other.yMm;
   return Math.sqrt(x * x + y * y);
 }

@@ -5,13 +5,12 @@ export type SpringPlace = { readonly xMm: number; readonly yMm: number; readonly
 
 /**
  * Shares of one load among the bearings of a rigid unit, kN. Three bearings off one line or fewer are plain statics;
- * with more each counts as an equal spring, which is the split of least sum of squares. `compressionOnly` lets no
- * bearing pull (share + direct ≥ 0) and wants the resultant inside the bearings; without it they are held down.
+ * with more each counts as an equal spring, which is the split of least sum of squares. No bearing pulls
+ * (share + direct ≥ 0); the resultant of load and direct forces must lie within the bearings.
  */
-export function shareBySprings(places: readonly SpringPlace[], load: PointForce, compressionOnly: boolean): number[] {
+export function shareBySprings(places: readonly SpringPlace[], load: PointForce): number[] {
   const held = places.map(() => false);
   let shares = sharesWith(places, load, held);
-  if (!compressionOnly) return shares.values;
   for (let round = 0; round < 4 * places.length; round += 1) {
     const next = worstLifting(places, shares.values, held) ?? worstPressing(places, shares.plane, held);
     if (next === undefined) return shares.values;

@@ -10,8 +10,12 @@ import { shareBySprings } from "./share-by-springs.ts";
 /** How a unit stands under all that comes down on it. */
 export type Stand =
   | { readonly state: "stands" }
-  /** The resultant lies this far outside the bearings; the forces are as if it were held down there. */
-  | { readonly state: "tips"; readonly outsideMm: number }
+  /** The resultant lies this far outside the bearings: all of it comes on the nearest of them as it begins to turn. */
+  | {
+      readonly state: "tips";
+      readonly outsideMm: number;
+      readonly pivot: { readonly xMm: number; readonly yMm: number };
+    }
   /** On one point or one line: free to turn about it. */
   | { readonly state: "turns" }
   | { readonly state: "falls" };
@@ -56,15 +60,26 @@ export function unitStatics(
     directKn: direct[at] ?? 0,
   }));
   const stand = standOf(places, resultant);
-  const shares = shareBySprings(places, shared, stand.state === "stands");
+  if (stand.state === "tips") return { forcesKn: onPivot(places, resultant, stand.pivot), stand, resultant };
+  const shares = shareBySprings(places, shared);
   return { forcesKn: shares.map((share, at) => share + (direct[at] ?? 0)), stand, resultant };
 }
 
 function standOf(places: readonly { xMm: number; yMm: number }[], resultant: PointForce): Stand {
-  const { outsideMm, spansArea } = outsideHull(places, resultant);
-  if (outsideMm > balanceMm) return { state: "tips", outsideMm };
+  const { outsideMm, nearest, spansArea } = outsideHull(places, resultant);
+  if (outsideMm > balanceMm) return { state: "tips", outsideMm, pivot: nearest };
   return spansArea ? { state: "stands" } : { state: "turns" };
 }
+
+const onPivot = (
+  places: readonly { xMm: number; yMm: number }[],
+  { forceKn }: PointForce,
+  pivot: { xMm: number; yMm: number },
+): number[] =>
+  shareBySprings(
+    places.map(({ xMm, yMm }) => ({ xMm, yMm, directKn: 0 })),
+    { forceKn, ...pivot },
+  );
 
 const cornerForces = (unit: Unit, corners: ReadonlyMap<FittingName, number>) =>
   unit.topFittings.map(({ name, localXMm, localYMm }) => ({

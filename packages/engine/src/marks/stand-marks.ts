@@ -65,6 +65,7 @@ function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly 
       kind: "tips-over",
       outsideMm: rounded(outsideMm),
       weightKn: rounded(resultant.forceKn),
+      momentKnm: rounded((resultant.forceKn * outsideMm) / 1000),
       towards,
     },
     verdict: "does not work",
@@ -73,7 +74,7 @@ function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly 
     named: 1,
     at: to,
     basis:
-      "Statics: the resultant of tare (middle of the type's range), finishes, imposed loads and all from above lies outside the bearings; nothing that holds down is drawn. Forces below are as if it were held down.",
+      "Statics: the resultant of tare (middle of the type's range), finishes, imposed loads and all from above lies outside the bearings; nothing that holds down is drawn. Forces below are those as it begins to turn, all of it on its last bearings.",
   });
 }
 

@@ -13,6 +13,9 @@ export const kilonewtons = (forceKn: number): string => `${fixed(forceKn, 0)} kN
 /** Forces to the tenth, for the engineer: 65.8 kN. */
 export const kilonewtonsExact = (forceKn: number): string => `${fixed(forceKn, 1)} kN`;
 
+/** Moments to the tenth, for the engineer: 204.0 kN m. */
+export const kilonewtonMetres = (momentKnm: number): string => `${fixed(momentKnm, 1)} kN m`;
+
 export const percent = (share: number): string => `${fixed(share * 100, 0)} %`;
 
 /** Names in a row: G1; G1 and G2; G1, G2 and G3. */

@@ -1,5 +1,13 @@
 import type { FactOf } from "../mark.ts";
-import { inRow, kilonewtons, kilonewtonsExact, metres, metresInWords, millimetres } from "./figures.ts";
+import {
+  inRow,
+  kilonewtonMetres,
+  kilonewtons,
+  kilonewtonsExact,
+  metres,
+  metresInWords,
+  millimetres,
+} from "./figures.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** How containers stand as bodies: on their corners, overhanging, tipping, free to move, in one place. */
@@ -42,7 +50,7 @@ export const standSentences = {
       detail: "A post with a pad under the free end, or less overhang, would settle it.",
     },
     engineer: {
-      body: `The resultant of ${at(0)}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${metres(fact.outsideMm)} outside its bearings to the ${fact.towards}. It tips over; forces below are as if it were held down.`,
+      body: `The resultant of ${at(0)}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${metres(fact.outsideMm)} outside its bearings to the ${fact.towards}: ${kilonewtonMetres(fact.momentKnm)} with nothing drawn to hold it. It tips over; forces below are those as it begins to turn.`,
     },
     owner: {
       body: `${at(0)} would turn over to the ${fact.towards} as it is drawn. It needs support further out, or has to move back.`,

@@ -19,7 +19,9 @@ export const everyFact: readonly MarkFact[] = [
   ...compassPoints.map(
     (towards) => ({ kind: "overhang", lengthMm: 3000, towards, bearingKn: 113, tailReactionKn: 57 }) as const,
   ),
-  ...compassPoints.map((towards) => ({ kind: "tips-over", outsideMm: 1200, weightKn: 170, towards }) as const),
+  ...compassPoints.map(
+    (towards) => ({ kind: "tips-over", outsideMm: 1200, weightKn: 170, momentKnm: 204, towards }) as const,
+  ),
   { kind: "borne-on-rail", crossings: [crossing], turned: true },
   { kind: "borne-on-rail", crossings: [crossing, { ...crossing, gapMm: 18.5 }], turned: false },
   { kind: "made-connection", why: "apertures cross", offsetMm: 0 },
