@@ -35,7 +35,7 @@ export function condense<P extends Substructure>(part: P): Condensation<P> {
   const trusted = new Set<number>();
   for (;;) {
     const factor = factorise(tree, sparse, trusted);
-    const movements = looseMovements({ factor, elements, equationOf });
+    const movements = looseMovements({ factor, elements, equationOf }, trusted);
     if (movements.length > 0) return { stable: false, movements };
     if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf, idle) };
     factor.loose.forEach((equation) => trusted.add(equation));

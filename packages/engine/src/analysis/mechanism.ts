@@ -7,21 +7,23 @@ import type { Prepared } from "./prepared.ts";
  * The movements, 6 per node, that nothing resists, found behind the loose pivots of a factorisation.
  *
  * Each loose equation was held by a spring; the movement z that a unit of that spring alone cannot resist is solved for and
- * refined. It is a mechanism when every component of K·z is within rounding of the terms |K|·|z| it is the sum of: then z
- * is an exact null vector of a stiffness that differs from K by no more than rounding (Oettli and Prager, Numer. Math. 6
- * (1964), from memory). The test has no unit and no reference to the size of the stiffness.
+ * refined. It is a mechanism when its strain energy zᵀ·K·z is within rounding of the terms |z|ᵀ·|K|·|z| it is the sum of:
+ * then a stiffness whose entries differ from K by rounding alone lets z move freely, and no solution could be told from
+ * another. The test has no unit and no reference to the size of the stiffness. Source: componentwise backward error, Oettli
+ * and Prager, Numer. Math. 6 (1964) (from memory), applied to the energy.
  */
-export function looseMovements(prepared: Factorised): Float64Array[] {
-  const { factor } = prepared;
-  return factor.loose
-    .map((equation) => heldMovement(prepared, equation))
-    .filter((movement) => resistsNothing(prepared, movement));
+export function looseMovements(prepared: Factorised, trusted: ReadonlySet<number>): Float64Array[] {
+  return prepared.factor.loose.flatMap((equation) => {
+    const movement = heldMovement(prepared, equation);
+    // a pivot that was trusted once and still is not above zero has been lost in rounding: the same as a mechanism
+    return trusted.has(equation) || resistsNothing(prepared, movement) ? [movement] : [];
+  });
 }
 
 type Factorised = Pick<Prepared, "factor" | "elements" | "equationOf">;
 
-/** Operations behind one component of K·z: a node's dozen elements, 12 to 24 terms each, tens of roundings in each entry. */
-const ROUNDING = roundingBound(1024);
+/** Roundings behind one entry of K: three turns into global axes, sums over a dozen elements. */
+const ROUNDING = roundingBound(128);
 
 /** The solution of (K + springs)·z = spring of one loose equation, refined until its residual is rounding. */
 function heldMovement(prepared: Factorised, loose: number): Float64Array {
@@ -52,15 +54,14 @@ function valueAt(movement: Float64Array, equationOf: Int32Array, equation: numbe
   return movement[equationOf.indexOf(equation)] ?? 0;
 }
 
-function resistsNothing({ elements, equationOf, factor }: Factorised, movement: Float64Array): boolean {
+function resistsNothing({ elements }: Factorised, movement: Float64Array): boolean {
   const answered = new Float64Array(movement.length);
   const sizes = new Float64Array(movement.length);
   for (const element of elements) {
     addElementForces(element, movement, answered);
     addElementForceSizes(element, movement, sizes);
   }
-  const { eliminated } = factor.tree;
-  return equationOf.every(
-    (equation, f) => equation < 0 || equation >= eliminated || Math.abs(answered[f] ?? 0) <= ROUNDING * (sizes[f] ?? 0),
-  );
+  const energy = movement.reduce((sum, z, f) => sum + z * (answered[f] ?? 0), 0);
+  const terms = movement.reduce((sum, z, f) => sum + Math.abs(z) * (sizes[f] ?? 0), 0);
+  return energy <= ROUNDING * terms;
 }

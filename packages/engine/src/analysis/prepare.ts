@@ -21,7 +21,7 @@ export function prepare(system: System, state: ContactState): Preparation {
     const factor = factorise(tree, sparse, trusted);
     const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle };
     if (factor.loose.length === 0) return { stable: true, prepared };
-    const movements = looseMovements(prepared);
+    const movements = looseMovements(prepared, trusted);
     if (movements.length > 0) return { stable: false, movements };
     factor.loose.forEach((equation) => trusted.add(equation));
   }
