@@ -12,7 +12,7 @@ function sound(): any {
       { id: "c", x: 3000, y: 0, z: 2400 },
       { id: "d", x: 0, y: 0, z: 2400 },
     ],
-    sections: { "rail 60": section },
+    sections: { "rail 60": { ...section } },
     beams: [
       {
         id: "ab",
