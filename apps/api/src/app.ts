@@ -11,6 +11,7 @@ import schemeVersionPlugin from "./plugins/scheme-version.ts";
 import securityPlugin from "./plugins/security.ts";
 import signedInPlugin from "./plugins/signed-in.ts";
 import socketsPlugin from "./plugins/sockets.ts";
+import stoppingPlugin from "./plugins/stopping.ts";
 import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
 import { draftRoutes } from "./routes/draft.ts";
@@ -42,6 +43,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
     logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },
   });
   app.removeContentTypeParser("text/plain"); // JSON is the only thing taken
+  await app.register(stoppingPlugin);
   await app.register(validationPlugin);
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });

@@ -3,13 +3,9 @@ import { sendProblem } from "../plugins/problems.ts";
 
 /** `/health`: the process answers. `/ready`: it can do its work, so a balancer may send it requests. */
 export const healthRoutes: FastifyPluginAsyncZod = async (app) => {
-  let stopping = false;
-  app.addHook("preClose", async () => {
-    stopping = true;
-  });
   app.get("/health", async () => ({ status: "up" }));
   app.get("/ready", async (_request, reply) => {
-    if (stopping) return sendProblem(reply, { code: "unready" });
+    if (app.isStopping()) return sendProblem(reply, { code: "unready" });
     await app.database.connection.$queryRaw`select 1`;
     return { status: "ready" };
   });
