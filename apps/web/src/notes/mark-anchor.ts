@@ -1,42 +1,38 @@
-import { placeContainer, solidCorners, storeysOf } from "@cornerway/engine";
+import { storeysOf } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import type { Side } from "../drawing/contract.ts";
+import { elevationModel } from "../drawing/elevation/elevation-model.ts";
+import { isometricModel } from "../drawing/isometric/isometric-model.ts";
+import { elevationAnchor, type LeaderTarget } from "../drawing/leaders/elevation-anchor.ts";
+import { isometricAnchor } from "../drawing/leaders/isometric-anchor.ts";
 import { project, toScreen } from "../drawing/view-transform.ts";
 import type { LaidViews } from "../paper/lay-views.ts";
 import type { Field } from "../paper/use-field.ts";
 import type { LeaderAnchor } from "../sheet/contract.ts";
 
-/** Points this near the front face count as on it, mm. */
-const behindMm = 60;
+/** The views as laid on the field; `isometric` false where something else is laid in its place. */
+export type ViewsOnField = { scheme: Scheme; side: Side; storey: number; views: LaidViews; field: Field; isometric: boolean };
 
 /**
- * Where a leader ends, px of the sheet: on the elevation when the place is seen there, else on the plan when its storey
- * is the one cut; null when neither view shows it.
+ * Finds where a leader ends, px of the sheet: on the elevation when that side shows the place, else on the isometric,
+ * else on the plan when its storey is the one cut; null when no view shows it.
  */
-export function markAnchor(scheme: Scheme, at: PointMm, side: Side, storey: number, views: LaidViews, field: Field): LeaderAnchor | null {
-  if (isSeen(scheme, at, side)) return onSheet(toScreen(views.elevation.transform, project(side, at)), field);
-  if (storeyAt(scheme, at) === storey) return onSheet(toScreen(views.plan.transform, project("plan", at)), field);
-  return null;
+export function anchorFinder({ scheme, side, storey, views, field, isometric }: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
+  const elevation = elevationModel(scheme, side);
+  const solid = isometricModel(scheme);
+  return (target) => {
+    const found =
+      elevationAnchor(target, elevation, views.elevation.transform) ??
+      (isometric ? isometricAnchor(target.elementId, solid, views.isometric.transform) : null) ??
+      (storeyAt(scheme, target.at) === storey ? onPlan(target.at, views) : null);
+    return found === null ? null : { ...found, xPx: found.xPx + field.leftPx, yPx: found.yPx + field.topPx };
+  };
 }
 
-function isSeen(scheme: Scheme, at: PointMm, side: Side): boolean {
-  const { uMm, vMm, depthMm } = project(side, at);
-  return scheme.containers.every((unit) => {
-    const corners = solidCorners(placeContainer(unit)).map((corner) => project(side, corner));
-    const us = corners.map((corner) => corner.uMm);
-    const vs = corners.map((corner) => corner.vMm);
-    const covers = uMm > Math.min(...us) && uMm < Math.max(...us) && vMm > Math.min(...vs) && vMm < Math.max(...vs);
-    return !covers || depthMm <= Math.min(...corners.map((corner) => corner.depthMm)) + behindMm;
-  });
-}
+const onPlan = (at: PointMm, { plan }: LaidViews) => ({ ...toScreen(plan.transform, project("plan", at)), end: "dot" as const });
 
-function storeyAt(scheme: Scheme, at: PointMm): number {
-  const storeys = storeysOf(scheme);
-  return storeys.findLast(({ levelMm }) => levelMm <= at.zMm + behindMm)?.index ?? 0;
-}
+/** A place this little under a level still belongs to it, mm. */
+const underLevelMm = 60;
 
-const onSheet = ({ xPx, yPx }: { xPx: number; yPx: number }, field: Field): LeaderAnchor => ({
-  xPx: xPx + field.leftPx,
-  yPx: yPx + field.topPx,
-  end: "dot",
-});
+const storeyAt = (scheme: Scheme, at: PointMm): number =>
+  storeysOf(scheme).findLast(({ levelMm }) => levelMm <= at.zMm + underLevelMm)?.index ?? 0;

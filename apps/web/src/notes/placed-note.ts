@@ -1,11 +1,9 @@
-import type { PointMm, Scheme } from "@cornerway/schema";
-import type { Side } from "../drawing/contract.ts";
-import type { LaidViews } from "../paper/lay-views.ts";
+import type { PointMm } from "@cornerway/schema";
 import type { Field } from "../paper/use-field.ts";
 import type { SheetNote } from "../sheet/contract.ts";
 import { orderNotes } from "../drawing/leaders/order-notes.ts";
 import { ink } from "../look/ink.ts";
-import { markAnchor } from "./mark-anchor.ts";
+import { anchorFinder, type ViewsOnField } from "./mark-anchor.ts";
 
 /** A note before it has its number: `at` is the place it speaks of, `id` stays with it. */
 export type UnplacedNote = Omit<SheetNote, "number" | "anchor"> & { id: string; elementId: string; at: PointMm | null };
@@ -15,12 +13,12 @@ export type PlacedNote = SheetNote & { id: string; elementId: string };
 /** Notes in an order in which leaders do not cross; those without a place come last. */
 export function placeNotes(
   notes: readonly UnplacedNote[],
-  view: { scheme: Scheme; side: Side; storey: number; views: LaidViews; field: Field } | null,
+  view: ViewsOnField | null,
 ): PlacedNote[] {
+  const anchorOf = view === null ? null : anchorFinder(view);
   const anchored = notes.map(({ at, ...note }) => ({
     ...note,
-    anchor:
-      view === null || at === null ? null : markAnchor(view.scheme, at, view.side, view.storey, view.views, view.field),
+    anchor: anchorOf === null || at === null ? null : anchorOf({ elementId: note.elementId, at }),
   }));
   const margin = view === null ? noMargin : marginOf(view.field);
   return orderNotes(anchored, margin).map((note, index) => ({ ...note, number: index + 1 }));

@@ -58,9 +58,9 @@ export function PaperSheet(props: PaperSheetProps) {
     () =>
       placeNotes(
         props.notes,
-        field === null || views === null ? null : { scheme, side: eye.side, storey: eye.storey, views, field },
+        field === null || views === null ? null : { scheme, side: eye.side, storey: eye.storey, views, field, isometric: props.isometric ?? true },
       ),
-    [props.notes, scheme, eye.side, eye.storey, views, field],
+    [props.notes, scheme, eye.side, eye.storey, views, field, props.isometric],
   );
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const chosen = notes.find(({ id }) => id === props.chosenNoteId);

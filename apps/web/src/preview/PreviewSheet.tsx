@@ -1,18 +1,18 @@
 import { useMemo, useState } from "react";
-import { applyOperations, type Assessment, type Scheme } from "@cornerway/schema";
+import { applyOperations, markSentences, type Assessment, type Scheme } from "@cornerway/schema";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { levelsOf } from "../drawing/elevation/elevation-model.ts";
 import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
-import { markAnchors } from "../drawing/marks/mark-anchors.ts";
 import { yToPx } from "../drawing/paper-to-px.ts";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
 import { ViewTitle } from "../drawing/ViewTitle.tsx";
 import type { Side } from "../drawing/contract.ts";
+import { notesFromMarks } from "../notes/notes-from-marks.ts";
+import { leaderAnchors, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
 import { layViews } from "../paper/lay-views.ts";
-import type { FieldPlace, NoteSlot, SheetNote, ToolName } from "../sheet/contract.ts";
+import type { FieldPlace, NoteSlot, ToolName } from "../sheet/contract.ts";
 import { Key } from "../sheet/Key.tsx";
-import { layNotes } from "../sheet/lay-notes.ts";
 import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { NotesMargin } from "../sheet/NotesMargin.tsx";
@@ -39,7 +39,6 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
   const views = useMemo(() => layViews(place, scheme, side), [place, scheme, side]);
   const notes = useMemo(() => notesOf(assessment, scheme, place, side), [assessment, scheme, place, side]);
   const proposed = useMemo(() => (review ? withTwoPosts(scheme) : undefined), [review, scheme]);
-  const anchors = notes.flatMap(({ number, anchor }) => (anchor === null ? [] : [{ ...anchor, number }]));
   const shared = { scheme, assessment, proposed, hoveredId: hovered, onElementPointerEnter: setHovered, onElementPointerLeave: () => setHovered(null) };
   return (
     <SheetFrame
@@ -111,7 +110,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
           asleepSheets={new Map([[2, "Openings are not drawn yet"], [4, "Compare is not drawn yet"], [6, "Calculations are not drawn yet"]])}
         />
       }
-      overlay={<LeaderLayer anchors={anchors} slots={slots} chosenNumber={chosen} />}
+      overlay={<LeaderLayer anchors={leaderAnchors(notes)} slots={slots} chosenNumber={chosen} />}
     />
   );
 }
@@ -122,45 +121,19 @@ function PlaceTold({ field, place, tell }: { field: FieldPlace; place: FieldPlac
   return null;
 }
 
-function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlace, side: Side): SheetNote[] {
+function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlace, side: Side): PlacedNote[] {
   if (assessment === null || place.widthPx === 0) return [];
-  const views = layViews(place, scheme, side);
-  const anchors = markAnchors(assessment.marks, scheme, { side, elevation: views.elevation.transform, isometric: views.isometric.transform });
-  const unlaid = assessment.marks.map((mark) => {
-    const at = anchors.get(mark.id);
-    const { verdict } = mark;
-    return {
-      markIds: [mark.id],
-      verdict,
-      screening: true,
-      body: sentences[mark.fact.kind] ?? `${mark.elements.join(", ").toUpperCase()}: ${mark.fact.kind}.`,
-      greyLine: verdict === "works with steel" ? "61 kg of steel · $3,250" : undefined,
-      offer: verdict === "does not work" ? { label: "Move D3 0.85 m east", key: "M", onPress: () => undefined } : undefined,
-      quietOffer: verdict === "does not work" ? { label: "Other ways", onPress: () => undefined } : undefined,
-      comments: verdict === "needs the engineer" ? [question] : [],
-      anchor: at === undefined ? null : { ...at, xPx: at.xPx + place.leftPx, yPx: at.yPx + place.topPx },
-    };
+  const names = new Map([...scheme.containers, ...scheme.openings, ...scheme.posts, ...scheme.pads].map(({ id, tag }) => [id, tag]));
+  const unplaced = notesFromMarks({
+    marks: assessment.marks,
+    written: [],
+    placeOf: () => null,
+    say: (mark) => markSentences(mark, names, "architect"),
+    answered: new Set(),
+    offers: () => ({ quietOffer: { label: "Write a note", onPress: () => undefined } }),
   });
-  const span = { xPx: place.leftPx + place.widthPx, topPx: place.topPx + 80, footPx: place.topPx + place.heightPx * 0.6 };
-  return layNotes(unlaid, span, (verdict, notes) => ({ heading: `${verdict}, ${notes.length}`, body: notes.map(({ body }) => body).join(" ").slice(0, 160) }));
+  return placeNotes(unplaced, { scheme, side, storey: 1, views: layViews(place, scheme, side), field: place, isometric: true });
 }
-
-const question = {
-  id: "1",
-  text: "Two posts under T1, from its rail to pads of their own.",
-  authorName: "A. Vale",
-  role: "engineer",
-  at: "11 Mar 16:20",
-  settled: false,
-} as const;
-
-const sentences: Readonly<Record<string, string>> = {
-  "load-over-opening": "Door D3 is cut where the load of T1 comes down. Nothing is left beneath it.",
-  "borne-on-rail": "T1 crosses F1 at grids 3 and 4, away from every corner. 66 kN comes down on each crossing.",
-  overhang: "F1 runs 3.00 m past grid 5. The load comes down on G1's corner and needs a seat.",
-  "post-carries": "F1's west corner lands on the jamb of D1. Post J1 takes 102 kN to a pad of its own.",
-  "opening-in-sheet": "W2 leaves the posts and rails of F1 whole. What it does to the sheet is not judged yet.",
-};
 
 function withTwoPosts(scheme: Scheme): Scheme {
   const post = (id: string, xUm: number) => ({ id, tag: id.toUpperCase(), xUm, yUm: 90_000, baseZUm: 0, topZUm: 5_792_000, turnMdeg: 0, section: "HSS 102×102×6.4" });

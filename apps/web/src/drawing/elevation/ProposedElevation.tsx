@@ -63,12 +63,12 @@ function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTran
 
 const touches = ({ added, changed }: SchemeChanges) => (id: string): boolean => added.has(id) || changed.has(id);
 
-/** The cloud's rectangle: everything it speaks of with 22 px of air. */
+/** The cloud's rectangle: everything it speaks of with 14 px of air. */
 function bounds(rects: readonly RectPx[]): RectPx | null {
   if (rects.length === 0) return null;
   const left = Math.min(...rects.map(({ xPx }) => xPx));
   const top = Math.min(...rects.map(({ yPx }) => yPx));
   const right = Math.max(...rects.map(({ xPx, widthPx }) => xPx + widthPx));
   const bottom = Math.max(...rects.map(({ yPx, heightPx }) => yPx + heightPx));
-  return inset({ xPx: left, yPx: top, widthPx: right - left, heightPx: bottom - top }, -22);
+  return inset({ xPx: left, yPx: top, widthPx: right - left, heightPx: bottom - top }, -14);
 }

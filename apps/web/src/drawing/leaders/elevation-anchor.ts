@@ -1,0 +1,61 @@
+import type { PointMm } from "@cornerway/schema";
+import type { PaperRect } from "../elevation/corrugation.ts";
+import type { ElevationModel } from "../elevation/elevation-model.ts";
+import { onFaceMm } from "../elevation/on-face.ts";
+import { rectToPx } from "../paper-to-px.ts";
+import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
+
+/** What a leader points at: an element, and where on it (mm). */
+export type LeaderTarget = { elementId: string; at: PointMm };
+
+/** The end of a leader in a view, px of the field: a dot on a face, an arrow on an edge. */
+export type ViewAnchor = ScreenPoint & { end: "dot" | "arrow" };
+
+/**
+ * Where a leader ends on an elevation: the edge of an opening clear of its tag, the side of a post or pad, the very
+ * place when a face at the front bears it, else the unit's own face where nothing nearer covers it. Null when this side
+ * does not show it.
+ */
+export function elevationAnchor(target: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
+  const front = model.faces.filter(({ beyond }) => !beyond);
+  const opening = front.flatMap(({ openings }) => openings).find((place) => place.opening.id === target.elementId);
+  if (opening !== undefined) return { ...rightOf(opening, view), end: "dot" };
+  const post = model.posts.find((place) => place.post.id === target.elementId && !place.behind);
+  if (post !== undefined) return { ...rightOf(post, view), end: "dot" };
+  const pad = model.pads.find((place) => place.pad.id === target.elementId && !place.behind);
+  if (pad !== undefined) return { ...rightOf(pad, view), end: "arrow" };
+  if (!front.some(({ container }) => container.id === target.elementId)) return null;
+  return onBearing(target.at, model, view) ?? onOwnFace(target.elementId, model, view);
+}
+
+/** A bearing at the edge of a face at the front: the dot stands just inside it. */
+function onBearing(at: PointMm, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
+  const { uMm, vMm, depthMm } = project(model.side, at);
+  const seen = model.faces.some(
+    (face) => !face.beyond && Math.abs(face.depthMm - depthMm) < onFaceMm && within(face, uMm, vMm, 80),
+  );
+  if (!seen) return null;
+  const { xPx, yPx } = toScreen(view, { uMm, vMm });
+  return { xPx: xPx + 8, yPx: yPx + 3, end: "dot" };
+}
+
+function onOwnFace(unitId: string, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
+  const at = model.faces.findLastIndex(({ container, beyond }) => container.id === unitId && !beyond);
+  const face = model.faces[at];
+  if (face === undefined) return null;
+  const nearer = model.faces.slice(at + 1);
+  const spot = faceSpots(face).find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
+  return spot === undefined ? null : { ...toScreen(view, spot), end: "dot" };
+}
+
+/** Spots on a face from its right-hand post to its left one. */
+const faceSpots = ({ u0Mm, u1Mm, z0Mm, z1Mm }: PaperRect) =>
+  [0.985, 0.8, 0.5, 0.2, 0.015].map((share) => ({ uMm: u0Mm + (u1Mm - u0Mm) * share, vMm: z0Mm + (z1Mm - z0Mm) * 0.62 }));
+
+const within = ({ u0Mm, u1Mm, z0Mm, z1Mm }: PaperRect, uMm: number, vMm: number, byMm: number): boolean =>
+  uMm > u0Mm - byMm && uMm < u1Mm + byMm && vMm > z0Mm - byMm && vMm < z1Mm + byMm;
+
+function rightOf(place: PaperRect, view: ViewTransform): ScreenPoint {
+  const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
+  return { xPx: xPx + widthPx, yPx: yPx + heightPx * 0.3 };
+}
