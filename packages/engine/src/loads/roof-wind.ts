@@ -25,7 +25,7 @@ export function roofWind(
   );
   if (part.side === "down") {
     const soffitPa = Math.max(...winds.map(({ factor, pressures }) => factor * pressures.soffitPa));
-    return [normalLoad(building.axes, part, part.rect, even(soffitPa - outwardPa))];
+    return [normalLoad(building.axes, part, part.rect, even(soffitPa))];
   }
   const us = winds.flatMap(({ direction, pressures }) =>
     alongX(direction) ? edgesOf(building.outline, pressures) : [],
@@ -33,7 +33,7 @@ export function roofWind(
   const vs = winds.flatMap(({ direction, pressures }) =>
     alongX(direction) ? [] : edgesOf(building.outline, pressures),
   );
-  return cutAlong(part.rect, us, vs).map((rect) => {
+  const roof = cutAlong(part.rect, us, vs).map((rect) => {
     const values = winds.map(({ factor, pressures }) => {
       const band = bandAt(building.outline, pressures, rect);
       return factor * (strongest ? band.mostPa : band.leastPa);
@@ -45,7 +45,12 @@ export function roofWind(
       even((strongest ? Math.min(...values) : Math.max(...values)) - outwardPa),
     );
   });
+  return [...roof, onFloorBelow(building, part, outwardPa)];
 }
+
+/** What lifts the roof from inside presses on the floor of the same unit: a closed box does not lift itself. */
+const onFloorBelow = ({ axes }: BuildingFrame, part: ExposedFace, outwardPa: number): ActionLoad =>
+  normalLoad(axes, { ...part, side: "down", face: "floor", atMm: part.unit.z0 }, part.rect, even(-outwardPa));
 
 const alongX = (direction: WindDirection): boolean => direction === "+x" || direction === "-x";
 

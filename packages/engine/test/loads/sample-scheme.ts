@@ -1,0 +1,68 @@
+import type { Container, Scheme } from "@cornerway/schema";
+import { defaultProjectValues, type LoadingInputs } from "../../src/loads/loading-inputs.ts";
+
+/** A container by its place in mm; numbered in the order given. */
+export type Placed = {
+  readonly type: Container["type"];
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly zMm: number;
+  readonly turn?: number;
+};
+
+/** Ids in the form the scheme asks for, sorted as they are numbered. */
+export const idOf = (number: number): string => `unit-${String(number).padStart(2, "0")}`;
+
+export function sampleScheme(placed: readonly Placed[], change: Partial<Scheme> = {}): Scheme {
+  return {
+    version: 1,
+    site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
+    containers: placed.map(({ type, xMm, yMm, zMm, turn = 0 }, at) => ({
+      id: idOf(at + 1),
+      tag: `U${at + 1}`,
+      type,
+      xUm: Math.round(xMm * 1000),
+      yUm: Math.round(yMm * 1000),
+      zUm: Math.round(zMm * 1000),
+      turnMdeg: turn * 1000,
+    })),
+    openings: [],
+    posts: [],
+    pads: [],
+    loads: [],
+    ...change,
+  };
+}
+
+export const sampleInputs = (change: Partial<LoadingInputs> = {}): LoadingInputs => ({
+  uses: [],
+  plant: [],
+  addedSteel: [],
+  systems: { x: "container sheet walls", y: "container sheet walls" },
+  values: defaultProjectValues,
+  ...change,
+});
+
+/** Five small buildings whose totals are worked by hand. */
+export const smallBuildings = {
+  "one 40 ft high-cube": [{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }],
+  "two side by side": [
+    { type: "1AAA", xMm: 0, yMm: -1219, zMm: 0 },
+    { type: "1AAA", xMm: 0, yMm: 1219, zMm: 0 },
+  ],
+  "two 20 ft stacked": [
+    { type: "1CC", xMm: 0, yMm: 0, zMm: 0 },
+    { type: "1CC", xMm: 0, yMm: 0, zMm: 2591 },
+  ],
+  "a step": [
+    { type: "1AAA", xMm: 0, yMm: -1219, zMm: 0 },
+    { type: "1AAA", xMm: 0, yMm: 1219, zMm: 0 },
+    { type: "1AAA", xMm: 0, yMm: 1219, zMm: 2896 },
+  ],
+  "an overhang of 3 m": [
+    { type: "1AAA", xMm: 0, yMm: 0, zMm: 0 },
+    { type: "1AAA", xMm: 3000, yMm: 0, zMm: 2896 },
+  ],
+} as const satisfies Record<string, readonly Placed[]>;
+
+export type SmallBuilding = keyof typeof smallBuildings;
