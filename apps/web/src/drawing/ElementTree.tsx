@@ -1,6 +1,7 @@
 import type { FocusEvent, PointerEvent, ReactNode } from "react";
 import type { ElementKind, PickedElement, ViewProps } from "./contract.ts";
 import type { ScreenPoint } from "./view-transform.ts";
+import "./drawing.css";
 
 type Handlers = Pick<ViewProps, "onElementPointerDown" | "onElementPointerEnter" | "onElementPointerLeave" | "onElementFocus">;
 

@@ -3,8 +3,11 @@ import { faceFrame, placeContainer, storeysOf } from "@cornerway/engine";
 import { compassOf } from "./compass.ts";
 import type { ElementVerdict } from "./marks/element-verdicts.ts";
 
-/** The name an element goes by in the tree: "F1, south side, door D3, 1.50 m wide, does not work, note 2". */
-export type ElementNamer = (id: string) => string;
+/**
+ * The name an element goes by in the tree, "F1, south side, door D3, 1.50 m wide, does not work, note 2", and the id of
+ * that note in the page.
+ */
+export type ElementNamer = (id: string) => { label: string; noteId: string | undefined };
 
 /** Names of one scheme's elements with their verdicts and the numbers of their notes. */
 export function elementNamer(
@@ -18,7 +21,10 @@ export function elementNamer(
     if (name === undefined) throw new RangeError(`no element ${id} in this scheme`);
     const found = verdicts.get(id);
     const note = found?.markId == null ? undefined : noteNumbers.get(found.markId);
-    return [name, found?.verdict ?? "not checked", ...(note === undefined ? [] : [`note ${note}`])].join(", ");
+    return {
+      label: [name, found?.verdict ?? "not checked", ...(note === undefined ? [] : [`note ${note}`])].join(", "),
+      noteId: note === undefined ? undefined : `note-${note}`,
+    };
   };
 }
 

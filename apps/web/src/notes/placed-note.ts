@@ -2,6 +2,7 @@ import type { PointMm } from "@cornerway/schema";
 import type { Field } from "../paper/use-field.ts";
 import type { SheetNote } from "../sheet/contract.ts";
 import { orderNotes } from "../drawing/leaders/order-notes.ts";
+import { separateEnds } from "../drawing/leaders/separate-ends.ts";
 import { ink } from "../look/ink.ts";
 import { anchorFinder, type ViewsOnField } from "./mark-anchor.ts";
 
@@ -16,10 +17,10 @@ export function placeNotes(
   view: ViewsOnField | null,
 ): PlacedNote[] {
   const anchorOf = view === null ? null : anchorFinder(view);
-  const anchored = notes.map(({ at, ...note }) => ({
-    ...note,
-    anchor: anchorOf === null || at === null ? null : anchorOf({ elementId: note.elementId, at }),
-  }));
+  const ends = separateEnds(
+    notes.map(({ at, elementId }) => (anchorOf === null || at === null ? null : anchorOf({ elementId, at }))),
+  );
+  const anchored = notes.map(({ at: _at, ...note }, index) => ({ ...note, anchor: ends[index] ?? null }));
   const margin = view === null ? noMargin : marginOf(view.field);
   return orderNotes(anchored, margin).map((note, index) => ({ ...note, number: index + 1 }));
 }

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { foldNotes, mostNotes } from "../../src/drawing/leaders/fold-notes.ts";
 import { orderNotes } from "../../src/drawing/leaders/order-notes.ts";
+import { separateEnds } from "../../src/drawing/leaders/separate-ends.ts";
 import { routeLeaders } from "../../src/drawing/leaders/route-leaders.ts";
 import type { ScreenPoint } from "../../src/drawing/view-transform.ts";
 
@@ -105,6 +106,19 @@ describe("folding of the margin", () => {
     expect(foldNotes(many).together.map(({ verdict, notes }) => [verdict, notes.length])).toEqual([
       ["works as built", 2],
       ["not checked", 20],
+    ]);
+  });
+});
+
+describe("ends of leaders", () => {
+  it("that fall together are moved down one under the other, 21 px apart, the first staying where it is", () => {
+    const at = (xPx: number, yPx: number) => ({ xPx, yPx });
+    expect(separateEnds([at(500, 300), null, at(500, 300), at(504, 302), at(900, 300)])).toEqual([
+      at(500, 300),
+      null,
+      at(500, 321),
+      at(504, 344),
+      at(900, 300),
     ]);
   });
 });

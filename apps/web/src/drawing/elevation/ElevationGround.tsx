@@ -26,7 +26,7 @@ export function ElevationGround({ model, figures, ...setting }: { model: Elevati
             key={place.pad.id}
             id={place.pad.id}
             kind="pad"
-            label={nameOf(place.pad.id)}
+            {...nameOf(place.pad.id)}
             level={1}
             selected={selectedId === place.pad.id}
             entry={entryId === place.pad.id}

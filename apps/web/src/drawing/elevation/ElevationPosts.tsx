@@ -17,7 +17,7 @@ export function ElevationPosts({ posts, view, selectedId, entryId, nameOf, still
         key={place.post.id}
         id={place.post.id}
         kind="post"
-        label={nameOf(place.post.id)}
+        {...nameOf(place.post.id)}
         level={1}
         selected={selectedId === place.post.id}
         entry={entryId === place.post.id}

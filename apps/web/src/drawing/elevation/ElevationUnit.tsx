@@ -32,7 +32,7 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
     <DrawnElement
       id={id}
       kind="container"
-      label={nameOf(id)}
+      {...nameOf(id)}
       level={1}
       selected={selectedId === id}
       entry={entryId === id}
@@ -58,7 +58,7 @@ function ElevationOpeningElement({ place, beyond, ...setting }: { place: Elevati
     <DrawnElement
       id={id}
       kind="opening"
-      label={nameOf(id)}
+      {...nameOf(id)}
       level={2}
       selected={selectedId === id}
       entry={entryId === id}

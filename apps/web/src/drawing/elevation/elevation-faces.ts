@@ -31,15 +31,26 @@ const beyondMm = 900;
 /** Faces turned further away than this show as a line, not as a face (share of their length seen). */
 const leastSqueeze = 0.03;
 
-/** Every face turned to the side looked at, farthest first, so that nearer ones are drawn over it. */
+/**
+ * Every face turned to the side looked at, farthest first, so that nearer ones are drawn over it. One that a single
+ * nearer face covers whole is left out.
+ */
 export function elevationFaces(scheme: Scheme, side: Side): ElevationFace[] {
   const openings = openingsByUnit(scheme);
   const faces = scheme.containers.flatMap((container) => facesTowards(container, side, openings.get(container.id) ?? []));
   const front = frontByUnit(scheme, faces);
-  return faces
+  const nearerLast = faces
     .map((face) => ({ ...face, beyond: face.nearestMm > (front.get(face.container.id) ?? face.nearestMm) + beyondMm }))
     .toSorted((a, b) => b.nearestMm - a.nearestMm || b.depthMm - a.depthMm || (a.container.id < b.container.id ? -1 : 1));
+  return nearerLast.filter((face, at) => !nearerLast.slice(at + 1).some((nearer) => covers(nearer, face)));
 }
+
+const covers = (nearer: ElevationFace, face: ElevationFace): boolean =>
+  nearer.nearestMm < face.nearestMm - 1 &&
+  nearer.u0Mm <= face.u0Mm + 1 &&
+  nearer.u1Mm >= face.u1Mm - 1 &&
+  nearer.z0Mm <= face.z0Mm + 1 &&
+  nearer.z1Mm >= face.z1Mm - 1;
 
 function facesTowards(container: Container, side: Side, openings: readonly Opening[]): ElevationFace[] {
   const placed = placeContainer(container);

@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import { storeysOf } from "@cornerway/engine";
+import { placeContainer, storeysOf } from "@cornerway/engine";
 import type { Side } from "../contract.ts";
 import { gridOf, type GridLine } from "../grid/grid-lines.ts";
 import type { PaperRect } from "./corrugation.ts";
@@ -41,7 +41,7 @@ export function elevationModel(scheme: Scheme, side: Side, revisionLetters: read
 export function levelsOf(scheme: Scheme): Level[] {
   const storeys = storeysOf(scheme);
   const levels: Level[] = storeys.map(({ index, name, levelMm }) => ({ storey: index, name, zMm: levelMm }));
-  const tops = elevationFaces(scheme, "south").map(({ z1Mm }) => z1Mm);
+  const tops = scheme.containers.map((container) => placeContainer(container).topZMm);
   return tops.length === 0 ? [{ storey: 0, name: "Ground", zMm: scheme.site.groundZUm / 1000 }] : [...levels, { storey: null, name: "Roof", zMm: Math.max(...tops) }];
 }
 

@@ -41,7 +41,7 @@ export function IsometricView(props: IsometricViewProps) {
               key={id}
               id={id}
               kind="container"
-              label={nameOf(id)}
+              {...nameOf(id)}
               level={1}
               selected={selectedId === id}
               entry={entryId === id}

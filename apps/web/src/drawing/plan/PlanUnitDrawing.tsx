@@ -16,7 +16,7 @@ export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & Eleme
   const { id } = unit.container;
   const openings = unit.walls.flatMap((wall) => wall.openings.map((hole) => ({ wall, hole })));
   return (
-    <DrawnElement id={id} kind="container" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)} still={still}>
+    <DrawnElement id={id} kind="container" {...nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)} still={still}>
       <UnitPlan unit={unit} view={view} hovered={hoveredId === id} />
       {openings.length > 0 && (
         <g role={still ? undefined : "group"}>
@@ -25,7 +25,7 @@ export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & Eleme
               key={hole.opening.id}
               id={hole.opening.id}
               kind="opening"
-              label={nameOf(hole.opening.id)}
+              {...nameOf(hole.opening.id)}
               level={2}
               selected={selectedId === hole.opening.id}
               entry={entryId === hole.opening.id}

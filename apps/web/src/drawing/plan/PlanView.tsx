@@ -93,7 +93,7 @@ function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { model: 
       view,
     );
     return (
-      <DrawnElement key={id} id={id} kind="pad" label={nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={rect} still={still}>
+      <DrawnElement key={id} id={id} kind="pad" {...nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={rect} still={still}>
         <path d={rectPath(rect)} fill="none" stroke={ink.graphite} strokeWidth={0.6} strokeDasharray="3 2" />
       </DrawnElement>
     );
@@ -111,7 +111,7 @@ function PlanPosts({ model, view, nameOf, selectedId, entryId, still }: { model:
         key={post.id}
         id={post.id}
         kind="post"
-        label={nameOf(post.id)}
+        {...nameOf(post.id)}
         level={1}
         selected={selectedId === post.id}
         entry={entryId === post.id}
