@@ -4,11 +4,14 @@ import type { Digest } from "./ids.ts";
 import type { Scheme } from "./scheme.ts";
 
 /**
- * Digest of everything that determines the answer: the scheme with its site, and the catalogue rows it is judged by
- * (given as their own digest, so that a draft can be digested at every move).
+ * Everything that determines the answer: the scheme with its site, and the catalogue rows it is judged by (given as
+ * their own digest, so that a draft can be digested at every move).
  */
+export const contentOf = (scheme: Scheme, catalogDigest: Digest) => ({ catalog: catalogDigest, scheme });
+
+/** Digest of everything that determines the answer. */
 export const contentDigest = (scheme: Scheme, catalogDigest: Digest): Digest =>
-  digestOf({ catalog: catalogDigest, scheme });
+  digestOf(contentOf(scheme, catalogDigest));
 
 /** Digest of the answer, bound to the content it was given for. */
 export const resultDigest = (content: Digest, assessment: Assessment): Digest => digestOf({ assessment, content });

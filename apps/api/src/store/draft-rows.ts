@@ -1,6 +1,7 @@
 import { Operation, Scheme, type Digest } from "@cornerway/schema";
 import { z } from "zod";
 import type { Connection } from "./connection.ts";
+import { keepScheme, knownScheme } from "./known-schemes.ts";
 
 export interface DraftRow {
   number: number;
@@ -25,12 +26,19 @@ export interface DraftActRow {
 const Operations = z.array(Operation);
 
 export async function readDraft(db: Connection, projectId: string): Promise<DraftRow> {
-  const row = await db.draft.findUniqueOrThrow({ where: { projectId } });
-  return { number: row.number, contentDigest: row.contentDigest, scheme: Scheme.parse(row.scheme) };
+  const head = await db.draft.findUniqueOrThrow({ where: { projectId }, omit: { scheme: true } });
+  const known = knownScheme(head.contentDigest);
+  if (known !== undefined) return { number: head.number, contentDigest: head.contentDigest, scheme: known };
+  const { number, contentDigest, scheme } = await db.draft.findUniqueOrThrow({ where: { projectId } });
+  return { number, contentDigest, scheme: keepScheme(contentDigest, Scheme.parse(scheme)) };
 }
 
 export async function updateDraft(tx: Connection, projectId: string, draft: DraftRow): Promise<void> {
-  await tx.draft.updateMany({ where: { projectId }, data: draft });
+  const { number, contentDigest, scheme } = draft;
+  await tx.$executeRaw`
+    update "draft" set "number" = ${number}, "content_digest" = ${contentDigest}, "scheme" = ${JSON.stringify(scheme)}::jsonb
+    where "project_id" = ${projectId}::uuid`;
+  keepScheme(draft.contentDigest, draft.scheme);
 }
 
 export async function findDraftAct(db: Connection, projectId: string, id: string): Promise<DraftActRow | null> {
