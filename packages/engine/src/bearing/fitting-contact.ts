@@ -1,8 +1,9 @@
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
-import { padsNear, postsNear, unitsNear, type Unit } from "../geometry/building.ts";
+import type { Unit } from "../geometry/building.ts";
 import type { PlacedFitting } from "../geometry/place.ts";
 import { holdsPoint, overlapDepthMm, type PlanRect } from "../geometry/plan-rect.ts";
 import { leastLapMm, mostPackingMm, touchMm } from "../geometry/tolerances.ts";
+import type { Beneath } from "./beneath.ts";
 import type { Contact } from "./contact.ts";
 import { fittingJoint } from "./joint.ts";
 import { alongRailMm } from "./post-footing.ts";
@@ -15,15 +16,15 @@ import { fittingOutline } from "./top-parts.ts";
  */
 export function fittingContact(
   structure: Structure,
-  carrying: ReadonlySet<string>,
+  below: Beneath,
   unit: Unit,
   fitting: PlacedFitting,
 ): Contact | undefined {
   const outline = fittingOutline(unit, fitting.localXMm, fitting.localYMm);
   const found = [
-    ...onUnits(structure, unit, fitting, outline),
-    ...onPosts(structure, carrying, unit, fitting, outline),
-    ...onPads(structure, unit, fitting, outline),
+    ...onUnits(structure, below.units, unit, fitting, outline),
+    ...onPosts(below.posts, unit, fitting, outline),
+    ...onPads(below.pads, unit, fitting),
   ];
   return found.toSorted(bySmallestGap)[0] ?? onGround(structure, unit, fitting);
 }
@@ -63,10 +64,16 @@ export const isReachable = (gapMm: number): boolean => gapMm >= -touchMm && gapM
 export const plainJoint = (gapMm: number) =>
   ({ joint: gapMm <= jointTolerances.contactGap.value ? "bearing" : "seat" }) as const;
 
-function onUnits(structure: Structure, unit: Unit, fitting: PlacedFitting, outline: PlanRect): Contact[] {
+function onUnits(
+  structure: Structure,
+  units: Beneath["units"],
+  unit: Unit,
+  fitting: PlacedFitting,
+  outline: PlanRect,
+): Contact[] {
   const found: Contact[] = [];
-  for (const below of unitsNear(structure.building, outline)) {
-    if (below.id === unit.id) continue;
+  for (const below of units) {
+    if (overlapDepthMm(outline, below.outline) < leastLapMm) continue;
     const parts = structure.topParts(below.id);
     const gapMm = unit.baseZMm - parts.fittingTopZMm;
     const railGapMm = unit.baseZMm - parts.railTopZMm;
@@ -97,16 +104,9 @@ function nearestOnAxis({ cxMm, cyMm, ux, uy, halfUMm, halfVMm }: PlanRect, xMm: 
   return { xMm: cxMm + along * ax, yMm: cyMm + along * ay };
 }
 
-function onPosts(
-  { building }: Structure,
-  carrying: ReadonlySet<string>,
-  unit: Unit,
-  fitting: PlacedFitting,
-  outline: PlanRect,
-): Contact[] {
-  return postsNear(building, outline)
-    .filter((post) => carrying.has(post.id) && isReachable(unit.baseZMm - post.headZMm))
-    .filter((post) => overlapDepthMm(outline, post.outline) >= leastLapMm)
+function onPosts(posts: Beneath["posts"], unit: Unit, fitting: PlacedFitting, outline: PlanRect): Contact[] {
+  return posts
+    .filter((post) => isReachable(unit.baseZMm - post.headZMm) && overlapDepthMm(outline, post.outline) >= leastLapMm)
     .map((post) => {
       const gapMm = unit.baseZMm - post.headZMm;
       const target = { on: "post", elementId: post.id } as const;
@@ -114,8 +114,8 @@ function onPosts(
     });
 }
 
-function onPads({ building }: Structure, unit: Unit, fitting: PlacedFitting, outline: PlanRect): Contact[] {
-  return padsNear(building, outline)
+function onPads(pads: Beneath["pads"], unit: Unit, fitting: PlacedFitting): Contact[] {
+  return pads
     .filter((pad) => isReachable(unit.baseZMm - pad.topZMm) && holdsPoint(pad.outline, fitting.at.xMm, fitting.at.yMm))
     .map((pad) => {
       const gapMm = unit.baseZMm - pad.topZMm;

@@ -1,7 +1,8 @@
-import { padsNear, postsNear, unitsNear, type Unit } from "../geometry/building.ts";
+import type { Unit } from "../geometry/building.ts";
 import { toLocal, toSite } from "../geometry/place.ts";
 import { clipLine, overlapDepthMm, planRect, type PlanRect } from "../geometry/plan-rect.ts";
 import { leastCrossingSine, leastLapMm } from "../geometry/tolerances.ts";
+import type { Beneath } from "./beneath.ts";
 import type { Contact, Target } from "./contact.ts";
 import { isReachable, plainJoint } from "./fitting-contact.ts";
 import { alongRailMm } from "./post-footing.ts";
@@ -15,17 +16,12 @@ export type RailContacts = {
   readonly crossed: readonly Contact[];
 };
 
-export function railContacts(
-  structure: Structure,
-  carrying: ReadonlySet<string>,
-  unit: Unit,
-  side: "left" | "right",
-): RailContacts {
+export function railContacts(structure: Structure, below: Beneath, unit: Unit, side: "left" | "right"): RailContacts {
   const line = railLine(unit, side);
   const byPlace = (contacts: Contact[]) => contacts.toSorted((a, b) => a.localXMm - b.localXMm);
   return {
-    placed: byPlace([...onPosts(structure, carrying, line), ...onPads(structure, line)]),
-    crossed: byPlace(onUnits(structure, line)),
+    placed: byPlace([...onPosts(below.posts, line), ...onPads(below.pads, line)]),
+    crossed: byPlace(onUnits(structure, below.units, line)),
   };
 }
 
@@ -78,17 +74,17 @@ function placeOn(line: RailLine, xMm: number, yMm: number): number | undefined {
   return Math.abs(local.xMm) <= line.halfLengthMm ? local.xMm : undefined;
 }
 
-function onPosts({ building }: Structure, carrying: ReadonlySet<string>, line: RailLine): Contact[] {
-  return postsNear(building, line.strip).flatMap((post) => {
+function onPosts(posts: Beneath["posts"], line: RailLine): Contact[] {
+  return posts.flatMap((post) => {
     const x = placeOn(line, post.xMm, post.yMm);
-    if (x === undefined || !carrying.has(post.id) || !isReachable(line.undersideZMm - post.headZMm)) return [];
+    if (x === undefined || !isReachable(line.undersideZMm - post.headZMm)) return [];
     if (overlapDepthMm(line.strip, post.outline) < leastLapMm) return [];
     return [contactAt(line, x, post.headZMm, () => ({ on: "post", elementId: post.id }))];
   });
 }
 
-function onPads({ building }: Structure, line: RailLine): Contact[] {
-  return padsNear(building, line.strip).flatMap((pad) => {
+function onPads(pads: Beneath["pads"], line: RailLine): Contact[] {
+  return pads.flatMap((pad) => {
     const x = placeOn(line, pad.xMm, pad.yMm);
     if (x === undefined || !isReachable(line.undersideZMm - pad.topZMm)) return [];
     if (overlapDepthMm(line.strip, pad.outline) < leastLapMm) return [];
@@ -96,10 +92,9 @@ function onPads({ building }: Structure, line: RailLine): Contact[] {
   });
 }
 
-function onUnits(structure: Structure, line: RailLine): Contact[] {
+function onUnits(structure: Structure, units: Beneath["units"], line: RailLine): Contact[] {
   const found: Contact[] = [];
-  for (const below of unitsNear(structure.building, line.strip)) {
-    if (below.id === line.unit.id) continue;
+  for (const below of units) {
     const { fittings, rails, fittingTopZMm, railTopZMm } = structure.topParts(below.id);
     if (isReachable(line.undersideZMm - fittingTopZMm))
       for (const { name, outline, xMm, yMm } of fittings) {

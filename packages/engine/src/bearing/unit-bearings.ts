@@ -2,6 +2,7 @@ import { padsNear, unitsNear, type Unit } from "../geometry/building.ts";
 import type { PlacedFitting } from "../geometry/place.ts";
 import { holdsPoint } from "../geometry/plan-rect.ts";
 import { touchMm } from "../geometry/tolerances.ts";
+import { beneath, type Beneath } from "./beneath.ts";
 import type { Contact, OpenCorner, UnitBearing } from "./contact.ts";
 import { fittingContact, isReachable } from "./fitting-contact.ts";
 import { railCutUnder } from "./rail-cut-under.ts";
@@ -16,18 +17,22 @@ import { fittingOutline } from "./top-parts.ts";
  */
 export function unitBearings(structure: Structure, carrying: ReadonlySet<string>): UnitBearing[] {
   const { units } = structure.building;
-  const direct = units.map((unit) => fittingContacts(structure, carrying, unit));
+  const below = units.map((unit) => beneath(structure, carrying, unit));
+  const direct = units.map((unit, at) => fittingContacts(structure, below[at] ?? nothing, unit));
   const taken = new Set(direct.flat().flatMap(({ target }) => (target.on === "pad" ? [target.elementId] : [])));
-  const supports = { carrying, taken };
-  return units.map((unit, at) => unitBearing(structure, supports, unit, direct[at] ?? []));
+  return units.map((unit, at) =>
+    unitBearing(structure, { below: below[at] ?? nothing, taken }, unit, direct[at] ?? []),
+  );
 }
 
-/** Posts that lead to the ground, and pads already under a fitting: those do not bear a rail passing by as well. */
-type Supports = { readonly carrying: ReadonlySet<string>; readonly taken: ReadonlySet<string> };
+const nothing: Beneath = { units: [], posts: [], pads: [] };
 
-const fittingContacts = (structure: Structure, carrying: ReadonlySet<string>, unit: Unit): Contact[] =>
+/** What lies under the unit, and the pads already under a fitting: those do not bear a rail passing by as well. */
+type Supports = { readonly below: Beneath; readonly taken: ReadonlySet<string> };
+
+const fittingContacts = (structure: Structure, below: Beneath, unit: Unit): Contact[] =>
   unit.bottomFittings
-    .flatMap((fitting) => fittingContact(structure, carrying, unit, fitting) ?? [])
+    .flatMap((fitting) => fittingContact(structure, below, unit, fitting) ?? [])
     .filter((contact) => isCorner(contact.fitting) || contact.target.on !== "ground");
 
 function unitBearing(structure: Structure, supports: Supports, unit: Unit, own: readonly Contact[]): UnitBearing {
@@ -46,7 +51,7 @@ const isCorner = (name: string | undefined): boolean => name !== undefined && !n
 
 function sideContacts(
   structure: Structure,
-  { carrying, taken }: Supports,
+  { below, taken }: Supports,
   unit: Unit,
   side: "left" | "right",
   direct: readonly Contact[],
@@ -55,7 +60,7 @@ function sideContacts(
   const corners = mine.filter(({ fitting }) => isCorner(fitting));
   const frontBorne = corners.some(({ localXMm }) => localXMm < 0);
   const doorBorne = corners.some(({ localXMm }) => localXMm > 0);
-  const { placed, crossed } = railContacts(structure, carrying, unit, side);
+  const { placed, crossed } = railContacts(structure, below, unit, side);
   const clear = placed.filter(
     (contact) => !alreadyUnder(mine, contact) && !(contact.target.on === "pad" && taken.has(contact.target.elementId)),
   );

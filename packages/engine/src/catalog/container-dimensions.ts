@@ -45,6 +45,8 @@ export const containerDimensions = (type: ContainerType): ContainerDimensions =>
 
 function dimensionsOf(row: ContainerTypeRow): ContainerDimensions {
   const mm = (property: ContainerProperty) => row[property].value;
+  const outlines = byFace((face) => faceOutline(row, face));
+  const sheets = byFace((face) => sheetZone(row, face));
   return {
     lengthMm: mm("length"),
     widthMm: mm("width"),
@@ -84,10 +86,19 @@ function dimensionsOf(row: ContainerTypeRow): ContainerDimensions {
       roof: mm("roofCorrugationDepth"),
     },
     tareKg: { least: mm("tareLeast"), most: mm("tareMost") },
-    face: (face) => faceOutline(row, face),
-    sheetZone: (face) => sheetZone(row, face),
+    face: (face) => outlines[face],
+    sheetZone: (face) => sheets[face],
   };
 }
+
+const byFace = (rectOf: (face: Face) => FaceRect): Readonly<Record<Face, FaceRect>> => ({
+  left: rectOf("left"),
+  right: rectOf("right"),
+  front: rectOf("front"),
+  door: rectOf("door"),
+  roof: rectOf("roof"),
+  floor: rectOf("floor"),
+});
 
 function faceOutline(row: ContainerTypeRow, face: Face): FaceRect {
   const u1 = face === "front" || face === "door" ? row.width.value : row.length.value;

@@ -35,25 +35,35 @@ export type Fabric = {
 
 /** The fabric of one container: every opening held against rails, posts, sills, headers and the other openings. */
 export function fabricOf(unit: Unit): Fabric {
-  const cuts = unit.openings.map((opening) => cutOf(unit, opening));
+  const cuts = faces.flatMap((face) => faceCuts(unit, face)).toSorted((a, b) => (a.opening.id < b.opening.id ? -1 : 1));
   return { cuts, topRails: topRailPieces(unit, cuts), postsWhole: wholePosts(unit, cuts) };
 }
 
-function cutOf(unit: Unit, opening: Opening): Cut {
+const faces: readonly Face[] = ["left", "right", "front", "door", "roof", "floor"];
+
+function faceCuts(unit: Unit, face: Face): Cut[] {
   const { dimensions } = unit;
-  const rect = openingRect(opening);
-  const outline = dimensions.face(opening.face);
-  const sameFace = unit.openings.filter(({ face }) => face === opening.face);
-  return {
+  const outline = dimensions.face(face);
+  const drawn = unit.openings
+    .filter((opening) => opening.face === face)
+    .map((opening) => ({ opening, rect: openingRect(opening) }));
+  if (drawn.length === 0) return [];
+  const wall = wallPieces(
+    outline.u1,
+    drawn.map(({ rect }) => rect),
+  );
+  return drawn.map(({ opening, rect }) => ({
     opening,
     rect,
     offFace: !within(outline, rect),
-    members: membersCut(unit, opening.face, rect),
-    crossMembers: opening.face === "floor" ? crossMembersCut(dimensions, rect) : 0,
-    overlaps: sameFace.filter((other) => other.id > opening.id && rectsLap(rect, openingRect(other), touchMm)),
-    wall: wallPieces(outline.u1, sameFace.map(openingRect)),
-    wallOut: opening.use === "open-wall" || covers(rect, dimensions.sheetZone(opening.face)),
-  };
+    members: membersCut(unit, face, rect),
+    crossMembers: face === "floor" ? crossMembersCut(dimensions, rect) : 0,
+    overlaps: drawn
+      .filter((other) => other.opening.id > opening.id && rectsLap(rect, other.rect, touchMm))
+      .map((other) => other.opening),
+    wall,
+    wallOut: opening.use === "open-wall" || covers(rect, dimensions.sheetZone(face)),
+  }));
 }
 
 function membersCut(unit: Unit, face: Face, rect: FaceRect): MemberName[] {

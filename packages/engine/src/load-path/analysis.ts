@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import type { UnitBearing } from "../bearing/contact.ts";
+import type { OpenCorner, UnitBearing } from "../bearing/contact.ts";
 import { carryingPosts, postFooting, type Footing } from "../bearing/post-footing.ts";
 import { structureOf, type Structure } from "../bearing/structure.ts";
 import { unitBearings } from "../bearing/unit-bearings.ts";
@@ -17,6 +17,7 @@ export type Analysis = {
   readonly carrying: ReadonlySet<string>;
   readonly supports: readonly HeadSupport[];
   readonly bearings: readonly UnitBearing[];
+  readonly openCorners: (unitId: string) => readonly OpenCorner[];
   readonly weights: readonly UnitWeight[];
   readonly run: RunDown;
 };
@@ -31,5 +32,8 @@ export function analyse(scheme: Scheme): Analysis {
   const bearings = unitBearings(structure, carrying);
   const weights = weightsOf(scheme);
   const run = runDown({ structure, bearings, footings, supports, weights });
-  return { structure, collisions: collisionsOf(building), footings, carrying, supports, bearings, weights, run };
+  const corners = new Map(bearings.map(({ unitId, openCorners }) => [unitId, openCorners]));
+  const openCorners = (unitId: string) => corners.get(unitId) ?? [];
+  const collisions = collisionsOf(building);
+  return { structure, collisions, footings, carrying, supports, bearings, openCorners, weights, run };
 }

@@ -93,7 +93,7 @@ function toNearestFitting(lower: Unit, { target }: Contact): number {
 
 function cornerMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
   if (run.stand.state === "falls") return [];
-  const corners = analysis.bearings.find(({ unitId }) => unitId === unit.id)?.openCorners ?? [];
+  const corners = analysis.openCorners(unit.id);
   const ends = openEnds(corners);
   return corners.flatMap((corner) => [
     ...(corner.cutBy === undefined ? [] : [railCutMark(unit, corner, corner.cutBy)]),

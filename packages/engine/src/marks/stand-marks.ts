@@ -13,14 +13,14 @@ import type { Standing } from "./standing.ts";
 
 /** How one unit stands as a body: overhangs, tipping, and the ways it is free to move. */
 export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, run: UnitRun): Mark[] {
-  const above = standing.unitsAbove(unit.id);
+  const above = () => standing.unitsAbove(unit.id);
   switch (run.stand.state) {
     case "falls":
-      return [mechanismMark(unit, above, "falls", "does not work")];
+      return [mechanismMark(unit, above(), "falls", "does not work")];
     case "turns":
-      return [mechanismMark(unit, above, "turns", "does not work")];
+      return [mechanismMark(unit, above(), "turns", "does not work")];
     case "tips":
-      return [tipsMark(analysis, unit, run, above, run.stand.outsideMm)];
+      return [tipsMark(analysis, unit, run, above(), run.stand.outsideMm)];
     case "stands":
       return [...overhangMarks(analysis, unit, run), ...slidingMarks(unit, run)];
   }
@@ -79,7 +79,7 @@ function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly 
 }
 
 function overhangMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
-  const corners = analysis.bearings.find(({ unitId }) => unitId === unit.id)?.openCorners ?? [];
+  const corners = analysis.openCorners(unit.id);
   return openEnds(corners).flatMap((end) => overhangMark(analysis, unit, run, end));
 }
 
