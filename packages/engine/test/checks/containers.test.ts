@@ -1,0 +1,282 @@
+import { describe, expect, it } from "vitest";
+import { steels } from "../../src/catalog/materials.ts";
+import { simplifiedPath, type SingleUnitFacts } from "../../src/codes/containers/simplified-path.ts";
+import { tableConditions, type WallFacts } from "../../src/codes/containers/table-conditions.ts";
+import { tableWallShear } from "../../src/codes/containers/wall-shear-table.ts";
+import { cornerPost } from "../../src/checks/corner-post.ts";
+import { doorPostAlone } from "../../src/checks/door-post-strength.ts";
+import { frontPostAlone, frontPostHeld } from "../../src/checks/front-post.ts";
+import { isoProofLoad } from "../../src/checks/iso-proof-load.ts";
+import { allowableLockForce, lock, lockSentence } from "../../src/checks/lock.ts";
+import { presumptiveSoil, soilBearing, soilClasses } from "../../src/checks/soil-bearing.ts";
+import { wallShear } from "../../src/checks/wall-shear.ts";
+import type { Resistance } from "../../src/working/resistance.ts";
+import { stated } from "../codes-steel/support/steel-answers.ts";
+
+const within = (ours: number, hand: number, part: number) =>
+  expect(Math.abs(ours / hand - 1), `ours ${ours}, reference ${hand}`).toBeLessThan(part);
+
+describe("tableWallShear, IBC table from memory", () => {
+  it.each([
+    ["1EEE", 45, 75, 1.09],
+    ["1AAA", 40, 84, 1.23],
+    ["1BBB", 30, 112, 1.63],
+    ["1CC", 20, 168, 2.45],
+    ["1D", 10, 337, 4.92],
+  ] as const)(
+    "%s (%d ft) side: %d lb/ft is %d kN/m, the 75 kN of ISO 1496-1 over its length over 5",
+    (type, feet, plf, kNPerM) => {
+      const ours = tableWallShear({ type, wall: "side" }, "IBC 2021").result.value;
+      expect(Math.abs(ours - kNPerM)).toBeLessThan(0.0051);
+      // 75 kN = 16 861 lbf; the 20 ft row is cut off, not rounded
+      expect(Math.abs(plf - 16_861 / feet / 5)).toBeLessThan(0.7);
+    },
+  );
+
+  it("every end wall: 843 lb/ft, 12.30 kN/m, the 150 kN over 8 ft over 5", () => {
+    for (const type of ["1EEE", "1AAA", "1CCC", "1D"] as const)
+      expect(Math.abs(tableWallShear({ type, wall: "end" }, "IBC 2024").result.value - 12.3)).toBeLessThan(0.0051);
+    within(843, 33_721 / 8 / 5, 1e-4);
+  });
+
+  it("a plate of 100 kN lowers the table by a third and the certainty to common practice; one above 150 kN does nothing", () => {
+    const full = tableWallShear({ type: "1AAA", wall: "end" }, "IBC 2021");
+    const low = tableWallShear({ type: "1AAA", wall: "end", plateRackingN: 100_000 }, "IBC 2021");
+    within(low.result.value, (full.result.value * 2) / 3, 1e-9);
+    expect(low.certainty).toBe("common practice");
+    expect(tableWallShear({ type: "1AAA", wall: "end", plateRackingN: 200_000 }, "IBC 2021").result).toEqual(
+      full.result,
+    );
+  });
+});
+
+const sound: WallFacts = {
+  lengthMm: 12_192,
+  openingsMm: 6096,
+  piecesMm: [3048, 3048],
+  boundaryOnFourSides: true,
+  openingsFramed: true,
+  smallHolesWithinLimit: true,
+  kind: "sheet",
+  doorsWeldedShut: "unknown",
+};
+
+describe("tableConditions", () => {
+  const failing = (change: Partial<WallFacts>) =>
+    tableConditions({ ...sound, ...change }, "IBC 2021")
+      .filter(({ holds }) => !holds)
+      .map(({ condition }) => condition);
+
+  it("a sound wall meets all six", () => {
+    expect(tableConditions(sound, "IBC 2021")).toHaveLength(6);
+    expect(failing({})).toEqual([]);
+  });
+
+  it.each([
+    [{ openingsMm: 6097 }, "openings at most half the wall"],
+    [{ piecesMm: [3048, 1219] }, "counted pieces at least 4 ft"],
+    [{ piecesMm: [] }, "counted pieces at least 4 ft"],
+    [{ boundaryOnFourSides: false }, "boundary member on all four sides"],
+    [{ boundaryOnFourSides: "unknown" }, "boundary member on all four sides"],
+    [{ openingsFramed: "unknown" }, "openings framed in steel not less than was removed"],
+    [{ smallHolesWithinLimit: false }, "one small hole at most in each 8 ft"],
+    [{ kind: "door end" }, "end doors welded shut"],
+  ] as const)("%o fails exactly: %s", (change, condition) => {
+    expect(failing(change)).toEqual([condition]);
+  });
+
+  it("whole walls need no framing; doors welded shut count", () => {
+    expect(failing({ openingsMm: 0, openingsFramed: "unknown" })).toEqual([]);
+    expect(failing({ kind: "door end", doorsWeldedShut: true })).toEqual([]);
+  });
+
+  it("silence fails, and is told apart from a no", () => {
+    const line = (fact: false | "unknown") =>
+      tableConditions({ ...sound, boundaryOnFourSides: fact }, "IBC 2021").find(({ holds }) => !holds)?.stated;
+    expect(line(false)).toBe(true);
+    expect(line("unknown")).toBe(false);
+  });
+});
+
+describe("simplifiedPath", () => {
+  const one: SingleUnitFacts = {
+    units: 1,
+    onFoundation: true,
+    touchesOrSupportsAnother: false,
+    membersCut: false,
+    level: true,
+    floorAtBottom: true,
+    seismicCategory: "D",
+  };
+
+  it.each([
+    [{ units: 2 }],
+    [{ onFoundation: false }],
+    [{ touchesOrSupportsAnother: true }],
+    [{ membersCut: true }],
+    [{ level: false }],
+    [{ floorAtBottom: false }],
+    [{ seismicCategory: "E" }],
+  ] as const)("%o closes it by one condition", (change) => {
+    expect(simplifiedPath(one, "IBC 2021").every(({ holds }) => holds)).toBe(true);
+    expect(simplifiedPath({ ...one, ...change }, "IBC 2021").filter(({ holds }) => !holds)).toHaveLength(1);
+  });
+});
+
+describe("wallShear", () => {
+  const strength = (value: number): Resistance => {
+    const part = tableWallShear({ type: "1D", wall: "side" }, "IBC 2021");
+    return { ok: true, nominal: value, available: value, working: { ...part, result: { ...part.result, value } } };
+  };
+  const wall = { table: { type: "1AAA", wall: "side" }, facts: sound, forceN: 5000, sheet: strength(30) } as const;
+
+  it("5 kN over two pieces of 10 ft is 0.820 N/mm of 1.226: the table caps the sheet", () => {
+    const { check, counts } = wallShear(wall, "IBC 2021");
+    expect(counts).toBe(true);
+    within(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096 / (84 * 0.0145939), 1e-9);
+  });
+
+  it("a sheet weaker than the table is not raised to it", () => {
+    const { check } = wallShear({ ...wall, sheet: strength(1) }, "IBC 2021");
+    within(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096, 1e-9);
+  });
+
+  it("an unframed opening takes the wall out, and there is no check to pass", () => {
+    const finding = wallShear({ ...wall, facts: { ...sound, openingsFramed: false } }, "IBC 2021");
+    expect(finding.counts).toBe(false);
+    expect("check" in finding).toBe(false);
+  });
+});
+
+describe("isoProofLoad, by arithmetic", () => {
+  it.each([
+    [192_000, 847.6],
+    [213_360, 941.9],
+    [50_800, 224.3],
+  ])("a plate of %d kg at 1.8 g is %d kN on each of four posts", (allowableStackingKg, kN) => {
+    within(isoProofLoad({ allowableStackingKg, edition: "1990" }).result.value / 1e3, kN, 3e-4);
+  });
+
+  it("without a plate it is 848 or 942 kN by the edition", () => {
+    expect(isoProofLoad({ edition: "1990" }).result.value).toBe(848_000);
+    expect(isoProofLoad({ edition: "2006 and later" }).result.value).toBe(942_000);
+  });
+});
+
+describe("corner posts", () => {
+  const basis = { edition: "2016", method: "LRFD" } as const;
+
+  it("front post held by its sheet at 358 MPa squashes at 923 kN: the thesis of Oosthuysen reports 923 (published)", () => {
+    const steel = { ...steels.weathering, fyMpa: 358 };
+    const held = frontPostHeld({ steel, clearMm: 2350 }, basis);
+    within(held.ok ? held.nominal / 1e3 : Number.NaN, 923, 0.002);
+  });
+
+  it("front post at 343 MPa squashes at 885 kN (by hand, 2580 mm²), just above the 848 kN of its test", () => {
+    const held = frontPostHeld({ steel: steels.weathering, clearMm: 2350 }, basis);
+    within(held.ok ? held.nominal / 1e3 : Number.NaN, 885, 0.001);
+  });
+
+  it("alone it is weaker than held, at any length", () => {
+    for (const clearMm of [500, 1500, 2350, 2700]) {
+      const alone = stated(frontPostAlone({ steel: steels.unproved, clearMm }, basis)).available;
+      const held = stated(frontPostHeld({ steel: steels.unproved, clearMm }, basis)).available;
+      expect(alone).toBeLessThan(held);
+    }
+  });
+
+  it("the load's standing goes from within lower to between to beyond upper as it grows", () => {
+    const post = { steel: steels.unproved, clearMm: 2350 };
+    const bounds = {
+      lower: frontPostAlone(post, basis),
+      upper: frontPostHeld(post, basis),
+      proof: isoProofLoad({ edition: "1990" }),
+    };
+    const [low, high] = [stated(bounds.lower).available, stated(bounds.upper).available];
+    const standing = (force: number) => {
+      const finding = cornerPost("front corner post", force, bounds);
+      return "standing" in finding ? finding.standing : finding.refused;
+    };
+    expect([0.99 * low, 1.01 * low, 0.99 * high, 1.01 * high].map(standing)).toEqual([
+      "within lower",
+      "between",
+      "between",
+      "beyond upper",
+    ]);
+  });
+
+  it("door post alone over 2350 mm: L/r 63.8, F_n 0.658^(235/485) × 235 = 192 MPa on 4230 mm²", () => {
+    // r √(574e4/4230) 36.8; F_cre π² 200e3/63.8² = 485
+    const alone = doorPostAlone({ steel: steels.unproved, clearMm: 2350 }, basis);
+    within(alone.ok ? alone.nominal : Number.NaN, 4230 * 191.9, 0.005);
+  });
+});
+
+describe("lock", () => {
+  it("a twistlock may pull 400/5 = 80 kN and shear 420/5 = 84 kN, and says what it is", () => {
+    const pull = allowableLockForce("twistlock", "tension");
+    expect(pull?.result.value).toBe(80_000);
+    expect(allowableLockForce("twistlock", "shear")?.result.value).toBe(84_000);
+    expect(pull?.notes).toContain(lockSentence);
+    expect(pull?.certainty).toBe("common practice");
+  });
+
+  it("a check of a lock carries the sentence, whatever its result", () => {
+    for (const demand of [1, 1e6]) {
+      const check = lock("twistlock", "tension", demand);
+      expect(check.ok && check.working.notes).toContain(lockSentence);
+    }
+  });
+
+  it("a tested value takes the place of the rating; a bridge fitting has none in shear and is refused", () => {
+    expect(
+      allowableLockForce("twistlock", "tension", { breakingN: 600_000, source: "test report" })?.result.value,
+    ).toBe(120_000);
+    expect(lock("bridge fitting", "shear", 1).ok).toBe(false);
+  });
+});
+
+describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () => {
+  it.each([
+    ["crystalline bedrock", 575, 188],
+    ["sedimentary and foliated rock", 192, 63],
+    ["sandy gravel and gravel", 144, 31],
+    ["sand, silty or clayey sand and gravel", 96, 24],
+    ["clay and silt", 72, 16],
+  ] as const)("%s: %d kPa, %d kPa/m", (soil, kPa, lateral) => {
+    const row = presumptiveSoil(soil);
+    expect(Math.round(row.bearingKpa)).toBe(kPa);
+    expect(Math.abs(row.lateralKpaPerM - lateral)).toBeLessThan(0.6);
+  });
+
+  it("no class gives both friction and cohesion, and none gives neither", () => {
+    for (const soil of soilClasses) {
+      const { friction, cohesionKpa } = presumptiveSoil(soil);
+      expect((friction === undefined) !== (cohesionKpa === undefined)).toBe(true);
+    }
+  });
+
+  it("100 kN on a 1.2 m square pad is 69.4 kPa: 0.97 of clay's 71.8, and the class prints as assumed", () => {
+    const check = soilBearing({
+      forceN: 100_000,
+      lengthMm: 1200,
+      widthMm: 1200,
+      soil: { kind: "presumed", class: "clay and silt" },
+    });
+    if (!check.ok) throw new Error(check.why);
+    within(check.utilisation, 69.444 / 71.82, 1e-4);
+    expect(check.working.certainty).toBe("common practice");
+    expect(check.working.notes[0]).toMatch(/assumed until a report/);
+  });
+
+  it("a report's value stands as published and needs no such note", () => {
+    const check = soilBearing({
+      forceN: 1e5,
+      lengthMm: 1000,
+      widthMm: 1000,
+      soil: { kind: "report", bearingKpa: 200, source: "report" },
+    });
+    expect(check.ok && check.utilisation).toBeCloseTo(0.5, 9);
+    expect(check.ok && check.working.notes).toEqual([]);
+  });
+});

@@ -1,0 +1,231 @@
+import { describe, expect, it } from "vitest";
+import { canonicalJson } from "@cornerway/schema";
+import { steels, type Steel } from "../../src/catalog/materials.ts";
+import { containerMembers } from "../../src/catalog/sections/container-members.ts";
+import { findSection, namedSections } from "../../src/catalog/sections/find-section.ts";
+import { checkOf, demandAgainst, governing, type Check } from "../../src/checks/check.ts";
+import { coverageOf } from "../../src/checks/coverage.ts";
+import { deflection, drift, gapClosure } from "../../src/checks/deflection.ts";
+import { basePlate } from "../../src/checks/end-plate.ts";
+import { ifProved } from "../../src/checks/if-proved.ts";
+import type { MemberDemand } from "../../src/checks/member-demand.ts";
+import { steelMemberChecks, steelStrengths, type SteelMember } from "../../src/checks/steel-member.ts";
+import { thinMemberChecks, thinStrengths, type ThinMember } from "../../src/checks/thin-member.ts";
+import { thinTubeChecks, thinTubeStrengths, type ThinTubeMember } from "../../src/checks/thin-tube-member.ts";
+import { filletStrength } from "../../src/checks/weld.ts";
+import { compression } from "../../src/codes/steel/compression.ts";
+import type { SteelBasis } from "../../src/codes/steel/steel-basis.ts";
+
+const steelBasis: SteelBasis = { edition: "2016", method: "LRFD" };
+const thinBasis = { edition: "2016", method: "LRFD" } as const;
+const none: MemberDemand = {
+  axialN: 0,
+  shearStrongN: 0,
+  shearWeakN: 0,
+  momentStrongNmm: 0,
+  momentWeakNmm: 0,
+  torsionNmm: 0,
+};
+const all: MemberDemand = {
+  axialN: 2e4,
+  shearStrongN: 1e4,
+  shearWeakN: 0,
+  momentStrongNmm: 2e6,
+  momentWeakNmm: 1e5,
+  torsionNmm: 0,
+};
+
+const post = (): SteelMember => {
+  const section = findSection("HSS4x4x1/4");
+  if (section === undefined) throw new Error("no section");
+  return {
+    element: "added post",
+    section,
+    steel: steels.tube,
+    lengths: { xMm: 2500, yMm: 2500, twistMm: 2500 },
+    unbracedMm: 2500,
+    cb: 1,
+  };
+};
+const rail = (steel: Steel = steels.unproved): ThinMember => ({
+  element: "bottom side rail",
+  section: containerMembers["bottom side rail"],
+  steel,
+  lengths: { strongMm: 2500, weakMm: 300, twistMm: 300 },
+  unbracedMm: 300,
+  cb: 1,
+});
+const topRail: ThinTubeMember = {
+  element: "top side rail",
+  section: containerMembers["top side rail"],
+  steel: steels.unproved,
+  lengthXMm: 1000,
+  lengthYMm: 1000,
+  unbracedMm: 1000,
+  cb: 1,
+};
+const steelRun = (demand: MemberDemand) =>
+  steelMemberChecks(post(), steelStrengths(post(), steelBasis), demand, steelBasis);
+const thinRun = (demand: MemberDemand, steel?: Steel) =>
+  thinMemberChecks(rail(steel), thinStrengths(rail(steel), thinBasis), demand, thinBasis);
+const tubeRun = (demand: MemberDemand) =>
+  thinTubeChecks(topRail, thinTubeStrengths(topRail, thinBasis), demand, thinBasis);
+
+const utilisation = (check: Check | undefined): number => (check?.ok === true ? check.utilisation : Number.NaN);
+
+describe("member checks", () => {
+  it.each([
+    ["steel post", steelRun],
+    ["bottom rail", thinRun],
+    ["top rail", tubeRun],
+  ] as const)("%s: every check made is one the coverage table claims, and has a canonical form", (_, run) => {
+    const checks = run(all);
+    expect(checks.length).toBeGreaterThanOrEqual(5);
+    for (const check of checks) {
+      expect(["checked", "bounded"]).toContain(coverageOf(check.limitState, check.element).coverage);
+      if (!check.ok) throw new Error(`${check.limitState}: ${check.why}`);
+      expect(JSON.parse(canonicalJson(check))).toEqual(check);
+      expect(check.working.certainty).not.toBe("published");
+    }
+  });
+
+  it.each([
+    ["steel post", steelRun],
+    ["bottom rail", thinRun],
+    ["top rail", tubeRun],
+  ] as const)("%s: twice the forces never use less, and signs of shear do not matter", (_, run) => {
+    const double = Object.fromEntries(Object.entries(all).map(([key, value]) => [key, 2 * value]));
+    const [once, twice] = [run(all), run({ ...all, ...double })];
+    for (const [at, check] of once.entries()) expect(utilisation(twice[at])).toBeGreaterThanOrEqual(utilisation(check));
+    const turned = run({ ...all, shearStrongN: -all.shearStrongN });
+    expect(turned.map(utilisation)).toEqual(once.map(utilisation));
+  });
+
+  it.each([
+    ["steel post", steelRun],
+    ["bottom rail", thinRun],
+    ["top rail", tubeRun],
+  ] as const)("%s: torsion is refused where it acts and silent where it does not", (_, run) => {
+    const refused = (demand: MemberDemand) =>
+      run(demand)
+        .filter(({ ok }) => !ok)
+        .map(({ limitState }) => limitState);
+    expect(refused({ ...all, torsionNmm: 1 })).toEqual(["torsion"]);
+    expect(refused(all)).toEqual([]);
+    expect(governing(run({ ...all, torsionNmm: 1 }))?.limitState).toBe("torsion");
+  });
+
+  it("a member without forces uses nothing", () => {
+    for (const run of [steelRun, thinRun, tubeRun]) for (const check of run(none)) expect(utilisation(check)).toBe(0);
+  });
+
+  it("a proved yield of 343 never raises the governing utilisation, and is stated beside it", () => {
+    const pair = ifProved(steels.unproved, (steel) => thinRun(all, steel));
+    expect(pair.ifProved).toBeLessThan(utilisation(pair.governing));
+    expect(pair.ifProved).toBeGreaterThan((utilisation(pair.governing) * 235) / 343 - 1e-9);
+  });
+});
+
+describe("strengths", () => {
+  it("φ R_n over R_n/Ω is φ Ω, 1.503 for a column by AISC 360", () => {
+    const column = { ...post() };
+    const [lrfd, asd] = (["LRFD", "ASD"] as const).map((method) => compression(column, { edition: "2016", method }));
+    if (lrfd?.ok !== true || asd?.ok !== true) throw new Error("refused");
+    expect(lrfd.available / asd.available).toBeCloseTo(0.9 * 1.67, 9);
+    expect(lrfd.nominal).toBe(asd.nominal);
+  });
+
+  it("a longer column is never stronger, whatever the section", () => {
+    for (const section of namedSections.filter(({ kind }) => kind !== "angle")) {
+      let last = Infinity;
+      for (const mm of [200, 800, 1600, 3200, 6400, 12_800]) {
+        const result = compression(
+          { section, steel: steels.plate, lengths: { xMm: mm, yMm: mm, twistMm: mm } },
+          steelBasis,
+        );
+        if (!result.ok) throw new Error(`${section.name}: ${result.why}`);
+        expect(result.available, `${section.name} at ${mm}`).toBeLessThanOrEqual(last);
+        last = result.available;
+      }
+    }
+  });
+
+  it("the edition changes the clause printed", () => {
+    const run = (edition: "2016" | "2022") => compression(post(), { edition, method: "LRFD" });
+    const [old, recent] = [run("2016"), run("2022")];
+    expect(old.ok && old.working.clause.edition).toBe("2016");
+    expect(recent.ok && recent.working.clause.edition).toBe("2022");
+  });
+});
+
+describe("demandAgainst, governing, checkOf", () => {
+  it("a refused strength refuses the check, and a refusal governs over any utilisation", () => {
+    const subject = { element: "added post", limitState: "compression" } as const;
+    const refused = demandAgainst(subject, 1, { ok: false, why: "shape not covered by this check" });
+    const huge = demandAgainst(subject, 1e12, compression(post(), steelBasis));
+    expect(refused.ok).toBe(false);
+    expect(governing([huge, refused])).toBe(refused);
+    expect(governing([refused, huge])).toBe(refused);
+    expect(governing([])).toBeUndefined();
+  });
+
+  it("a working that compares nothing is no check", () => {
+    const strength = compression(post(), steelBasis);
+    if (!strength.ok) throw new Error(strength.why);
+    expect(() => checkOf({ element: "added post", limitState: "compression" }, strength.working)).toThrow(RangeError);
+  });
+});
+
+describe("movements", () => {
+  it("10 mm over 3600 mm at 1/360 uses all of it; the load and the span are stated", () => {
+    const check = deflection({
+      element: "added beam",
+      load: "imposed",
+      deflectionMm: -10,
+      spanMm: 3600,
+      spanOver: 360,
+    });
+    expect(utilisation(check)).toBeCloseTo(1, 12);
+    expect(check.ok && check.working.symbols.map(({ meaning }) => meaning)).toEqual([
+      "deflection under imposed",
+      "span 3600 mm over 360",
+    ]);
+  });
+
+  it("drift is against its part of the height, a gap against itself", () => {
+    const clause = { document: "ASCE 7", edition: "2016", place: "Table 12.12-1", certainty: "memory" } as const;
+    expect(utilisation(drift(29, { heightMm: 2900, part: 0.02, clause }))).toBeCloseTo(0.5, 12);
+    expect(utilisation(gapClosure("added beam", 12, 10))).toBeCloseTo(1.2, 12);
+  });
+});
+
+describe("joints", () => {
+  const weld = {
+    legMm: 5,
+    lengthMm: 100,
+    angleDegree: 0,
+    electrodeMpa: 482.6,
+    endLoaded: false,
+    tubeEnd: false,
+    thinner: { thicknessMm: 4.5, steel: steels.unproved },
+  };
+
+  it("a weld on 4.5 mm is judged as thin steel, on 5 mm as structural steel", () => {
+    const document = (thicknessMm: number) => {
+      const strength = filletStrength({ ...weld, thinner: { ...weld.thinner, thicknessMm } }, steelBasis, thinBasis);
+      return strength.ok ? strength.working.clause.document : strength.why;
+    };
+    expect(document(4.5)).toBe("AISI S100");
+    expect(document(5)).toBe("AISC 360");
+  });
+
+  it("a base plate is checked in bending and on its concrete", () => {
+    const { section } = post();
+    if (section.kind !== "tube") throw new Error("no tube");
+    const plate = { column: section, steel: steels.plate, lengthMm: 200, widthMm: 200, thicknessMm: 20 };
+    const checks = basePlate("added post", 1e5, plate, { supportMm2: 90_000, concreteMpa: 20 }, steelBasis);
+    expect(checks.map(({ limitState }) => limitState)).toEqual(["plate bending", "bearing on concrete"]);
+    // 0.65 × 0.85 × 20 × 40 000 × √(90/40) = 663 kN
+    expect(utilisation(checks[1])).toBeCloseTo(1e5 / 663_000, 4);
+  });
+});
