@@ -18,6 +18,7 @@ export default defineConfig({
           name: "api",
           include: ["apps/api/test/**/*.test.ts"],
           globalSetup: [database],
+          expect: { poll: { timeout: 5_000 } },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
@@ -34,7 +35,15 @@ export default defineConfig({
       },
       {
         ...source,
-        test: { name: "two-process", include: ["tests/two-process/**/*.test.ts"], globalSetup: [database], testTimeout: 120_000, hookTimeout: 60_000 },
+        test: {
+          name: "two-process",
+          include: ["tests/two-process/**/*.test.ts"],
+          globalSetup: [database],
+          fileParallelism: false,
+          expect: { poll: { timeout: 5_000 } },
+          testTimeout: 180_000,
+          hookTimeout: 60_000,
+        },
       },
       {
         ...source,

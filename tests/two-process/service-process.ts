@@ -11,13 +11,14 @@ export interface ServiceProcess {
 const root = path.resolve(import.meta.dirname, "../..");
 
 /** One process of the service, from its source, on a free port of this machine; resolves when it listens. */
-export async function startProcess(databaseUrl: string): Promise<ServiceProcess> {
+export async function startProcess(databaseUrl: string, more: Record<string, string> = {}): Promise<ServiceProcess> {
   const env = {
     ...process.env,
     DATABASE_URL: databaseUrl,
     PORT: "0",
     LOG_LEVEL: "error",
     REQUESTS_PER_MINUTE: "1000000",
+    ...more,
   };
   const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src/server.ts")];
   const child = spawn(process.execPath, words, { cwd: root, env, stdio: ["ignore", "pipe", "pipe"] });

@@ -1,20 +1,17 @@
 import { randomUUID } from "node:crypto";
 import { catalogRows } from "@cornerway/engine";
-import { contentDigest, digestOf, Draft, Session, type Operation } from "@cornerway/schema";
+import { contentDigest, digestOf, Draft, type Operation } from "@cornerway/schema";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { treeHead, appendLeaf } from "../../apps/api/src/record/tree-head.ts";
-import { openProject } from "../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../apps/api/src/services/sign-in.ts";
 import { openDatabase, type Database } from "../../apps/api/src/store/database.ts";
-import { insertPerson } from "../../apps/api/src/store/new-project.ts";
 import { freshDatabase, type FreshDatabase } from "../support/fresh-database.ts";
-import { DrawingClient, type Processes, type SignedIn } from "./drawing-client.ts";
+import { DrawingClient, type Processes } from "./drawing-client.ts";
 import { startProcess, type ServiceProcess } from "./service-process.ts";
+import { openSharedProject, signIn } from "./shared-project.ts";
 
 const clientCount = 20;
 const actsEach = 100;
 const total = clientCount * actsEach;
-const password = "twenty people draw at once";
 
 let database: FreshDatabase;
 let owner: Database;
@@ -26,7 +23,7 @@ const clients: DrawingClient[] = [];
 beforeAll(async () => {
   database = await freshDatabase();
   owner = openDatabase(database.ownerUrl);
-  await openProjectForAll();
+  await openSharedProject(owner, projectId, clientCount);
   [first, second] = await Promise.all([startProcess(database.serviceUrl), startProcess(database.serviceUrl)]);
 });
 
@@ -93,37 +90,6 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
     ].join("\n"),
   );
 });
-
-async function openProjectForAll(): Promise<void> {
-  const passwordHash = await hashPassword(password);
-  const people = Array.from({ length: clientCount + 1 }, (_, n) => ({
-    id: randomUUID(),
-    name: `Person ${n}`,
-    email: `p${n}@two.example`,
-  }));
-  for (const person of people) await insertPerson(owner.connection, { ...person, passwordHash });
-  const members = people.map((person, n) => ({
-    person,
-    role: n === clientCount ? ("owner" as const) : ("architect" as const),
-  }));
-  const opened = await openProject(
-    owner,
-    { id: projectId, name: "Two doors", place: "Osterwick", client: "R. Tamm" },
-    members,
-  );
-  if (!opened.ok) throw new Error(opened.refusal.code);
-}
-
-async function signIn(origin: string, n: number): Promise<SignedIn> {
-  const body = JSON.stringify({ email: `p${n}@two.example`, password });
-  const response = await fetch(`${origin}/api/session`, {
-    method: "POST",
-    headers: { "content-type": "application/json" },
-    body,
-  });
-  const { csrfToken } = Session.parse(await response.json());
-  return { cookie: response.headers.get("set-cookie")?.split(";", 1)[0] ?? "", csrfToken };
-}
 
 async function drawAll(client: DrawingClient, n: number): Promise<void> {
   for (let k = 0; k < actsEach; k += 1) await client.draw([operationFor(n, k)]);

@@ -8,7 +8,7 @@ import { Listener } from "./listener.ts";
 import { PresenceBoard, type Word } from "./presence-board.ts";
 import { Room } from "./room.ts";
 
-const standingEveryMs = 1_000;
+const standingEveryMs = 500;
 const tellPresenceEveryMs = 100;
 
 /** All open sockets of this process, by project: what is new goes out, who is here goes round, who left is cut off. */
@@ -134,7 +134,7 @@ export class Live {
     }
   }
 
-  /** Whoever signed out, ran out of time or lost a role since is cut off: once a second, in one query for all. */
+  /** Whoever signed out, ran out of time or lost a role since is cut off: twice a second, in one query for all. */
   async #checkStanding(): Promise<void> {
     if (this.#checking || this.#lines.size === 0) return;
     this.#checking = true;
