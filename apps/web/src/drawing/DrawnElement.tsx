@@ -14,13 +14,15 @@ type DrawnElementProps = {
   /** Bounds for the double outline that shows focus and choice; also the least target. */
   rect: RectPx;
   noteId?: string | undefined;
+  /** An outline to draw the focus by where the bounds would not do, as a path on the field. */
+  outline?: string | undefined;
   /** True in a drawing that is only looked at: no item, no focus. */
   still?: boolean | undefined;
   children: ReactNode;
 };
 
 /** An element of the drawing: a tree item that can be pointed at, focused and read out. */
-export function DrawnElement({ id, kind, label, selected, entry, level, rect, noteId, still = false, children }: DrawnElementProps) {
+export function DrawnElement({ id, kind, label, selected, entry, level, rect, noteId, outline, still = false, children }: DrawnElementProps) {
   if (still) return <g>{children}</g>;
   return (
     <g
@@ -34,15 +36,38 @@ export function DrawnElement({ id, kind, label, selected, entry, level, rect, no
       aria-details={noteId}
       tabIndex={entry ? 0 : -1}
     >
+      {outline !== undefined && <FocusHalo outline={outline} selected={selected} />}
       {children}
       <UnseenTarget rect={rect} />
-      <g className={selected ? "focus-outline chosen" : "focus-outline"} aria-hidden="true">
-        <OutlineRect rect={inset(rect, -3)} strokeWidth={1.6} />
-        <OutlineRect rect={inset(rect, -6)} strokeWidth={0.75} />
-      </g>
+      {outline === undefined && (
+        <g className={focusClass(selected)} aria-hidden="true">
+          <OutlineRect rect={inset(rect, -3)} strokeWidth={1.6} />
+          <OutlineRect rect={inset(rect, -6)} strokeWidth={0.75} />
+        </g>
+      )}
     </g>
   );
 }
+
+const focusClass = (selected: boolean): string => (selected ? "focus-outline chosen" : "focus-outline");
+
+/** The double outline of a shape that is no rectangle: ink and paper in turn, laid under it. */
+function FocusHalo({ outline, selected }: { outline: string; selected: boolean }) {
+  return (
+    <g className={focusClass(selected)} aria-hidden="true" fill="none" strokeLinejoin="miter">
+      {halo.map(([width, colour]) => (
+        <path key={width} d={outline} stroke={`var(${colour})`} strokeWidth={width} />
+      ))}
+    </g>
+  );
+}
+
+const halo = [
+  [13, "--ink"],
+  [11.5, "--paper"],
+  [8, "--ink"],
+  [5, "--paper"],
+] as const;
 
 const leastTargetPx = 24;
 

@@ -56,6 +56,7 @@ export function figurePlace(model: ElevationModel): FigurePlace | null {
   const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);
   const right = Math.max(...low.map((face) => face.u1Mm), u0Mm);
   const left = Math.min(...low.map((face) => face.u0Mm), u1Mm);
+  if (low.length === 0) return { peopleMm: (u0Mm + u1Mm) / 2, treeMm: null };
   if (u1Mm - right > freeMm) return { peopleMm: right + (u1Mm - right) * 0.6, treeMm: left - 620 };
   if (left - u0Mm > freeMm) return { peopleMm: left - (left - u0Mm) * 0.6, treeMm: null };
   return { peopleMm: left - 650, treeMm: null };

@@ -46,6 +46,7 @@ export function IsometricView(props: IsometricViewProps) {
               selected={selectedId === id}
               entry={entryId === id}
               rect={boundsOf(unit.silhouette.map(toPx))}
+              outline={polygonPath(unit.silhouette.map(toPx))}
             >
               <IsoUnitDrawing unit={unit} middle={model.middle} view={view} hovered={hoveredId === id} verdicts={verdictsOf(unit, verdicts)} />
             </DrawnElement>

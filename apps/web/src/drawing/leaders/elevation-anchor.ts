@@ -25,12 +25,19 @@ export function elevationAnchor(target: LeaderTarget, model: ElevationModel, vie
   const pad = model.pads.find((place) => place.pad.id === target.elementId && !place.behind);
   if (pad !== undefined) return { ...rightOf(pad, view), end: "arrow" };
   if (!front.some(({ container }) => container.id === target.elementId)) return null;
-  return onBearing(target.at, model, view) ?? onOwnFace(target.elementId, model, view);
+  return onBearing(target, model, view) ?? onOwnFace(target.elementId, model, view);
 }
 
-/** A bearing at the edge of a face at the front: the dot stands just inside it. */
-function onBearing(at: PointMm, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
+/** A fitting stands this near to the end of its face, mm: what is said of it is said of the unit. */
+const atOwnCornerMm = 260;
+
+/** A bearing off the corners, at the edge of a face at the front: the dot stands just inside it. */
+function onBearing({ elementId, at }: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
   const { uMm, vMm, depthMm } = project(model.side, at);
+  const atCorner = model.faces.some(
+    ({ container, u0Mm, u1Mm }) => container.id === elementId && Math.min(Math.abs(uMm - u0Mm), Math.abs(uMm - u1Mm)) < atOwnCornerMm,
+  );
+  if (atCorner) return null;
   const seen = model.faces.some(
     (face) => !face.beyond && Math.abs(face.depthMm - depthMm) < onFaceMm && within(face, uMm, vMm, 80),
   );

@@ -49,7 +49,7 @@ const UnitPlan = memo(function UnitPlan({ unit, view, hovered }: { unit: PlanUni
       <path d={polygonPath(unit.outline.map((point) => toScreen(view, point)))} fill={hovered ? ink.slip : ink.paper} />
       <path d={runs.map(({ wall, run }) => foldedSheet(wall, run, view)).join("")} fill="none" stroke={ink.ink} strokeWidth={0.7} strokeLinejoin="round" />
       <path d={unit.walls.flatMap((wall) => wall.outside.map((run) => line(wall, run))).join("")} stroke={ink.ink} strokeWidth={1.5} />
-      <path d={unit.walls.flatMap((wall) => cornerPosts(wall, unit)).map((corner) => polygonPath(corner.map((point) => toScreen(view, point)))).join("")} fill={ink.ink} />
+      <path d={unit.walls.filter((wall) => isLong(wall, unit)).flatMap((wall) => cornerPosts(wall, unit)).map((corner) => polygonPath(corner.map((point) => toScreen(view, point)))).join("")} fill={ink.ink} />
     </>
   );
 }, sameDrawn);
@@ -92,13 +92,18 @@ function leafSwing(wall: PlanWall, { fromMm, toMm }: WallRun, view: ViewTransfor
   return polylinePath([...arc, hinge]);
 }
 
-/** The two corner posts at the ends of a wall, as quadrilaterals. */
+const isLong = (wall: PlanWall, { placed }: PlanUnit): boolean => wall.lengthMm === placed.dimensions.lengthMm;
+
+/** The two corner posts at the ends of a long wall, as quadrilaterals. */
 function cornerPosts(wall: PlanWall, { placed }: PlanUnit): ViewPoint[][] {
-  const { fitting } = placed.dimensions;
-  const long = wall.lengthMm === placed.dimensions.lengthMm;
-  const [along, inward] = long ? [fitting.lengthMm, fitting.widthMm] : [fitting.widthMm, fitting.lengthMm];
-  const box = (from: number) => [onWall(wall, from), onWall(wall, from + along), onWall(wall, from + along, inward), onWall(wall, from, inward)];
-  return [box(0), box(wall.lengthMm - along)];
+  const { lengthMm, widthMm } = placed.dimensions.fitting;
+  const box = (from: number) => [
+    onWall(wall, from),
+    onWall(wall, from + lengthMm),
+    onWall(wall, from + lengthMm, widthMm),
+    onWall(wall, from, widthMm),
+  ];
+  return [box(0), box(wall.lengthMm - lengthMm)];
 }
 
 const bandOf = (wall: PlanWall, { fromMm, toMm }: WallRun, halfMm: number): ViewPoint[] => [

@@ -1,13 +1,19 @@
 import { Command } from "../../controls/Command.tsx";
+import { TeachingDrawings } from "../../drawing/empty/TeachingDrawings.tsx";
 import "./empty-sheet.css";
 
-/** Nothing drawn yet: the one thing to do. */
+/** Nothing drawn yet: the one thing to do, in the place of the first container, and four drawings that teach the picture. */
 export const EmptySheet = ({ onSet, asleepBecause }: { onSet: () => void; asleepBecause: string | undefined }) => (
-  <section className="empty-sheet">
-    <h2>Set the first container here</h2>
-    <p className="lettered">click, or press S and Enter · 40 ft high cube · change size with [ and ]</p>
-    <Command next shortcut="S" onPress={onSet} asleepBecause={asleepBecause}>
-      Take a container
-    </Command>
-  </section>
+  <>
+    <section className="empty-sheet">
+      <h2>Set the first container here</h2>
+      <p className="lettered">click, or press S and Enter · 40 ft high cube · change size with [ and ]</p>
+      <Command next shortcut="S" onPress={onSet} asleepBecause={asleepBecause}>
+        Take a container
+      </Command>
+    </section>
+    <div className="empty-lessons">
+      <TeachingDrawings />
+    </div>
+  </>
 );
