@@ -1,0 +1,70 @@
+import type { ModelSection } from "./analytical-model.ts";
+
+export type WallName = "left" | "right" | "front";
+export type SideName = "left" | "right";
+
+/** Stiffness of a corrugated sheet: shear N/mm, upright and along the wall N/mm per mm. */
+export interface SheetStiffness {
+  readonly shear: number;
+  readonly upright: number;
+  readonly along: number;
+}
+
+/**
+ * One container as lines, in its own axes, mm: origin at the centre of the base on the underside of the fittings, x from the
+ * front (blind) end to the door end, y to the left, z up. Posts run through the centres of the fitting holes.
+ */
+export interface UnitLines {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly bottomRailMm: number;
+  readonly topRailMm: number;
+  readonly sections: {
+    readonly post: ModelSection;
+    readonly topRail: ModelSection;
+    readonly bottomRail: ModelSection;
+    readonly crossMember: ModelSection;
+    /** Jambs and headers of full-height openings, frames of windows, added posts. */
+    readonly frame: ModelSection;
+    readonly windowFrame: ModelSection;
+  };
+  /** Spaces between cross members. */
+  readonly floorBays: number;
+  readonly sideSheet: SheetStiffness;
+  readonly frontSheet: SheetStiffness;
+  readonly floorShear: number;
+  readonly roofShear: number;
+  /** Roof sheet across, N/mm per mm of length. */
+  readonly roofAcross: number;
+  readonly openings: readonly UnitOpening[];
+  readonly posts: readonly UnitPost[];
+  readonly seats: readonly UnitSeat[];
+}
+
+/** A cut in a wall; u from the first post axis (front, or right on the front wall), v up from the underside, mm. */
+export interface UnitOpening {
+  readonly wall: WallName;
+  readonly u0: number;
+  readonly u1: number;
+  readonly v0: number;
+  readonly v1: number;
+  readonly framed: boolean;
+  readonly fullHeight: boolean;
+  readonly cutsBottomRail: boolean;
+  readonly cutsTopRail: boolean;
+}
+
+/** An added post in a side wall, from bottom to top rail; `footed` when its foot goes on down to the bearing plane. */
+export interface UnitPost {
+  readonly side: SideName;
+  readonly u: number;
+  readonly footed: boolean;
+}
+
+/** A made bearing on a side rail away from the corners, carried by a stub to the bearing plane. */
+export interface UnitSeat {
+  readonly side: SideName;
+  readonly rail: "top" | "bottom";
+  readonly u: number;
+}
