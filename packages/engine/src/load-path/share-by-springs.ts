@@ -1,3 +1,4 @@
+import { leastPlane, type Plane } from "./least-plane.ts";
 import type { PointForce } from "./resultant.ts";
 
 /** A bearing in plan, mm, with what already comes down on it, kN: its share may not take away more than that. */
@@ -7,95 +8,92 @@ export type SpringPlace = { readonly xMm: number; readonly yMm: number; readonly
  * Shares of one load among the bearings of a rigid unit, kN. Three bearings off one line or fewer are plain statics;
  * with more each counts as an equal spring, which is the split of least sum of squares. No bearing pulls
  * (share + direct ≥ 0); the resultant of load and direct forces must lie within the bearings.
+ *
+ * Least sum of squares in equilibrium with bounds is, seen from its dual, the least value of a convex function of the
+ * plane a + b x + c y the springs' forces lie on, bounded below: found by Newton's method with a line search.
  */
 export function shareBySprings(places: readonly SpringPlace[], load: PointForce): number[] {
-  const held = places.map(() => false);
-  let shares = sharesWith(places, load, held);
-  for (let round = 0; round < 4 * places.length; round += 1) {
-    const next = worstLifting(places, shares.values, held) ?? worstPressing(places, shares.plane, held);
-    if (next === undefined) return shares.values;
-    held[next] = !held[next];
-    shares = sharesWith(places, load, held);
+  const bearings = aboutMiddle(places);
+  const x = load.xMm / 1000 - bearings.xM;
+  const y = load.yMm / 1000 - bearings.yM;
+  const goal: Plane = [load.forceKn, load.forceKn * x, load.forceKn * y];
+  let plane = leastPlane(bearings.all, goal);
+  for (let round = 0; round < mostRounds; round += 1) {
+    const left = unbalanced(bearings.all, plane, goal);
+    if (largest(left) <= settled * (1 + largest(goal))) break;
+    plane = stepped(bearings.all, plane, goal, left);
   }
-  return shares.values;
+  return bearings.all.map((bearing) => forceAt(bearing, plane));
 }
 
-/** Forces below this are none, kN. */
-const noForceKn = 1e-9;
+/** Newton settles in a handful of rounds; more than this are never needed for bounded figures. */
+const mostRounds = 100;
+/** Of the load, what may stay unbalanced. */
+const settled = 1e-12;
 
-type Plane = readonly [number, number, number];
-type Shares = { readonly values: number[]; readonly plane: Plane };
+type Bearing = { readonly x: number; readonly y: number; readonly least: number };
+type Bearings = { readonly all: readonly Bearing[]; readonly xM: number; readonly yM: number };
 
-/** Share of each bearing a + b x + c y; a held one has let go and gives back what came down on it. */
-function sharesWith(places: readonly SpringPlace[], load: PointForce, held: readonly boolean[]): Shares {
-  let rest: Plane = [load.forceKn, load.forceKn * metres(load.xMm), load.forceKn * metres(load.yMm)];
-  const free: SpringPlace[] = [];
-  places.forEach((place, at) => {
-    if (!(held[at] ?? false)) free.push(place);
-    else
-      rest = [
-        rest[0] + place.directKn,
-        rest[1] + place.directKn * metres(place.xMm),
-        rest[2] + place.directKn * metres(place.yMm),
-      ];
-  });
-  const plane = planeThrough(free, rest);
-  return { values: places.map((place, at) => (held[at] ? -place.directKn : heightAt(plane, place))), plane };
+/** Places in metres about their middle, so that sums stay well conditioned anywhere on the site. */
+function aboutMiddle(places: readonly SpringPlace[]): Bearings {
+  const xM = places.reduce((sum, { xMm }) => sum + xMm / 1000, 0) / places.length;
+  const yM = places.reduce((sum, { yMm }) => sum + yMm / 1000, 0) / places.length;
+  const all = places.map(({ xMm, yMm, directKn }) => ({ x: xMm / 1000 - xM, y: yMm / 1000 - yM, least: -directKn }));
+  return { all, xM, yM };
 }
 
-const metres = (mm: number): number => mm / 1000;
+const heightAt = ({ x, y }: Bearing, [a, b, c]: Plane): number => a + b * x + c * y;
 
-const heightAt = ([a, b, c]: Plane, { xMm, yMm }: SpringPlace): number => a + b * metres(xMm) + c * metres(yMm);
+const forceAt = (bearing: Bearing, plane: Plane): number => Math.max(bearing.least, heightAt(bearing, plane));
 
-function worstLifting(places: readonly SpringPlace[], values: readonly number[], held: readonly boolean[]) {
-  return worst(places, (place, at) => (held[at] ? 0 : -((values[at] ?? 0) + place.directKn)));
-}
-
-function worstPressing(places: readonly SpringPlace[], plane: Plane, held: readonly boolean[]) {
-  return worst(places, (place, at) => (held[at] ? heightAt(plane, place) + place.directKn : 0));
-}
-
-function worst(places: readonly SpringPlace[], excess: (place: SpringPlace, at: number) => number): number | undefined {
-  let found: number | undefined;
-  let most = noForceKn;
-  places.forEach((place, at) => {
-    const value = excess(place, at);
-    if (value <= most) return;
-    most = value;
-    found = at;
-  });
-  return found;
-}
-
-/** Normal equations of the plane, about the middle of the bearings so that lines and points solve as well. */
-function planeThrough(places: readonly SpringPlace[], [force, momentX, momentY]: Plane): Plane {
-  const count = places.length;
-  if (count === 0) return [0, 0, 0];
-  const mx = places.reduce((sum, { xMm }) => sum + metres(xMm), 0) / count;
-  const my = places.reduce((sum, { yMm }) => sum + metres(yMm), 0) / count;
-  let xx = 0;
-  let xy = 0;
-  let yy = 0;
-  for (const { xMm, yMm } of places) {
-    const x = metres(xMm) - mx;
-    const y = metres(yMm) - my;
-    xx += x * x;
-    xy += x * y;
-    yy += y * y;
+/** What is left of the load and its moments once the bearings have given theirs. */
+function unbalanced(bearings: readonly Bearing[], plane: Plane, goal: Plane): Plane {
+  let [force, momentX, momentY] = goal;
+  for (const bearing of bearings) {
+    const given = forceAt(bearing, plane);
+    force -= given;
+    momentX -= given * bearing.x;
+    momentY -= given * bearing.y;
   }
-  const [b, c] = slopes(xx, xy, yy, momentX - force * mx, momentY - force * my);
-  return [force / count - b * mx - c * my, b, c];
+  return [force, momentX, momentY];
 }
 
-/** Least squares of [xx xy; xy yy] [b c] = [x y]; on a line only the turn about its middle along it is resisted. */
-function slopes(xx: number, xy: number, yy: number, x: number, y: number): [number, number] {
-  const determinant = xx * yy - xy * xy;
-  const trace = xx + yy;
-  if (trace < flatM2) return [0, 0];
-  if (determinant > flatM2 * trace) return [(x * yy - y * xy) / determinant, (y * xx - x * xy) / determinant];
-  const square = trace * trace;
-  return [(xx * x + xy * y) / square, (xy * x + yy * y) / square];
+const largest = ([a, b, c]: Plane): number => Math.max(Math.abs(a), Math.abs(b), Math.abs(c));
+
+/**
+ * One Newton step: the whole one where it nearly settles the balance (it does at once when the right bearings press),
+ * else one halved until the dual value falls enough (Armijo).
+ */
+function stepped(bearings: readonly Bearing[], plane: Plane, goal: Plane, left: Plane): Plane {
+  const pressing = bearings.filter((bearing) => heightAt(bearing, plane) > bearing.least);
+  const whole = along(plane, leastPlane(pressing, left), 1);
+  if (largest(unbalanced(bearings, whole, goal)) <= largest(left) / 10) return whole;
+  const step = leastPlane(pressing.length === 0 ? bearings : pressing, left, stiffening);
+  const gain = left[0] * step[0] + left[1] * step[1] + left[2] * step[2];
+  const from = dualValue(bearings, plane, goal);
+  let share = 1;
+  while (share > leastStep && dualValue(bearings, along(plane, step, share), goal) > from - 1e-4 * share * gain)
+    share /= 2;
+  return along(plane, step, share);
 }
 
-/** Square metres of spread below which bearings are one point or one line; (1 mm)². */
-const flatM2 = 1e-6;
+const leastStep = 1e-12;
+
+/** Of the spread of all bearings, kept in a step so that those that have let go can come back in. */
+const stiffening = 1e-6;
+
+const along = (plane: Plane, step: Plane, share: number): Plane => [
+  plane[0] + share * step[0],
+  plane[1] + share * step[1],
+  plane[2] + share * step[2],
+];
+
+function dualValue(bearings: readonly Bearing[], plane: Plane, goal: Plane): number {
+  const work = goal[0] * plane[0] + goal[1] * plane[1] + goal[2] * plane[2];
+  return bearings.reduce((sum, bearing) => {
+    const height = heightAt(bearing, plane);
+    const energy =
+      height > bearing.least ? (height * height) / 2 : bearing.least * height - (bearing.least * bearing.least) / 2;
+    return sum + energy;
+  }, -work);
+}
