@@ -13,7 +13,13 @@ import type { BuildingForm, ShapeLimit } from "./shape-limit.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import type { RoofSnow, RoofStep, SnowDrift } from "./snow-drift.ts";
 import type { PresumptiveSoil, SoilClass } from "./soil-class.ts";
-import type { CladdingPart, CladdingPressure, MainSystemWind, WindLoadCase } from "./wind-pressures.ts";
+import type {
+  CladdingPart,
+  CladdingPressure,
+  CladdingZoneWidths,
+  MainSystemWind,
+  WindLoadCase,
+} from "./wind-pressures.ts";
 import type { Envelope, WindShape } from "./wind-shape.ts";
 import type { Axis } from "./wind-shape.ts";
 import type { Clause, Working } from "../working/working.ts";
@@ -72,6 +78,7 @@ export type WindRules = {
   readonly shapeLimits: (form: BuildingForm) => readonly ShapeLimit[];
   readonly mainSystem: (hazards: SiteHazards, shape: WindShape, envelope: Envelope) => MainSystemWind;
   readonly loadCases: () => readonly WindLoadCase[];
+  readonly claddingZones: (heightMm: number, leastPlanMm: number) => CladdingZoneWidths;
   readonly cladding: (
     hazards: SiteHazards,
     heightMm: number,

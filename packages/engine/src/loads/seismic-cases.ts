@@ -3,10 +3,14 @@ import { storeysOf } from "../geometry/storeys.ts";
 import type { ActionCase } from "./action-case.ts";
 import { outlineOf, type BuildingFrame } from "./building-frame.ts";
 import type { DesignBasis } from "./design-basis.ts";
+import type { Irregularity } from "./irregularity.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 import { seismicLoads, type LevelForces } from "./seismic-loads.ts";
 import type { SeismicForces, StoreyMass } from "./seismic-force.ts";
+import type { Redundancy } from "./redundancy.ts";
 import type { SeismicDesign } from "./seismic-site.ts";
+import type { LateralLine, SeismicStorey } from "./seismic-storey.ts";
+import { seismicStoreys } from "./seismic-storeys.ts";
 import type { SystemPermit } from "./seismic-system.ts";
 import { seismicWeights } from "./seismic-weights.ts";
 import type { SiteHazards } from "./site-hazards.ts";
@@ -19,10 +23,13 @@ export type SeismicLoading = {
   readonly axes: Readonly<Record<Axis, { readonly permit: SystemPermit; readonly forces: SeismicForces | undefined }>>;
   /** Empty along an axis whose system is refused. Factors (redundancy, overstrength) are not in them. */
   readonly cases: readonly ActionCase[];
+  readonly storeys: readonly SeismicStorey[];
+  readonly irregularities: readonly Irregularity[];
+  readonly redundancy: Redundancy;
 };
 
-/** Eccentricities of the mass per axis, in parts of the width across the force; the code's plain 5 % until storeys are described. */
-export type Eccentricities = Readonly<Record<Axis, number>>;
+/** The lines counted as resisting in the storey of these units, in the building's axes; none are known before the walls are judged. */
+export type LinesOf = (unitIds: readonly string[]) => readonly LateralLine[];
 
 /**
  * Equivalent lateral forces on the real masses. A unit's mass counts at the roof of its storey (on the safe side for turning over), the storeys are
@@ -34,7 +41,7 @@ export function seismicCases(
   inputs: LoadingInputs,
   basis: DesignBasis,
   hazards: SiteHazards,
-  eccentricities: Eccentricities,
+  linesOf: LinesOf,
 ): SeismicLoading {
   const design = basis.seismic.design(hazards);
   const weights = seismicWeights(scheme, building, inputs, basis, hazards);
@@ -55,9 +62,27 @@ export function seismicCases(
     };
   };
   const axes = { x: along("x"), y: along("y") };
-  const orthogonal = basis.seismic.orthogonalShare(design.category);
-  const cases = seismicLoads(building, forcesOf(levels, weights, axes), eccentricities, orthogonal);
-  return { design, weights, axes, cases };
+  const storeys = seismicStoreys(scheme, building, weights, linesOf);
+  const irregularities = basis.seismic.irregularities(design.category, storeys);
+  const cases = seismicLoads(
+    building,
+    forcesOf(levels, weights, axes),
+    eccentricities(basis, design, storeys),
+    basis.seismic.orthogonalShare(design.category),
+  );
+  const redundancy = basis.seismic.redundancy(design.category, storeys, irregularities);
+  return { design, weights, axes, cases, storeys, irregularities, redundancy };
+}
+
+/** The largest of all storeys, in parts of the width across the force. */
+function eccentricities(
+  basis: DesignBasis,
+  design: SeismicDesign,
+  storeys: readonly SeismicStorey[],
+): Record<Axis, number> {
+  const along = (axis: Axis) =>
+    Math.max(...storeys.map((storey) => basis.seismic.accidentalEccentricity(design.category, storey, axis)));
+  return { x: along("x"), y: along("y") };
 }
 
 type Level = { readonly mass: StoreyMass; readonly unitIds: readonly string[] };

@@ -62,6 +62,13 @@ export type CladdingPart = {
 };
 export type CladdingZone = "middle" | "edge" | "corner" | "inner";
 
+/** Widths of the strips in which components take more, mm from the edges of walls and roofs. */
+export type CladdingZoneWidths = {
+  readonly wallEdgeMm: number;
+  readonly roofEdgeMm: number;
+  readonly roofMiddleMm: number;
+};
+
 /** Strength-level pressures of a part of the skin, Pa, both positive numbers. */
 export type CladdingPressure = {
   readonly inwardPa: number;

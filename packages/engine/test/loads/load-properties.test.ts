@@ -21,7 +21,7 @@ const building = fc.array(
   { minLength: 1, maxLength: 5 },
 );
 
-const close = (ours: number, expected: number, size: number) =>
+const expectClose = (ours: number, expected: number, size: number) =>
   expect(Math.abs(ours - expected)).toBeLessThan(1e-9 * Math.max(size, 1));
 
 /** A resultant seen in a mirror that swaps east and west: forces along x and moments about y and z change sign. */
@@ -37,7 +37,7 @@ const mirrored = (sum: CaseResultant): CaseResultant => ({
 const expectSame = (ours: CaseResultant, expected: CaseResultant) => {
   const force = Math.abs(expected.xN) + Math.abs(expected.yN) + Math.abs(expected.zN);
   for (const key of ["xN", "yN", "zN", "aboutXNmm", "aboutYNmm", "aboutZNmm"] as const)
-    close(ours[key], expected[key], key.startsWith("about") ? force * 1e5 : force);
+    expectClose(ours[key], expected[key], key.startsWith("about") ? force * 1e5 : force);
 };
 
 const inMirror = (placed: readonly Placed[]): Scheme =>
@@ -157,8 +157,8 @@ describe("units and places do not matter", () => {
     const turned = sampleScheme(placed.map((one) => ({ ...one, xMm: -one.yMm, yMm: one.xMm, turn: 90 })));
     const force = (scheme: Scheme, id: string) => sumOf(scheme, caseNamed(windOf(scheme, sampleHazards()), id));
     const there = force(here, "W1 +x inside pressure");
-    close(force(moved, "W1 +x inside pressure").xN, there.xN, there.xN);
-    close(force(turned, "W1 +y inside pressure").yN, there.xN, there.xN);
+    expectClose(force(moved, "W1 +x inside pressure").xN, there.xN, there.xN);
+    expectClose(force(turned, "W1 +y inside pressure").yN, there.xN, there.xN);
   });
 
   it("a building turned off the axes of the site keeps its own axes and its totals", () => {
@@ -167,7 +167,7 @@ describe("units and places do not matter", () => {
     const across = (scheme: Scheme) =>
       sumOf(scheme, caseNamed(windOf(scheme, sampleHazards()), "W1 +y inside pressure"));
     const sum = across(askew);
-    close(Math.sqrt(sum.xN * sum.xN + sum.yN * sum.yN), across(straight).yN, across(straight).yN);
+    expectClose(Math.sqrt(sum.xN * sum.xN + sum.yN * sum.yN), across(straight).yN, across(straight).yN);
     expect(sum.xN / sum.yN).toBeCloseTo(-Math.tan(Math.PI / 6), 9);
   });
 });

@@ -11,6 +11,7 @@ import { seismicRules } from "./seismic/seismic-rules.ts";
 import { snowDrift } from "./snow/drift.ts";
 import { flatRoofSnow } from "./snow/flat-roof.ts";
 import { claddingPressure } from "./wind/cladding.ts";
+import { claddingZoneWidths } from "./wind/cladding-zones.ts";
 import { windLoadCases } from "./wind/load-cases.ts";
 import { mainSystemWind } from "./wind/main-system.ts";
 import { shapeLimits } from "./wind/shape-limits.ts";
@@ -43,6 +44,7 @@ export function asce7Rules(
       shapeLimits: (form) => shapeLimits(edition, form),
       mainSystem: ({ wind }, shape, envelope) => mainSystemWind(edition, wind, shape, envelope),
       loadCases: windLoadCases,
+      claddingZones: claddingZoneWidths,
       cladding: ({ wind }, heightMm, internal, part) => claddingPressure(edition, wind, heightMm, internal, part),
     },
     seismic: seismicRules(edition),

@@ -1,0 +1,95 @@
+import type { Scheme } from "@cornerway/schema";
+import type { ActionCase } from "./action-case.ts";
+import { boxFactors, type BoxFactors } from "./box-factors.ts";
+import { buildingForm, windShapeOf } from "./building-form.ts";
+import { buildingFrame, type BuildingFrame } from "./building-frame.ts";
+import { deadCase, type DeadState } from "./dead-cases.ts";
+import type { DesignBasis } from "./design-basis.ts";
+import { envelopes } from "./envelopes.ts";
+import type { HazardRefusal } from "./hazard-refusal.ts";
+import { imposedCases, type BearingLines } from "./imposed-cases.ts";
+import type { LoadingInputs } from "./loading-inputs.ts";
+import { movementCases, type Support } from "./movement-cases.ts";
+import { roofLiveCase } from "./roof-live-cases.ts";
+import { seismicCases, type LinesOf, type SeismicLoading } from "./seismic-cases.ts";
+import type { ShapeLimit } from "./shape-limit.ts";
+import type { SiteHazards } from "./site-hazards.ts";
+import { snowCases, type SnowLoading } from "./snow-cases.ts";
+import { windCases } from "./wind-cases.ts";
+import type { MainSystemWind } from "./wind-pressures.ts";
+
+/** What a place asks of a scheme, by kind, or why it cannot be said. */
+export type SiteActions =
+  | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] }
+  | {
+      readonly accepted: true;
+      readonly building: BuildingFrame;
+      readonly dead: Readonly<Record<DeadState, ActionCase>>;
+      readonly imposed: readonly ActionCase[];
+      readonly roofLive: ActionCase;
+      readonly movements: readonly ActionCase[];
+      readonly snow: SnowLoading;
+      readonly wind: WindLoading;
+      readonly seismic: SeismicLoading;
+    };
+
+export type WindLoading = {
+  readonly cases: readonly ActionCase[];
+  readonly pressures: MainSystemWind;
+  /** Every limit of the procedure, tried. One that fails makes wind the engineer's, with the enclosing box as a stated substitute. */
+  readonly limits: readonly ShapeLimit[];
+  readonly boxFactors: BoxFactors;
+};
+
+export type ActionRequest = {
+  readonly scheme: Scheme;
+  readonly inputs: LoadingInputs;
+  readonly hazards: SiteHazards;
+  readonly bearings: BearingLines;
+  readonly supports: readonly Support[];
+  readonly linesOf: LinesOf;
+};
+
+/** All actions on a scheme at its site under one design basis. Throws a RangeError for a scheme without containers. */
+export function siteActions(
+  { scheme, inputs, hazards, bearings, supports, linesOf }: ActionRequest,
+  basis: DesignBasis,
+): SiteActions {
+  const refusals = basis.refuse(hazards);
+  if (refusals.length > 0) return { accepted: false, refusals };
+  const building = buildingFrame(scheme);
+  if (building === undefined) throw new RangeError("a scheme without containers has no actions");
+  return {
+    accepted: true,
+    building,
+    dead: {
+      most: deadCase(scheme, inputs, "most"),
+      least: deadCase(scheme, inputs, "least"),
+      bare: deadCase(scheme, inputs, "bare"),
+    },
+    imposed: imposedCases(scheme, inputs, basis, bearings),
+    roofLive: roofLiveCase(scheme, building, inputs, basis),
+    movements: movementCases(supports, inputs.values),
+    snow: snowCases(building, hazards, basis),
+    wind: windLoading(scheme, building, hazards, basis),
+    seismic: seismicCases(scheme, building, inputs, basis, hazards, linesOf),
+  };
+}
+
+/** The compartment with the highest pressure inside sets it for the whole. */
+function windLoading(scheme: Scheme, building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): WindLoading {
+  const limits = basis.wind.shapeLimits(buildingForm(building));
+  const shape = windShapeOf(building);
+  const [first, ...others] = envelopes(building, scheme).map((envelope) =>
+    basis.wind.mainSystem(hazards, shape, envelope),
+  );
+  if (first === undefined) throw new RangeError("a building has at least one compartment");
+  const pressures = others.reduce((worst, one) => (one.internalPa > worst.internalPa ? one : worst), first);
+  const factors = boxFactors(building, limits);
+  return {
+    cases: windCases(building, pressures, basis.wind.loadCases(), factors),
+    pressures,
+    limits,
+    boxFactors: factors,
+  };
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+import type { DesignBasis } from "../../src/loads/design-basis.ts";
+import { siteActions, type ActionRequest } from "../../src/loads/site-actions.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
+import { basis } from "./building-actions.ts";
+import { idOf, sampleInputs, sampleScheme, smallBuildings } from "./sample-scheme.ts";
+
+const request = (change: Partial<ActionRequest> = {}): ActionRequest => ({
+  scheme: sampleScheme(smallBuildings["an overhang of 3 m"]),
+  inputs: sampleInputs({
+    uses: [1, 2].map((number) => ({ containerId: idOf(number), surface: "floor", occupancy: "dwelling" })),
+  }),
+  hazards: sampleHazards(),
+  bearings: new Map([[idOf(2), [100, 9190]]]),
+  supports: [{ elementId: "pad", kind: "pad" }],
+  linesOf: () => [],
+  ...change,
+});
+
+// A basis of nowhere, in two lines: the rest of the engine works with it as with any other.
+const nowhere: DesignBasis = { ...basis, refuse: () => [], combinations: () => [] };
+const snowless: DesignBasis = { ...nowhere, snow: { ...basis.snow, seismicShare: () => 0, drift: () => undefined } };
+
+describe("siteActions", () => {
+  it("gives every kind of action for a scheme with an overhang", () => {
+    const actions = siteActions(request(), basis);
+    if (!actions.accepted) throw new Error("refused");
+    expect(actions.imposed.map(({ id }) => id)).toContain("L overhangs");
+    expect(actions.snow.cases.map(({ id }) => id)).toEqual(["S uniform", "S drift"]);
+    // 24 load cases with two signs inside and the least wind of four directions
+    expect(actions.wind.cases).toHaveLength(52);
+    // both axes, both ways, both eccentricities, 30 % of the other axis both ways: category D
+    expect(actions.seismic.cases).toHaveLength(16);
+    expect(actions.movements).toHaveLength(3);
+    expect(actions.seismic.redundancy.factor).toBe(1.3);
+  });
+
+  it("names the shape limits an overhang breaks", () => {
+    const actions = siteActions(request(), basis);
+    if (!actions.accepted) throw new Error("refused");
+    expect(actions.wind.limits.filter(({ holds }) => !holds).map(({ code }) => code)).toEqual([
+      "one roof level",
+      "closed below",
+    ]);
+    expect(actions.wind.boxFactors["+y"]).toBeCloseTo(1.24607, 4); // 15.192·5.792/(2·12.192·2.896)
+  });
+
+  it("finds the unit with its own end doors partially enclosed once they stand open", () => {
+    const actions = siteActions(request(), basis);
+    if (!actions.accepted) throw new Error("refused");
+    expect(actions.wind.pressures.enclosure).toMatchObject({
+      closed: "enclosed",
+      doorsOpen: "partially enclosed",
+      coefficient: 0.55,
+    });
+  });
+
+  it("refuses hazards of another edition and gives no number", () => {
+    expect(siteActions(request({ hazards: sampleHazards({ edition: "IBC 2024" }) }), basis)).toMatchObject({
+      accepted: false,
+      refusals: [{ code: "other-edition" }, { code: "other-edition" }, { code: "other-edition" }],
+    });
+  });
+
+  it("asks nothing but the basis it is given", () => {
+    const actions = siteActions(request({ hazards: sampleHazards({ edition: "IBC 2024" }) }), snowless);
+    if (!actions.accepted) throw new Error("refused");
+    expect(actions.snow.cases.map(({ id }) => id)).toEqual(["S uniform"]);
+  });
+
+  it("gives the same text for the same scheme, twice", () => {
+    expect(JSON.stringify(siteActions(request(), basis))).toBe(JSON.stringify(siteActions(request(), basis)));
+  });
+});
