@@ -22,7 +22,19 @@ type DrawnElementProps = {
 };
 
 /** An element of the drawing: a tree item that can be pointed at, focused and read out. */
-export function DrawnElement({ id, kind, label, selected, entry, level, rect, noteId, outline, still = false, children }: DrawnElementProps) {
+export function DrawnElement({
+  id,
+  kind,
+  label,
+  selected,
+  entry,
+  level,
+  rect,
+  noteId,
+  outline,
+  still = false,
+  children,
+}: DrawnElementProps) {
   if (still) return <g>{children}</g>;
   return (
     <g

@@ -3,7 +3,7 @@ import type { ElementKind, PickedElement, ViewProps } from "./contract.ts";
 import type { ScreenPoint } from "./view-transform.ts";
 import "./drawing.css";
 
-type Handlers = Pick<ViewProps, "onElementPointerDown" | "onElementPointerEnter" | "onElementPointerLeave" | "onElementFocus">;
+type Handlers = Pick<ViewProps, "onElementPointerDown" | "onElementFocus">;
 
 type ElementTreeProps = Handlers & {
   label: string;
@@ -26,8 +26,6 @@ export function ElementTree({ label, locate, still = false, children, ...on }: E
         if (found === null || on.onElementPointerDown === undefined) return;
         on.onElementPointerDown({ ...found, ...locate(found.id, found.kind, fieldPoint(event)) }, event);
       }}
-      onPointerOver={(event) => tell(event.target, on.onElementPointerEnter)}
-      onPointerOut={(event) => tell(event.target, on.onElementPointerLeave)}
       onFocus={(event: FocusEvent<SVGGElement>) => tell(event.target, on.onElementFocus)}
     >
       {children}

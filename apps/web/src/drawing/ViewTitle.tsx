@@ -18,7 +18,12 @@ export const ViewTitle = memo(function ViewTitle({ number, title, remark, xPx, y
       <text x={px(xPx + 20)} y={px(yPx - 3)} fontSize={15} fontWeight={500} letterSpacing="0.07em" fill={ink.ink}>
         {capitals}
       </text>
-      <path d={`M${px(xPx + 12)} ${px(yPx + 2)}H${px(right)}`} stroke={ink.ink} strokeWidth={weight.profile} strokeLinecap="round" />
+      <path
+        d={`M${px(xPx + 12)} ${px(yPx + 2)}H${px(right)}`}
+        stroke={ink.ink}
+        strokeWidth={weight.profile}
+        strokeLinecap="round"
+      />
       <text x={px(xPx + 20)} y={px(yPx + 15)} fontSize={11} fontWeight={400} letterSpacing="0.03em" fill={ink.graphite}>
         {remark}
       </text>

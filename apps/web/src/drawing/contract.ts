@@ -15,14 +15,13 @@ export type PickedElement = { id: string; kind: ElementKind; face?: Face | undef
 
 export type ElementPointerHandler = (picked: PickedElement, event: PointerEvent<SVGGElement>) => void;
 
-/** What the three views share. Views hold no state: what is chosen, hovered or proposed comes in from outside. */
+/** What the three views share. Views hold no state: what is chosen or proposed comes in from outside. */
 export type ViewProps = {
   scheme: Scheme;
   /** Null while not checked: hatches, strokes and figures are removed, not greyed. */
   assessment: Assessment | null;
   transform: ViewTransform;
   selectedId?: string | null | undefined;
-  hoveredId?: string | null | undefined;
   /** The number a mark bears in the margin, by mark id; read out with the element it concerns. */
   noteNumbers?: ReadonlyMap<string, number> | undefined;
   /** Marks an engineer has answered on this very content: inked. All others are screening, drawn at pencil weight. */
@@ -34,8 +33,6 @@ export type ViewProps = {
   /** True while an answer is awaited for more than 0.1 s: the path drops to pencil. */
   waiting?: boolean | undefined;
   onElementPointerDown?: ElementPointerHandler | undefined;
-  onElementPointerEnter?: ((id: string) => void) | undefined;
-  onElementPointerLeave?: ((id: string) => void) | undefined;
   /** Letters of the revisions in use; grid rows are lettered after them. */
   revisionLetters?: readonly string[] | undefined;
   /** Elements are tree items; Tab enters at the chosen one and arrow keys belong to the screen. */

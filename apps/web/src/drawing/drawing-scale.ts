@@ -6,7 +6,10 @@ const ratios = [20, 25, 33, 40, 50, 60, 75, 90, 100, 125, 150, 175, 200, 250, 30
 export type DrawingScale = { pxPerM: number; label: string };
 
 /** The largest scale of the office's list at which `widthMm` × `heightMm` fits the px given; the last one if none does. */
-export function fittingScale(size: { widthMm: number; heightMm: number }, field: { widthPx: number; heightPx: number }): DrawingScale {
+export function fittingScale(
+  size: { widthMm: number; heightMm: number },
+  field: { widthPx: number; heightPx: number },
+): DrawingScale {
   const most = Math.min((field.widthPx * 1000) / size.widthMm, (field.heightPx * 1000) / size.heightMm);
   const ratio = ratios.find((candidate) => pxPerMetreFullSize / candidate <= most) ?? 1000;
   return { pxPerM: pxPerMetreFullSize / ratio, label: `1:${ratio}` };

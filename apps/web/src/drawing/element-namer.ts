@@ -35,7 +35,10 @@ function placeNames(scheme: Scheme): Map<string, string> {
     for (const id of containerIds) {
       const unit = units.get(id);
       if (unit !== undefined)
-        names.set(id, `${unit.container.tag}, ${Math.round(unit.dimensions.lengthMm / 304.8)} ft container, ${name.toLowerCase()} level`);
+        names.set(
+          id,
+          `${unit.container.tag}, ${Math.round(unit.dimensions.lengthMm / 304.8)} ft container, ${name.toLowerCase()} level`,
+        );
     }
   for (const opening of scheme.openings) {
     const unit = units.get(opening.containerId);
@@ -43,7 +46,8 @@ function placeNames(scheme: Scheme): Map<string, string> {
     names.set(opening.id, `${of}${useWords[opening.use]} ${opening.tag}, ${inMetres(opening.widthUm)} wide`);
   }
   for (const post of scheme.posts) names.set(post.id, `post ${post.tag}, ${inMetres(post.topZUm - post.baseZUm)} high`);
-  for (const pad of scheme.pads) names.set(pad.id, `pad ${pad.tag}, ${inMetres(pad.lengthUm)} by ${inMetres(pad.widthUm)}`);
+  for (const pad of scheme.pads)
+    names.set(pad.id, `pad ${pad.tag}, ${inMetres(pad.lengthUm)} by ${inMetres(pad.widthUm)}`);
   return names;
 }
 

@@ -3,7 +3,8 @@ export const px = (value: number): number => Math.round(value * 100) / 100;
 
 export type RectPx = { xPx: number; yPx: number; widthPx: number; heightPx: number };
 
-export const linePath = (x1: number, y1: number, x2: number, y2: number): string => `M${px(x1)} ${px(y1)}L${px(x2)} ${px(y2)}`;
+export const linePath = (x1: number, y1: number, x2: number, y2: number): string =>
+  `M${px(x1)} ${px(y1)}L${px(x2)} ${px(y2)}`;
 
 export const polygonPath = (points: readonly { xPx: number; yPx: number }[]): string =>
   `M${points.map(({ xPx, yPx }) => `${px(xPx)} ${px(yPx)}`).join("L")}Z`;

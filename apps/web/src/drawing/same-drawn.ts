@@ -7,5 +7,8 @@ export function sameDrawn(before: unknown, after: unknown): boolean {
   if (typeof before !== "object" || typeof after !== "object" || before === null || after === null) return false;
   if (Array.isArray(before) !== Array.isArray(after)) return false;
   const keys = Object.keys(before);
-  return keys.length === Object.keys(after).length && keys.every((key) => sameDrawn(Reflect.get(before, key), Reflect.get(after, key)));
+  return (
+    keys.length === Object.keys(after).length &&
+    keys.every((key) => sameDrawn(Reflect.get(before, key), Reflect.get(after, key)))
+  );
 }

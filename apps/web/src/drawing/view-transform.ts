@@ -59,9 +59,5 @@ export function unproject(projection: Projection, { uMm, vMm }: ViewPoint, depth
 }
 
 /** Screen point on a plane square to the view at `depthMm`, as a site point. */
-export const screenToSite = (
-  view: ViewTransform,
-  projection: Projection,
-  at: ScreenPoint,
-  depthMm: number,
-): PointMm => unproject(projection, fromScreen(view, at), depthMm);
+export const screenToSite = (view: ViewTransform, projection: Projection, at: ScreenPoint, depthMm: number): PointMm =>
+  unproject(projection, fromScreen(view, at), depthMm);

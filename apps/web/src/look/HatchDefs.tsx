@@ -45,9 +45,19 @@ function HatchSet({ hand, size }: { hand: HatchHand; size: HatchSize }) {
         patternUnits="userSpaceOnUse"
         patternTransform="rotate(45)"
       >
-        <path d={`M${first} 0V${pair}M${second} 0V${pair}`} stroke={ink.prussian} strokeWidth={0.9 * press} opacity={opacity} />
+        <path
+          d={`M${first} 0V${pair}M${second} 0V${pair}`}
+          stroke={ink.prussian}
+          strokeWidth={0.9 * press}
+          opacity={opacity}
+        />
       </pattern>
-      <pattern id={hatchId("needs the engineer", size, hand)} width={stipple} height={stipple} patternUnits="userSpaceOnUse">
+      <pattern
+        id={hatchId("needs the engineer", size, hand)}
+        width={stipple}
+        height={stipple}
+        patternUnits="userSpaceOnUse"
+      >
         <circle cx={stipple / 4} cy={stipple / 4} r={dot} fill={ink.mulberry} opacity={opacity} />
         <circle cx={(stipple * 3) / 4} cy={(stipple * 3) / 4} r={dot} fill={ink.mulberry} opacity={opacity} />
       </pattern>
@@ -66,7 +76,13 @@ function HatchSet({ hand, size }: { hand: HatchHand; size: HatchSize }) {
 
 function PencilHatch(props: { id: string; pitch: number; strokeWidth: number; opacity: number }) {
   return (
-    <pattern id={props.id} width={props.pitch} height={props.pitch} patternUnits="userSpaceOnUse" patternTransform="rotate(38)">
+    <pattern
+      id={props.id}
+      width={props.pitch}
+      height={props.pitch}
+      patternUnits="userSpaceOnUse"
+      patternTransform="rotate(38)"
+    >
       <path d={`M1 0V${props.pitch}`} stroke={ink.graphite} strokeWidth={props.strokeWidth} opacity={props.opacity} />
     </pattern>
   );

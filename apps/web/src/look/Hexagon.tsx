@@ -3,7 +3,13 @@ import { ink } from "./ink.ts";
 import { hexagonHalfPx } from "./hexagon-size.ts";
 
 /** Tag of an opening, a post or a jamb, centred at a point of a drawing; dashed while not checked. */
-export const Hexagon = memo(function Hexagon(props: { xPx: number; yPx: number; tag: string; colour?: string; unchecked?: boolean }) {
+export const Hexagon = memo(function Hexagon(props: {
+  xPx: number;
+  yPx: number;
+  tag: string;
+  colour?: string;
+  unchecked?: boolean;
+}) {
   const { xPx, yPx, tag, colour = ink.ink } = props;
   const w = Math.max(hexagonHalfPx.widthPx, tag.length * 3.6 + 4);
   const h = hexagonHalfPx.heightPx;

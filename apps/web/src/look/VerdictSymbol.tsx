@@ -50,7 +50,16 @@ export function VerdictShape({ verdict }: { verdict: Verdict }) {
       );
     case "not checked":
       return (
-        <rect x="3.5" y="3.5" width="17" height="17" fill="none" stroke="currentColor" strokeWidth="1.8" strokeDasharray="4.5 3.4" />
+        <rect
+          x="3.5"
+          y="3.5"
+          width="17"
+          height="17"
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="1.8"
+          strokeDasharray="4.5 3.4"
+        />
       );
   }
 }

@@ -13,4 +13,8 @@ export const hatchId = (verdict: Verdict, size: HatchSize, hand: HatchHand): str
   `hatch-${verdict.replaceAll(" ", "-")}-${size}-${hand}`;
 
 /** Pencil shade on faces away from the sun (`close`), and on the ground (`open`). */
-export const pencilFill = { close: "url(#pencil-close)", open: "url(#pencil-open)", ghost: "url(#pencil-ghost)" } as const;
+export const pencilFill = {
+  close: "url(#pencil-close)",
+  open: "url(#pencil-open)",
+  ghost: "url(#pencil-ghost)",
+} as const;

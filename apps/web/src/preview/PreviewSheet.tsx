@@ -35,11 +35,14 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
   const [tool, setTool] = useState<ToolName | null>("cut");
   const [storey, setStorey] = useState(storeyAtFirst);
   const [chosen, setChosen] = useState<number | null>(null);
-  const [hovered, setHovered] = useState<string | null>(null);
   const views = useMemo(() => layViews(place, scheme, side), [place, scheme, side]);
   const notes = useMemo(() => notesOf(assessment, scheme, place, side), [assessment, scheme, place, side]);
   const proposed = useMemo(() => (review ? withTwoPosts(scheme) : undefined), [review, scheme]);
-  const shared = { scheme, assessment, proposed, hoveredId: hovered, onElementPointerEnter: setHovered, onElementPointerLeave: () => setHovered(null) };
+  const shared = {
+    scheme,
+    assessment,
+    proposed,
+  };
   return (
     <SheetFrame
       title="Sheet 1, Scheme, preview"
@@ -71,9 +74,27 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             <ElevationView {...shared} transform={views.elevation.transform} side={side} levelLinesFromPx={0} figures />
             <PlanView {...shared} transform={views.plan.transform} storey={storey} />
             <IsometricView {...shared} transform={views.isometric.transform} />
-            <ViewTitle number={1} title={`${side} elevation`} remark="1:100 · stroke width is force, dead and imposed" xPx={28} yPx={views.plan.rect.topPx - 20} />
-            <ViewTitle number={2} title="Plan, first floor" remark="1:200 · cut at +4.10" xPx={28} yPx={place.heightPx - 24} />
-            <ViewTitle number={3} title="From the south-east" remark="isometric · not to scale" xPx={views.isometric.rect.leftPx + 10} yPx={place.heightPx - 24} />
+            <ViewTitle
+              number={1}
+              title={`${side} elevation`}
+              remark="1:100 · stroke width is force, dead and imposed"
+              xPx={28}
+              yPx={views.plan.rect.topPx - 20}
+            />
+            <ViewTitle
+              number={2}
+              title="Plan, first floor"
+              remark="1:200 · cut at +4.10"
+              xPx={28}
+              yPx={place.heightPx - 24}
+            />
+            <ViewTitle
+              number={3}
+              title="From the south-east"
+              remark="isometric · not to scale"
+              xPx={views.isometric.rect.leftPx + 10}
+              yPx={place.heightPx - 24}
+            />
           </svg>
           {scheme.containers.length === 0 && (
             <div className="preview-lessons">
@@ -107,7 +128,13 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
           remark="1 of 5 notes"
           onSheet={() => undefined}
           onProject={() => undefined}
-          asleepSheets={new Map([[2, "Openings are not drawn yet"], [4, "Compare is not drawn yet"], [6, "Calculations are not drawn yet"]])}
+          asleepSheets={
+            new Map([
+              [2, "Openings are not drawn yet"],
+              [4, "Compare is not drawn yet"],
+              [6, "Calculations are not drawn yet"],
+            ])
+          }
         />
       }
       overlay={<LeaderLayer anchors={leaderAnchors(notes)} slots={slots} chosenNumber={chosen} />}
@@ -116,14 +143,24 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
 }
 
 /** The size of the field, told to the sheet once it is laid out. */
-function PlaceTold({ field, place, tell }: { field: FieldPlace; place: FieldPlace; tell: (place: FieldPlace) => void }) {
+function PlaceTold({
+  field,
+  place,
+  tell,
+}: {
+  field: FieldPlace;
+  place: FieldPlace;
+  tell: (place: FieldPlace) => void;
+}) {
   if (field !== place) queueMicrotask(() => tell(field));
   return null;
 }
 
 function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlace, side: Side): PlacedNote[] {
   if (assessment === null || place.widthPx === 0) return [];
-  const names = new Map([...scheme.containers, ...scheme.openings, ...scheme.posts, ...scheme.pads].map(({ id, tag }) => [id, tag]));
+  const names = new Map(
+    [...scheme.containers, ...scheme.openings, ...scheme.posts, ...scheme.pads].map(({ id, tag }) => [id, tag]),
+  );
   const unplaced = notesFromMarks({
     marks: assessment.marks,
     written: [],
@@ -132,12 +169,38 @@ function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlac
     answered: new Set(),
     offers: () => ({ quietOffer: { label: "Write a note", onPress: () => undefined } }),
   });
-  return placeNotes(unplaced, { scheme, side, storey: 1, views: layViews(place, scheme, side), field: place, isometric: true });
+  return placeNotes(unplaced, {
+    scheme,
+    side,
+    storey: 1,
+    views: layViews(place, scheme, side),
+    field: place,
+    isometric: true,
+  });
 }
 
 function withTwoPosts(scheme: Scheme): Scheme {
-  const post = (id: string, xUm: number) => ({ id, tag: id.toUpperCase(), xUm, yUm: 90_000, baseZUm: 0, topZUm: 5_792_000, turnMdeg: 0, section: "HSS 102×102×6.4" });
-  const pad = (id: string, xUm: number) => ({ id, tag: id.toUpperCase(), xUm, yUm: 90_000, topZUm: 0, lengthUm: 700_000, widthUm: 700_000, depthUm: 420_000, turnMdeg: 0 });
+  const post = (id: string, xUm: number) => ({
+    id,
+    tag: id.toUpperCase(),
+    xUm,
+    yUm: 90_000,
+    baseZUm: 0,
+    topZUm: 5_792_000,
+    turnMdeg: 0,
+    section: "HSS 102×102×6.4",
+  });
+  const pad = (id: string, xUm: number) => ({
+    id,
+    tag: id.toUpperCase(),
+    xUm,
+    yUm: 90_000,
+    topZUm: 0,
+    lengthUm: 700_000,
+    widthUm: 700_000,
+    depthUm: 420_000,
+    turnMdeg: 0,
+  });
   const applied = applyOperations(scheme, [
     { kind: "post.set", post: post("q1", 6_223_000) },
     { kind: "post.set", post: post("q2", 8_482_000) },
@@ -165,14 +228,28 @@ function RequestSlip() {
           subject="Revision C"
           chosen="Revise and resubmit"
           onChoose={() => undefined}
-          next={{ "No exceptions taken": "To the permit set, as it is.", "Make corrections noted": "On, with notes 1 and 2 in.", "Revise and resubmit": "Back to me as revision D.", Rejected: "Stops here." }}
-          asleepBecause={{ "No exceptions taken": "No strength is judged yet.", "Make corrections noted": "No strength is judged yet." }}
+          next={{
+            "No exceptions taken": "To the permit set, as it is.",
+            "Make corrections noted": "On, with notes 1 and 2 in.",
+            "Revise and resubmit": "Back to me as revision D.",
+            Rejected: "Stops here.",
+          }}
+          asleepBecause={{
+            "No exceptions taken": "No strength is judged yet.",
+            "Make corrections noted": "No strength is judged yet.",
+          }}
           signer="Anna Vale"
           text=""
           onText={() => undefined}
           onPress={() => undefined}
         />
-        <ReviewStamp state="pressed" disposition="Revise and resubmit" revision="B" date="24 Feb 2027" signer="A. Vale" />
+        <ReviewStamp
+          state="pressed"
+          disposition="Revise and resubmit"
+          revision="B"
+          date="24 Feb 2027"
+          signer="A. Vale"
+        />
       </div>
     </Slip>
   );

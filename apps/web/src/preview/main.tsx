@@ -17,7 +17,12 @@ const sides = Object.values(side);
 const chosenSide = sides.find((each) => each === asked.get("side")) ?? "south";
 
 createRoot(root).render(
-  <PreviewSheet {...shown(asked.get("scheme"))} review={asked.has("review")} side={chosenSide} storey={Number(asked.get("storey") ?? 1)} />,
+  <PreviewSheet
+    {...shown(asked.get("scheme"))}
+    review={asked.has("review")}
+    side={chosenSide}
+    storey={Number(asked.get("storey") ?? 1)}
+  />,
 );
 
 function shown(name: string | null) {

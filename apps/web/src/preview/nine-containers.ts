@@ -2,7 +2,13 @@ import type { Assessment, Container, Opening, PathStretch, Scheme } from "@corne
 
 const mm = (value: number): number => Math.round(value * 1000);
 
-const unit = (id: string, westMm: number, southMm: number, zMm: number, type: Container["type"] = "1AAA"): Container => ({
+const unit = (
+  id: string,
+  westMm: number,
+  southMm: number,
+  zMm: number,
+  type: Container["type"] = "1AAA",
+): Container => ({
   id,
   tag: id.toUpperCase(),
   type,
@@ -12,7 +18,16 @@ const unit = (id: string, westMm: number, southMm: number, zMm: number, type: Co
   turnMdeg: 0,
 });
 
-const opening = (id: string, containerId: string, face: Opening["face"], use: Opening["use"], offsetMm: number, sillMm: number, widthMm: number, heightMm: number): Opening => ({
+const opening = (
+  id: string,
+  containerId: string,
+  face: Opening["face"],
+  use: Opening["use"],
+  offsetMm: number,
+  sillMm: number,
+  widthMm: number,
+  heightMm: number,
+): Opening => ({
   id,
   tag: id.toUpperCase(),
   containerId,
@@ -68,7 +83,18 @@ export const nineContainers: Scheme = {
     opening("w5", "f2", "door", "window", 700, 900, 1100, 1200),
     opening("w6", "g3", "door", "window", 700, 900, 1100, 1200),
   ],
-  posts: [{ id: "j1", tag: "J1", xUm: mm(3101), yUm: mm(90), baseZUm: 0, topZUm: mm(2896), turnMdeg: 0, section: "HSS 152×152×6.4" }],
+  posts: [
+    {
+      id: "j1",
+      tag: "J1",
+      xUm: mm(3101),
+      yUm: mm(90),
+      baseZUm: 0,
+      topZUm: mm(2896),
+      turnMdeg: 0,
+      section: "HSS 152×152×6.4",
+    },
+  ],
   pads: [
     pad("b1", 101, 90),
     pad("b2", 12091, 90),
@@ -80,7 +106,17 @@ export const nineContainers: Scheme = {
   loads: [],
 };
 
-const post = (id: string, elementId: string, xMm: number, yMm: number, headMm: number, footMm: number, forceTopKn: number, forceFootKn: number, via: PathStretch["via"] = "corner post"): PathStretch => ({
+const post = (
+  id: string,
+  elementId: string,
+  xMm: number,
+  yMm: number,
+  headMm: number,
+  footMm: number,
+  forceTopKn: number,
+  forceFootKn: number,
+  via: PathStretch["via"] = "corner post",
+): PathStretch => ({
   id,
   elementId,
   via,
@@ -186,7 +222,16 @@ export const nineContainersAssessed: Assessment = {
       certainty: "derived",
       elements: ["w2", "f1"],
       at: { xMm: 10000, yMm: 0, zMm: 4500 },
-      fact: { kind: "opening-in-sheet", face: "right", widthMm: 2000, toFrontPostMm: 5840, toDoorPostMm: 4032, cutShare: 0.42, shortestPierMm: 1950, wallRule: "keeps both" },
+      fact: {
+        kind: "opening-in-sheet",
+        face: "right",
+        widthMm: 2000,
+        toFrontPostMm: 5840,
+        toDoorPostMm: 4032,
+        cutShare: 0.42,
+        shortestPierMm: 1950,
+        wallRule: "keeps both",
+      },
       basis: "geometry",
     },
   ],

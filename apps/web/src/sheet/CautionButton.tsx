@@ -9,6 +9,8 @@ export function CautionButton() {
   return (
     <div
       className="caution"
+      role="group"
+      aria-label="Cautions"
       onKeyDown={(event) => {
         if (event.key === "Escape" && open) {
           event.stopPropagation();

@@ -20,7 +20,14 @@ export const Key = memo(function Key({ pxPerM }: { pxPerM: number }) {
         {shown.map((verdict) => (
           <li key={verdict}>
             <svg width="26" height="12" aria-hidden="true">
-              <rect x="0.5" y="0.5" width="25" height="11" fill={hatchFill(verdict, "small")} stroke={verdictInk[verdict]} />
+              <rect
+                x="0.5"
+                y="0.5"
+                width="25"
+                height="11"
+                fill={hatchFill(verdict, "small")}
+                stroke={verdictInk[verdict]}
+              />
             </svg>
             <VerdictSymbol verdict={verdict} sizePx={13} />
             {verdictWords(verdict)}
@@ -52,7 +59,12 @@ const strokeX = (index: number): number => 12 + index * 34;
 function keyStroke(forceKn: number, index: number, pxPerM: number): string {
   const width = strokeWidthPx(forceKn, pxPerM);
   return rulingPen(
-    { from: { xPx: strokeX(index), yPx: 2 }, to: { xPx: strokeX(index), yPx: 26 }, widthFromPx: width, widthToPx: width },
+    {
+      from: { xPx: strokeX(index), yPx: 2 },
+      to: { xPx: strokeX(index), yPx: 26 },
+      widthFromPx: width,
+      widthToPx: width,
+    },
     `key-${forceKn}`,
   );
 }

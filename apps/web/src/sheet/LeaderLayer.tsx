@@ -34,7 +34,17 @@ export const LeaderLayer = memo(function LeaderLayer({ anchors, slots, chosenNum
   );
 }, sameDrawn);
 
-function Leader({ line, end, colour, chosen }: { line: readonly ScreenPoint[]; end: "dot" | "arrow"; colour: string; chosen: boolean }) {
+function Leader({
+  line,
+  end,
+  colour,
+  chosen,
+}: {
+  line: readonly ScreenPoint[];
+  end: "dot" | "arrow";
+  colour: string;
+  chosen: boolean;
+}) {
   const d = `M${line.map(({ xPx, yPx }) => `${px(xPx)} ${px(yPx)}`).join("L")}`;
   const tip = line.at(-1);
   const before = line.at(-2);

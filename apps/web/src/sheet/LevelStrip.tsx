@@ -18,7 +18,14 @@ export function LevelStrip({ levels, chosenStorey, onChoose }: LevelStripProps) 
       <h2 className="caption">Levels</h2>
       <svg className="level-lines" aria-hidden="true">
         {rising.map(({ name, yPx }, index) => (
-          <path key={name} d={`M6 ${places[index] ?? yPx}H52L60 ${yPx}H66`} fill="none" stroke="var(--graphite-2)" strokeWidth="0.6" strokeDasharray="16 3 3 3" />
+          <path
+            key={name}
+            d={`M6 ${places[index] ?? yPx}H52L60 ${yPx}H66`}
+            fill="none"
+            stroke="var(--graphite-2)"
+            strokeWidth="0.6"
+            strokeDasharray="16 3 3 3"
+          />
         ))}
       </svg>
       {rising.map(({ storey, name, zMm, yPx }, index) => (

@@ -42,7 +42,13 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
   );
 }
 
-function OfferButton({ offer: { label, key, onPress, asleepBecause }, quiet = false }: { offer: Offer; quiet?: boolean }) {
+function OfferButton({
+  offer: { label, key, onPress, asleepBecause },
+  quiet = false,
+}: {
+  offer: Offer;
+  quiet?: boolean;
+}) {
   const asleep = asleepBecause !== undefined;
   return (
     <button

@@ -4,7 +4,16 @@ import { NoteItem } from "./NoteItem.tsx";
 import "./notes-margin.css";
 
 /** The notes as one draws, in the order of their height on the drawing. */
-export function NotesMargin({ heading, remark, notes, chosenNumber, onChoose, slip, footer, onSlots }: NotesMarginProps) {
+export function NotesMargin({
+  heading,
+  remark,
+  notes,
+  chosenNumber,
+  onChoose,
+  slip,
+  footer,
+  onSlots,
+}: NotesMarginProps) {
   const margin = useRef<HTMLElement>(null);
   useSlots(margin, onSlots, notes);
   return (
@@ -30,7 +39,11 @@ export function NotesMargin({ heading, remark, notes, chosenNumber, onChoose, sl
 }
 
 /** Tells where each number stands, after every layout that may have moved one. */
-function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMarginProps["onSlots"], notes: NotesMarginProps["notes"]): void {
+function useSlots(
+  margin: React.RefObject<HTMLElement | null>,
+  onSlots: NotesMarginProps["onSlots"],
+  notes: NotesMarginProps["notes"],
+): void {
   const told = useRef("");
   useLayoutEffect(() => {
     const outer = margin.current;
@@ -63,6 +76,12 @@ function slotsIn(margin: HTMLElement, sheet: HTMLElement): NoteSlot[] {
     const box = circle.getBoundingClientRect();
     const middle = (box.top + box.bottom) / 2;
     if (seen !== undefined && (middle < seen.top || middle > seen.bottom)) return [];
-    return [{ number: Number(circle.dataset["noteNumber"]), xPx: Math.round(box.left - whole.left - 2), yPx: Math.round(middle - whole.top) }];
+    return [
+      {
+        number: Number(circle.dataset["noteNumber"]),
+        xPx: Math.round(box.left - whole.left - 2),
+        yPx: Math.round(middle - whole.top),
+      },
+    ];
   });
 }

@@ -33,7 +33,8 @@ function ChoosingStamp(props: Choosing) {
         ))}
       </fieldset>
       <p className="stamp-scope">
-        Read for agreement with the structural intent. Sizes, fit and site measure stay with those who make and set the work.
+        Read for agreement with the structural intent. Sizes, fit and site measure stay with those who make and set the
+        work.
       </p>
       <label className="field">
         What is to be done
@@ -41,7 +42,12 @@ function ChoosingStamp(props: Choosing) {
       </label>
       <footer>
         <span className="signer">{signer}</span>
-        <button type="submit" className="command command-engineer" aria-disabled={asleep || undefined} title={asleep ? "Choose what the stamp says" : undefined}>
+        <button
+          type="submit"
+          className="command command-engineer"
+          aria-disabled={asleep || undefined}
+          title={asleep ? "Choose what the stamp says" : undefined}
+        >
           Press the stamp
         </button>
       </footer>
@@ -49,7 +55,13 @@ function ChoosingStamp(props: Choosing) {
   );
 }
 
-function DispositionRow({ disposition, chosen, onChoose, next, asleepBecause }: Choosing & { disposition: (typeof dispositions)[number] }) {
+function DispositionRow({
+  disposition,
+  chosen,
+  onChoose,
+  next,
+  asleepBecause,
+}: Choosing & { disposition: (typeof dispositions)[number] }) {
   const why = asleepBecause[disposition];
   return (
     <label className={why === undefined ? "stamp-row" : "stamp-row stamp-asleep"} title={why}>

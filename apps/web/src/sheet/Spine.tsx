@@ -54,8 +54,18 @@ function Stitches({ count, pencil = false }: { count: number; pencil?: boolean }
   });
   return (
     <svg className="stitches" width="28" height={high} aria-hidden="true">
-      <path d={`M14 0V${high}`} stroke={pencil ? "var(--graphite)" : "var(--ink)"} strokeWidth="0.9" strokeDasharray={pencil ? "4 3" : undefined} />
-      <path d={stitches.join("")} stroke={pencil ? "var(--graphite)" : "var(--ink)"} strokeWidth="1.1" strokeLinecap="round" />
+      <path
+        d={`M14 0V${high}`}
+        stroke={pencil ? "var(--graphite)" : "var(--ink)"}
+        strokeWidth="0.9"
+        strokeDasharray={pencil ? "4 3" : undefined}
+      />
+      <path
+        d={stitches.join("")}
+        stroke={pencil ? "var(--graphite)" : "var(--ink)"}
+        strokeWidth="1.1"
+        strokeLinecap="round"
+      />
     </svg>
   );
 }

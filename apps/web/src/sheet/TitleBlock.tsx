@@ -12,7 +12,13 @@ export function TitleBlock(props: TitleBlockProps) {
   return (
     <div className="title-block">
       <div className="title-project">
-        {onProject === undefined ? <p>{projectName}</p> : <button type="button" onClick={onProject} title="To the desk">{projectName}</button>}
+        {onProject === undefined ? (
+          <p>{projectName}</p>
+        ) : (
+          <button type="button" onClick={onProject} title="To the desk">
+            {projectName}
+          </button>
+        )}
         <span className="caption">{subtitle}</span>
       </div>
       <dl className="title-cells">

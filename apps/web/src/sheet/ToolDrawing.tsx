@@ -3,7 +3,15 @@ import type { ToolName } from "./contract.ts";
 /** What a tool does, as a small drawing, 34 × 26. */
 export function ToolDrawing({ tool }: { tool: ToolName }) {
   return (
-    <svg width="34" height="26" viewBox="0 0 34 26" fill="none" stroke="currentColor" strokeLinecap="round" aria-hidden="true">
+    <svg
+      width="34"
+      height="26"
+      viewBox="0 0 34 26"
+      fill="none"
+      stroke="currentColor"
+      strokeLinecap="round"
+      aria-hidden="true"
+    >
       {drawings[tool]}
     </svg>
   );

@@ -153,7 +153,14 @@ export type ReviewStampProps =
       onText: (text: string) => void;
       onPress: () => void;
     }
-  | { state: "pressed"; disposition: Disposition; revision: string; date: string; signer: string; text?: string | undefined };
+  | {
+      state: "pressed";
+      disposition: Disposition;
+      revision: string;
+      date: string;
+      signer: string;
+      text?: string | undefined;
+    };
 
 /** Size of the drawing field and the px of its top left from the sheet's. */
 export type FieldPlace = { widthPx: number; heightPx: number; leftPx: number; topPx: number };

@@ -4,7 +4,10 @@ import { dimensionChain, level, metres, overallDimension } from "../../src/drawi
 
 describe("a dimension string", () => {
   it("adds up to the overall dimension written under it, whatever the places", () => {
-    const places = fc.uniqueArray(fc.double({ min: -50_000, max: 50_000, noNaN: true }), { minLength: 2, maxLength: 12 });
+    const places = fc.uniqueArray(fc.double({ min: -50_000, max: 50_000, noNaN: true }), {
+      minLength: 2,
+      maxLength: 12,
+    });
     fc.assert(
       fc.property(places, (unsorted) => {
         const rising = unsorted.toSorted((a, b) => a - b);

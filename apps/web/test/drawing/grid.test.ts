@@ -5,7 +5,8 @@ import { gridOf } from "../../src/drawing/grid/grid-lines.ts";
 import { spreadApart } from "../../src/drawing/grid/spread-apart.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
-const rows = (count: number, revisions: readonly string[]) => Array.from({ length: count }, (_, index) => gridLetter(index, revisions));
+const rows = (count: number, revisions: readonly string[]) =>
+  Array.from({ length: count }, (_, index) => gridLetter(index, revisions));
 
 describe("letters of the grid", () => {
   it("skip I and O, so that no row is read as a figure", () => {
@@ -40,9 +41,13 @@ describe("the grid of the demo", () => {
 
   it("numbers lines from west to east and letters them from north to south", () => {
     expect(grid.numbers.map(({ label }) => label)).toEqual(grid.numbers.map((_, index) => `${index + 1}`));
-    expect(grid.numbers.map(({ atMm }) => atMm)).toEqual(grid.numbers.map(({ atMm }) => atMm).toSorted((a, b) => a - b));
+    expect(grid.numbers.map(({ atMm }) => atMm)).toEqual(
+      grid.numbers.map(({ atMm }) => atMm).toSorted((a, b) => a - b),
+    );
     expect(grid.letters[0]?.label).toBe("K");
-    expect(grid.letters.map(({ atMm }) => atMm)).toEqual(grid.letters.map(({ atMm }) => atMm).toSorted((a, b) => b - a));
+    expect(grid.letters.map(({ atMm }) => atMm)).toEqual(
+      grid.letters.map(({ atMm }) => atMm).toSorted((a, b) => b - a),
+    );
   });
 
   it("stands on the outer faces of the units: 12.192 m between the ends of a 40 ft unit (ISO 668)", () => {
@@ -58,11 +63,14 @@ describe("the grid of the demo", () => {
 
 describe("circles of close grid lines", () => {
   it("keep their order and their distance, and stay where they are when there is room", () => {
-    const places = fc.array(fc.integer({ min: 0, max: 900 }), { minLength: 1, maxLength: 15 }).map((list) => list.toSorted((a, b) => a - b));
+    const places = fc
+      .array(fc.integer({ min: 0, max: 900 }), { minLength: 1, maxLength: 15 })
+      .map((list) => list.toSorted((a, b) => a - b));
     fc.assert(
       fc.property(places, (rising) => {
         const spread = spreadApart(rising, 26);
-        for (const [index, place] of spread.slice(1).entries()) expect(place - (spread[index] ?? 0)).toBeGreaterThan(26 - 1e-6);
+        for (const [index, place] of spread.slice(1).entries())
+          expect(place - (spread[index] ?? 0)).toBeGreaterThan(26 - 1e-6);
       }),
       { seed: 5, numRuns: 300 },
     );

@@ -15,27 +15,42 @@ const sides: readonly Side[] = ["south", "north", "east", "west"];
 const scales = [50, 40, 25] as const;
 
 const overlaps = (labels: readonly { key: string; box: BoxPx }[]): string[] =>
-  labels.flatMap((one, index) => labels.slice(index + 1).filter((other) => sharedArea(one.box, other.box) > 0).map((other) => `${one.key} over ${other.key}`));
+  labels.flatMap((one, index) =>
+    labels
+      .slice(index + 1)
+      .filter((other) => sharedArea(one.box, other.box) > 0)
+      .map((other) => `${one.key} over ${other.key}`),
+  );
 
 describe("lettering of the demo", () => {
-  it.each(sides.flatMap((side) => scales.map((scale) => [side, scale] as const)))("overlaps nowhere on the %s elevation at %d px a metre", (side, pxPerM) => {
-    const model = elevationModel(demoScheme, side, ["A"]);
-    const view = { originXPx: 300, originYPx: 500, pxPerM };
-    const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts));
-    expect(labels.length).toBeGreaterThan(10);
-    expect(overlaps(labels)).toEqual([]);
-  });
+  it.each(sides.flatMap((side) => scales.map((scale) => [side, scale] as const)))(
+    "overlaps nowhere on the %s elevation at %d px a metre",
+    (side, pxPerM) => {
+      const model = elevationModel(demoScheme, side, ["A"]);
+      const view = { originXPx: 300, originYPx: 500, pxPerM };
+      const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts));
+      expect(labels.length).toBeGreaterThan(10);
+      expect(overlaps(labels)).toEqual([]);
+    },
+  );
 
   it.each(sides)("leaves the tags of openings free on the %s elevation at 50 px a metre", (side) => {
     const model = elevationModel(demoScheme, side, ["A"]);
     const view = { originXPx: 300, originYPx: 500, pxPerM: 50 };
-    const tags = tagSpots(model, view).map(({ tag, xPx, yPx }) => ({ key: tag, box: { left: xPx - 11, right: xPx + 11, top: yPx - 9, bottom: yPx + 9 } }));
+    const tags = tagSpots(model, view).map(({ tag, xPx, yPx }) => ({
+      key: tag,
+      box: { left: xPx - 11, right: xPx + 11, top: yPx - 9, bottom: yPx + 9 },
+    }));
     const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts));
     expect(overlaps([...tags, ...labels])).toEqual([]);
   });
 
   it.each([0, 1, 2])("overlaps nowhere on the plan of storey %d", (storey) => {
-    const labels = planLabels(planModel(demoScheme, storey), { originXPx: 300, originYPx: 500, pxPerM: 12.5 }, elementVerdicts(assessment, new Set()));
+    const labels = planLabels(
+      planModel(demoScheme, storey),
+      { originXPx: 300, originYPx: 500, pxPerM: 12.5 },
+      elementVerdicts(assessment, new Set()),
+    );
     expect(labels.length).toBeGreaterThan(0);
     expect(overlaps(labels)).toEqual([]);
   });
@@ -49,7 +64,11 @@ describe("placing lettering", () => {
     const free = { key: "free", text: "49 kN", sizePx: 12, spots: [spot(4), spot(200)] };
     const stuck = { key: "stuck", text: "49 kN", sizePx: 12, spots: [spot(8)] };
     const placed = placeLabels([wide, free, stuck], []);
-    expect(placed.map(({ key, spot: at, clear }) => [key, at.xPx, clear])).toEqual([["wide", 0, true], ["free", 200, true], ["stuck", 8, false]]);
+    expect(placed.map(({ key, spot: at, clear }) => [key, at.xPx, clear])).toEqual([
+      ["wide", 0, true],
+      ["free", 200, true],
+      ["stuck", 8, false],
+    ]);
   });
 
   it("turns the box of turned lettering: as tall as the text is long", () => {

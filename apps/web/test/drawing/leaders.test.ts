@@ -12,7 +12,8 @@ const anchors = fc.uniqueArray(anchor, { minLength: 2, maxLength: 12, selector: 
 const heights = fc.uniqueArray(fc.integer({ min: 60, max: 840 }), { minLength: 12, maxLength: 12 });
 
 const numbered = (points: readonly ScreenPoint[]) => points.map((point, index) => ({ ...point, number: index + 1 }));
-const slotsAt = (yPx: readonly number[]) => numbered(yPx.toSorted((a, b) => a - b).map((y) => ({ xPx: marginPx, yPx: y })));
+const slotsAt = (yPx: readonly number[]) =>
+  numbered(yPx.toSorted((a, b) => a - b).map((y) => ({ xPx: marginPx, yPx: y })));
 
 /** Crossing told by sampling both lines densely, by another way than the router's own sign tests. */
 function meet(one: readonly ScreenPoint[], other: readonly ScreenPoint[]): boolean {
@@ -41,7 +42,8 @@ describe("leaders", () => {
     fc.assert(
       fc.property(anchors, heights, (places, ys) => {
         const lines = routeLeaders(numbered(places), slotsAt(ys)).flatMap(({ line }) => (line === null ? [] : [line]));
-        for (const [i, one] of lines.entries()) for (const other of lines.slice(i + 1)) expect(meet(one, other)).toBe(false);
+        for (const [i, one] of lines.entries())
+          for (const other of lines.slice(i + 1)) expect(meet(one, other)).toBe(false);
       }),
       { seed: 6, numRuns: 120 },
     );
@@ -69,7 +71,10 @@ describe("leaders", () => {
     fc.assert(
       fc.property(apart, (places) => {
         const span = { xPx: marginPx - 26, topPx: 90, footPx: 600 };
-        const ordered = orderNotes(places.map((each) => ({ anchor: each })), span);
+        const ordered = orderNotes(
+          places.map((each) => ({ anchor: each })),
+          span,
+        );
         const step = (span.footPx - span.topPx) / (places.length - 1);
         const slots = slotsAt(places.map((_, index) => span.topPx + index * step));
         const routed = routeLeaders(numbered(ordered.map((note) => note.anchor ?? { xPx: 0, yPx: 0 })), slots);
@@ -86,7 +91,10 @@ describe("leaders", () => {
 });
 
 describe("folding of the margin", () => {
-  const note = (verdict: "works as built" | "not checked" | "does not work", spokenOf = false) => ({ verdict, comments: spokenOf ? ["said"] : [] });
+  const note = (verdict: "works as built" | "not checked" | "does not work", spokenOf = false) => ({
+    verdict,
+    comments: spokenOf ? ["said"] : [],
+  });
 
   it("leaves eight notes alone", () => {
     const eight = Array.from({ length: mostNotes }, () => note("works as built"));
@@ -102,7 +110,11 @@ describe("folding of the margin", () => {
   });
 
   it("lays those not checked together only when there are still too many", () => {
-    const many = [note("works as built"), note("works as built"), ...Array.from({ length: 20 }, () => note("not checked"))];
+    const many = [
+      note("works as built"),
+      note("works as built"),
+      ...Array.from({ length: 20 }, () => note("not checked")),
+    ];
     expect(foldNotes(many).together.map(({ verdict, notes }) => [verdict, notes.length])).toEqual([
       ["works as built", 2],
       ["not checked", 20],

@@ -29,7 +29,8 @@ describe("the width of a load stroke", () => {
 
 describe("a stroke of the ruling pen", () => {
   const run = { from: { xPx: 100, yPx: 0 }, to: { xPx: 100, yPx: 50 }, widthFromPx: 6, widthToPx: 10 };
-  const edges = (path: string) => [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+  const edges = (path: string) =>
+    [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
 
   it("is the same on every redraw and differs from member to member", () => {
     expect(rulingPen(run, "g1-post")).toBe(rulingPen(run, "g1-post"));

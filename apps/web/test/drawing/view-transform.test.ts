@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fromScreen, project, screenToSite, toScreen, unproject, type Projection } from "../../src/drawing/view-transform.ts";
+import {
+  fromScreen,
+  project,
+  screenToSite,
+  toScreen,
+  unproject,
+  type Projection,
+} from "../../src/drawing/view-transform.ts";
 
 const projections: readonly Projection[] = ["south", "north", "east", "west", "plan"];
 const lengthMm = fc.integer({ min: -200_000, max: 200_000 });
@@ -28,7 +35,9 @@ describe("a view", () => {
       fc.property(point, fc.constantFrom(...projections), (at, projection) => {
         const { depthMm, ...onPaper } = project(projection, at);
         const back = unproject(projection, onPaper, depthMm);
-        expect([back.xMm, back.yMm, back.zMm].map((value) => value + 0)).toEqual([at.xMm, at.yMm, at.zMm].map((value) => value + 0));
+        expect([back.xMm, back.yMm, back.zMm].map((value) => value + 0)).toEqual(
+          [at.xMm, at.yMm, at.zMm].map((value) => value + 0),
+        );
       }),
       { seed: 2, numRuns: 300 },
     );
@@ -48,13 +57,25 @@ describe("a view", () => {
     expect(project(side, at).uMm).toBe(uMm);
   });
 
-  it.each(["south", "north", "east", "west"] as const)("from the %s, what is farther out on that side is nearer to the eye", (side) => {
-    const outwards = { south: { xMm: 0, yMm: -1, zMm: 0 }, north: { xMm: 0, yMm: 1, zMm: 0 }, east: { xMm: 1, yMm: 0, zMm: 0 }, west: { xMm: -1, yMm: 0, zMm: 0 } };
-    expect(project(side, outwards[side]).depthMm).toBe(-1);
-  });
+  it.each(["south", "north", "east", "west"] as const)(
+    "from the %s, what is farther out on that side is nearer to the eye",
+    (side) => {
+      const outwards = {
+        south: { xMm: 0, yMm: -1, zMm: 0 },
+        north: { xMm: 0, yMm: 1, zMm: 0 },
+        east: { xMm: 1, yMm: 0, zMm: 0 },
+        west: { xMm: -1, yMm: 0, zMm: 0 },
+      };
+      expect(project(side, outwards[side]).depthMm).toBe(-1);
+    },
+  );
 
   it("finds the site point under a px of an elevation in the depth of the face", () => {
     const transform = { originXPx: 100, originYPx: 500, pxPerM: 50 };
-    expect(screenToSite(transform, "east", { xPx: 150, yPx: 400 }, -12_192)).toEqual({ xMm: 12_192, yMm: 1000, zMm: 2000 });
+    expect(screenToSite(transform, "east", { xPx: 150, yPx: 400 }, -12_192)).toEqual({
+      xMm: 12_192,
+      yMm: 1000,
+      zMm: 2000,
+    });
   });
 });

@@ -12,7 +12,11 @@ type DimensionStringProps = {
 };
 
 /** The line of a dimension string with its slashes; the figures are placed with the other lettering. */
-export const DimensionString = memo(function DimensionString({ placesPx, atPx, upright = false }: DimensionStringProps) {
+export const DimensionString = memo(function DimensionString({
+  placesPx,
+  atPx,
+  upright = false,
+}: DimensionStringProps) {
   const first = Math.min(...placesPx) - 6;
   const last = Math.max(...placesPx) + 6;
   const line = upright ? linePath(atPx, first, atPx, last) : linePath(first, atPx, last, atPx);

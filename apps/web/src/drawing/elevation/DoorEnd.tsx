@@ -20,8 +20,15 @@ export function DoorEnd({ face, view }: { face: ElevationFace; view: ViewTransfo
       <path d={folds} stroke={face.beyond ? ink.pencil : ink.slate} strokeWidth={0.45} opacity={0.7} />
       <path d={upright(0.5)} strokeWidth={0.9} />
       <path d={bars.map((share) => upright(share, 3)).join("")} strokeWidth={1} />
-      <path d={bars.flatMap((share) => [cam(x(share), top - 2), cam(x(share), foot - 2)]).join("")} fill={line} stroke="none" />
-      <path d={[0.09, 0.6].map((share) => `M${px(x(share))} ${px(handle)}H${px(x(share + 0.31))}`).join("")} strokeWidth={0.7} />
+      <path
+        d={bars.flatMap((share) => [cam(x(share), top - 2), cam(x(share), foot - 2)]).join("")}
+        fill={line}
+        stroke="none"
+      />
+      <path
+        d={[0.09, 0.6].map((share) => `M${px(x(share))} ${px(handle)}H${px(x(share + 0.31))}`).join("")}
+        strokeWidth={0.7}
+      />
     </g>
   );
 }

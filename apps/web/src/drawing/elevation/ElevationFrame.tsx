@@ -7,7 +7,12 @@ import type { ViewTransform } from "../view-transform.ts";
 import { dimensionRowsPx } from "./elevation-labels.ts";
 import type { ElevationModel } from "./elevation-model.ts";
 
-type ElevationFrameProps = { model: ElevationModel; view: ViewTransform; fromPx: number | undefined; toPx: number | undefined };
+type ElevationFrameProps = {
+  model: ElevationModel;
+  view: ViewTransform;
+  fromPx: number | undefined;
+  toPx: number | undefined;
+};
 
 /** Px above the roof at which the grid bubbles stand. */
 export const bubbleRisePx = 30;
@@ -23,17 +28,34 @@ export function ElevationFrame({ model, view, fromPx, toPx }: ElevationFrameProp
   return (
     <g aria-hidden="true">
       <path
-        d={levels.map(({ zMm }) => `M${px(fromPx ?? xToPx(view, extent.u0Mm) - 60)} ${px(yToPx(view, zMm))}H${px(toPx ?? right + 32)}`).join("")}
+        d={levels
+          .map(
+            ({ zMm }) =>
+              `M${px(fromPx ?? xToPx(view, extent.u0Mm) - 60)} ${px(yToPx(view, zMm))}H${px(toPx ?? right + 32)}`,
+          )
+          .join("")}
         stroke={ink.pencil}
         strokeWidth={0.6}
         strokeDasharray={dash.centre}
       />
-      <GridLines lines={lines} upright bubblePx={yToPx(view, extent.z1Mm) - bubbleRisePx} toPx={ground + dimensionRowsPx.overall + 6} />
+      <GridLines
+        lines={lines}
+        upright
+        bubblePx={yToPx(view, extent.z1Mm) - bubbleRisePx}
+        toPx={ground + dimensionRowsPx.overall + 6}
+      />
       <DimensionString placesPx={places} atPx={ground + dimensionRowsPx.bays} />
       {places.length > 2 && (
-        <DimensionString placesPx={[Math.min(...places), Math.max(...places)]} atPx={ground + dimensionRowsPx.overall} />
+        <DimensionString
+          placesPx={[Math.min(...places), Math.max(...places)]}
+          atPx={ground + dimensionRowsPx.overall}
+        />
       )}
-      <DimensionString upright placesPx={levels.map(({ zMm }) => yToPx(view, zMm))} atPx={right + dimensionRowsPx.heights} />
+      <DimensionString
+        upright
+        placesPx={levels.map(({ zMm }) => yToPx(view, zMm))}
+        atPx={right + dimensionRowsPx.heights}
+      />
     </g>
   );
 }

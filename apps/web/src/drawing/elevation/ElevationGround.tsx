@@ -10,7 +10,11 @@ import type { ElevationModel } from "./elevation-model.ts";
 export const groundBeyondPx = 46;
 
 /** The ground with its pads, and the people that give the scale. */
-export function ElevationGround({ model, figures, ...setting }: { model: ElevationModel; figures: boolean } & ElementSetting) {
+export function ElevationGround({
+  model,
+  figures,
+  ...setting
+}: { model: ElevationModel; figures: boolean } & ElementSetting) {
   const { view, nameOf, selectedId, entryId, still } = setting;
   const groundPx = yToPx(view, model.groundMm);
   const fromPx = xToPx(view, model.extent?.u0Mm ?? -6100) - groundBeyondPx;
@@ -68,7 +72,9 @@ function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: n
   const { pxPerM } = view;
   return (
     <>
-      {place.treeMm !== null && <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.2} />}
+      {place.treeMm !== null && (
+        <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.2} />
+      )}
       <ScaleFigure xPx={xToPx(view, place.peopleMm - 270)} groundPx={groundPx} pxPerM={pxPerM} />
       <ScaleFigure xPx={xToPx(view, place.peopleMm + 270)} groundPx={groundPx} pxPerM={pxPerM} tallM={1.64} />
     </>

@@ -9,7 +9,14 @@ import type { ElementSetting } from "./ElevationUnit.tsx";
 import type { ElevationPost } from "./elevation-posts.ts";
 
 /** Added posts: prussian, dashed where a face stands before them. */
-export function ElevationPosts({ posts, view, selectedId, entryId, nameOf, still }: { posts: readonly ElevationPost[] } & ElementSetting) {
+export function ElevationPosts({
+  posts,
+  view,
+  selectedId,
+  entryId,
+  nameOf,
+  still,
+}: { posts: readonly ElevationPost[] } & ElementSetting) {
   return posts.map((place) => {
     const rect = rectToPx(view, place);
     return (
@@ -43,7 +50,9 @@ const PostShaft = memo(function PostShaft({ rect, behind }: { rect: RectPx; behi
         strokeDasharray={behind ? dash.hidden : undefined}
       />
       {!behind && <path d={rectPath(rect)} fill={hatchFill("works with steel", "small")} />}
-      {!behind && <path d={rectPath(plate(rect.yPx)) + rectPath(plate(rect.yPx + rect.heightPx - 2))} fill={ink.prussian} />}
+      {!behind && (
+        <path d={rectPath(plate(rect.yPx)) + rectPath(plate(rect.yPx + rect.heightPx - 2))} fill={ink.prussian} />
+      )}
     </>
   );
 }, sameDrawn);

@@ -19,14 +19,13 @@ export type ElementSetting = {
   nameOf: ElementNamer;
   entryId: string | null;
   selectedId: string | null;
-  hoveredId: string | null;
   /** True in a drawing that is only looked at. */
   still: boolean;
 };
 
 /** One face of a unit with what is cut in it, as tree items. */
 export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & ElementSetting) {
-  const { view, selectedId, hoveredId, entryId, nameOf, still } = setting;
+  const { view, selectedId, entryId, nameOf, still } = setting;
   const id = face.container.id;
   return (
     <DrawnElement
@@ -39,7 +38,7 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
       rect={rectToPx(view, face)}
       still={still}
     >
-      <UnitFace face={face} view={view} hovered={hoveredId === id} />
+      <UnitFace face={face} view={view} />
       {face.openings.length > 0 && (
         <g role={still ? undefined : "group"}>
           {face.openings.map((place) => (
@@ -51,8 +50,12 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
   );
 }
 
-function ElevationOpeningElement({ place, beyond, ...setting }: { place: ElevationOpening; beyond: boolean } & ElementSetting) {
-  const { view, selectedId, hoveredId, entryId, nameOf, verdicts, still } = setting;
+function ElevationOpeningElement({
+  place,
+  beyond,
+  ...setting
+}: { place: ElevationOpening; beyond: boolean } & ElementSetting) {
+  const { view, selectedId, entryId, nameOf, verdicts, still } = setting;
   const { id } = place.opening;
   return (
     <DrawnElement
@@ -65,20 +68,26 @@ function ElevationOpeningElement({ place, beyond, ...setting }: { place: Elevati
       rect={rectToPx(view, place)}
       still={still}
     >
-      <OpeningFace place={place} view={view} beyond={beyond} hovered={hoveredId === id} verdict={verdicts.get(id)} />
+      <OpeningFace place={place} view={view} beyond={beyond} verdict={verdicts.get(id)} />
     </DrawnElement>
   );
 }
 
-type OpeningFaceProps = { place: ElevationOpening; view: ViewTransform; beyond: boolean; hovered: boolean; verdict: ElementVerdict | undefined };
+type OpeningFaceProps = {
+  place: ElevationOpening;
+  view: ViewTransform;
+  beyond: boolean;
+  verdict: ElementVerdict | undefined;
+};
 
-const OpeningFace = memo(function OpeningFace({ place, view, beyond, hovered, verdict }: OpeningFaceProps) {
+const OpeningFace = memo(function OpeningFace({ place, view, beyond, verdict }: OpeningFaceProps) {
   const rect = rectToPx(view, place);
   const { use, framed } = place.opening;
-  const hatched = !beyond && verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
+  const hatched =
+    !beyond && verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
   return (
     <>
-      <OpeningDrawing use={use} rect={rect} pen={{ line: beyond ? ink.pencil : ink.ink, fill: hovered ? ink.shade : ink.slip }} />
+      <OpeningDrawing use={use} rect={rect} pen={{ line: beyond ? ink.pencil : ink.ink, fill: ink.slip }} />
       {framed && !beyond && <path d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={1.4} />}
       {hatched && (
         <path

@@ -31,25 +31,38 @@ export function ElevationView(props: ElevationViewProps) {
   const answered = props.answeredMarkIds ?? noneAnswered;
   const model = useMemo(() => elevationModel(scheme, side, revisionLetters), [scheme, side, revisionLetters]);
   const verdicts = useMemo(() => elementVerdicts(assessment, answered), [assessment, answered]);
-  const nameOf = useMemo(() => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers), [scheme, verdicts, props.noteNumbers]);
-  const strokes = useMemo(() => (assessment === null ? [] : pathStrokes(assessment, side, model.faces, model.posts)), [assessment, side, model]);
+  const nameOf = useMemo(
+    () => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers),
+    [scheme, verdicts, props.noteNumbers],
+  );
+  const strokes = useMemo(
+    () => (assessment === null ? [] : pathStrokes(assessment, side, model.faces, model.posts)),
+    [assessment, side, model],
+  );
   const places = useMemo(() => hatchedPlaces(assessment?.marks ?? [], model), [assessment, model]);
   const labels = useMemo(() => (bare ? [] : elevationLabels(model, view, strokes)), [model, view, strokes, bare]);
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
   const entryId = props.selectedId ?? model.faces.at(-1)?.container.id ?? null;
-  const shared = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null, still: bare };
+  const shared = {
+    view,
+    verdicts,
+    nameOf,
+    entryId,
+    selectedId: props.selectedId ?? null,
+    still: bare,
+  };
   if (model.extent === null && !bare) return <EmptyElevation view={view} groundMm={model.groundMm} />;
   return (
     <g className="elevation">
-      {!bare && <ElevationFrame model={model} view={view} fromPx={props.levelLinesFromPx} toPx={props.levelLinesToPx} />}
+      {!bare && (
+        <ElevationFrame model={model} view={view} fromPx={props.levelLinesFromPx} toPx={props.levelLinesToPx} />
+      )}
       {props.ghost !== undefined && <GhostElevation scheme={props.ghost} side={side} view={view} />}
       <ElementTree
         label={`${side} elevation`}
         still={bare}
         locate={(id, kind, at) => locate(model, view, id, kind, at)}
         onElementPointerDown={props.onElementPointerDown}
-        onElementPointerEnter={props.onElementPointerEnter}
-        onElementPointerLeave={props.onElementPointerLeave}
         onElementFocus={props.onElementFocus}
       >
         <ElevationGround model={model} figures={props.figures ?? false} {...shared} />
@@ -64,22 +77,51 @@ export function ElevationView(props: ElevationViewProps) {
         {!bare &&
           tags.map(({ openingId, tag, xPx, yPx }) => {
             const verdict = verdicts.get(openingId)?.verdict ?? "not checked";
-            return <Hexagon key={openingId} tag={tag} xPx={xPx} yPx={yPx} colour={verdict === "does not work" ? ink.rust : ink.ink} unchecked={verdict === "not checked"} />;
+            return (
+              <Hexagon
+                key={openingId}
+                tag={tag}
+                xPx={xPx}
+                yPx={yPx}
+                colour={verdict === "does not work" ? ink.rust : ink.ink}
+                unchecked={verdict === "not checked"}
+              />
+            );
           })}
         {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
-          <Lettering key={key} text={text} spot={spot} sizePx={sizePx} colour={colour} fontWeight={fontWeight} trackingEm={trackingEm} />
+          <Lettering
+            key={key}
+            text={text}
+            spot={spot}
+            sizePx={sizePx}
+            colour={colour}
+            fontWeight={fontWeight}
+            trackingEm={trackingEm}
+          />
         ))}
-        {props.proposed !== undefined && <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />}
+        {props.proposed !== undefined && (
+          <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
+        )}
       </g>
     </g>
   );
 }
 
-function locate(model: ElevationModel, view: ElevationViewProps["transform"], id: string, kind: ElementKind, at: ScreenPoint) {
+function locate(
+  model: ElevationModel,
+  view: ElevationViewProps["transform"],
+  id: string,
+  kind: ElementKind,
+  at: ScreenPoint,
+) {
   const face = model.faces.findLast(
-    ({ container, openings }) => container.id === id || openings.some(({ opening }) => kind === "opening" && opening.id === id),
+    ({ container, openings }) =>
+      container.id === id || openings.some(({ opening }) => kind === "opening" && opening.id === id),
   );
   const depthMm =
-    face?.depthMm ?? model.posts.find(({ post }) => post.id === id)?.depthMm ?? model.pads.find(({ pad }) => pad.id === id)?.depthMm ?? 0;
+    face?.depthMm ??
+    model.posts.find(({ post }) => post.id === id)?.depthMm ??
+    model.pads.find(({ pad }) => pad.id === id)?.depthMm ??
+    0;
   return { at: screenToSite(view, model.side, at, depthMm), face: face?.face };
 }

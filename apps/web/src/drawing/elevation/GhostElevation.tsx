@@ -8,8 +8,25 @@ import type { ViewTransform } from "../view-transform.ts";
 import { elevationFaces } from "./elevation-faces.ts";
 
 /** The scheme as it was, under the present one: outlines and openings dashed in pencil. */
-export const GhostElevation = memo(function GhostElevation({ scheme, side, view }: { scheme: Scheme; side: Side; view: ViewTransform }) {
+export const GhostElevation = memo(function GhostElevation({
+  scheme,
+  side,
+  view,
+}: {
+  scheme: Scheme;
+  side: Side;
+  view: ViewTransform;
+}) {
   const faces = useMemo(() => elevationFaces(scheme, side), [scheme, side]);
   const paths = faces.flatMap((face) => [face, ...face.openings]).map((place) => rectPath(rectToPx(view, place)));
-  return <path className="ghost" d={paths.join("")} fill="none" stroke={ink.pencil} strokeWidth={0.9} strokeDasharray={dash.hidden} />;
+  return (
+    <path
+      className="ghost"
+      d={paths.join("")}
+      fill="none"
+      stroke={ink.pencil}
+      strokeWidth={0.9}
+      strokeDasharray={dash.hidden}
+    />
+  );
 });

@@ -17,9 +17,14 @@ type ProposedElevationProps = { before: Scheme; after: Scheme; side: Side; view:
 
 /** What a request would draw: steel dashed with its paired hatch, units and openings dashed, inside the engineer's cloud. */
 export function ProposedElevation({ before, after, side, view }: ProposedElevationProps) {
-  const { steel, outlines, pads, around, tags } = useMemo(() => proposedParts(before, after, side, view), [before, after, side, view]);
+  const { steel, outlines, pads, around, tags } = useMemo(
+    () => proposedParts(before, after, side, view),
+    [before, after, side, view],
+  );
   const tagHeight = ({ xPx, yPx, widthPx, heightPx }: RectPx): number => {
-    const free = tagShares.map((share) => yPx + heightPx * share).find((y) => tags.every((tag) => Math.hypot(tag.xPx - xPx - widthPx / 2, tag.yPx - y) > 30));
+    const free = tagShares
+      .map((share) => yPx + heightPx * share)
+      .find((y) => tags.every((tag) => Math.hypot(tag.xPx - xPx - widthPx / 2, tag.yPx - y) > 30));
     return free ?? yPx + heightPx * 0.36;
   };
   return (
@@ -28,12 +33,25 @@ export function ProposedElevation({ before, after, side, view }: ProposedElevati
         <PadSection key={id} rect={rect} seed={id} proposed />
       ))}
       {outlines.map(({ id, rect }) => (
-        <path key={id} d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={1.3} strokeDasharray={dash.proposed} />
+        <path
+          key={id}
+          d={rectPath(rect)}
+          fill="none"
+          stroke={ink.prussian}
+          strokeWidth={1.3}
+          strokeDasharray={dash.proposed}
+        />
       ))}
       {steel.map(({ id, tag, rect }) => (
         <g key={id}>
           <path d={rectPath(rect)} fill={ink.paper} opacity={0.8} />
-          <path d={rectPath(rect)} fill={hatchFill("works with steel", "small")} stroke={ink.prussian} strokeWidth={1.2} strokeDasharray={dash.proposed} />
+          <path
+            d={rectPath(rect)}
+            fill={hatchFill("works with steel", "small")}
+            stroke={ink.prussian}
+            strokeWidth={1.2}
+            strokeDasharray={dash.proposed}
+          />
           <Hexagon tag={tag} xPx={rect.xPx + rect.widthPx / 2} yPx={tagHeight(rect)} colour={ink.prussian} />
         </g>
       ))}
@@ -51,17 +69,28 @@ function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTran
   const changes = schemeChanges(before, after);
   const model = elevationModel(after, side);
   const touched = touches(changes);
-  const steel = model.posts.filter(({ post }) => touched(post.id)).map((place): Part => ({ id: place.post.id, tag: place.post.tag, rect: rectToPx(view, place) }));
-  const pads = model.pads.filter(({ pad }) => touched(pad.id)).map((place): Part => ({ id: place.pad.id, tag: place.pad.tag, rect: rectToPx(view, place) }));
+  const steel = model.posts
+    .filter(({ post }) => touched(post.id))
+    .map((place): Part => ({ id: place.post.id, tag: place.post.tag, rect: rectToPx(view, place) }));
+  const pads = model.pads
+    .filter(({ pad }) => touched(pad.id))
+    .map((place): Part => ({ id: place.pad.id, tag: place.pad.tag, rect: rectToPx(view, place) }));
   const outlines = model.faces.flatMap((face): Part[] => [
-    ...(touched(face.container.id) ? [{ id: face.container.id, tag: face.container.tag, rect: rectToPx(view, face) }] : []),
-    ...face.openings.filter(({ opening }) => touched(opening.id)).map((place) => ({ id: place.opening.id, tag: place.opening.tag, rect: rectToPx(view, place) })),
+    ...(touched(face.container.id)
+      ? [{ id: face.container.id, tag: face.container.tag, rect: rectToPx(view, face) }]
+      : []),
+    ...face.openings
+      .filter(({ opening }) => touched(opening.id))
+      .map((place) => ({ id: place.opening.id, tag: place.opening.tag, rect: rectToPx(view, place) })),
   ]);
   const tags = tagSpots(model, view);
   return { steel, pads, outlines, tags, around: bounds([...steel, ...pads, ...outlines].map(({ rect }) => rect)) };
 }
 
-const touches = ({ added, changed }: SchemeChanges) => (id: string): boolean => added.has(id) || changed.has(id);
+const touches =
+  ({ added, changed }: SchemeChanges) =>
+  (id: string): boolean =>
+    added.has(id) || changed.has(id);
 
 /** The cloud's rectangle: everything it speaks of with 14 px of air. */
 function bounds(rects: readonly RectPx[]): RectPx | null {

@@ -12,23 +12,29 @@ import { onPaper, type ElevationFace } from "./elevation-faces.ts";
 const overrunPx = 3.5;
 
 /** One face of a unit without its openings: sheet, rails, posts, fittings, outline. */
-export const UnitFace = memo(function UnitFace({ face, view, hovered }: { face: ElevationFace; view: ViewTransform; hovered: boolean }) {
+export const UnitFace = memo(function UnitFace({ face, view }: { face: ElevationFace; view: ViewTransform }) {
   const rect = rectToPx(view, face);
   const line = face.beyond ? ink.pencil : ink.ink;
   const doors = face.face === "door" && face.openings.length === 0;
   return (
     <>
       <rect
+        className="face-paper"
         x={px(rect.xPx)}
         y={px(rect.yPx)}
         width={px(rect.widthPx)}
         height={px(rect.heightPx)}
-        fill={hovered ? ink.slip : ink.paper}
+        fill={ink.paper}
       />
       {doors ? <DoorEnd face={face} view={view} /> : <Corrugation face={face} view={view} />}
       <path d={memberLines(face, view)} stroke={line} strokeWidth={face.beyond ? 0.55 : 0.8} />
       <path d={levelEdges(rect)} stroke={line} strokeWidth={face.beyond ? 0.75 : 1.45} strokeLinecap="round" />
-      <path d={uprightEdges(rect)} stroke={line} strokeWidth={face.beyond ? 0.9 : weight.profile} strokeLinecap="round" />
+      <path
+        d={uprightEdges(rect)}
+        stroke={line}
+        strokeWidth={face.beyond ? 0.9 : weight.profile}
+        strokeLinecap="round"
+      />
       <path d={fittings(face, view)} fill={line} />
     </>
   );
@@ -60,7 +66,14 @@ function Corrugation({ face, view }: { face: ElevationFace; view: ViewTransform 
   return (
     <>
       <path d={path(false)} stroke={colour} strokeWidth={face.beyond ? 0.45 : 0.6} opacity={crowded ? 0.55 : 0.85} />
-      {!crowded && <path d={path(true)} stroke={face.beyond ? ink.pencil : ink.slate} strokeWidth={0.45} opacity={face.beyond ? 0.4 : 0.5} />}
+      {!crowded && (
+        <path
+          d={path(true)}
+          stroke={face.beyond ? ink.pencil : ink.slate}
+          strokeWidth={0.45}
+          opacity={face.beyond ? 0.4 : 0.5}
+        />
+      )}
     </>
   );
 }

@@ -37,11 +37,15 @@ const leastSqueeze = 0.03;
  */
 export function elevationFaces(scheme: Scheme, side: Side): ElevationFace[] {
   const openings = openingsByUnit(scheme);
-  const faces = scheme.containers.flatMap((container) => facesTowards(container, side, openings.get(container.id) ?? []));
+  const faces = scheme.containers.flatMap((container) =>
+    facesTowards(container, side, openings.get(container.id) ?? []),
+  );
   const front = frontByUnit(scheme, faces);
   const nearerLast = faces
     .map((face) => ({ ...face, beyond: face.nearestMm > (front.get(face.container.id) ?? face.nearestMm) + beyondMm }))
-    .toSorted((a, b) => b.nearestMm - a.nearestMm || b.depthMm - a.depthMm || (a.container.id < b.container.id ? -1 : 1));
+    .toSorted(
+      (a, b) => b.nearestMm - a.nearestMm || b.depthMm - a.depthMm || (a.container.id < b.container.id ? -1 : 1),
+    );
   return nearerLast.filter((face, at) => !nearerLast.slice(at + 1).some((nearer) => covers(nearer, face)));
 }
 

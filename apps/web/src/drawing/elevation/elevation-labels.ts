@@ -1,7 +1,16 @@
 import { ink } from "../../look/ink.ts";
 import { hexagonHalfPx } from "../../look/hexagon-size.ts";
 import { dimensionChain, overallDimension, type DimensionSegment } from "../dimension/dimension-chain.ts";
-import { boxAround, labelBox, placeLabels, sharedArea, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
+import {
+  boxAround,
+  labelBox,
+  placeLabels,
+  sharedArea,
+  type BoxPx,
+  type Label,
+  type Placed,
+  type Spot,
+} from "../label/place-labels.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import type { PathStroke } from "../stroke/path-strokes.ts";
@@ -10,7 +19,12 @@ import type { ViewTransform } from "../view-transform.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
 import type { ElevationModel } from "./elevation-model.ts";
 
-type Lettered = Label & { kind: "unit" | "force" | "dimension"; colour: string; fontWeight: number; trackingEm: number };
+type Lettered = Label & {
+  kind: "unit" | "force" | "dimension";
+  colour: string;
+  fontWeight: number;
+  trackingEm: number;
+};
 
 /** Lettering of an elevation, placed so that no two pieces overlap. */
 export type ElevationLabel = Placed<Lettered>;
@@ -27,7 +41,12 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
     const nearer = model.faces.slice(at + 1).map((each) => boxOf(rectToPx(view, each)));
     return face.openings.flatMap((place) => {
       const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
-      const spot = { openingId: place.opening.id, tag: place.opening.tag, xPx: xPx + widthPx / 2, yPx: yPx + heightPx / 2 };
+      const spot = {
+        openingId: place.opening.id,
+        tag: place.opening.tag,
+        xPx: xPx + widthPx / 2,
+        yPx: yPx + heightPx / 2,
+      };
       const box = boxAround(spot.xPx, spot.yPx, hexagonHalfPx.widthPx, hexagonHalfPx.heightPx);
       return widthPx < 12 || heightPx < 16 || nearer.some((other) => sharedArea(box, other) > 0) ? [] : [spot];
     });
@@ -35,18 +54,28 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
 }
 
 /** Dimensions first, then forces, then the units' names, which have the most room. */
-export function elevationLabels(model: ElevationModel, view: ViewTransform, strokes: readonly PathStroke[]): ElevationLabel[] {
-  const names = model.faces.map((face, at) => unitLabel(face, model.faces.slice(at + 1), view)).filter((label) => label !== null);
+export function elevationLabels(
+  model: ElevationModel,
+  view: ViewTransform,
+  strokes: readonly PathStroke[],
+): ElevationLabel[] {
+  const names = model.faces
+    .map((face, at) => unitLabel(face, model.faces.slice(at + 1), view))
+    .filter((label) => label !== null);
   const wanted = [
     ...dimensionLabels(model, view),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view)),
     ...names,
   ];
   return placeLabels(wanted, [
-    ...tagSpots(model, view).map(({ xPx, yPx }) => boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2)),
+    ...tagSpots(model, view).map(({ xPx, yPx }) =>
+      boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2),
+    ),
     ...strokes.map((stroke) => strokeBox(stroke, view)),
     ...strokes.filter(({ breaks }) => breaks).map((stroke) => breakBox(stroke, view)),
-    ...model.faces.filter(({ beyond }) => !beyond).flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
+    ...model.faces
+      .filter(({ beyond }) => !beyond)
+      .flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
     ...model.faces.flatMap((face) => railBoxes(face, view)),
     ...heightLineBoxes(model, view),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
@@ -66,7 +95,10 @@ function dimensionLabels(model: ElevationModel, view: ViewTransform): Lettered[]
     ]);
   };
   const bays = dimensionChain(places).map((segment) => across(segment, dimensionRowsPx.bays, "bay"));
-  const overall = places.length > 2 ? overallDimension(places).map((segment) => across(segment, dimensionRowsPx.overall, "overall")) : [];
+  const overall =
+    places.length > 2
+      ? overallDimension(places).map((segment) => across(segment, dimensionRowsPx.overall, "overall"))
+      : [];
   return [...bays, ...overall, ...heightLabels(model, view)];
 }
 
@@ -74,7 +106,9 @@ function heightLabels(model: ElevationModel, view: ViewTransform): Lettered[] {
   if (model.extent === null) return [];
   const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
   return dimensionChain(model.levels.map(({ zMm }) => zMm)).map(({ fromMm, toMm, text }) =>
-    dimension(`height-${fromMm}`, text, [{ xPx: x - 5, yPx: yToPx(view, (fromMm + toMm) / 2), anchor: "middle", turned: true }]),
+    dimension(`height-${fromMm}`, text, [
+      { xPx: x - 5, yPx: yToPx(view, (fromMm + toMm) / 2), anchor: "middle", turned: true },
+    ]),
   );
 }
 
@@ -94,7 +128,8 @@ function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
   const { stretch, figureAt } = stroke;
   const { to, widthToPx } = strokeRun(stroke, view);
   const aside = widthToPx / 2 + 5;
-  const rises = figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [9, 25, 41, 57, 73, 89];
+  const rises =
+    figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [9, 25, 41, 57, 73, 89];
   const spots = rises.flatMap((rise): Spot[] => [
     { xPx: to.xPx + aside, yPx: to.yPx - rise, anchor: "start" },
     { xPx: to.xPx - aside, yPx: to.yPx - rise, anchor: "end" },
@@ -117,7 +152,9 @@ function unitLabel(face: ElevationFace, nearer: readonly ElevationFace[], view: 
   const sizePx = face.beyond ? 12 : 15;
   const spots = nameSpots(rect, sizePx);
   const covers = nearer.map((each) => boxOf(rectToPx(view, each)));
-  const free = spots.filter((spot) => covers.every((cover) => sharedArea(cover, labelBox(face.container.tag, sizePx, spot)) === 0));
+  const free = spots.filter((spot) =>
+    covers.every((cover) => sharedArea(cover, labelBox(face.container.tag, sizePx, spot)) === 0),
+  );
   if (free.length === 0 || rect.heightPx < 24) return null;
   return {
     key: `unit-${face.container.id}-${face.face}`,

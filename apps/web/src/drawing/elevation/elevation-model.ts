@@ -42,7 +42,9 @@ export function levelsOf(scheme: Scheme): Level[] {
   const storeys = storeysOf(scheme);
   const levels: Level[] = storeys.map(({ index, name, levelMm }) => ({ storey: index, name, zMm: levelMm }));
   const tops = scheme.containers.map((container) => placeContainer(container).topZMm);
-  return tops.length === 0 ? [{ storey: 0, name: "Ground", zMm: scheme.site.groundZUm / 1000 }] : [...levels, { storey: null, name: "Roof", zMm: Math.max(...tops) }];
+  return tops.length === 0
+    ? [{ storey: 0, name: "Ground", zMm: scheme.site.groundZUm / 1000 }]
+    : [...levels, { storey: null, name: "Roof", zMm: Math.max(...tops) }];
 }
 
 function gridSeen(scheme: Scheme, side: Side, revisionLetters: readonly string[]): GridLine[] {

@@ -15,7 +15,12 @@ export function elevationPosts(scheme: Scheme, side: Side, faces: readonly Eleva
     const z1Mm = post.topZUm / 1000;
     const { uMm, depthMm } = project(side, { xMm: post.xUm / 1000, yMm: post.yUm / 1000, zMm: z0Mm });
     const behind = faces.some(
-      (face) => face.nearestMm < depthMm - onFaceMm && uMm > face.u0Mm && uMm < face.u1Mm && z1Mm > face.z0Mm + 200 && z0Mm < face.z1Mm - 200,
+      (face) =>
+        face.nearestMm < depthMm - onFaceMm &&
+        uMm > face.u0Mm &&
+        uMm < face.u1Mm &&
+        z1Mm > face.z0Mm + 200 &&
+        z0Mm < face.z1Mm - 200,
     );
     return { post, depthMm, behind, u0Mm: uMm - half, u1Mm: uMm + half, z0Mm, z1Mm };
   });

@@ -9,7 +9,11 @@ export function schemeChanges(before: Scheme, after: Scheme): SchemeChanges {
   const is = elementsById(after);
   const added = [...is.keys()].filter((id) => !was.has(id));
   const changed = [...is].filter(([id, element]) => was.has(id) && !sameDrawn(was.get(id), element)).map(([id]) => id);
-  return { added: new Set(added), changed: new Set(changed), removed: new Set([...was.keys()].filter((id) => !is.has(id))) };
+  return {
+    added: new Set(added),
+    changed: new Set(changed),
+    removed: new Set([...was.keys()].filter((id) => !is.has(id))),
+  };
 }
 
 const elementsById = ({ containers, openings, posts, pads }: Scheme): Map<string, object> =>

@@ -38,7 +38,13 @@ export function EmptyElevation({ view, groundMm }: { view: ViewTransform; ground
       <path d={fittingOutlines(rect, pxPerM)} fill={ink.paper} stroke={ink.graphite} strokeWidth={0.75} />
       <path d={diagonals(rect)} stroke={ink.pencil} strokeWidth={0.6} />
       <DimensionString placesPx={[left, right]} atPx={ground + 42} />
-      <Lettering text={metres(first.lengthMm)} spot={{ xPx: (left + right) / 2, yPx: ground + 37, anchor: "middle" }} sizePx={11} colour={ink.graphite} fontWeight={400} />
+      <Lettering
+        text={metres(first.lengthMm)}
+        spot={{ xPx: (left + right) / 2, yPx: ground + 37, anchor: "middle" }}
+        sizePx={11}
+        colour={ink.graphite}
+        fontWeight={400}
+      />
       <DimensionString upright placesPx={[rect.yPx, ground]} atPx={right + 36} />
       <Lettering
         text={metres(first.heightMm)}
@@ -52,7 +58,10 @@ export function EmptyElevation({ view, groundMm }: { view: ViewTransform; ground
 }
 
 function fittingOutlines({ xPx, yPx, widthPx, heightPx }: RectPx, pxPerM: number): string {
-  const size = { widthPx: (first.fitting.lengthMm * pxPerM) / 1000, heightPx: (first.fitting.heightMm * pxPerM) / 1000 };
+  const size = {
+    widthPx: (first.fitting.lengthMm * pxPerM) / 1000,
+    heightPx: (first.fitting.heightMm * pxPerM) / 1000,
+  };
   return [xPx, xPx + widthPx - size.widthPx]
     .flatMap((x) => [yPx, yPx + heightPx - size.heightPx].map((y) => rectPath({ ...size, xPx: x, yPx: y })))
     .join("");

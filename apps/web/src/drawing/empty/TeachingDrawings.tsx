@@ -35,13 +35,35 @@ function Box({ x, y, wide, high = 42 }: { x: number; y: number; wide: number; hi
   const fitting = (fx: number, fy: number) => rectPath({ xPx: fx, yPx: fy, widthPx: 6, heightPx: 4 });
   return (
     <>
-      <path d={rectPath({ xPx: x, yPx: y, widthPx: wide, heightPx: high })} fill={ink.paper} stroke={ink.ink} strokeWidth="1.4" />
-      <path d={fitting(x, y) + fitting(x + wide - 6, y) + fitting(x, y + high - 4) + fitting(x + wide - 6, y + high - 4)} fill={ink.ink} />
+      <path
+        d={rectPath({ xPx: x, yPx: y, widthPx: wide, heightPx: high })}
+        fill={ink.paper}
+        stroke={ink.ink}
+        strokeWidth="1.4"
+      />
+      <path
+        d={fitting(x, y) + fitting(x + wide - 6, y) + fitting(x, y + high - 4) + fitting(x + wide - 6, y + high - 4)}
+        fill={ink.ink}
+      />
     </>
   );
 }
 
-function Down({ x, from, to, head, foot, broken }: { x: number; from: number; to: number; head: number; foot: number; broken?: string }) {
+function Down({
+  x,
+  from,
+  to,
+  head,
+  foot,
+  broken,
+}: {
+  x: number;
+  from: number;
+  to: number;
+  head: number;
+  foot: number;
+  broken?: string;
+}) {
   return (
     <LoadStroke
       id={`lesson-${x}-${from}`}
@@ -51,8 +73,25 @@ function Down({ x, from, to, head, foot, broken }: { x: number; from: number; to
   );
 }
 
-const Band = ({ verdict, x, y, wide, high = 7 }: { verdict: Verdict; x: number; y: number; wide: number; high?: number }) => (
-  <path d={rectPath({ xPx: x, yPx: y, widthPx: wide, heightPx: high })} fill={hatchFill(verdict, high > 20 ? "normal" : "small")} stroke={verdictInk[verdict]} strokeWidth="1" />
+const Band = ({
+  verdict,
+  x,
+  y,
+  wide,
+  high = 7,
+}: {
+  verdict: Verdict;
+  x: number;
+  y: number;
+  wide: number;
+  high?: number;
+}) => (
+  <path
+    d={rectPath({ xPx: x, yPx: y, widthPx: wide, heightPx: high })}
+    fill={hatchFill(verdict, high > 20 ? "normal" : "small")}
+    stroke={verdictInk[verdict]}
+    strokeWidth="1"
+  />
 );
 
 const lessons: readonly Lesson[] = [

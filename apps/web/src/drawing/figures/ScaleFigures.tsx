@@ -3,7 +3,17 @@ import { ink } from "../../look/ink.ts";
 import { px } from "../px-path.ts";
 
 /** A person 1.75 m tall in pencil, standing at a px on the ground. */
-export const ScaleFigure = memo(function ScaleFigure({ xPx, groundPx, pxPerM, tallM = 1.75 }: { xPx: number; groundPx: number; pxPerM: number; tallM?: number }) {
+export const ScaleFigure = memo(function ScaleFigure({
+  xPx,
+  groundPx,
+  pxPerM,
+  tallM = 1.75,
+}: {
+  xPx: number;
+  groundPx: number;
+  pxPerM: number;
+  tallM?: number;
+}) {
   const tall = tallM * pxPerM;
   const head = tall * 0.075;
   const y = (share: number) => px(groundPx - tall * share);
@@ -21,7 +31,17 @@ export const ScaleFigure = memo(function ScaleFigure({ xPx, groundPx, pxPerM, ta
 });
 
 /** A tree in pencil: a trunk that forks and a crown of short arcs. */
-export const PencilTree = memo(function PencilTree({ xPx, groundPx, pxPerM, tallM = 4.6 }: { xPx: number; groundPx: number; pxPerM: number; tallM?: number }) {
+export const PencilTree = memo(function PencilTree({
+  xPx,
+  groundPx,
+  pxPerM,
+  tallM = 4.6,
+}: {
+  xPx: number;
+  groundPx: number;
+  pxPerM: number;
+  tallM?: number;
+}) {
   const tall = tallM * pxPerM;
   const at = (u: number, v: number) => `${px(xPx + u * tall)} ${px(groundPx - v * tall)}`;
   const trunk =
@@ -37,13 +57,30 @@ export const PencilTree = memo(function PencilTree({ xPx, groundPx, pxPerM, tall
 
 /** Arcs of the crown: centre across and up, radius (shares of the tree's height), from and to in turns. */
 const crown: readonly (readonly [number, number, number, number, number])[] = [
-  [-0.2, 0.56, 0.075, 0.32, 0.95], [-0.24, 0.68, 0.07, 0.25, 0.8], [-0.16, 0.8, 0.08, 0.2, 0.72], [-0.04, 0.89, 0.085, 0.08, 0.55],
-  [0.09, 0.86, 0.08, -0.02, 0.42], [0.19, 0.76, 0.075, -0.1, 0.35], [0.23, 0.63, 0.075, -0.25, 0.22], [0.16, 0.52, 0.07, -0.4, 0.08],
-  [-0.1, 0.66, 0.05, 0.1, 0.48], [0.02, 0.74, 0.055, 0.05, 0.45], [0.1, 0.64, 0.05, 0, 0.4], [-0.08, 0.78, 0.04, 0.1, 0.5],
-  [-0.14, 0.52, 0.06, 0.5, 0.95], [0.05, 0.56, 0.045, -0.45, -0.05],
+  [-0.2, 0.56, 0.075, 0.32, 0.95],
+  [-0.24, 0.68, 0.07, 0.25, 0.8],
+  [-0.16, 0.8, 0.08, 0.2, 0.72],
+  [-0.04, 0.89, 0.085, 0.08, 0.55],
+  [0.09, 0.86, 0.08, -0.02, 0.42],
+  [0.19, 0.76, 0.075, -0.1, 0.35],
+  [0.23, 0.63, 0.075, -0.25, 0.22],
+  [0.16, 0.52, 0.07, -0.4, 0.08],
+  [-0.1, 0.66, 0.05, 0.1, 0.48],
+  [0.02, 0.74, 0.055, 0.05, 0.45],
+  [0.1, 0.64, 0.05, 0, 0.4],
+  [-0.08, 0.78, 0.04, 0.1, 0.5],
+  [-0.14, 0.52, 0.06, 0.5, 0.95],
+  [0.05, 0.56, 0.045, -0.45, -0.05],
 ];
 
-function arc(at: (u: number, v: number) => string, u: number, v: number, radius: number, from: number, to: number): string {
+function arc(
+  at: (u: number, v: number) => string,
+  u: number,
+  v: number,
+  radius: number,
+  from: number,
+  to: number,
+): string {
   const points = Array.from({ length: 9 }, (_, step) => {
     const turn = (from + ((to - from) * step) / 8) * 2 * Math.PI;
     const wobble = 1 + 0.1 * Math.sin(step * 2.4 + u * 40);

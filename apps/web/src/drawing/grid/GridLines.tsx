@@ -32,7 +32,14 @@ export const GridLines = memo(function GridLines({ lines, upright, bubblePx, toP
           <g key={label}>
             <path d={line} fill="none" stroke={ink.pencil} strokeWidth={0.6} strokeDasharray={dash.centre} />
             <circle cx={px(cx)} cy={px(cy)} r={radiusPx} fill={ink.paper} stroke={ink.ink} strokeWidth={weight.edge} />
-            <text x={px(cx)} y={px(cy + radiusPx * 0.37)} textAnchor="middle" fontSize={radiusPx > 10 ? 12 : 10} fontWeight="500" fill={ink.ink}>
+            <text
+              x={px(cx)}
+              y={px(cy + radiusPx * 0.37)}
+              textAnchor="middle"
+              fontSize={radiusPx > 10 ? 12 : 10}
+              fontWeight="500"
+              fill={ink.ink}
+            >
               {label}
             </text>
           </g>

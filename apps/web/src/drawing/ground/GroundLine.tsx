@@ -4,7 +4,15 @@ import { linePath } from "../px-path.ts";
 import { groundClumps } from "./ground-clumps.ts";
 
 /** The ground line with its hatch of three clumps in turn, px. */
-export const GroundLine = memo(function GroundLine({ fromPx, toPx, groundPx }: { fromPx: number; toPx: number; groundPx: number }) {
+export const GroundLine = memo(function GroundLine({
+  fromPx,
+  toPx,
+  groundPx,
+}: {
+  fromPx: number;
+  toPx: number;
+  groundPx: number;
+}) {
   const { strokes, stones } = groundClumps(fromPx, toPx, groundPx);
   return (
     <g aria-hidden="true">
@@ -12,7 +20,12 @@ export const GroundLine = memo(function GroundLine({ fromPx, toPx, groundPx }: {
       {stones.map(({ xPx, yPx }, index) => (
         <circle key={index} cx={xPx} cy={yPx} r={0.6} fill={ink.graphite} />
       ))}
-      <path d={linePath(fromPx, groundPx, toPx, groundPx)} stroke={ink.ink} strokeWidth={weight.border} strokeLinecap="round" />
+      <path
+        d={linePath(fromPx, groundPx, toPx, groundPx)}
+        stroke={ink.ink}
+        strokeWidth={weight.border}
+        strokeLinecap="round"
+      />
     </g>
   );
 });

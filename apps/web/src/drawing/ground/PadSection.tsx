@@ -8,7 +8,16 @@ type PadSectionProps = { rect: RectPx; seed: string; proposed?: boolean; behind?
 
 /** A pad in section: concrete, dashed in prussian while only proposed; one that stands farther back is an outline. */
 export const PadSection = memo(function PadSection({ rect, seed, proposed = false, behind = false }: PadSectionProps) {
-  if (behind) return <path d={rectPath(rect)} fill={ink.paper} stroke={ink.graphite} strokeWidth={0.75} strokeDasharray={dash.hidden} />;
+  if (behind)
+    return (
+      <path
+        d={rectPath(rect)}
+        fill={ink.paper}
+        stroke={ink.graphite}
+        strokeWidth={0.75}
+        strokeDasharray={dash.hidden}
+      />
+    );
   const { triangles, dots } = concreteStipple(rect, seed);
   return (
     <>

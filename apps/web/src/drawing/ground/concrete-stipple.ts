@@ -2,7 +2,10 @@ import { px, type RectPx } from "../px-path.ts";
 import { seededRandom } from "../seeded-random.ts";
 
 /** Concrete in section: small triangles and dots, the same for the same seed. */
-export function concreteStipple(rect: RectPx, seed: string): { triangles: string; dots: readonly { xPx: number; yPx: number }[] } {
+export function concreteStipple(
+  rect: RectPx,
+  seed: string,
+): { triangles: string; dots: readonly { xPx: number; yPx: number }[] } {
   const random = seededRandom(seed);
   const inside = (marginPx: number) => ({
     x: rect.xPx + marginPx + random() * Math.max(0, rect.widthPx - 2 * marginPx),

@@ -16,22 +16,28 @@ const noNumbers: ReadonlyMap<string, number> = new Map();
 
 /** The whole from the south-east and above, shaded on the sides away from the sun. Not to scale with the other views. */
 export function IsometricView(props: IsometricViewProps) {
-  const { scheme, assessment, transform: view, selectedId, hoveredId } = props;
+  const { scheme, assessment, transform: view, selectedId } = props;
   const answered = props.answeredMarkIds ?? noneAnswered;
   const model = useMemo(() => isometricModel(scheme), [scheme]);
   const verdicts = useMemo(() => elementVerdicts(assessment, answered), [assessment, answered]);
-  const nameOf = useMemo(() => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers), [scheme, verdicts, props.noteNumbers]);
+  const nameOf = useMemo(
+    () => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers),
+    [scheme, verdicts, props.noteNumbers],
+  );
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
   const entryId = selectedId ?? model.units.at(-1)?.container.id ?? null;
   return (
     <g className="isometric">
-      <path d={model.shadows.map((outline) => polygonPath(outline.map(toPx))).join("")} fill="url(#pencil-open)" fillRule="nonzero" pointerEvents="none" />
+      <path
+        d={model.shadows.map((outline) => polygonPath(outline.map(toPx))).join("")}
+        fill="url(#pencil-open)"
+        fillRule="nonzero"
+        pointerEvents="none"
+      />
       <ElementTree
         label="From the south-east"
         locate={(id) => ({ at: placeOf(scheme, id) })}
         onElementPointerDown={props.onElementPointerDown}
-        onElementPointerEnter={props.onElementPointerEnter}
-        onElementPointerLeave={props.onElementPointerLeave}
         onElementFocus={props.onElementFocus}
       >
         {model.units.map((unit) => {
@@ -48,7 +54,13 @@ export function IsometricView(props: IsometricViewProps) {
               rect={boundsOf(unit.silhouette.map(toPx))}
               outline={polygonPath(unit.silhouette.map(toPx))}
             >
-              <IsoUnitDrawing unit={unit} middle={model.middle} view={view} hovered={hoveredId === id} verdicts={verdictsOf(unit, verdicts)} />
+              <IsoUnitDrawing
+                unit={unit}
+                middle={model.middle}
+                view={view}
+
+                verdicts={verdictsOf(unit, verdicts)}
+              />
             </DrawnElement>
           );
         })}
@@ -57,14 +69,19 @@ export function IsometricView(props: IsometricViewProps) {
   );
 }
 
-type IsoUnitDrawingProps = { unit: IsoUnit; middle: IsoPoint; view: ViewTransform; hovered: boolean; verdicts: readonly (ElementVerdict | null)[] };
+type IsoUnitDrawingProps = {
+  unit: IsoUnit;
+  middle: IsoPoint;
+  view: ViewTransform;
+  verdicts: readonly (ElementVerdict | null)[];
+};
 
-const IsoUnitDrawing = memo(function IsoUnitDrawing({ unit, middle, view, hovered, verdicts }: IsoUnitDrawingProps) {
+const IsoUnitDrawing = memo(function IsoUnitDrawing({ unit, middle, view, verdicts }: IsoUnitDrawingProps) {
   const toPx = (point: IsoPoint) => isoToPx(view, middle, point);
   const silhouette = polygonPath(unit.silhouette.map(toPx));
   return (
     <>
-      <path d={silhouette} fill={hovered ? ink.slip : ink.paper} />
+      <path className="face-paper" d={silhouette} fill={ink.paper} />
       {unit.faces.map((face) => (
         <IsoFaceDrawing key={face.face} face={face} toPx={toPx} verdicts={verdicts} unit={unit} />
       ))}
@@ -73,7 +90,12 @@ const IsoUnitDrawing = memo(function IsoUnitDrawing({ unit, middle, view, hovere
   );
 }, sameDrawn);
 
-type IsoFaceDrawingProps = { face: IsoFace; toPx: (point: IsoPoint) => ScreenPoint; unit: IsoUnit; verdicts: readonly (ElementVerdict | null)[] };
+type IsoFaceDrawingProps = {
+  face: IsoFace;
+  toPx: (point: IsoPoint) => ScreenPoint;
+  unit: IsoUnit;
+  verdicts: readonly (ElementVerdict | null)[];
+};
 
 function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
   const outline = polygonPath(face.outline.map(toPx));
@@ -81,17 +103,39 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
   return (
     <>
       {face.shaded && <path d={outline} fill="url(#pencil-close)" />}
-      <path d={face.folds.map((fold) => polylinePath(fold.map(toPx))).join("")} stroke={ink.slate} strokeWidth={0.4} opacity={0.75} />
+      <path
+        d={face.folds.map((fold) => polylinePath(fold.map(toPx))).join("")}
+        stroke={ink.slate}
+        strokeWidth={0.4}
+        opacity={0.75}
+      />
       {face.openings.map(({ opening, outline: hole, mullions }) => {
         const verdict = verdicts[openings.indexOf(opening.id)];
         const hatched = verdict != null && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
         const open = opening.use === "passage" || opening.use === "open-wall";
         return (
           <g key={opening.id}>
-            <path d={polygonPath(hole.map(toPx))} fill={open ? ink.shade : ink.slip} stroke={ink.ink} strokeWidth={0.8} strokeLinejoin="round" />
+            <path
+              d={polygonPath(hole.map(toPx))}
+              fill={open ? ink.shade : ink.slip}
+              stroke={ink.ink}
+              strokeWidth={0.8}
+              strokeLinejoin="round"
+            />
             {open && <path d={polygonPath(hole.map(toPx))} fill="url(#pencil-open)" />}
-            <path d={mullions.map((line) => polylinePath(line.map(toPx))).join("")} stroke={ink.ink} strokeWidth={0.5} />
-            {hatched && <path d={polygonPath(hole.map(toPx))} fill={hatchFill(verdict.verdict, "small", verdict.screening ? "pencil" : "ink")} stroke={verdictInk[verdict.verdict]} strokeWidth={0.8} />}
+            <path
+              d={mullions.map((line) => polylinePath(line.map(toPx))).join("")}
+              stroke={ink.ink}
+              strokeWidth={0.5}
+            />
+            {hatched && (
+              <path
+                d={polygonPath(hole.map(toPx))}
+                fill={hatchFill(verdict.verdict, "small", verdict.screening ? "pencil" : "ink")}
+                stroke={verdictInk[verdict.verdict]}
+                strokeWidth={0.8}
+              />
+            )}
           </g>
         );
       })}
@@ -100,9 +144,11 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
   );
 }
 
-const openingsOf = ({ faces }: IsoUnit): string[] => faces.flatMap(({ openings }) => openings.map(({ opening }) => opening.id));
+const openingsOf = ({ faces }: IsoUnit): string[] =>
+  faces.flatMap(({ openings }) => openings.map(({ opening }) => opening.id));
 
-const verdictsOf = (unit: IsoUnit, verdicts: ReadonlyMap<string, ElementVerdict>) => openingsOf(unit).map((id) => verdicts.get(id) ?? null);
+const verdictsOf = (unit: IsoUnit, verdicts: ReadonlyMap<string, ElementVerdict>) =>
+  openingsOf(unit).map((id) => verdicts.get(id) ?? null);
 
 function placeOf(scheme: IsometricViewProps["scheme"], id: string) {
   const unit = scheme.containers.find((container) => container.id === id);
@@ -112,5 +158,10 @@ function placeOf(scheme: IsometricViewProps["scheme"], id: string) {
 function boundsOf(points: readonly ScreenPoint[]): RectPx {
   const left = Math.min(...points.map(({ xPx }) => xPx));
   const top = Math.min(...points.map(({ yPx }) => yPx));
-  return { xPx: left, yPx: top, widthPx: Math.max(...points.map(({ xPx }) => xPx)) - left, heightPx: Math.max(...points.map(({ yPx }) => yPx)) - top };
+  return {
+    xPx: left,
+    yPx: top,
+    widthPx: Math.max(...points.map(({ xPx }) => xPx)) - left,
+    heightPx: Math.max(...points.map(({ yPx }) => yPx)) - top,
+  };
 }

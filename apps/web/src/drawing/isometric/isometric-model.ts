@@ -20,7 +20,11 @@ export type IsoFace = {
   /** Away from the sun, which stands in the south-west. */
   shaded: boolean;
   folds: readonly (readonly [IsoPoint, IsoPoint])[];
-  openings: readonly { opening: Opening; outline: readonly IsoPoint[]; mullions: readonly (readonly [IsoPoint, IsoPoint])[] }[];
+  openings: readonly {
+    opening: Opening;
+    outline: readonly IsoPoint[];
+    mullions: readonly (readonly [IsoPoint, IsoPoint])[];
+  }[];
 };
 
 export type IsoUnit = { container: Container; silhouette: readonly IsoPoint[]; faces: readonly IsoFace[] };
@@ -35,9 +39,18 @@ export type IsometricModel = {
 
 export function isometricModel(scheme: Scheme): IsometricModel {
   const placed = scheme.containers.map(placeContainer);
-  const units = drawingOrder(placed).map((unit) => unitOf(unit, scheme.openings.filter(({ containerId }) => containerId === unit.id)));
+  const units = drawingOrder(placed).map((unit) =>
+    unitOf(
+      unit,
+      scheme.openings.filter(({ containerId }) => containerId === unit.id),
+    ),
+  );
   const ground = scheme.site.groundZUm / 1000;
-  return { units, shadows: placed.map((unit) => shadowOf(unit, ground)), middle: middleOf(units.flatMap(({ silhouette }) => silhouette)) };
+  return {
+    units,
+    shadows: placed.map((unit) => shadowOf(unit, ground)),
+    middle: middleOf(units.flatMap(({ silhouette }) => silhouette)),
+  };
 }
 
 /** A paper point as px: the middle of the picture stands at the transform's origin. */
@@ -55,7 +68,13 @@ const sideFaces: readonly SideFace[] = ["left", "right", "front", "door"];
 
 function unitOf(placed: PlacedContainer, openings: readonly Opening[]): IsoUnit {
   const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal));
-  const faces = [...shown, "roof" as const].map((face) => faceOf(placed, face, openings.filter((opening) => opening.face === face)));
+  const faces = [...shown, "roof" as const].map((face) =>
+    faceOf(
+      placed,
+      face,
+      openings.filter((opening) => opening.face === face),
+    ),
+  );
   return { container: placed.container, silhouette: convexHull(solidCorners(placed).map(isoPoint)), faces };
 }
 
@@ -70,7 +89,12 @@ function faceOf(placed: PlacedContainer, face: IsoFace["face"], openings: readon
     shaded: face !== "roof" && !facesSun(frame.normal),
     folds: face === "roof" ? [] : foldsOf(placed, face, at, openings),
     openings: openings.map((opening) => {
-      const [u, v, w, h] = [opening.offsetUm / 1000, opening.sillUm / 1000, opening.widthUm / 1000, opening.heightUm / 1000];
+      const [u, v, w, h] = [
+        opening.offsetUm / 1000,
+        opening.sillUm / 1000,
+        opening.widthUm / 1000,
+        opening.heightUm / 1000,
+      ];
       const parts = opening.use === "window" || opening.use === "door" ? Math.max(1, Math.round(w / 950)) : 1;
       const mullions = Array.from({ length: parts - 1 }, (_, index) => {
         const across = u + ((index + 1) * w) / parts;
@@ -83,13 +107,20 @@ function faceOf(placed: PlacedContainer, face: IsoFace["face"], openings: readon
 
 type At = (u: number, v: number) => IsoPoint;
 
-function foldsOf(placed: PlacedContainer, face: SideFace, at: At, openings: readonly Opening[]): [IsoPoint, IsoPoint][] {
+function foldsOf(
+  placed: PlacedContainer,
+  face: SideFace,
+  at: At,
+  openings: readonly Opening[],
+): [IsoPoint, IsoPoint][] {
   const zone = placed.dimensions.sheetZone(face);
   const long = face === "left" || face === "right";
   const pitch = (long ? placed.dimensions.corrugationPitchMm.side : placed.dimensions.corrugationPitchMm.end) * 1.5;
   const folds: [IsoPoint, IsoPoint][] = [];
   for (let u = zone.u0 + pitch / 2; u < zone.u1; u += pitch) {
-    const cut = openings.filter(({ offsetUm, widthUm }) => u > offsetUm / 1000 - 40 && u < (offsetUm + widthUm) / 1000 + 40);
+    const cut = openings.filter(
+      ({ offsetUm, widthUm }) => u > offsetUm / 1000 - 40 && u < (offsetUm + widthUm) / 1000 + 40,
+    );
     const foot = Math.min(zone.v1, ...cut.map(({ sillUm }) => sillUm / 1000));
     const head = Math.max(zone.v0, ...cut.map(({ sillUm, heightUm }) => (sillUm + heightUm) / 1000));
     if (cut.length === 0) folds.push([at(u, zone.v0), at(u, zone.v1)]);
@@ -106,7 +137,11 @@ const shadowPerHeight = { x: 0.62, y: 0.32 } as const;
 
 function shadowOf(placed: PlacedContainer, groundMm: number): IsoPoint[] {
   const fallen = solidCorners(placed).map(({ xMm, yMm, zMm }) =>
-    isoPoint({ xMm: xMm + (zMm - groundMm) * shadowPerHeight.x, yMm: yMm + (zMm - groundMm) * shadowPerHeight.y, zMm: groundMm }),
+    isoPoint({
+      xMm: xMm + (zMm - groundMm) * shadowPerHeight.x,
+      yMm: yMm + (zMm - groundMm) * shadowPerHeight.y,
+      zMm: groundMm,
+    }),
   );
   return convexHull(fallen);
 }
@@ -119,7 +154,9 @@ function drawingOrder(placed: readonly PlacedContainer[]): PlacedContainer[] {
   const left = placed.toSorted((a, b) => a.baseZMm - b.baseZMm || (a.id < b.id ? -1 : 1));
   const order: PlacedContainer[] = [];
   while (left.length > 0) {
-    const at = left.findIndex((unit) => left.every((other) => other === unit || !behind(bounds.get(other.id), bounds.get(unit.id))));
+    const at = left.findIndex((unit) =>
+      left.every((other) => other === unit || !behind(bounds.get(other.id), bounds.get(unit.id))),
+    );
     order.push(...left.splice(Math.max(0, at), 1));
   }
   return order;
@@ -141,7 +178,14 @@ function boundsOf(unit: PlacedContainer): Bounds {
   const corners = solidCorners(unit);
   const xs = corners.map(({ xMm }) => xMm);
   const ys = corners.map(({ yMm }) => yMm);
-  return { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys), z0: unit.baseZMm, z1: unit.topZMm };
+  return {
+    x0: Math.min(...xs),
+    x1: Math.max(...xs),
+    y0: Math.min(...ys),
+    y1: Math.max(...ys),
+    z0: unit.baseZMm,
+    z1: unit.topZMm,
+  };
 }
 
 /** Convex hull, anticlockwise on paper (Andrew's monotone chain). */
@@ -150,7 +194,12 @@ export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {
   const chain = (list: readonly IsoPoint[]) => {
     const hull: IsoPoint[] = [];
     for (const point of list) {
-      for (let a = hull.at(-2), b = hull.at(-1); a !== undefined && b !== undefined && cross(a, b, point) <= 0; a = hull.at(-2), b = hull.at(-1)) hull.pop();
+      for (
+        let a = hull.at(-2), b = hull.at(-1);
+        a !== undefined && b !== undefined && cross(a, b, point) <= 0;
+        a = hull.at(-2), b = hull.at(-1)
+      )
+        hull.pop();
       hull.push(point);
     }
     return hull.slice(0, -1);
@@ -165,5 +214,8 @@ function middleOf(points: readonly IsoPoint[]): IsoPoint {
   if (points.length === 0) return { rightMm: 0, downMm: 0 };
   const rights = points.map(({ rightMm }) => rightMm);
   const downs = points.map(({ downMm }) => downMm);
-  return { rightMm: (Math.min(...rights) + Math.max(...rights)) / 2, downMm: (Math.min(...downs) + Math.max(...downs)) / 2 };
+  return {
+    rightMm: (Math.min(...rights) + Math.max(...rights)) / 2,
+    downMm: (Math.min(...downs) + Math.max(...downs)) / 2,
+  };
 }

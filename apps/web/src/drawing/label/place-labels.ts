@@ -39,7 +39,8 @@ function bestSpot(label: Label, coverOf: (box: BoxPx) => number): Tried {
   return best;
 }
 
-const covered = (box: BoxPx, others: readonly BoxPx[]): number => others.reduce((sum, other) => sum + sharedArea(box, other), 0);
+const covered = (box: BoxPx, others: readonly BoxPx[]): number =>
+  others.reduce((sum, other) => sum + sharedArea(box, other), 0);
 
 /** The box of a line of lettering, px, with a hair of air round it. */
 export function labelBox(text: string, sizePx: number, { xPx, yPx, anchor, turned = false }: Spot): BoxPx {

@@ -35,7 +35,8 @@ const atOwnCornerMm = 260;
 function onBearing({ elementId, at }: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
   const { uMm, vMm, depthMm } = project(model.side, at);
   const atCorner = model.faces.some(
-    ({ container, u0Mm, u1Mm }) => container.id === elementId && Math.min(Math.abs(uMm - u0Mm), Math.abs(uMm - u1Mm)) < atOwnCornerMm,
+    ({ container, u0Mm, u1Mm }) =>
+      container.id === elementId && Math.min(Math.abs(uMm - u0Mm), Math.abs(uMm - u1Mm)) < atOwnCornerMm,
   );
   if (atCorner) return null;
   const seen = model.faces.some(
@@ -57,7 +58,10 @@ function onOwnFace(unitId: string, model: ElevationModel, view: ViewTransform): 
 
 /** Spots on a face from its right-hand post to its left one. */
 const faceSpots = ({ u0Mm, u1Mm, z0Mm, z1Mm }: PaperRect) =>
-  [0.985, 0.8, 0.5, 0.2, 0.015].map((share) => ({ uMm: u0Mm + (u1Mm - u0Mm) * share, vMm: z0Mm + (z1Mm - z0Mm) * 0.62 }));
+  [0.985, 0.8, 0.5, 0.2, 0.015].map((share) => ({
+    uMm: u0Mm + (u1Mm - u0Mm) * share,
+    vMm: z0Mm + (z1Mm - z0Mm) * 0.62,
+  }));
 
 const within = ({ u0Mm, u1Mm, z0Mm, z1Mm }: PaperRect, uMm: number, vMm: number, byMm: number): boolean =>
   uMm > u0Mm - byMm && uMm < u1Mm + byMm && vMm > z0Mm - byMm && vMm < z1Mm + byMm;

@@ -14,7 +14,8 @@ export function isometricAnchor(elementId: string, model: IsometricModel, view: 
   return spot === undefined ? null : { ...isoToPx(view, model.middle, spot), end: "dot" };
 }
 
-const isCutIn = ({ faces }: IsoUnit, id: string): boolean => faces.some(({ openings }) => openings.some(({ opening }) => opening.id === id));
+const isCutIn = ({ faces }: IsoUnit, id: string): boolean =>
+  faces.some(({ openings }) => openings.some(({ opening }) => opening.id === id));
 
 const spotsOn = ([a, b, c]: readonly IsoPoint[]): IsoPoint[] =>
   a === undefined || b === undefined || c === undefined
@@ -27,7 +28,10 @@ const spotsOn = ([a, b, c]: readonly IsoPoint[]): IsoPoint[] =>
 function isInside(hull: readonly IsoPoint[], point: IsoPoint): boolean {
   const turns = hull.map((from, index) => {
     const to = hull[(index + 1) % hull.length] ?? from;
-    return Math.sign((to.rightMm - from.rightMm) * (point.downMm - from.downMm) - (to.downMm - from.downMm) * (point.rightMm - from.rightMm));
+    return Math.sign(
+      (to.rightMm - from.rightMm) * (point.downMm - from.downMm) -
+        (to.downMm - from.downMm) * (point.rightMm - from.rightMm),
+    );
   });
   return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
 }

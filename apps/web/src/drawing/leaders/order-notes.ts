@@ -32,11 +32,15 @@ const slotAt = (index: number, count: number, { xPx, topPx, footPx }: MarginSpan
   yPx: count === 1 ? topPx : topPx + ((footPx - topPx) * index) / (count - 1),
 });
 
-function crossingPair(order: readonly { anchor: ScreenPoint }[], slots: readonly ScreenPoint[]): [number, number] | null {
+function crossingPair(
+  order: readonly { anchor: ScreenPoint }[],
+  slots: readonly ScreenPoint[],
+): [number, number] | null {
   for (const [i, one] of order.entries())
     for (const [j, other] of order.entries()) {
       const [from, to] = [slots[i], slots[j]];
-      if (j > i && from !== undefined && to !== undefined && segmentsCross(from, one.anchor, to, other.anchor)) return [i, j];
+      if (j > i && from !== undefined && to !== undefined && segmentsCross(from, one.anchor, to, other.anchor))
+        return [i, j];
     }
   return null;
 }

@@ -21,7 +21,9 @@ export function routeLeaders(anchors: readonly LeaderEnd[], slots: readonly Lead
   const shortestFirst = ends.toSorted((a, b) => wayPx(a) - wayPx(b));
   const drawn: (readonly ScreenPoint[])[] = [];
   const routed = shortestFirst.map(({ anchor, slot }): RoutedLeader => {
-    const line = bendsPx.map((bend) => leaderLine(slot, anchor, bend)).find((each) => drawn.every((other) => !linesCross(each, other)));
+    const line = bendsPx
+      .map((bend) => leaderLine(slot, anchor, bend))
+      .find((each) => drawn.every((other) => !linesCross(each, other)));
     if (line !== undefined) drawn.push(line);
     return { number: anchor.number, line: line ?? null };
   });

@@ -8,7 +8,10 @@ export function segmentsCross(a: ScreenPoint, b: ScreenPoint, c: ScreenPoint, d:
   const cdb = turn(c, d, b);
   if (abc !== abd && cda !== cdb) return true;
   return (
-    (abc === 0 && within(a, b, c)) || (abd === 0 && within(a, b, d)) || (cda === 0 && within(c, d, a)) || (cdb === 0 && within(c, d, b))
+    (abc === 0 && within(a, b, c)) ||
+    (abd === 0 && within(a, b, d)) ||
+    (cda === 0 && within(c, d, a)) ||
+    (cdb === 0 && within(c, d, b))
   );
 }
 
@@ -24,4 +27,7 @@ const turn = (a: ScreenPoint, b: ScreenPoint, c: ScreenPoint): number =>
   Math.sign((b.xPx - a.xPx) * (c.yPx - a.yPx) - (b.yPx - a.yPx) * (c.xPx - a.xPx));
 
 const within = (a: ScreenPoint, b: ScreenPoint, c: ScreenPoint): boolean =>
-  Math.min(a.xPx, b.xPx) <= c.xPx && c.xPx <= Math.max(a.xPx, b.xPx) && Math.min(a.yPx, b.yPx) <= c.yPx && c.yPx <= Math.max(a.yPx, b.yPx);
+  Math.min(a.xPx, b.xPx) <= c.xPx &&
+  c.xPx <= Math.max(a.xPx, b.xPx) &&
+  Math.min(a.yPx, b.yPx) <= c.yPx &&
+  c.yPx <= Math.max(a.yPx, b.yPx);

@@ -17,7 +17,12 @@ export const hatchedPlaces = (marks: readonly Mark[], seen: Seen): HatchedPlace[
   marks
     .filter(({ verdict }) => verdict !== "works as built")
     .flatMap((mark) =>
-      placesOf(mark, seen).map((place, index) => ({ ...place, key: `${mark.id}-${index}`, markId: mark.id, verdict: mark.verdict })),
+      placesOf(mark, seen).map((place, index) => ({
+        ...place,
+        key: `${mark.id}-${index}`,
+        markId: mark.id,
+        verdict: mark.verdict,
+      })),
     );
 
 type Place = PaperRect & { size: HatchSize };
@@ -46,7 +51,13 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
 function bandUnder(at: PointMm, seen: Seen, halfMm: number, deepMm: number): Place[] {
   const { uMm, vMm, depthMm } = project(seen.side, at);
   const face = seen.faces.find(
-    (each) => !each.beyond && Math.abs(each.depthMm - depthMm) < onFaceMm && uMm > each.u0Mm - 300 && uMm < each.u1Mm + 300 && vMm <= each.z1Mm + 60 && vMm >= each.z0Mm - 60,
+    (each) =>
+      !each.beyond &&
+      Math.abs(each.depthMm - depthMm) < onFaceMm &&
+      uMm > each.u0Mm - 300 &&
+      uMm < each.u1Mm + 300 &&
+      vMm <= each.z1Mm + 60 &&
+      vMm >= each.z0Mm - 60,
   );
   if (face === undefined) return [];
   const from = Math.max(face.u0Mm, uMm - halfMm);
@@ -54,8 +65,8 @@ function bandUnder(at: PointMm, seen: Seen, halfMm: number, deepMm: number): Pla
   return from < to ? [{ u0Mm: from, u1Mm: to, z0Mm: vMm - deepMm, z1Mm: vMm, size: "small" }] : [];
 }
 
-
-const facesOf = (id: string | undefined, { faces }: Seen) => faces.filter((face) => face.container.id === id && !face.beyond);
+const facesOf = (id: string | undefined, { faces }: Seen) =>
+  faces.filter((face) => face.container.id === id && !face.beyond);
 
 const postsOf = (mark: Mark, { posts }: Seen): Place[] =>
   posts.filter(({ post }) => mark.elements[0] === post.id).map((place) => ({ ...rectOf(place), size: "small" }));

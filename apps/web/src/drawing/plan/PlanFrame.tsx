@@ -13,9 +13,19 @@ const pastPx = 12;
 const radiusPx = 8.5;
 
 /** Grid lines with their circles at the top and at the left, and north. */
-export function PlanFrame({ scheme, view, revisionLetters }: { scheme: Scheme; view: ViewTransform; revisionLetters: readonly string[] }) {
+export function PlanFrame({
+  scheme,
+  view,
+  revisionLetters,
+}: {
+  scheme: Scheme;
+  view: ViewTransform;
+  revisionLetters: readonly string[];
+}) {
   const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
-  const corners = scheme.containers.flatMap((container) => solidCorners(placeContainer(container))).map((corner) => toScreen(view, project("plan", corner)));
+  const corners = scheme.containers
+    .flatMap((container) => solidCorners(placeContainer(container)))
+    .map((corner) => toScreen(view, project("plan", corner)));
   if (corners.length === 0) return null;
   const left = Math.min(...corners.map(({ xPx }) => xPx));
   const right = Math.max(...corners.map(({ xPx }) => xPx));

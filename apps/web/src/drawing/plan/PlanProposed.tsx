@@ -26,11 +26,27 @@ export function PlanProposed({ before, after, storey, view }: PlanProposedProps)
   return (
     <g className="proposed">
       {units.map((outline, index) => (
-        <path key={index} d={polygonPath(outline.map((point) => toScreen(view, point)))} fill="none" stroke={ink.prussian} strokeWidth={1.2} strokeDasharray={dash.proposed} />
+        <path
+          key={index}
+          d={polygonPath(outline.map((point) => toScreen(view, point)))}
+          fill="none"
+          stroke={ink.prussian}
+          strokeWidth={1.2}
+          strokeDasharray={dash.proposed}
+        />
       ))}
       {posts.map((at, index) => {
         const { xPx, yPx } = toScreen(view, at);
-        return <path key={index} d={rectPath({ xPx: xPx - 3.5, yPx: yPx - 3.5, widthPx: 7, heightPx: 7 })} fill={ink.paper} stroke={ink.prussian} strokeWidth={1.2} strokeDasharray="3 2" />;
+        return (
+          <path
+            key={index}
+            d={rectPath({ xPx: xPx - 3.5, yPx: yPx - 3.5, widthPx: 7, heightPx: 7 })}
+            fill={ink.paper}
+            stroke={ink.prussian}
+            strokeWidth={1.2}
+            strokeDasharray="3 2"
+          />
+        );
       })}
       <Cloud rect={inset(boundsPx(points, view), -16)} />
     </g>

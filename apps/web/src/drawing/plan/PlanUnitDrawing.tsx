@@ -12,12 +12,21 @@ import { onWall, type PlanUnit, type PlanWall, type WallRun } from "./plan-model
 
 /** A unit cut in plan: folded sheets, corner posts solid, openings with their jambs. */
 export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & ElementSetting) {
-  const { view, nameOf, selectedId, hoveredId, entryId, verdicts, still } = setting;
+  const { view, nameOf, selectedId, entryId, verdicts, still } = setting;
   const { id } = unit.container;
   const openings = unit.walls.flatMap((wall) => wall.openings.map((hole) => ({ wall, hole })));
   return (
-    <DrawnElement id={id} kind="container" {...nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={boundsPx(unit.outline, view)} still={still}>
-      <UnitPlan unit={unit} view={view} hovered={hoveredId === id} />
+    <DrawnElement
+      id={id}
+      kind="container"
+      {...nameOf(id)}
+      level={1}
+      selected={selectedId === id}
+      entry={entryId === id}
+      rect={boundsPx(unit.outline, view)}
+      still={still}
+    >
+      <UnitPlan unit={unit} view={view} />
       {openings.length > 0 && (
         <g role={still ? undefined : "group"}>
           {openings.map(({ wall, hole }) => (
@@ -41,22 +50,54 @@ export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & Eleme
   );
 }
 
-const UnitPlan = memo(function UnitPlan({ unit, view, hovered }: { unit: PlanUnit; view: ViewTransform; hovered: boolean }) {
+const UnitPlan = memo(function UnitPlan({ unit, view }: { unit: PlanUnit; view: ViewTransform }) {
   const runs = unit.walls.flatMap((wall) => wall.sheet.map((run) => ({ wall, run })));
-  const line = (wall: PlanWall, run: WallRun) => polylinePath([onWall(wall, run.fromMm), onWall(wall, run.toMm)].map((point) => toScreen(view, point)));
+  const line = (wall: PlanWall, run: WallRun) =>
+    polylinePath([onWall(wall, run.fromMm), onWall(wall, run.toMm)].map((point) => toScreen(view, point)));
   return (
     <>
-      <path d={polygonPath(unit.outline.map((point) => toScreen(view, point)))} fill={hovered ? ink.slip : ink.paper} />
-      <path d={runs.map(({ wall, run }) => foldedSheet(wall, run, view)).join("")} fill="none" stroke={ink.ink} strokeWidth={0.7} strokeLinejoin="round" />
-      <path d={unit.walls.flatMap((wall) => wall.outside.map((run) => line(wall, run))).join("")} stroke={ink.ink} strokeWidth={1.5} />
-      <path d={unit.walls.filter((wall) => isLong(wall, unit)).flatMap((wall) => cornerPosts(wall, unit)).map((corner) => polygonPath(corner.map((point) => toScreen(view, point)))).join("")} fill={ink.ink} />
+      <path
+        d={polygonPath(unit.outline.map((point) => toScreen(view, point)))}
+        className="face-paper"
+        fill={ink.paper}
+      />
+      <path
+        d={runs.map(({ wall, run }) => foldedSheet(wall, run, view)).join("")}
+        fill="none"
+        stroke={ink.ink}
+        strokeWidth={0.7}
+        strokeLinejoin="round"
+      />
+      <path
+        d={unit.walls.flatMap((wall) => wall.outside.map((run) => line(wall, run))).join("")}
+        stroke={ink.ink}
+        strokeWidth={1.5}
+      />
+      <path
+        d={unit.walls
+          .filter((wall) => isLong(wall, unit))
+          .flatMap((wall) => cornerPosts(wall, unit))
+          .map((corner) => polygonPath(corner.map((point) => toScreen(view, point))))
+          .join("")}
+        fill={ink.ink}
+      />
     </>
   );
 }, sameDrawn);
 
 type Hole = PlanWall["openings"][number];
 
-const HolePlan = memo(function HolePlan({ wall, hole, view, verdict }: { wall: PlanWall; hole: Hole; view: ViewTransform; verdict: ElementVerdict | undefined }) {
+const HolePlan = memo(function HolePlan({
+  wall,
+  hole,
+  view,
+  verdict,
+}: {
+  wall: PlanWall;
+  hole: Hole;
+  view: ViewTransform;
+  verdict: ElementVerdict | undefined;
+}) {
   const at = (along: number, inward: number) => toScreen(view, onWall(wall, along, inward));
   const across = polylinePath([at(hole.fromMm, 0), at(hole.toMm, 0)]);
   const jambMm = 3000 / view.pxPerM;
@@ -65,9 +106,18 @@ const HolePlan = memo(function HolePlan({ wall, hole, view, verdict }: { wall: P
   const hatched = verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
   return (
     <>
-      <path d={across} stroke={ink.ink} strokeWidth={out ? 0.9 : 0.6} strokeDasharray={out || !hole.cut ? dash.hidden : undefined} />
-      {hole.cut && !out && <path d={jamb(hole.fromMm) + jamb(hole.toMm)} stroke={ink.ink} strokeWidth={1.2} strokeLinecap="round" />}
-      {hole.cut && hole.opening.use === "door" && <path d={leafSwing(wall, hole, view)} fill="none" stroke={ink.graphite} strokeWidth={0.5} />}
+      <path
+        d={across}
+        stroke={ink.ink}
+        strokeWidth={out ? 0.9 : 0.6}
+        strokeDasharray={out || !hole.cut ? dash.hidden : undefined}
+      />
+      {hole.cut && !out && (
+        <path d={jamb(hole.fromMm) + jamb(hole.toMm)} stroke={ink.ink} strokeWidth={1.2} strokeLinecap="round" />
+      )}
+      {hole.cut && hole.opening.use === "door" && (
+        <path d={leafSwing(wall, hole, view)} fill="none" stroke={ink.graphite} strokeWidth={0.5} />
+      )}
       {hatched && (
         <path
           d={polygonPath(bandOf(wall, hole, 4500 / view.pxPerM).map((point) => toScreen(view, point)))}
@@ -117,5 +167,10 @@ export function boundsPx(points: readonly ViewPoint[], view: ViewTransform): Rec
   const at = points.map((point) => toScreen(view, point));
   const left = Math.min(...at.map(({ xPx }) => xPx));
   const top = Math.min(...at.map(({ yPx }) => yPx));
-  return { xPx: left, yPx: top, widthPx: Math.max(...at.map(({ xPx }) => xPx)) - left, heightPx: Math.max(...at.map(({ yPx }) => yPx)) - top };
+  return {
+    xPx: left,
+    yPx: top,
+    widthPx: Math.max(...at.map(({ xPx }) => xPx)) - left,
+    heightPx: Math.max(...at.map(({ yPx }) => yPx)) - top,
+  };
 }

@@ -28,23 +28,38 @@ export function PlanView(props: PlanViewProps) {
   const answered = props.answeredMarkIds ?? noneAnswered;
   const model = useMemo(() => planModel(scheme, storey), [scheme, storey]);
   const verdicts = useMemo(() => elementVerdicts(assessment, answered), [assessment, answered]);
-  const nameOf = useMemo(() => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers), [scheme, verdicts, props.noteNumbers]);
+  const nameOf = useMemo(
+    () => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers),
+    [scheme, verdicts, props.noteNumbers],
+  );
   const labels = useMemo(() => planLabels(model, view, verdicts), [model, view, verdicts]);
   const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
   const entryId = props.selectedId ?? model.units[0]?.container.id ?? null;
-  const setting: ElementSetting = { view, verdicts, nameOf, entryId, selectedId: props.selectedId ?? null, hoveredId: props.hoveredId ?? null, still: bare };
+  const setting: ElementSetting = {
+    view,
+    verdicts,
+    nameOf,
+    entryId,
+    selectedId: props.selectedId ?? null,
+    still: bare,
+  };
   const outlinePx = (unit: PlanUnit) => polygonPath(unit.outline.map((point) => toScreen(view, point)));
   return (
     <g className="plan">
       {!bare && <PlanFrame scheme={scheme} view={view} revisionLetters={revisionLetters} />}
-      <path d={model.below.map(outlinePx).join("")} fill="none" stroke={ink.graphite} strokeWidth={0.7} strokeDasharray={dash.hidden} pointerEvents="none" />
+      <path
+        d={model.below.map(outlinePx).join("")}
+        fill="none"
+        stroke={ink.graphite}
+        strokeWidth={0.7}
+        strokeDasharray={dash.hidden}
+        pointerEvents="none"
+      />
       <ElementTree
         label={`Plan, storey ${storey}`}
         still={bare}
         locate={(_id, _kind, at) => ({ at: screenToSite(view, "plan", at, -(model.cutMm - 1200)) })}
         onElementPointerDown={props.onElementPointerDown}
-        onElementPointerEnter={props.onElementPointerEnter}
-        onElementPointerLeave={props.onElementPointerLeave}
         onElementFocus={props.onElementFocus}
       >
         <PlanPads model={model} {...setting} />
@@ -74,9 +89,19 @@ export function PlanView(props: PlanViewProps) {
           />
         ))}
         {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
-          <Lettering key={key} text={text} spot={spot} sizePx={sizePx} colour={colour} fontWeight={fontWeight} trackingEm={0.04} />
+          <Lettering
+            key={key}
+            text={text}
+            spot={spot}
+            sizePx={sizePx}
+            colour={colour}
+            fontWeight={fontWeight}
+            trackingEm={0.04}
+          />
         ))}
-        {props.proposed !== undefined && <PlanProposed before={scheme} after={props.proposed} storey={storey} view={view} />}
+        {props.proposed !== undefined && (
+          <PlanProposed before={scheme} after={props.proposed} storey={storey} view={view} />
+        )}
       </g>
     </g>
   );
@@ -93,7 +118,17 @@ function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { model: 
       view,
     );
     return (
-      <DrawnElement key={id} id={id} kind="pad" {...nameOf(id)} level={1} selected={selectedId === id} entry={entryId === id} rect={rect} still={still}>
+      <DrawnElement
+        key={id}
+        id={id}
+        kind="pad"
+        {...nameOf(id)}
+        level={1}
+        selected={selectedId === id}
+        entry={entryId === id}
+        rect={rect}
+        still={still}
+      >
         <path d={rectPath(rect)} fill="none" stroke={ink.graphite} strokeWidth={0.6} strokeDasharray="3 2" />
       </DrawnElement>
     );

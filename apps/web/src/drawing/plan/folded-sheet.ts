@@ -11,7 +11,12 @@ export function foldedSheet(wall: PlanWall, run: WallRun, view: ViewTransform): 
   const quarter = wall.pitchMm / 4;
   const points = [onWall(wall, run.fromMm)];
   for (let at = run.fromMm; at + wall.pitchMm <= run.toMm + 1; at += wall.pitchMm) {
-    points.push(onWall(wall, at + quarter, 0), onWall(wall, at + 2 * quarter, deepMm), onWall(wall, at + 3 * quarter, deepMm), onWall(wall, at + wall.pitchMm, 0));
+    points.push(
+      onWall(wall, at + quarter, 0),
+      onWall(wall, at + 2 * quarter, deepMm),
+      onWall(wall, at + 3 * quarter, deepMm),
+      onWall(wall, at + wall.pitchMm, 0),
+    );
   }
   points.push(onWall(wall, run.toMm));
   return polylinePath(points.map((point) => toScreen(view, point)));

@@ -27,14 +27,22 @@ export function planHatches(marks: readonly Mark[], model: PlanModel): PlanHatch
 
 function placesOf({ fact, at }: Mark): PointMm[] {
   if (fact.kind === "borne-on-rail") return fact.crossings.map((crossing) => crossing.at);
-  return fact.kind === "overhang" || fact.kind === "corner-on-air" || fact.kind === "made-connection" || fact.kind === "rocks" ? [at] : [];
+  return fact.kind === "overhang" ||
+    fact.kind === "corner-on-air" ||
+    fact.kind === "made-connection" ||
+    fact.kind === "rocks"
+    ? [at]
+    : [];
 }
 
 /** A band across the unit's own direction, under its rail. */
 function bandAt(at: PointMm, { placed }: PlanUnit): ViewPoint[] {
   const { uMm, vMm } = project("plan", at);
   const { cos, sin } = placed.frame;
-  const corner = (along: number, across: number): ViewPoint => ({ uMm: uMm + along * cos - across * sin, vMm: vMm + along * sin + across * cos });
+  const corner = (along: number, across: number): ViewPoint => ({
+    uMm: uMm + along * cos - across * sin,
+    vMm: vMm + along * sin + across * cos,
+  });
   return [
     corner(-halfAcrossMm, -halfAlongMm),
     corner(halfAcrossMm, -halfAlongMm),

@@ -9,15 +9,33 @@ type Lettered = Label & { colour: string; fontWeight: number };
 export type PlanLabel = Placed<Lettered>;
 
 /** Names in a plan: each unit in its room, each unit overhead where it is free. */
-export function planLabels(model: PlanModel, view: ViewTransform, verdicts: ReadonlyMap<string, ElementVerdict>): PlanLabel[] {
-  const rooms = model.units.map((unit) => label(`room-${unit.container.id}`, unit.container.tag, unit, view, ink.ink, 13, 600));
-  const over = model.overhead.map((unit) =>
-    label(`over-${unit.container.id}`, `${unit.container.tag} over`, unit, view, overheadInk(verdicts.get(unit.container.id)?.verdict), 11, 500),
+export function planLabels(
+  model: PlanModel,
+  view: ViewTransform,
+  verdicts: ReadonlyMap<string, ElementVerdict>,
+): PlanLabel[] {
+  const rooms = model.units.map((unit) =>
+    label(`room-${unit.container.id}`, unit.container.tag, unit, view, ink.ink, 13, 600),
   );
-  const below = model.below.map((unit) => label(`below-${unit.container.id}`, `${unit.container.tag} below`, unit, view, ink.graphite, 11, 400));
+  const over = model.overhead.map((unit) =>
+    label(
+      `over-${unit.container.id}`,
+      `${unit.container.tag} over`,
+      unit,
+      view,
+      overheadInk(verdicts.get(unit.container.id)?.verdict),
+      11,
+      500,
+    ),
+  );
+  const below = model.below.map((unit) =>
+    label(`below-${unit.container.id}`, `${unit.container.tag} below`, unit, view, ink.graphite, 11, 400),
+  );
   const walls = model.units.flatMap((unit) => edgeBoxes(unit, view));
   const above = model.overhead.flatMap((unit) => edgeBoxes(unit, view));
-  const kept = below.filter(({ spots }) => spots.length > 0).map((each) => ({ ...each, spots: each.spots.filter((spot) => !inAnyUnit(spot, model, view)) }));
+  const kept = below
+    .filter(({ spots }) => spots.length > 0)
+    .map((each) => ({ ...each, spots: each.spots.filter((spot) => !inAnyUnit(spot, model, view)) }));
   return placeLabels([...over, ...rooms, ...kept.filter(({ spots }) => spots.length > 0)], [...walls, ...above]);
 }
 
@@ -25,7 +43,15 @@ export function planLabels(model: PlanModel, view: ViewTransform, verdicts: Read
 export const overheadInk = (verdict: Verdict | undefined): string =>
   verdict === undefined || verdict === "works as built" ? ink.graphite : verdictInk[verdict];
 
-function label(key: string, text: string, unit: PlanUnit, view: ViewTransform, colour: string, sizePx: number, fontWeight: number): Lettered {
+function label(
+  key: string,
+  text: string,
+  unit: PlanUnit,
+  view: ViewTransform,
+  colour: string,
+  sizePx: number,
+  fontWeight: number,
+): Lettered {
   return { key, text, sizePx, colour, fontWeight, spots: spotsIn(unit, view) };
 }
 

@@ -1,5 +1,12 @@
 import type { Container, Face, Opening, Pad, Post, Scheme } from "@cornerway/schema";
-import { faceFrame, placeContainer, pointOnFace, solidCorners, storeysOf, type PlacedContainer } from "@cornerway/engine";
+import {
+  faceFrame,
+  placeContainer,
+  pointOnFace,
+  solidCorners,
+  storeysOf,
+  type PlacedContainer,
+} from "@cornerway/engine";
 import { project, type ViewPoint } from "../view-transform.ts";
 
 /** Height of the cut above the storey's level, mm; common practice, no published source. */
@@ -23,7 +30,12 @@ export type PlanWall = {
   openings: readonly (WallRun & { opening: Opening; cut: boolean })[];
 };
 
-export type PlanUnit = { container: Container; placed: PlacedContainer; outline: readonly ViewPoint[]; walls: readonly PlanWall[] };
+export type PlanUnit = {
+  container: Container;
+  placed: PlacedContainer;
+  outline: readonly ViewPoint[];
+  walls: readonly PlanWall[];
+};
 
 export type PlanModel = {
   storey: number;
@@ -62,7 +74,9 @@ const unitsOn = (scheme: Scheme, ids: readonly string[]): PlanUnit[] =>
     .filter(({ id }) => ids.includes(id))
     .map((container) => {
       const placed = placeContainer(container);
-      const outline = solidCorners(placed).slice(0, 4).map((corner) => project("plan", corner));
+      const outline = solidCorners(placed)
+        .slice(0, 4)
+        .map((corner) => project("plan", corner));
       return { container, placed, outline, walls: [] };
     });
 
@@ -70,13 +84,22 @@ const sameOutlineMm = 160;
 
 const sameOutline = (one: PlanUnit, other: PlanUnit): boolean =>
   one.outline.every((corner) =>
-    other.outline.some(({ uMm, vMm }) => Math.abs(uMm - corner.uMm) < sameOutlineMm && Math.abs(vMm - corner.vMm) < sameOutlineMm),
+    other.outline.some(
+      ({ uMm, vMm }) => Math.abs(uMm - corner.uMm) < sameOutlineMm && Math.abs(vMm - corner.vMm) < sameOutlineMm,
+    ),
   );
 
 const wallFaces: readonly Face[] = ["right", "door", "left", "front"];
 
 const wallsOf = (scheme: Scheme, placed: PlacedContainer, cutMm: number): PlanWall[] =>
-  wallFaces.map((face) => wallOf(scheme.openings.filter((opening) => opening.containerId === placed.id && opening.face === face), placed, face, cutMm));
+  wallFaces.map((face) =>
+    wallOf(
+      scheme.openings.filter((opening) => opening.containerId === placed.id && opening.face === face),
+      placed,
+      face,
+      cutMm,
+    ),
+  );
 
 function wallOf(openings: readonly Opening[], placed: PlacedContainer, face: Face, cutMm: number): PlanWall {
   const frame = faceFrame(placed, face);
@@ -85,7 +108,12 @@ function wallOf(openings: readonly Opening[], placed: PlacedContainer, face: Fac
   const holes = openings.map((opening) => {
     const fromMm = opening.offsetUm / 1000;
     const sill = placed.baseZMm + opening.sillUm / 1000;
-    return { opening, fromMm, toMm: fromMm + opening.widthUm / 1000, cut: sill < cutMm && sill + opening.heightUm / 1000 > cutMm };
+    return {
+      opening,
+      fromMm,
+      toMm: fromMm + opening.widthUm / 1000,
+      cut: sill < cutMm && sill + opening.heightUm / 1000 > cutMm,
+    };
   });
   return {
     key: `${placed.id}-${face}`,
@@ -94,8 +122,14 @@ function wallOf(openings: readonly Opening[], placed: PlacedContainer, face: Fac
     inward: { uMm: -frame.normal.xMm, vMm: -frame.normal.yMm },
     lengthMm,
     pitchMm,
-    sheet: runsLeft({ fromMm: zone.u0, toMm: zone.u1 }, holes.filter(({ cut }) => cut)),
-    outside: runsLeft({ fromMm: 0, toMm: lengthMm }, holes.filter(({ cut }) => cut)),
+    sheet: runsLeft(
+      { fromMm: zone.u0, toMm: zone.u1 },
+      holes.filter(({ cut }) => cut),
+    ),
+    outside: runsLeft(
+      { fromMm: 0, toMm: lengthMm },
+      holes.filter(({ cut }) => cut),
+    ),
     openings: holes,
   };
 }

@@ -22,7 +22,15 @@ type LoadStrokeProps = {
 };
 
 /** A length of the load path; its width is the force in it. */
-export const LoadStroke = memo(function LoadStroke({ id, run, colour = ink.ink, faint = false, lifts = false, stub = false, breakColour }: LoadStrokeProps) {
+export const LoadStroke = memo(function LoadStroke({
+  id,
+  run,
+  colour = ink.ink,
+  faint = false,
+  lifts = false,
+  stub = false,
+  breakColour,
+}: LoadStrokeProps) {
   return (
     <g className="load-stroke">
       <path
@@ -32,7 +40,13 @@ export const LoadStroke = memo(function LoadStroke({ id, run, colour = ink.ink, 
         strokeWidth={lifts ? 0.9 : undefined}
         opacity={faint ? 0.2 : 0.94}
       />
-      {breakColour !== undefined && <LongBreak at={{ xPx: run.to.xPx, yPx: run.to.yPx - (stub ? 0 : breakAboveFootPx) }} halfPx={run.widthToPx / 2 + 9} colour={breakColour} />}
+      {breakColour !== undefined && (
+        <LongBreak
+          at={{ xPx: run.to.xPx, yPx: run.to.yPx - (stub ? 0 : breakAboveFootPx) }}
+          halfPx={run.widthToPx / 2 + 9}
+          colour={breakColour}
+        />
+      )}
     </g>
   );
 }, sameDrawn);

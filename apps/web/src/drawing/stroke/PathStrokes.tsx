@@ -25,7 +25,9 @@ export function PathStrokes({ strokes, view, waiting, verdicts }: PathStrokesPro
         faint={waiting}
         stub={stroke.stub}
         lifts={stroke.stretch.forceFootKn < 0}
-        breakColour={stroke.breaks ? verdictInk[verdicts.get(stroke.stretch.elementId)?.verdict ?? "not checked"] : undefined}
+        breakColour={
+          stroke.breaks ? verdictInk[verdicts.get(stroke.stretch.elementId)?.verdict ?? "not checked"] : undefined
+        }
       />
     ));
 }

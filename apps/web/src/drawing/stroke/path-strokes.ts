@@ -21,15 +21,30 @@ export type PathStroke = {
 };
 
 /** Strokes on the faces at the front of an elevation: posts, added posts, and seats where a load arrives off the corners. */
-export function pathStrokes(assessment: Assessment, side: Side, faces: readonly ElevationFace[], posts: readonly ElevationPost[]): PathStroke[] {
-  const own = assessment.path.filter((stretch) => (stretch.via === "corner post" ? onFront(stretch, side, faces) : shownPost(stretch, posts)));
+export function pathStrokes(
+  assessment: Assessment,
+  side: Side,
+  faces: readonly ElevationFace[],
+  posts: readonly ElevationPost[],
+): PathStroke[] {
+  const own = assessment.path.filter((stretch) =>
+    stretch.via === "corner post" ? onFront(stretch, side, faces) : shownPost(stretch, posts),
+  );
   const feet = own.map(({ to }) => to);
   const heads = own.map(({ from }) => from);
-  const seats = assessment.path.filter((stretch) => stretch.via === "seat" && seatOnFront(stretch, side, faces) && !feet.some((foot) => near(foot, stretch.from)));
+  const seats = assessment.path.filter(
+    (stretch) =>
+      stretch.via === "seat" && seatOnFront(stretch, side, faces) && !feet.some((foot) => near(foot, stretch.from)),
+  );
   return [
     ...own.map((stretch): PathStroke => {
       const goesOn = heads.some((head) => near(head, stretch.to));
-      return { ...onPaper(stretch, side), breaks: stretch.leavesCorners, figureAt: stretch.leavesCorners || !goesOn ? "foot" : null, stub: false };
+      return {
+        ...onPaper(stretch, side),
+        breaks: stretch.leavesCorners,
+        figureAt: stretch.leavesCorners || !goesOn ? "foot" : null,
+        stub: false,
+      };
     }),
     ...seats.map((stretch): PathStroke => {
       const onPost = heads.some((head) => near(head, stretch.to));
