@@ -92,7 +92,7 @@ export const randomScheme: fc.Arbitrary<Scheme> = fc
         id: `d${at}`,
         in: units[unit % units.length]?.id ?? "g0",
       })),
-      posts: posts.map(({ padded, ...post }) => post),
+      posts: posts.map(({ id, x, y, foot, head }) => ({ id, x, y, foot, head })),
       pads: [
         ...ground.flatMap((unit) => padsUnder(unit)).filter((_, at) => at !== padLess),
         ...posts.filter(({ padded }) => padded).map(({ id, x, y }) => ({ id: `${id}-pad`, x, y })),

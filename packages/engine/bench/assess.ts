@@ -9,9 +9,11 @@ const budgets = [
 ];
 
 for (const { name, scheme, most, runs } of budgets) {
-  const medianMs = median(runs, () => assess(scheme));
-  const over = medianMs > most;
-  console.log(`${name}: median ${medianMs.toFixed(2)} ms of ${most} ms${over ? ", over budget" : ""}`);
+  const { wallMs, processorMs } = medians(runs, () => assess(scheme));
+  const over = processorMs > most;
+  console.log(
+    `${name}: median ${processorMs.toFixed(2)} ms of processor (${wallMs.toFixed(2)} ms by the clock) of ${most} ms${over ? ", over budget" : ""}`,
+  );
   if (over) process.exitCode = 1;
 }
 
@@ -57,12 +59,22 @@ function large(): Scheme {
   return Scheme.parse({ ...emptyScheme, containers, openings });
 }
 
-function median(runs: number, work: () => unknown): number {
+/** Time of one run by the clock and of the processor; the second is what a busy machine leaves alone. */
+function medians(runs: number, work: () => unknown): { wallMs: number; processorMs: number } {
   for (let run = 0; run < runs / 4; run += 1) work();
   const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
+    const wall = performance.now();
+    const processor = process.cpuUsage();
     work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return times[Math.floor(runs / 2)] ?? 0;
+    const { user, system } = process.cpuUsage(processor);
+    return { wallMs: performance.now() - wall, processorMs: (user + system) / 1000 };
+  });
+  return {
+    wallMs: middle(times.map(({ wallMs }) => wallMs)),
+    processorMs: middle(times.map((time) => time.processorMs)),
+  };
+}
+
+function middle(values: number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 }

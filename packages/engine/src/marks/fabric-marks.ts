@@ -94,6 +94,7 @@ const wallOutMark = (structure: Structure, unit: Unit, cut: Cut, at: PointMm): M
 
 const openingMark = (unit: Unit, { opening, rect, wall }: Cut, at: PointMm): Mark => {
   const { u0, u1 } = unit.dimensions.sheetZone(opening.face);
+  const wallRule = wallRuleOf(opening.face, wall);
   return markOf({
     fact: {
       kind: "opening-in-sheet",
@@ -103,16 +104,20 @@ const openingMark = (unit: Unit, { opening, rect, wall }: Cut, at: PointMm): Mar
       toDoorPostMm: rounded(u1 - rect.u1),
       cutShare: rounded(wall.cutShare),
       shortestPierMm: rounded(wall.shortestPierMm),
-      wallRule: wallRuleOf(opening.face, wall),
+      wallRule,
     },
     verdict: "not checked",
-    certainty: "memory",
+    certainty: wallRule === "not a wall" ? "common practice" : "memory",
     elements: [opening.id, unit.id],
     at,
-    basis:
-      "IBC 2021 3115.8.5.3, from memory, confirm against the text: openings at most 50 % of a wall's length, pieces under 4 ft (1219 mm) do not count. Strength of the sheet not judged.",
+    basis: wallRule === "not a wall" ? clearBasis : wallBasis,
   });
 };
+
+const clearBasis =
+  "Geometry against the members of the generic specification. Strength of the sheet and of the frame round the opening not judged.";
+const wallBasis =
+  "IBC 3115.8.5 (numbering of 2021), from memory, confirm against the text: openings at most 50 % of a wall's length, pieces under 4 ft (1219 mm) do not count. Strength of the sheet not judged.";
 
 function wallRuleOf(face: Cut["opening"]["face"], wall: Cut["wall"]): FactOf<"opening-in-sheet">["wallRule"] {
   if (face === "roof" || face === "floor" || face === "door") return "not a wall";

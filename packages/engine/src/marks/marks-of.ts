@@ -1,4 +1,4 @@
-import type { Mark } from "@cornerway/schema";
+import type { Mark, MarkKind } from "@cornerway/schema";
 import type { Analysis } from "../load-path/analysis.ts";
 import { bearingMarks } from "./bearing-marks.ts";
 import { borneMarks } from "./borne-marks.ts";
@@ -11,7 +11,7 @@ import { standMarks } from "./stand-marks.ts";
 import { standingOf } from "./standing.ts";
 import { verdictRank } from "./verdicts-of.ts";
 
-/** Every mark of a scheme, worst verdict first, then by id; one for each cause. */
+/** Every mark of a scheme, worst verdict first, then by what decides, then by id; one for each cause. */
 export function marksOf(analysis: Analysis): Mark[] {
   const { building } = analysis.structure;
   const standing = standingOf(analysis);
@@ -33,5 +33,33 @@ export function marksOf(analysis: Analysis): Mark[] {
   return [...causes, ...quiet].toSorted(worstFirst);
 }
 
+/** What decides first: bodies, then the way down, then members, sheets and pads, then what is quiet. */
+const order: Record<MarkKind, number> = {
+  collision: 0,
+  "tips-over": 1,
+  mechanism: 2,
+  "member-cut": 3,
+  "load-over-opening": 4,
+  "post-without-ground": 5,
+  "opening-off-face": 6,
+  "openings-overlap": 7,
+  "post-through-unit": 8,
+  overhang: 9,
+  "borne-on-rail": 10,
+  "corner-on-air": 11,
+  "made-connection": 12,
+  rocks: 13,
+  "wall-out": 14,
+  "post-carries": 15,
+  "cross-members-cut": 16,
+  "opening-in-sheet": 17,
+  "post-through-opening": 18,
+  "post-holds-nothing": 19,
+  "pad-missing": 20,
+  "pad-holds-nothing": 21,
+  "below-not-settled": 22,
+  "borne-on-fittings": 23,
+};
+
 const worstFirst = (a: Mark, b: Mark): number =>
-  verdictRank[b.verdict] - verdictRank[a.verdict] || (a.id < b.id ? -1 : 1);
+  verdictRank[b.verdict] - verdictRank[a.verdict] || order[a.fact.kind] - order[b.fact.kind] || (a.id < b.id ? -1 : 1);

@@ -40,8 +40,9 @@ describe("markSentences", () => {
   });
 
   it("gives owners no clause, no symbol and no force", () => {
-    for (const { reader, said } of told)
-      if (reader === "owner") expect(`${said.body} ${said.detail ?? ""}`).not.toMatch(notForOwners);
+    const toOwners = told.filter(({ reader }) => reader === "owner");
+    expect(toOwners).toHaveLength(everyFact.length);
+    for (const { said } of toOwners) expect(`${said.body} ${said.detail ?? ""}`).not.toMatch(notForOwners);
   });
 
   it("says it in one or two sentences, whole and in order", () => {
