@@ -25,7 +25,7 @@ const toldTogether: ReadonlySet<Verdict> = new Set(["works as built", "not check
 /** The numbered notes of a sheet: one for each mark, what is quiet told together, with people's words below. */
 export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
   const spoken = foldQuiet(from.marks).map((group) => noteOf(group, from));
-  const { alone, together } = foldNotes(spoken);
+  const { alone, together } = spoken.length > mostApart ? foldNotes(spoken) : { alone: spoken, together: [] };
   const folded = together.map(({ notes }) => laidTogether(notes));
   const onMarks = new Set(from.marks.map(({ id }) => id));
   const loose = from.written.filter(({ answers, markId }) => answers === null && (markId === null || !onMarks.has(markId)));
@@ -41,6 +41,8 @@ function foldQuiet(marks: readonly Mark[]): Mark[][] {
   return [...groups.values()];
 }
 
+/** More notes than this are laid together by verdict; below it the margin scrolls. */
+const mostApart = 14;
 const mostSaid = 2;
 
 function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {

@@ -42,7 +42,7 @@ export interface SchemePaperProps {
 }
 
 /** Pointer reach of snapping, px on the paper. */
-const reachPx = 10;
+const reachPx = 12;
 
 /** Elevation, plan and isometric on one field; presses and moves come out as places in the site frame. */
 export function SchemePaper(props: SchemePaperProps) {

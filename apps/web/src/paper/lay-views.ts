@@ -134,7 +134,7 @@ function isometricTransform(rect: RectPx, scheme: Scheme): ViewTransform {
   const northSouth = plan.vHigh - plan.vLow;
   const widthM = ((eastWest + northSouth) * 0.866) / 1000;
   const heightM = ((eastWest + northSouth) * 0.5 + tall.vHigh - tall.vLow) / 1000;
-  const pxPerM = Math.min((rect.widthPx - 60) / Math.max(1, widthM), (rect.heightPx - 70) / Math.max(1, heightM), 22);
+  const pxPerM = Math.min((rect.widthPx - 60) / Math.max(1, widthM), (rect.heightPx - 52) / Math.max(1, heightM), 22);
   return { originXPx: rect.leftPx + rect.widthPx / 2, originYPx: rect.topPx + rect.heightPx / 2, pxPerM };
 }
 

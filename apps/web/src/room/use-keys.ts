@@ -11,7 +11,7 @@ export function useKeys(keys: Keys): void {
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      if (isTyping(event.target) || event.altKey) return;
+      if (event.altKey || leavesField(event)) return;
       const act = latest.current[nameOf(event)];
       if (act === undefined) return;
       event.preventDefault();
@@ -28,5 +28,11 @@ function nameOf(event: KeyboardEvent): string {
   return [...held.filter(Boolean), letter].join("+");
 }
 
-const isTyping = (target: EventTarget | null) =>
-  target instanceof HTMLElement && target.closest("input, textarea, select, [contenteditable]") !== null;
+/** True while someone types in a field; Escape lets the field go first. */
+function leavesField({ target, key }: KeyboardEvent): boolean {
+  if (!(target instanceof HTMLElement) || target.closest(fields) === null) return false;
+  if (key === "Escape") target.blur();
+  return true;
+}
+
+const fields = "input, textarea, select, [contenteditable]";

@@ -1,6 +1,7 @@
 import type { Disposition, Revision } from "@cornerway/schema";
 import { dispositions, dispositionsOpen, may } from "@cornerway/schema";
 import { useState } from "react";
+import { Command } from "../../controls/Command.tsx";
 import { dateOf } from "../../controls/calendar.ts";
 import { usePressStamp } from "../../data/stamp.ts";
 import { useRoom } from "../../room/room-context.ts";
@@ -21,6 +22,7 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
   const press = usePressStamp(project.id);
   const [chosen, choose] = useState<Disposition | null>(null);
   const [text, setText] = useState("");
+  const [inHand, take] = useState(false);
   const { stamp, letter, contentDigest, resultDigest } = revision;
   if (stamp !== null)
     return (
@@ -45,8 +47,19 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
       { onSuccess: () => say(`Revision ${letter} stamped: ${chosen}.`), onError: (error) => onCannot(error.message) },
     );
   };
+  if (!inHand)
+    return (
+      <aside className="stamp-place" aria-label="Stamp">
+        <Command engineer onPress={() => take(true)} asleepBecause={resultDigest === null ? "Not checked yet." : undefined}>
+          {`Stamp revision ${letter}`}
+        </Command>
+      </aside>
+    );
   return (
-    <aside className="stamp-place" aria-label="Stamp">
+    <aside className="stamp-place stamp-in-hand" aria-label="Stamp">
+      <Command quiet onPress={() => take(false)}>
+        Lay the stamp aside
+      </Command>
       <ReviewStamp
         state="choosing"
         revision={letter}

@@ -61,7 +61,7 @@ function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
   };
   if (tool === "stack" && held?.kind === "unit")
     return <NewUnitSlip unit={held.unit} onChange={(next) => hand.hold({ kind: "unit", unit: next })} onSet={hand.setHeldUnit} />;
-  if (tool === "cut" && unit !== undefined) return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
+  if (tool === "cut" && held === null && unit !== undefined) return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
   if (tool === "post") return <NewPostSlip scheme={draft.scheme} unitId={chosenId} onDraw={draw} />;
   return null;
 }

@@ -1,0 +1,56 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { demoPeople } from "../../../apps/api/src/seed/demo-people.ts";
+import { openProject } from "../../../apps/api/src/services/open-project.ts";
+import { hashPassword } from "../../../apps/api/src/services/sign-in.ts";
+import { openDatabase } from "../../../apps/api/src/store/database.ts";
+import { insertPerson } from "../../../apps/api/src/store/new-project.ts";
+import { freshDatabase } from "../../support/fresh-database.ts";
+import { startProcess } from "../../two-process/service-process.ts";
+import { buildPages } from "./build-pages.ts";
+
+export interface OpenService {
+  origin: string;
+  projectId: string;
+  close(): Promise<void>;
+}
+
+const project = {
+  id: "5e1f0a10-0000-4000-8000-000000000900",
+  name: "Chandler's Steps",
+  place: "2 Quay Rise, Pellmouth",
+  client: "Pellmouth Ferry Society",
+};
+
+/** The whole service on a fresh database, with an empty project and the production build of the pages. */
+export async function openService(): Promise<OpenService> {
+  const pages = mkdtempSync(path.join(os.tmpdir(), "cornerway-pages-"));
+  await buildPages(pages);
+  const database = await freshDatabase();
+  await fillDatabase(database.ownerUrl);
+  const service = await startProcess(database.serviceUrl, { WEB_ROOT: pages });
+  return {
+    origin: service.origin,
+    projectId: project.id,
+    close: async () => {
+      service.process.kill("SIGTERM");
+      await service.ended;
+      await database.drop();
+      rmSync(pages, { recursive: true, force: true });
+    },
+  };
+}
+
+async function fillDatabase(ownerUrl: string): Promise<void> {
+  const database = openDatabase(ownerUrl);
+  try {
+    for (const { password, role: _role, ...person } of demoPeople)
+      await insertPerson(database.connection, { ...person, passwordHash: await hashPassword(password) });
+    const members = demoPeople.map(({ role, id, name, email }) => ({ role, person: { id, name, email } }));
+    const opened = await openProject(database, project, members);
+    if (!opened.ok) throw new Error(`the project could not be opened: ${opened.refusal.code}`);
+  } finally {
+    await database.close();
+  }
+}
