@@ -21,6 +21,9 @@ const PLANTED: Record<string, string> = {
   "packages/engine/src/helpers/spare.ts": 'import { MM } from "../units.ts"; export const spare = MM;',
   "packages/engine/src/fabric/one.ts": 'import { two } from "./two.ts"; export const one = two;',
   "packages/engine/src/fabric/two.ts": 'import { one } from "./one.ts"; export const two = one;',
+  "packages/engine/src/codes/loads/edition.ts": "export const edition = 1;",
+  "packages/engine/src/checks/looks-up-edition.ts":
+    'import { edition } from "../codes/loads/edition.ts"; export const check = edition;',
   "apps/api/src/server.ts": "export const server = 1;",
   "apps/api/src/opens-screens.ts": 'import { main } from "../../web/src/main.ts"; export const page = main;',
   "apps/api/src/generated/client.ts": "export const client = 1;",
@@ -35,6 +38,7 @@ const PLANTED: Record<string, string> = {
 
 const EXPECTED = [
   "api-without-web apps/api/src/opens-screens.ts",
+  "editions-apart packages/engine/src/checks/looks-up-edition.ts",
   "engine-alone packages/engine/src/reads-disk.ts",
   "engine-folder-in-order packages/engine/src/helpers/spare.ts",
   "engine-order-geometry packages/engine/src/geometry/place.ts",
