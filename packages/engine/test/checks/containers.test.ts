@@ -6,6 +6,7 @@ import { tableWallShear } from "../../src/codes/containers/wall-shear-table.ts";
 import { cornerPost } from "../../src/checks/corner-post.ts";
 import { doorPostAlone } from "../../src/checks/door-post-strength.ts";
 import { frontPostAlone, frontPostHeld } from "../../src/checks/front-post.ts";
+import { doorPostBounds, frontPostBounds } from "../../src/checks/post-bounds.ts";
 import { isoProofLoad } from "../../src/checks/iso-proof-load.ts";
 import { allowableLockForce, lock, lockSentence } from "../../src/checks/lock.ts";
 import { presumptiveSoil, soilBearing, soilClasses } from "../../src/checks/soil-bearing.ts";
@@ -13,7 +14,7 @@ import { wallShear } from "../../src/checks/wall-shear.ts";
 import type { Resistance } from "../../src/working/resistance.ts";
 import { stated } from "../codes-steel/support/steel-answers.ts";
 
-const within = (ours: number, hand: number, part: number) =>
+const expectWithin = (ours: number, hand: number, part: number) =>
   expect(Math.abs(ours / hand - 1), `ours ${ours}, reference ${hand}`).toBeLessThan(part);
 
 describe("tableWallShear, IBC table from memory", () => {
@@ -36,13 +37,13 @@ describe("tableWallShear, IBC table from memory", () => {
   it("every end wall: 843 lb/ft, 12.30 kN/m, the 150 kN over 8 ft over 5", () => {
     for (const type of ["1EEE", "1AAA", "1CCC", "1D"] as const)
       expect(Math.abs(tableWallShear({ type, wall: "end" }, "IBC 2024").result.value - 12.3)).toBeLessThan(0.0051);
-    within(843, 33_721 / 8 / 5, 1e-4);
+    expectWithin(843, 33_721 / 8 / 5, 1e-4);
   });
 
   it("a plate of 100 kN lowers the table by a third and the certainty to common practice; one above 150 kN does nothing", () => {
     const full = tableWallShear({ type: "1AAA", wall: "end" }, "IBC 2021");
     const low = tableWallShear({ type: "1AAA", wall: "end", plateRackingN: 100_000 }, "IBC 2021");
-    within(low.result.value, (full.result.value * 2) / 3, 1e-9);
+    expectWithin(low.result.value, (full.result.value * 2) / 3, 1e-9);
     expect(low.certainty).toBe("common practice");
     expect(tableWallShear({ type: "1AAA", wall: "end", plateRackingN: 200_000 }, "IBC 2021").result).toEqual(
       full.result,
@@ -133,12 +134,12 @@ describe("wallShear", () => {
   it("5 kN over two pieces of 10 ft is 0.820 N/mm of 1.226: the table caps the sheet", () => {
     const { check, counts } = wallShear(wall, "IBC 2021");
     expect(counts).toBe(true);
-    within(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096 / (84 * 0.0145939), 1e-9);
+    expectWithin(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096 / (84 * 0.0145939), 1e-9);
   });
 
   it("a sheet weaker than the table is not raised to it", () => {
     const { check } = wallShear({ ...wall, sheet: strength(1) }, "IBC 2021");
-    within(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096, 1e-9);
+    expectWithin(check?.ok === true ? check.utilisation : Number.NaN, 5000 / 6096, 1e-9);
   });
 
   it("an unframed opening takes the wall out, and there is no check to pass", () => {
@@ -154,7 +155,7 @@ describe("isoProofLoad, by arithmetic", () => {
     [213_360, 941.9],
     [50_800, 224.3],
   ])("a plate of %d kg at 1.8 g is %d kN on each of four posts", (allowableStackingKg, kN) => {
-    within(isoProofLoad({ allowableStackingKg, edition: "1990" }).result.value / 1e3, kN, 3e-4);
+    expectWithin(isoProofLoad({ allowableStackingKg, edition: "1990" }).result.value / 1e3, kN, 3e-4);
   });
 
   it("without a plate it is 848 or 942 kN by the edition", () => {
@@ -169,12 +170,12 @@ describe("corner posts", () => {
   it("front post held by its sheet at 358 MPa squashes at 923 kN: the thesis of Oosthuysen reports 923 (published)", () => {
     const steel = { ...steels.weathering, fyMpa: 358 };
     const held = frontPostHeld({ steel, clearMm: 2350 }, basis);
-    within(held.ok ? held.nominal / 1e3 : Number.NaN, 923, 0.002);
+    expectWithin(held.ok ? held.nominal / 1e3 : Number.NaN, 923, 0.002);
   });
 
   it("front post at 343 MPa squashes at 885 kN (by hand, 2580 mm²), just above the 848 kN of its test", () => {
     const held = frontPostHeld({ steel: steels.weathering, clearMm: 2350 }, basis);
-    within(held.ok ? held.nominal / 1e3 : Number.NaN, 885, 0.001);
+    expectWithin(held.ok ? held.nominal / 1e3 : Number.NaN, 885, 0.001);
   });
 
   it("alone it is weaker than held, at any length", () => {
@@ -186,29 +187,34 @@ describe("corner posts", () => {
   });
 
   it("the load's standing goes from within lower to between to beyond upper as it grows", () => {
-    const post = { steel: steels.unproved, clearMm: 2350 };
-    const bounds = {
-      lower: frontPostAlone(post, basis),
-      upper: frontPostHeld(post, basis),
-      proof: isoProofLoad({ edition: "1990" }),
-    };
-    const [low, high] = [stated(bounds.lower).available, stated(bounds.upper).available];
-    const standing = (force: number) => {
-      const finding = cornerPost("front corner post", force, bounds);
+    const bounds = frontPostBounds({ steel: steels.unproved, clearMm: 2350 }, basis);
+    const [low, high] = [stated(bounds.lower.compression).available, stated(bounds.upper.compression).available];
+    const standing = (axialN: number, mxNmm = 0) => {
+      const proof = isoProofLoad({ edition: "1990" });
+      const finding = cornerPost("front corner post", { axialN, mxNmm, myNmm: 0 }, bounds, proof, basis);
       return "standing" in finding ? finding.standing : finding.refused;
     };
-    expect([0.99 * low, 1.01 * low, 0.99 * high, 1.01 * high].map(standing)).toEqual([
+    expect([0.99 * low, 1.01 * low, 0.99 * high, 1.01 * high].map((force) => standing(force))).toEqual([
       "within lower",
       "between",
       "between",
       "beyond upper",
     ]);
+    expect(standing(0.99 * low, 1e6)).toBe("between");
+    expect(standing(0, 1e8)).toBe("beyond upper");
+  });
+
+  it("a bound in bending alone is below the one held, for both posts and both axes", () => {
+    const post = { steel: steels.unproved, clearMm: 2350 };
+    for (const { lower, upper } of [frontPostBounds(post, basis), doorPostBounds(post, basis)])
+      for (const part of ["compression", "tension", "mx", "my"] as const)
+        expect(stated(lower[part]).available).toBeLessThanOrEqual(stated(upper[part]).available);
   });
 
   it("door post alone over 2350 mm: L/r 63.8, F_n 0.658^(235/485) × 235 = 192 MPa on 4230 mm²", () => {
     // r √(574e4/4230) 36.8; F_cre π² 200e3/63.8² = 485
     const alone = doorPostAlone({ steel: steels.unproved, clearMm: 2350 }, basis);
-    within(alone.ok ? alone.nominal : Number.NaN, 4230 * 191.9, 0.005);
+    expectWithin(alone.ok ? alone.nominal : Number.NaN, 4230 * 191.9, 0.005);
   });
 });
 
@@ -264,7 +270,7 @@ describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () =>
       soil: { kind: "presumed", class: "clay and silt" },
     });
     if (!check.ok) throw new Error(check.why);
-    within(check.utilisation, 69.444 / 71.82, 1e-4);
+    expectWithin(check.utilisation, 69.444 / 71.82, 1e-4);
     expect(check.working.certainty).toBe("common practice");
     expect(check.working.notes[0]).toMatch(/assumed until a report/);
   });

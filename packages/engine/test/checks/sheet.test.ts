@@ -10,7 +10,7 @@ import { sheetShear } from "../../src/checks/sheet-shear/sheet-shear.ts";
 import { thinTubeFlexure } from "../../src/codes/cold-formed/thin-tube.ts";
 import { stated, step } from "../codes-steel/support/steel-answers.ts";
 
-const within = (ours: number, hand: number, part: number) =>
+const expectWithin = (ours: number, hand: number, part: number) =>
   expect(Math.abs(ours / hand - 1), `ours ${ours}, reference ${hand}`).toBeLessThan(part);
 const steel = (fyMpa: number): Steel => ({ ...steels.unproved, fyMpa });
 
@@ -22,15 +22,15 @@ describe("foldStiffness, against the table of orthotropic constants (derived the
     ["roof", 2, 1.396e5, 3.994e7, 146.6],
   ] as const)("%s %d: D_x %d, D_y %d N·mm, G t %d kN/mm", (panel, t, weak, strong, shear) => {
     const stiffness = foldStiffness(corrugatedSheet(folds[panel], t), 210_000, 0.3);
-    within(stiffness.weakNmm, weak, 0.0005);
-    within(stiffness.strongNmm, strong, 0.0005);
-    within(stiffness.shearNPerMm / 1e3, shear, 0.0005);
+    expectWithin(stiffness.weakNmm, weak, 0.0005);
+    expectWithin(stiffness.strongNmm, strong, 0.0005);
+    expectWithin(stiffness.shearNPerMm / 1e3, shear, 0.0005);
   });
 
   it("side 1.6 across its folds: 318 N/mm, 9.5e-4 of a flat sheet", () => {
     const stiffness = foldStiffness(corrugatedSheet(folds.side, 1.6), 210_000, 0.3);
-    within(stiffness.acrossNPerMm, 318, 0.002);
-    within(stiffness.acrossNPerMm / (210_000 * 1.6), 9.5e-4, 0.005);
+    expectWithin(stiffness.acrossNPerMm, 318, 0.002);
+    expectWithin(stiffness.acrossNPerMm / (210_000 * 1.6), 9.5e-4, 0.005);
   });
 });
 
@@ -46,10 +46,10 @@ describe("annexD, against the table of check cases (derived there)", () => {
       const { working } = {
         working: annexD({ sheet: corrugatedSheet(fold, t), steel: steel(fy), heightMm, modulusMpa: 210_000 }),
       };
-      within(step(working, "λ_l"), slenderLocal, 0.0005);
-      within(step(working, "χ_l"), local, 0.0005);
-      within(step(working, "λ_g"), slenderGlobal, 0.001);
-      within(step(working, "χ_g"), global, 0.0007);
+      expectWithin(step(working, "λ_l"), slenderLocal, 0.0005);
+      expectWithin(step(working, "χ_l"), local, 0.0005);
+      expectWithin(step(working, "λ_g"), slenderGlobal, 0.001);
+      expectWithin(step(working, "χ_g"), global, 0.0007);
     },
   );
 
@@ -62,7 +62,7 @@ describe("annexD, against the table of check cases (derived there)", () => {
     (_, t, heightMm, fy, testKn, ratio) => {
       const sheet = corrugatedSheet({ outerFlatMm: 140, slopeMm: 50, innerFlatMm: 140, depthMm: 50 }, t);
       const ours = (annexD({ sheet, steel: steel(fy), heightMm, modulusMpa: 210_000 }).result.value * heightMm) / 1e3;
-      within(testKn / ours, ratio, 0.005);
+      expectWithin(testKn / ours, ratio, 0.005);
     },
   );
 });
@@ -88,7 +88,7 @@ describe("sheetShear", () => {
 
   it("the interaction of both bucklings governs a whole side wall: 41.1 MPa, 65.8 N/mm (by hand)", () => {
     // E 200 000: τ_l 438.3 × 200/210 = 417.4; τ_g 54.6 × 31.6/36 × 200/210 = 45.6; 1/(1/417.4 + 1/45.6) = 41.1; × 1.6
-    within(step(stated(sheetShear(panel(1.6, 2350), "LRFD")).working, "v_n"), 65.8, 0.003);
+    expectWithin(step(stated(sheetShear(panel(1.6, 2350), "LRFD")).working, "v_n"), 65.8, 0.003);
   });
 
   it("a side wall bears far more than the code's table allows, 1.23 N/mm", () => {
@@ -111,8 +111,8 @@ describe("sheetBending", () => {
     const result = stated(
       sheetBending(corrugatedSheet(folds.side, 1.6), steel(343), { edition: "2016", method: "LRFD" }),
     );
-    within(step(result.working, "ρ"), 0.791, 0.002);
-    within(result.available, 0.9 * 5517, 0.003);
+    expectWithin(step(result.working, "ρ"), 0.791, 0.002);
+    expectWithin(result.available, 0.9 * 5517, 0.003);
   });
 });
 
@@ -121,13 +121,13 @@ describe("localRailMoment", () => {
 
   it("T of a side wall of 1.6 is 198.5 kN/mm at E 200 000", () => {
     const working = localRailMoment({ element: "top side rail", railIMm4: 371_000, sheet, forceN: 1 });
-    within(step(working, "T"), 198_500, 0.001);
+    expectWithin(step(working, "T"), 198_500, 0.001);
   });
 
   it("20 kN on a 60×60×3 top rail gives 0.72 kN·m; an explicit model of the folds gives 0.75 (within 7 %)", () => {
     const working = localRailMoment({ element: "top side rail", railIMm4: 371_000, sheet, forceN: -20_000 });
-    within(working.result.value, 0.75e6, 0.07);
-    within(working.result.value, 0.5 * 20_000 * 72.03, 0.001);
+    expectWithin(working.result.value, 0.75e6, 0.07);
+    expectWithin(working.result.value, 0.5 * 20_000 * 72.03, 0.001);
   });
 
   it("20 kN on that rail of unproved steel uses 0.72/(0.9 × 235 × 12.4 cm³) = 0.275 of it", () => {

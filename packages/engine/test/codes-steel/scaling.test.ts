@@ -145,7 +145,7 @@ describe("units do not matter", () => {
 
 describe("thicker is never weaker", () => {
   const thicknesses = [1, 1.5, 2, 3, 4, 6];
-  const rising = (run: (t: number) => Resistance) => {
+  const expectRising = (run: (t: number) => Resistance) => {
     const values = thicknesses.map((t) => {
       const result = run(t);
       if (!result.ok) throw new Error(result.why);
@@ -157,14 +157,18 @@ describe("thicker is never weaker", () => {
   const lengths = { strongMm: 2500, weakMm: 600, twistMm: 600 };
 
   it("pressed channel in compression", () =>
-    rising((t) => pressedCompression({ section: channelOf(t), steel, lengths }, basis)));
+    expectRising((t) => pressedCompression({ section: channelOf(t), steel, lengths }, basis)));
   it("pressed channel in bending, either flange pressed", () => {
-    rising((t) => pressedFlexure({ section: channelOf(t), steel, pressed: "head", unbracedMm: 600, cb: 1 }, basis));
-    rising((t) => pressedFlexure({ section: channelOf(t), steel, pressed: "foot", unbracedMm: 600, cb: 1 }, basis));
+    expectRising((t) =>
+      pressedFlexure({ section: channelOf(t), steel, pressed: "head", unbracedMm: 600, cb: 1 }, basis),
+    );
+    expectRising((t) =>
+      pressedFlexure({ section: channelOf(t), steel, pressed: "foot", unbracedMm: 600, cb: 1 }, basis),
+    );
   });
-  it("pressed channel in shear", () => rising((t) => pressedShear({ section: channelOf(t), steel }, basis)));
+  it("pressed channel in shear", () => expectRising((t) => pressedShear({ section: channelOf(t), steel }, basis)));
   it("pressed web under a bearing force, bends as tight as the sheet is thick", () =>
-    rising((t) =>
+    expectRising((t) =>
       pressedWebCrippling(
         { section: channelOf(t), steel, where: "inside, one flange", bearingMm: 80, insideRadiusMm: t },
         basis,

@@ -76,18 +76,33 @@ export function pressedChannel(name: string, { depthMm, headMm, footMm, thicknes
   );
 }
 
-/** Tube with square corners: the model of the specification's figures. */
+/** Square tube with square corners: the model of the specification's figures. */
 export function squareTube(name: string, sideMm: number, wallMm: number): TubeSection {
+  return boxTube(name, { depthMm: sideMm, widthMm: sideMm, wallMm });
+}
+
+/** Rectangular tube with square corners. */
+export function boxTube(
+  name: string,
+  { depthMm, widthMm, wallMm }: { readonly depthMm: number; readonly widthMm: number; readonly wallMm: number },
+): TubeSection {
   return {
     kind: "tube",
     made: "container rail",
     name,
     ...generic,
-    depthMm: sideMm,
-    widthMm: sideMm,
+    depthMm,
+    widthMm,
     wallMm,
-    flatDepthMm: sideMm - 3 * wallMm,
-    flatWidthMm: sideMm - 3 * wallMm,
-    ...roundedTube({ depthMm: sideMm, widthMm: sideMm, wallMm, cornerMm: 0 }),
+    flatDepthMm: depthMm - 3 * wallMm,
+    flatWidthMm: widthMm - 3 * wallMm,
+    ...roundedTube({ depthMm, widthMm, wallMm, cornerMm: 0 }),
   };
 }
+
+/**
+ * Door header: a box of a pressed U of 4.0 and a plate of 3.0, both taken as 3.0. Outside sizes by the container's type;
+ * a lower bound until it is measured.
+ */
+export const doorHeader = (depthMm: number, widthMm: number): TubeSection =>
+  boxTube(`door header box ${depthMm}x${widthMm}x3, assumed`, { depthMm, widthMm, wallMm: 3 });

@@ -1,0 +1,75 @@
+import type { Resistance } from "../working/resistance.ts";
+import type { LimitState } from "./limit-state.ts";
+import type { MemberDemand } from "./member-demand.ts";
+import type { MemberStrengths } from "./member-strengths.ts";
+
+/** Available strengths as plain numbers, N and N·mm; undefined where refused. Made once, read for every combination. */
+export type Capacities = {
+  readonly family: MemberStrengths["family"];
+  readonly compression: number | undefined;
+  readonly tension: number | undefined;
+  readonly headPressed: number | undefined;
+  readonly footPressed: number | undefined;
+  readonly weak: number | undefined;
+  readonly shear: number | undefined;
+  readonly shearWeak: number | undefined;
+  readonly torsion: number | undefined;
+};
+
+export function capacitiesOf(strengths: MemberStrengths): Capacities {
+  const number = (strength: Resistance): number | undefined => (strength.ok ? strength.available : undefined);
+  return {
+    family: strengths.family,
+    compression: number(strengths.compression),
+    tension: number(strengths.tension),
+    headPressed: number(strengths.headPressed),
+    footPressed: number(strengths.footPressed),
+    weak: number(strengths.weak),
+    shear: number(strengths.shear),
+    shearWeak: number(strengths.shearWeak),
+    torsion: number(strengths.torsion),
+  };
+}
+
+/** The limit state that decides and its utilisation; infinite where a strength that acts is refused. */
+export type Deciding = { readonly limitState: LimitState; readonly utilisation: number };
+
+/**
+ * The same answer as the greatest of `memberChecks`, without workings: for running through combinations, so that workings
+ * are made only where something decides.
+ */
+export function memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding {
+  const compressed = demand.axialN >= 0;
+  const p = share(demand.axialN, compressed ? capacities.compression : capacities.tension);
+  const mx = share(
+    demand.momentStrongNmm,
+    demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed,
+  );
+  const my = share(demand.momentWeakNmm, capacities.weak);
+  const vx = share(demand.shearStrongN, capacities.shear);
+  const vy = share(demand.shearWeakN, capacities.shearWeak);
+  const t = share(demand.torsionNmm, capacities.torsion);
+  const thin = capacities.family === "cold-formed";
+  return greatest([
+    [compressed ? "compression" : "tension", p],
+    ["bending, strong axis", mx],
+    ["bending, weak axis", my],
+    ["shear", Math.max(vx, vy)],
+    ["torsion", t > 0.2 ? Math.max(t, p + mx + my + (vx + vy + t) * (vx + vy + t)) : t],
+    ["axial force with bending", thin ? p + mx + my : heavyOrLight(p, mx + my)],
+    ["bending with shear", thin ? Math.sqrt(mx * mx + vx * vx) : 0],
+  ]);
+}
+
+const share = (demand: number, capacity: number | undefined): number =>
+  demand === 0 ? 0 : capacity === undefined ? Infinity : Math.abs(demand) / capacity;
+
+/** AISC 360 H1-1a and H1-1b. */
+const heavyOrLight = (p: number, m: number): number => (p >= 0.2 ? p + (8 / 9) * m : p / 2 + m);
+
+function greatest(states: readonly (readonly [LimitState, number])[]): Deciding {
+  let deciding: Deciding = { limitState: "compression", utilisation: 0 };
+  for (const [limitState, utilisation] of states)
+    if (utilisation > deciding.utilisation) deciding = { limitState, utilisation };
+  return deciding;
+}
