@@ -10,4 +10,3 @@ export function rectToPx(view: ViewTransform, { u0Mm, u1Mm, z0Mm, z1Mm }: PaperR
 
 export const xToPx = (view: ViewTransform, uMm: number): number => view.originXPx + (uMm * view.pxPerM) / 1000;
 export const yToPx = (view: ViewTransform, vMm: number): number => view.originYPx - (vMm * view.pxPerM) / 1000;
-export const lengthToPx = (view: ViewTransform, lengthMm: number): number => (lengthMm * view.pxPerM) / 1000;

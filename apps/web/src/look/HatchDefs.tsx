@@ -10,7 +10,6 @@ export const HatchDefs = memo(function HatchDefs() {
         {hands.flatMap((hand) => sizes.map((size) => <HatchSet key={`${hand}-${size}`} hand={hand} size={size} />))}
         <PencilHatch id="pencil-open" pitch={5} strokeWidth={0.5} opacity={0.6} />
         <PencilHatch id="pencil-close" pitch={3.4} strokeWidth={0.55} opacity={0.7} />
-        <PencilHatch id="pencil-ghost" pitch={7} strokeWidth={0.5} opacity={0.45} />
       </defs>
     </svg>
   );

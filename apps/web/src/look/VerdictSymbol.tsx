@@ -10,8 +10,7 @@ export function VerdictSymbol({ verdict, sizePx = 17 }: { verdict: Verdict; size
   );
 }
 
-/** The shape alone, 24 × 24, in the current colour; for use inside another drawing. */
-export function VerdictShape({ verdict }: { verdict: Verdict }) {
+function VerdictShape({ verdict }: { verdict: Verdict }) {
   switch (verdict) {
     case "works as built":
       return (

@@ -16,5 +16,4 @@ export const hatchId = (verdict: Verdict, size: HatchSize, hand: HatchHand): str
 export const pencilFill = {
   close: "url(#pencil-close)",
   open: "url(#pencil-open)",
-  ghost: "url(#pencil-ghost)",
 } as const;

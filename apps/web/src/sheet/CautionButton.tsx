@@ -7,18 +7,19 @@ export function CautionButton() {
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
-    <div
-      className="caution"
-      role="group"
-      aria-label="Cautions"
-      onKeyDown={(event) => {
-        if (event.key === "Escape" && open) {
-          event.stopPropagation();
-          setOpen(false);
-        }
-      }}
-    >
-      <button type="button" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
+    <div className="caution">
+      <button
+        type="button"
+        aria-expanded={open}
+        aria-controls={id}
+        onClick={() => setOpen(!open)}
+        onKeyDown={(event) => {
+          if (event.key === "Escape" && open) {
+            event.stopPropagation();
+            setOpen(false);
+          }
+        }}
+      >
         {cautionLine}
       </button>
       <ol id={id} className="caution-slip" hidden={!open}>

@@ -1,4 +1,4 @@
-import { cautionLine, cautions } from "@cornerway/schema";
+import { cautionLine, cautions, type Disposition } from "@cornerway/schema";
 import { cleanup, fireEvent, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { LeaderLayer } from "../../src/sheet/LeaderLayer.tsx";
@@ -7,7 +7,7 @@ import { NotesMargin } from "../../src/sheet/NotesMargin.tsx";
 import { ReviewStamp } from "../../src/sheet/ReviewStamp.tsx";
 import { TitleBlock } from "../../src/sheet/TitleBlock.tsx";
 import { Tray } from "../../src/sheet/Tray.tsx";
-import type { SheetNote, TitleBlockProps } from "../../src/sheet/contract.ts";
+import type { LevelStripProps, SheetNote, TitleBlockProps, TrayProps } from "../../src/sheet/contract.ts";
 
 afterEach(cleanup);
 
@@ -35,7 +35,7 @@ describe("the title block", () => {
   });
 
   it("turns to a sheet that is there, and not to one asleep, which says why", () => {
-    const onSheet = vi.fn();
+    const onSheet = vi.fn<TitleBlockProps["onSheet"]>();
     render(<TitleBlock {...titleBlock} onSheet={onSheet} asleepSheets={new Map([[4, "Compare is not drawn yet"]])} />);
     fireEvent.click(screen.getByRole("button", { name: /Review/ }));
     fireEvent.click(screen.getByRole("button", { name: /Compare/ }));
@@ -51,7 +51,7 @@ describe("the title block", () => {
 
 describe("the tray", () => {
   it("gives a tool into the hand and takes it back", () => {
-    const onTake = vi.fn();
+    const onTake = vi.fn<TrayProps["onTake"]>();
     const { rerender } = render(<Tray inHand={null} onTake={onTake} />);
     fireEvent.click(screen.getByRole("button", { name: "Cut" }));
     rerender(<Tray inHand="cut" onTake={onTake} />);
@@ -60,7 +60,7 @@ describe("the tray", () => {
   });
 
   it("asleep, keeps its six tools in reach, says why and gives none", () => {
-    const onTake = vi.fn();
+    const onTake = vi.fn<TrayProps["onTake"]>();
     render(<Tray inHand={null} onTake={onTake} asleepBecause="Only the architect draws" />);
     const tools = screen.getAllByRole("button");
     expect(tools).toHaveLength(6);
@@ -75,7 +75,7 @@ describe("the tray", () => {
 
 describe("the level strip", () => {
   it("cuts the plan at the level chosen, and never at the roof", () => {
-    const onChoose = vi.fn();
+    const onChoose = vi.fn<LevelStripProps["onChoose"]>();
     render(
       <LevelStrip
         levels={[
@@ -178,8 +178,8 @@ describe("the review stamp", () => {
   } as const;
 
   it("is not pressed before something is chosen, and lets nothing asleep be chosen", () => {
-    const onChoose = vi.fn();
-    const onPress = vi.fn();
+    const onChoose = vi.fn<(disposition: Disposition) => void>();
+    const onPress = vi.fn<() => void>();
     render(
       <ReviewStamp
         {...choosing}

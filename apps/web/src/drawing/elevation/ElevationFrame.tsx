@@ -15,7 +15,7 @@ type ElevationFrameProps = {
 };
 
 /** Px above the roof at which the grid bubbles stand. */
-export const bubbleRisePx = 30;
+const bubbleRisePx = 30;
 
 /** What frames an elevation: level lines, grid with its bubbles, dimension strings. */
 export function ElevationFrame({ model, view, fromPx, toPx }: ElevationFrameProps) {

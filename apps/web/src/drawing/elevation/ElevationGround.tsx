@@ -7,7 +7,7 @@ import type { ElementSetting } from "./ElevationUnit.tsx";
 import type { ElevationModel } from "./elevation-model.ts";
 
 /** Ground beyond the building on either side, px. */
-export const groundBeyondPx = 46;
+const groundBeyondPx = 46;
 
 /** The ground with its pads, and the people that give the scale. */
 export function ElevationGround({
@@ -54,7 +54,7 @@ const freeMm = 1900;
  * People where an overhang or the ground leaves room, a tree on the other side; never over a member, never more than
  * three, and clear of the heights at the right.
  */
-export function figurePlace(model: ElevationModel): FigurePlace | null {
+function figurePlace(model: ElevationModel): FigurePlace | null {
   if (model.extent === null) return null;
   const { u0Mm, u1Mm } = model.extent;
   const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);

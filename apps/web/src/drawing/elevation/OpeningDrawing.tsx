@@ -1,4 +1,5 @@
 import type { Opening } from "@cornerway/schema";
+import { pencilFill } from "../../look/hatch.ts";
 import { ink } from "../../look/ink.ts";
 import { inset, linePath, px, type RectPx } from "../px-path.ts";
 
@@ -115,7 +116,7 @@ function Passage({ rect, pen }: Part) {
         y={px(rect.yPx)}
         width={px(rect.widthPx)}
         height={px(rect.heightPx)}
-        fill="url(#pencil-open)"
+        fill={pencilFill.open}
       />
       <path
         d={
@@ -151,7 +152,7 @@ function OpenWall({ rect, pen }: Part) {
         y={px(rect.yPx)}
         width={px(rect.widthPx)}
         height={px(Math.min(rect.heightPx, rect.heightPx * 0.3))}
-        fill="url(#pencil-open)"
+        fill={pencilFill.open}
       />
       <Frame rect={back} pen={{ ...pen, fill: "none" }} strokeWidth={0.45} />
       <path d={corners} stroke={pen.line} strokeWidth={0.45} />

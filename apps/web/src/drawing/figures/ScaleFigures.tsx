@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { pencilFill } from "../../look/hatch.ts";
 import { ink } from "../../look/ink.ts";
 import { px } from "../px-path.ts";
 
@@ -25,7 +26,7 @@ export const ScaleFigure = memo(function ScaleFigure({
     <g aria-hidden="true" fill={ink.paper} stroke={ink.graphite} strokeWidth={0.75} strokeLinejoin="round">
       <circle cx={px(xPx)} cy={y(0.93)} r={px(head)} />
       <path d={body} />
-      <path d={body} fill="url(#pencil-open)" stroke="none" />
+      <path d={body} fill={pencilFill.open} stroke="none" />
     </g>
   );
 });

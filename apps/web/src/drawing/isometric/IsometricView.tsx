@@ -1,5 +1,5 @@
 import { memo, useMemo } from "react";
-import { hatchFill } from "../../look/hatch.ts";
+import { hatchFill, pencilFill } from "../../look/hatch.ts";
 import { ink, verdictInk } from "../../look/ink.ts";
 import type { IsometricViewProps } from "../contract.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
@@ -9,7 +9,8 @@ import { elementVerdicts, type ElementVerdict } from "../marks/element-verdicts.
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
-import { isometricModel, isoToPx, type IsoFace, type IsoPoint, type IsoUnit } from "./isometric-model.ts";
+import { isometricModel, isoToPx, type IsoFace, type IsoUnit } from "./isometric-model.ts";
+import type { IsoPoint } from "./iso-point.ts";
 
 const noneAnswered: ReadonlySet<string> = new Set();
 const noNumbers: ReadonlyMap<string, number> = new Map();
@@ -30,7 +31,7 @@ export function IsometricView(props: IsometricViewProps) {
     <g className="isometric">
       <path
         d={model.shadows.map((outline) => polygonPath(outline.map(toPx))).join("")}
-        fill="url(#pencil-open)"
+        fill={pencilFill.open}
         fillRule="nonzero"
         pointerEvents="none"
       />
@@ -85,6 +86,7 @@ const IsoUnitDrawing = memo(function IsoUnitDrawing({ unit, middle, view, verdic
       {unit.faces.map((face) => (
         <IsoFaceDrawing key={face.face} face={face} toPx={toPx} verdicts={verdicts} unit={unit} />
       ))}
+      <path d={unit.roofShadows.map((outline) => polygonPath(outline.map(toPx))).join("")} fill={pencilFill.open} />
       <path d={silhouette} fill="none" stroke={ink.ink} strokeWidth={1.5} strokeLinejoin="round" />
     </>
   );
@@ -102,7 +104,7 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
   const openings = openingsOf(unit);
   return (
     <>
-      {face.shaded && <path d={outline} fill="url(#pencil-close)" />}
+      {face.shaded && <path d={outline} fill={pencilFill.close} />}
       <path
         d={face.folds.map((fold) => polylinePath(fold.map(toPx))).join("")}
         stroke={ink.slate}
@@ -122,7 +124,7 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
               strokeWidth={0.8}
               strokeLinejoin="round"
             />
-            {open && <path d={polygonPath(hole.map(toPx))} fill="url(#pencil-open)" />}
+            {open && <path d={polygonPath(hole.map(toPx))} fill={pencilFill.open} />}
             <path
               d={mullions.map((line) => polylinePath(line.map(toPx))).join("")}
               stroke={ink.ink}

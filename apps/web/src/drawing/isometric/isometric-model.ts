@@ -2,17 +2,10 @@ import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
 import { faceFrame, placeContainer, pointOnFace, solidCorners, type PlacedContainer } from "@cornerway/engine";
 import type { SideFace } from "../elevation/elevation-faces.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
-
-/** A point on the paper of the isometric, mm: right and down. */
-export type IsoPoint = { rightMm: number; downMm: number };
-
-const cos30 = Math.sqrt(3) / 2;
-
-/** Seen from the south-east and above: east runs right and down, north right and up, lengths along the axes true. */
-export const isoPoint = ({ xMm, yMm, zMm }: PointMm): IsoPoint => ({
-  rightMm: (xMm + yMm) * cos30,
-  downMm: (xMm - yMm) / 2 - zMm,
-});
+import { convexHull } from "./convex-hull.ts";
+import { drawingOrder } from "./drawing-order.ts";
+import { groundShadow, roofShadows } from "./iso-shadows.ts";
+import { isoPoint, type IsoPoint } from "./iso-point.ts";
 
 export type IsoFace = {
   face: SideFace | "roof";
@@ -27,7 +20,13 @@ export type IsoFace = {
   }[];
 };
 
-export type IsoUnit = { container: Container; silhouette: readonly IsoPoint[]; faces: readonly IsoFace[] };
+export type IsoUnit = {
+  container: Container;
+  silhouette: readonly IsoPoint[];
+  faces: readonly IsoFace[];
+  /** Shadows of higher units on the roof. */
+  roofShadows: readonly (readonly IsoPoint[])[];
+};
 
 export type IsometricModel = {
   /** Farthest first. */
@@ -42,13 +41,14 @@ export function isometricModel(scheme: Scheme): IsometricModel {
   const units = drawingOrder(placed).map((unit) =>
     unitOf(
       unit,
+      placed,
       scheme.openings.filter(({ containerId }) => containerId === unit.id),
     ),
   );
   const ground = scheme.site.groundZUm / 1000;
   return {
     units,
-    shadows: placed.map((unit) => shadowOf(unit, ground)),
+    shadows: placed.map((unit) => groundShadow(unit, ground)),
     middle: middleOf(units.flatMap(({ silhouette }) => silhouette)),
   };
 }
@@ -66,7 +66,7 @@ const facesSun = (normal: PointMm): boolean => -normal.xMm * 0.55 - normal.yMm >
 
 const sideFaces: readonly SideFace[] = ["left", "right", "front", "door"];
 
-function unitOf(placed: PlacedContainer, openings: readonly Opening[]): IsoUnit {
+function unitOf(placed: PlacedContainer, all: readonly PlacedContainer[], openings: readonly Opening[]): IsoUnit {
   const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal));
   const faces = [...shown, "roof" as const].map((face) =>
     faceOf(
@@ -75,7 +75,12 @@ function unitOf(placed: PlacedContainer, openings: readonly Opening[]): IsoUnit 
       openings.filter((opening) => opening.face === face),
     ),
   );
-  return { container: placed.container, silhouette: convexHull(solidCorners(placed).map(isoPoint)), faces };
+  return {
+    container: placed.container,
+    silhouette: convexHull(solidCorners(placed).map(isoPoint)),
+    faces,
+    roofShadows: roofShadows(placed, all),
+  };
 }
 
 function faceOf(placed: PlacedContainer, face: IsoFace["face"], openings: readonly Opening[]): IsoFace {
@@ -131,84 +136,6 @@ function foldsOf(
   }
   return folds;
 }
-
-/** Sun 45° high in the south-west: a point at height h throws its shadow 0.7 h to the north-east. */
-const shadowPerHeight = { x: 0.62, y: 0.32 } as const;
-
-function shadowOf(placed: PlacedContainer, groundMm: number): IsoPoint[] {
-  const fallen = solidCorners(placed).map(({ xMm, yMm, zMm }) =>
-    isoPoint({
-      xMm: xMm + (zMm - groundMm) * shadowPerHeight.x,
-      yMm: yMm + (zMm - groundMm) * shadowPerHeight.y,
-      zMm: groundMm,
-    }),
-  );
-  return convexHull(fallen);
-}
-
-type Bounds = { x0: number; x1: number; y0: number; y1: number; z0: number; z1: number };
-
-/** Far units first: one is behind another when a plane between them puts it north, west or below. */
-function drawingOrder(placed: readonly PlacedContainer[]): PlacedContainer[] {
-  const bounds = new Map(placed.map((unit) => [unit.id, boundsOf(unit)]));
-  const left = placed.toSorted((a, b) => a.baseZMm - b.baseZMm || (a.id < b.id ? -1 : 1));
-  const order: PlacedContainer[] = [];
-  while (left.length > 0) {
-    const at = left.findIndex((unit) =>
-      left.every((other) => other === unit || !behind(bounds.get(other.id), bounds.get(unit.id))),
-    );
-    order.push(...left.splice(Math.max(0, at), 1));
-  }
-  return order;
-}
-
-const touchMm = 30;
-
-/** True when `a` has to be drawn before `b`. */
-function behind(a: Bounds | undefined, b: Bounds | undefined): boolean {
-  if (a === undefined || b === undefined) return false;
-  if (a.z1 <= b.z0 + touchMm) return true;
-  if (b.z1 <= a.z0 + touchMm) return false;
-  if (a.y0 >= b.y1 - touchMm) return true;
-  if (b.y0 >= a.y1 - touchMm) return false;
-  return a.x1 <= b.x0 + touchMm;
-}
-
-function boundsOf(unit: PlacedContainer): Bounds {
-  const corners = solidCorners(unit);
-  const xs = corners.map(({ xMm }) => xMm);
-  const ys = corners.map(({ yMm }) => yMm);
-  return {
-    x0: Math.min(...xs),
-    x1: Math.max(...xs),
-    y0: Math.min(...ys),
-    y1: Math.max(...ys),
-    z0: unit.baseZMm,
-    z1: unit.topZMm,
-  };
-}
-
-/** Convex hull, anticlockwise on paper (Andrew's monotone chain). */
-export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {
-  const sorted = points.toSorted((a, b) => a.rightMm - b.rightMm || a.downMm - b.downMm);
-  const chain = (list: readonly IsoPoint[]) => {
-    const hull: IsoPoint[] = [];
-    for (const point of list) {
-      for (
-        let a = hull.at(-2), b = hull.at(-1);
-        a !== undefined && b !== undefined && cross(a, b, point) <= 0;
-        a = hull.at(-2), b = hull.at(-1)
-      )
-        hull.pop();
-      hull.push(point);
-    }
-    return hull.slice(0, -1);
-  };
-  return [...chain(sorted), ...chain(sorted.toReversed())];
-}
-
-const cross = (o: IsoPoint, a: IsoPoint, b: IsoPoint): number =>
-  (a.rightMm - o.rightMm) * (b.downMm - o.downMm) - (a.downMm - o.downMm) * (b.rightMm - o.rightMm);
 
 function middleOf(points: readonly IsoPoint[]): IsoPoint {
   if (points.length === 0) return { rightMm: 0, downMm: 0 };

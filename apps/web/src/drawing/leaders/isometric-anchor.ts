@@ -1,4 +1,5 @@
-import { isoToPx, type IsometricModel, type IsoPoint, type IsoUnit } from "../isometric/isometric-model.ts";
+import { isoToPx, type IsometricModel, type IsoUnit } from "../isometric/isometric-model.ts";
+import type { IsoPoint } from "../isometric/iso-point.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { ViewAnchor } from "./elevation-anchor.ts";
 

@@ -16,7 +16,7 @@ import { PlanProposed } from "./PlanProposed.tsx";
 import { boundsPx, PlanUnitDrawing } from "./PlanUnitDrawing.tsx";
 import { planHatches } from "./plan-hatches.ts";
 import { overheadInk, planLabels } from "./plan-labels.ts";
-import { planModel, type PlanModel, type PlanUnit } from "./plan-model.ts";
+import { cutAboveMm, planModel, type PlanModel, type PlanUnit } from "./plan-model.ts";
 
 const noneAnswered: ReadonlySet<string> = new Set();
 const noNumbers: ReadonlyMap<string, number> = new Map();
@@ -58,7 +58,7 @@ export function PlanView(props: PlanViewProps) {
       <ElementTree
         label={`Plan, storey ${storey}`}
         still={bare}
-        locate={(_id, _kind, at) => ({ at: screenToSite(view, "plan", at, -(model.cutMm - 1200)) })}
+        locate={(_id, _kind, at) => ({ at: screenToSite(view, "plan", at, -(model.cutMm - cutAboveMm)) })}
         onElementPointerDown={props.onElementPointerDown}
         onElementFocus={props.onElementFocus}
       >

@@ -138,7 +138,7 @@ const pitchOf = ({ dimensions }: PlacedContainer, face: Face): number =>
   face === "left" || face === "right" ? dimensions.corrugationPitchMm.side : dimensions.corrugationPitchMm.end;
 
 /** What is left of a run when holes are taken out of it. */
-export function runsLeft(whole: WallRun, holes: readonly WallRun[]): WallRun[] {
+function runsLeft(whole: WallRun, holes: readonly WallRun[]): WallRun[] {
   const left: WallRun[] = [];
   let fromMm = whole.fromMm;
   for (const hole of holes.toSorted((a, b) => a.fromMm - b.fromMm)) {

@@ -1,0 +1,23 @@
+import type { IsoPoint } from "./iso-point.ts";
+
+/** Convex hull, anticlockwise on paper (Andrew's monotone chain). */
+export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {
+  const sorted = points.toSorted((a, b) => a.rightMm - b.rightMm || a.downMm - b.downMm);
+  const chain = (list: readonly IsoPoint[]) => {
+    const hull: IsoPoint[] = [];
+    for (const point of list) {
+      for (
+        let a = hull.at(-2), b = hull.at(-1);
+        a !== undefined && b !== undefined && cross(a, b, point) <= 0;
+        a = hull.at(-2), b = hull.at(-1)
+      )
+        hull.pop();
+      hull.push(point);
+    }
+    return hull.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.toReversed())];
+}
+
+const cross = (o: IsoPoint, a: IsoPoint, b: IsoPoint): number =>
+  (a.rightMm - o.rightMm) * (b.downMm - o.downMm) - (a.downMm - o.downMm) * (b.rightMm - o.rightMm);

@@ -1,0 +1,67 @@
+import { solidCorners, type PlacedContainer } from "@cornerway/engine";
+import type { PointMm } from "@cornerway/schema";
+import { convexHull } from "./convex-hull.ts";
+import { isoPoint, type IsoPoint } from "./iso-point.ts";
+
+/** Sun about 45° high in the south-west: what stands 1 m high throws its shadow this far east and north, m. */
+const shadowPerHeight = { east: 0.62, north: 0.32 } as const;
+
+/** The shadow of a unit on the ground. */
+export const groundShadow = (unit: PlacedContainer, groundMm: number): IsoPoint[] =>
+  hullAt(fallenOn(unit, groundMm), groundMm);
+
+/** Shadows on a unit's roof of those that stand higher, each cut off at the roof's edge. */
+export function roofShadows(unit: PlacedContainer, all: readonly PlacedContainer[]): IsoPoint[][] {
+  const roof = solidCorners(unit).slice(4);
+  return all
+    .filter((other) => other.baseZMm > unit.topZMm - touchMm)
+    .map((other) => clipped(hullInPlan(fallenOn(other, unit.topZMm)), roof))
+    .filter((shadow) => shadow.length > 2)
+    .map((shadow) => shadow.map(({ xMm, yMm }) => isoPoint({ xMm, yMm, zMm: unit.topZMm })));
+}
+
+type PlanPoint = Pick<PointMm, "xMm" | "yMm">;
+
+/** A unit stands on a roof when it starts this near to it, mm. */
+const touchMm = 40;
+
+/** Where the corners of a unit throw their shadows on a level below them. */
+const fallenOn = (unit: PlacedContainer, levelMm: number): PlanPoint[] =>
+  solidCorners(unit).map(({ xMm, yMm, zMm }) => {
+    const heightMm = Math.max(0, zMm - levelMm);
+    return { xMm: xMm + heightMm * shadowPerHeight.east, yMm: yMm + heightMm * shadowPerHeight.north };
+  });
+
+const hullAt = (points: readonly PlanPoint[], zMm: number): IsoPoint[] =>
+  convexHull(points.map(({ xMm, yMm }) => isoPoint({ xMm, yMm, zMm })));
+
+/** Convex hull in plan, anticlockwise. */
+const hullInPlan = (points: readonly PlanPoint[]): PlanPoint[] =>
+  convexHull(points.map(({ xMm, yMm }) => ({ rightMm: xMm, downMm: yMm }))).map(({ rightMm, downMm }) => ({
+    xMm: rightMm,
+    yMm: downMm,
+  }));
+
+/** The part of a polygon inside an anticlockwise convex one (Sutherland and Hodgman, 1974). */
+function clipped(polygon: readonly PlanPoint[], by: readonly PlanPoint[]): PlanPoint[] {
+  return by.reduce<PlanPoint[]>(
+    (kept, from, index) => cutBy(kept, from, by[(index + 1) % by.length] ?? from),
+    [...polygon],
+  );
+}
+
+function cutBy(polygon: readonly PlanPoint[], from: PlanPoint, to: PlanPoint): PlanPoint[] {
+  const side = ({ xMm, yMm }: PlanPoint) =>
+    (to.xMm - from.xMm) * (yMm - from.yMm) - (to.yMm - from.yMm) * (xMm - from.xMm);
+  return polygon.flatMap((point, index) => {
+    const before = polygon.at(index - 1) ?? point;
+    const [here, there] = [side(point), side(before)];
+    const crossing = here * there < 0 ? [between(before, point, there / (there - here))] : [];
+    return here >= 0 ? [...crossing, point] : crossing;
+  });
+}
+
+const between = (a: PlanPoint, b: PlanPoint, share: number): PlanPoint => ({
+  xMm: a.xMm + (b.xMm - a.xMm) * share,
+  yMm: a.yMm + (b.yMm - a.yMm) * share,
+});
