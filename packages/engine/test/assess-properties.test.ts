@@ -93,6 +93,29 @@ describe("assess", () => {
     );
   });
 
+  it("balances moments as well: where the reactions act is where the loads act, while all stands and no post is off centre", () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(randomScheme, (drawn) => {
+        const scheme = { ...drawn, posts: [] };
+        const { statics, units, marks } = assess(scheme);
+        if (marks.some(({ fact }) => fact.kind === "mechanism" || fact.kind === "tips-over")) return;
+        compared += 1;
+        for (const axis of ["xMm", "yMm"] as const) {
+          const acting = units.reduce((sum, { id, weightKn, imposedKn }) => {
+            const container = scheme.containers.find((one) => one.id === id);
+            return sum + ((axis === "xMm" ? container?.xUm : container?.yUm) ?? NaN) * (weightKn + imposedKn);
+          }, 0);
+          const given = statics.reactions.reduce((sum, { at, forceKn }) => sum + at[axis] * 1000 * forceKn, 0);
+          // In millimetres of the resultant; forces in the assessment are rounded to 1 N.
+          expect(Math.abs(acting - given) / statics.loadKn / 1000).toBeLessThan(0.5);
+        }
+      }),
+      settings,
+    );
+    expect(compared).toBeGreaterThan(40);
+  });
+
   it("never lowers the sum of reactions when load is added to a unit, while nothing falls", () => {
     fc.assert(
       fc.property(randomScheme, fc.nat(), fc.integer({ min: 1, max: 5000 }), (scheme, which, more) => {

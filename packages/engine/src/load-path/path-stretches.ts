@@ -13,7 +13,7 @@ export function pathStretches(analysis: Analysis): PathStretch[] {
   const stretches = [
     ...analysis.run.units.flatMap((run) => {
       const unit = building.unitById.get(run.unitId);
-      return unit === undefined ? [] : [...cornerPosts(analysis, unit, run), ...seats(run)];
+      return unit === undefined ? [] : [...cornerPosts(analysis, unit, run), ...bottomRails(unit, run), ...seats(run)];
     }),
     ...analysis.run.railLoads.flatMap((load, at) => alongRail(analysis, load, at)),
     ...building.posts.flatMap(({ id, xMm, yMm, headZMm, footZMm }) => {
@@ -88,6 +88,20 @@ function cornerPosts(analysis: Analysis, unit: Unit, run: UnitRun): PathStretch[
       leaves,
     );
     return [{ ...made, member: "corner post" }];
+  });
+}
+
+/** What a corner with nothing under it takes from above goes along the bottom rail to the nearest bearing of its side. */
+function bottomRails(unit: Unit, run: UnitRun): PathStretch[] {
+  return unit.bottomFittings.flatMap(({ name, at, localXMm, localYMm }) => {
+    const forceKn = run.cornersKn.get(name) ?? 0;
+    const side = localYMm > 0 ? "left" : "right";
+    const nearest = run.contacts
+      .filter((contact) => contact.side === side)
+      .toSorted((a, b) => Math.abs(a.localXMm - localXMm) - Math.abs(b.localXMm - localXMm))[0];
+    if (forceKn === 0 || nearest === undefined || run.contacts.some(({ fitting }) => fitting === name)) return [];
+    const made = stretch(`bottom:${unit.id}:${name}`, unit.id, "rail", at, nearest.at, forceKn, forceKn, true);
+    return [{ ...made, member: "bottom side rail" as const }];
   });
 }
 

@@ -126,7 +126,7 @@ function runUnit(input: RunDownInput, state: State, unit: Unit): void {
 function handOn(input: RunDownInput, state: State, fromId: string, { target, at }: Contact, forceKn: number): void {
   switch (target.on) {
     case "fitting":
-      return addToCorner(state, target.elementId, target.fitting, forceKn);
+      return addToCorner(input, state, target.elementId, target.fitting, at, forceKn);
     case "rail":
       return loadRail(input, state, {
         unitId: target.elementId,
@@ -154,7 +154,7 @@ function runPost(input: RunDownInput, state: State, post: PlacedPost): void {
   if (footing.on === "pad") state.reactions.push({ elementId: footing.elementId, at, forceKn });
   if (footing.on === "ground") state.reactions.push({ elementId: post.id, at, forceKn });
   if (footing.on === "post") addToPost(state, footing.elementId, forceKn);
-  if (footing.on === "fitting") addToCorner(state, footing.elementId, footing.fitting, forceKn);
+  if (footing.on === "fitting") addToCorner(input, state, footing.elementId, footing.fitting, at, forceKn);
   if (footing.on === "top rail") {
     const { elementId: unitId, rail, uMm } = footing;
     loadRail(input, state, { unitId, rail, uMm, at, forceKn, fromId: post.id });
@@ -168,19 +168,48 @@ function loadRail(input: RunDownInput, state: State, load: Omit<RailLoad, "share
   const piece = structure.fabric(unit.id).topRails[load.rail].find(({ u0, u1 }) => u0 <= load.uMm && load.uMm <= u1);
   const shares = railLever(unit, piece, load.rail, load.uMm, load.forceKn, supports);
   state.railLoads.push({ ...load, shares });
-  for (const { end, forceKn } of shares)
-    if (end.to === "corner") addToCorner(state, unit.id, end.fitting, forceKn);
-    else addToPost(state, end.postId, forceKn);
-  if (shares.length > 0) return;
-  const { xMm, yMm } = toLocal(unit.frame, load.at);
-  const loose = state.loose.get(unit.id) ?? [];
-  state.loose.set(unit.id, [...loose, { forceKn: load.forceKn, xMm, yMm }]);
+  shiftTo(state, unit, load.at, load.forceKn);
+  for (const { end, forceKn } of shares) {
+    if (end.to === "post") {
+      const post = structure.building.postById.get(end.postId);
+      addToPost(state, end.postId, forceKn);
+      if (post !== undefined) shiftTo(state, unit, post, -forceKn);
+    } else giveCorner(state, unit, end.fitting, forceKn);
+  }
 }
 
-function addToCorner({ corners }: State, unitId: string, fitting: FittingName, forceKn: number): void {
-  const own = corners.get(unitId) ?? new Map<FittingName, number>();
+/** A load that comes down on a top fitting, perhaps off its centre: the post takes it, the unit the couple. */
+function addToCorner(
+  { structure }: RunDownInput,
+  state: State,
+  unitId: string,
+  fitting: FittingName,
+  at: { xMm: number; yMm: number },
+  forceKn: number,
+): void {
+  const unit = structure.building.unitById.get(unitId);
+  if (unit === undefined) return;
+  shiftTo(state, unit, at, forceKn);
+  giveCorner(state, unit, fitting, forceKn);
+}
+
+function giveCorner(state: State, unit: Unit, fitting: FittingName, forceKn: number): void {
+  const own = state.corners.get(unit.id) ?? new Map<FittingName, number>();
   own.set(fitting, (own.get(fitting) ?? 0) + forceKn);
-  corners.set(unitId, own);
+  state.corners.set(unit.id, own);
+  const top = unit.topFittings.find(({ name }) => name === fitting);
+  if (top !== undefined) shiftTo(state, unit, top.at, -forceKn);
+}
+
+/**
+ * A force the whole unit has to balance. A load handed on elsewhere than where it came down is written here twice, +
+ * where it came down and − where it was handed to: what is left is the couple of the shift.
+ */
+function shiftTo({ loose }: State, unit: Unit, at: { xMm: number; yMm: number }, forceKn: number): void {
+  const { xMm, yMm } = toLocal(unit.frame, { xMm: at.xMm, yMm: at.yMm, zMm: 0 });
+  const list = loose.get(unit.id);
+  if (list === undefined) loose.set(unit.id, [{ forceKn, xMm, yMm }]);
+  else list.push({ forceKn, xMm, yMm });
 }
 
 function addToPost({ postsKn }: State, postId: string, forceKn: number): void {
