@@ -43,3 +43,7 @@ export type { BuildingCombination, BuildingResult } from "./building.ts";
 export type { UnitSolution } from "./analysis/recover-unit.ts";
 export type { BuildingModel, PlacedUnit, UnitFragment } from "./model/building-model.ts";
 export { mergeBuilding } from "./model/merge-building.ts";
+export { buildModel } from "./model/build-model.ts";
+export type { BuiltModel, ModelNote } from "./model/build-model.ts";
+export { usualAssumptions } from "./model/model-assumptions.ts";
+export type { ModelAssumptions } from "./model/model-assumptions.ts";

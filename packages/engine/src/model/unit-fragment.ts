@@ -2,7 +2,7 @@ import type { FreedomName, ModelBeam, ModelPanel, ModelSection } from "./analyti
 import type { UnitFragment } from "./building-model.ts";
 import type { LoadCarrier, LoadedFace } from "./load-carrier.ts";
 import { NodeBook } from "./node-book.ts";
-import type { SheetStiffness, SideName, UnitLines, UnitOpening, WallName } from "./unit-lines.ts";
+import type { EndName, SheetStiffness, SideName, UnitLines, UnitOpening, UnitSeat, WallName } from "./unit-lines.ts";
 import { wallGrid, type WallGrid } from "./wall-grid.ts";
 
 /** The lines of a container with the names under which the rest of the building finds its bearing points. */
@@ -12,7 +12,7 @@ export interface BuiltUnit {
   /** Nodes on the underside and on the top of the four corner posts: front or door end, left or right. */
   readonly corners: (end: "front" | "door", side: SideName, level: "foot" | "head") => string;
   /** Bearing point of a seat, or of the foot of an added post (`rail: "bottom"`), at u from the front post axis. */
-  readonly bearingPoint: (side: SideName, rail: "top" | "bottom", u: number) => string;
+  readonly bearingPoint: (seat: UnitSeat) => string;
 }
 
 /** Builds the line model of one container. `key` must change whenever `lines` does. */
@@ -22,17 +22,12 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
   const fragment: UnitFragment = {
     key,
     nodes: builder.book.nodes,
-    sections: { ...lines.sections, headedRail: together(lines.sections.topRail, lines.sections.frame) },
+    sections: { ...lines.sections, ...builder.postSections },
     beams: builder.beams,
     panels: builder.panels,
     retained: builder.retained,
   };
   return { fragment, carriers: builder.carriers, corners: builder.corner, bearingPoint: builder.bearingPoint };
-}
-
-/** A header side by side with the rail on the same line: areas and inertias add. */
-function together(a: ModelSection, b: ModelSection): ModelSection {
-  return { E: a.E, G: a.G, A: a.A + b.A, Iy: a.Iy + b.Iy, Iz: a.Iz + b.Iz, J: a.J + b.J };
 }
 
 /** Strips across the front wall and along the end rails. */
@@ -45,6 +40,7 @@ class UnitBuilder {
   readonly panels: ModelPanel[] = [];
   readonly carriers: LoadCarrier[] = [];
   readonly retained: string[] = [];
+  readonly postSections: Record<string, ModelSection> = {};
   private readonly lines: UnitLines;
   private readonly grids: Record<WallName, WallGrid>;
 
@@ -67,9 +63,15 @@ class UnitBuilder {
     return this.place(side, end === "front" ? 0 : this.lines.lengthMm, level === "foot" ? 0 : this.lines.heightMm);
   };
 
-  readonly bearingPoint = (side: SideName, rail: "top" | "bottom", u: number): string => {
-    return this.place(side, u, rail === "bottom" ? 0 : this.lines.heightMm);
+  readonly bearingPoint = ({ side, rail, u }: UnitSeat): string => {
+    return this.railPoint(side, u, rail === "bottom" ? 0 : this.lines.heightMm);
   };
+
+  private railPoint(side: SideName | EndName, u: number, z: number): string {
+    if (side === "left" || side === "right") return this.place(side, u, z);
+    const { lengthMm, widthMm } = this.lines;
+    return this.book.at(side === "front" ? -lengthMm / 2 : lengthMm / 2, u - widthMm / 2, z);
+  }
 
   /** A point of a side's post line: u from the front post axis. */
   private place(side: SideName, u: number, z: number): string {
@@ -107,8 +109,25 @@ class UnitBuilder {
 
   private frontGrid(): WallGrid {
     const { widthMm } = this.lines;
-    const stations = Array.from({ length: END_STRIPS - 1 }, (_, n) => (widthMm * (n + 1)) / END_STRIPS);
-    return wallGrid({ ...this.wallShape("front", widthMm), stations, loadedOffCorners: false });
+    const seats = this.endSeats("front");
+    return wallGrid({
+      ...this.wallShape("front", widthMm),
+      stations: [...seats, ...this.endStations()],
+      loadedOffCorners: seats.length > 0,
+    });
+  }
+
+  private endStations(): number[] {
+    return Array.from({ length: END_STRIPS - 1 }, (_, n) => (this.lines.widthMm * (n + 1)) / END_STRIPS);
+  }
+
+  private endSeats(end: EndName): number[] {
+    return this.lines.seats.filter(({ side }) => side === end).map(({ u }) => u);
+  }
+
+  private doorColumns(): number[] {
+    const { widthMm } = this.lines;
+    return [...new Set([0, widthMm, ...this.endStations(), ...this.endSeats("door")])].sort((a, b) => a - b);
   }
 
   private wallShape(wall: WallName, lengthMm: number) {
@@ -151,9 +170,19 @@ class UnitBuilder {
       this.chain(
         "addedPost",
         grid.rows.map((z) => this.place(side, post.u, z)),
-        "frame",
+        this.postSection(post.section),
       );
     }
+  }
+
+  /** One name per different section. */
+  private postSection(section: ModelSection): string {
+    const same = Object.entries(this.postSections).find(
+      ([, known]) => JSON.stringify(known) === JSON.stringify(section),
+    );
+    const name = same?.[0] ?? `addedPost${Object.keys(this.postSections).length + 1}`;
+    this.postSections[name] = section;
+    return name;
   }
 
   private addRail(side: SideName, grid: WallGrid, rail: "top" | "bottom"): void {
@@ -164,13 +193,11 @@ class UnitBuilder {
       const middle = (from + to) / 2;
       const over = this.lines.openings.filter((cut) => cut.wall === side && middle > cut.u0 && middle < cut.u1);
       if (over.some((cut) => (rail === "top" ? cut.cutsTopRail : cut.cutsBottomRail))) return;
-      const headed = rail === "top" && over.some(({ framed, fullHeight }) => framed && fullHeight);
-      const beam = this.addBeam(
-        `${rail}Rail`,
-        this.place(side, from, z),
-        this.place(side, to, z),
-        headed ? "headedRail" : `${rail}Rail`,
-      );
+      const ends = [this.place(side, from, z), this.place(side, to, z)] as const;
+      const beam = this.addBeam(`${rail}Rail`, ...ends, `${rail}Rail`);
+      // a header stands side by side with the rail, on the same line: each takes its share
+      if (rail === "top" && over.some(({ framed, fullHeight }) => framed && fullHeight))
+        this.addBeam("header", ...ends, "frame");
       const line = { beam, lengthMm: to - from, x: middle - lengthMm / 2, y: this.across(side), z };
       this.carriers.push({ ...line, face: side, stripMm: heightMm / 2 });
       if (rail === "top") this.carriers.push({ ...line, face: "roof", stripMm: widthMm / 2 });
@@ -222,8 +249,7 @@ class UnitBuilder {
     const { bottomRailMm, topRailMm, widthMm, heightMm, lengthMm, floorBays } = this.lines;
     const x = end === "front" ? -lengthMm / 2 : lengthMm / 2;
     const grid = this.grids.front;
-    const columns =
-      end === "front" ? grid.columns : Array.from({ length: END_STRIPS + 1 }, (_, n) => (widthMm * n) / END_STRIPS);
+    const columns = end === "front" ? grid.columns : this.doorColumns();
     const at = (column: number, z: number): string => this.book.at(x, (columns[column] ?? 0) - widthMm / 2, z);
     for (const [z, rail] of [
       [bottomRailMm, "bottomRail"],
@@ -297,17 +323,13 @@ class UnitBuilder {
 
   /** Stubs of post section from the rails to the bearing planes, at seats and under added posts. */
   private addStubs(): void {
-    const { seats, posts } = this.lines;
-    const feet = posts.filter(({ footed }) => footed).map(({ side, u }) => ({ side, u, rail: "bottom" as const }));
-    for (const { side, rail, u } of [...seats, ...feet]) {
-      const point = this.bearingPoint(side, rail, u);
+    const { seats, posts, bottomRailMm, topRailMm } = this.lines;
+    const feet = posts.filter(({ footed }) => footed).map(({ side, u }): UnitSeat => ({ side, u, rail: "bottom" }));
+    for (const seat of [...seats, ...feet]) {
+      const point = this.bearingPoint(seat);
       if (this.retained.includes(point)) continue;
-      this.addBeam(
-        "stub",
-        this.place(side, u, rail === "bottom" ? this.lines.bottomRailMm : this.lines.topRailMm),
-        point,
-        "post",
-      );
+      const rail = this.railPoint(seat.side, seat.u, seat.rail === "bottom" ? bottomRailMm : topRailMm);
+      this.addBeam("stub", rail, point, "post");
       this.retained.push(point);
     }
   }

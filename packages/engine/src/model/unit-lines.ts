@@ -2,6 +2,7 @@ import type { ModelSection } from "./analytical-model.ts";
 
 export type WallName = "left" | "right" | "front";
 export type SideName = "left" | "right";
+export type EndName = "front" | "door";
 
 /** Stiffness of a corrugated sheet: shear N/mm, upright and along the wall N/mm per mm. */
 export interface SheetStiffness {
@@ -59,12 +60,14 @@ export interface UnitOpening {
 export interface UnitPost {
   readonly side: SideName;
   readonly u: number;
+  readonly section: ModelSection;
   readonly footed: boolean;
 }
 
-/** A made bearing on a side rail away from the corners, carried by a stub to the bearing plane. */
+/** A made bearing on a rail away from the corners, carried by a stub to the bearing plane; end rails have top seats only. */
 export interface UnitSeat {
-  readonly side: SideName;
+  readonly side: SideName | EndName;
   readonly rail: "top" | "bottom";
+  /** From the front post axis on side rails, from the right post axis on end rails. */
   readonly u: number;
 }

@@ -1,0 +1,168 @@
+import type { FaceRect } from "../catalog/container-dimensions.ts";
+import type { Unit } from "../geometry/building.ts";
+import { toLocal } from "../geometry/place.ts";
+import type { ActionCase, ActionLoad, Patch } from "../loads/action-case.ts";
+import type { ModelCase, Six, Triple } from "./analytical-model.ts";
+import type { LoadCarrier } from "./load-carrier.ts";
+import type { BuiltUnit } from "./unit-fragment.ts";
+import { turnedBack } from "./turn.ts";
+
+/** Loads of one action case that act on this container, on its own lines and in its own axes. */
+export function actionLoads(action: ActionCase, unit: Unit, built: BuiltUnit): ModelCase {
+  const onLines = new Map<string, [number, number, number]>();
+  const nodal: { node: string; F: Six }[] = [];
+  for (const load of action.loads) {
+    if (load.kind === "own weight" && load.containerId === unit.id) spreadOwnWeight(load.weightN, built, onLines);
+    if (load.kind === "on" && load.containerId === unit.id)
+      spread(load.surface, load.patch, DOWN, unit, built, onLines);
+    if (load.kind === "against" && load.containerId === unit.id)
+      spread(load.face, load.patch, inward(load.face), unit, built, onLines);
+    if (load.kind === "point" && load.elementId === unit.id) nodal.push(atNearestNode(load, unit, built));
+  }
+  const beam_udl = [...onLines].map(([beam, q]) => ({ beam, q }));
+  return { ...(nodal.length > 0 && { nodal }), ...(beam_udl.length > 0 && { beam_udl }) };
+}
+
+const DOWN: Triple = [0, 0, -1];
+
+/** Shares of a container's own weight: floor and base, bottom side rails with half the walls, top side rails with the roof. Common practice, no published source. */
+const FLOOR_SHARE = 0.5;
+const BOTTOM_SHARE = 0.31;
+
+function inward(face: LoadCarrier["face"]): Triple {
+  switch (face) {
+    case "left":
+      return [0, -1, 0];
+    case "right":
+      return [0, 1, 0];
+    case "front":
+      return [1, 0, 0];
+    case "door":
+      return [-1, 0, 0];
+    case "roof":
+      return DOWN;
+    case "floor":
+      return [0, 0, 1];
+  }
+}
+
+function spreadOwnWeight(weightN: number, built: BuiltUnit, onLines: Map<string, [number, number, number]>): void {
+  const sides = built.carriers.filter(({ face }) => face === "left" || face === "right");
+  share(
+    built.carriers.filter(({ face }) => face === "floor"),
+    weightN * FLOOR_SHARE,
+    onLines,
+  );
+  share(
+    sides.filter(({ beam }) => beam.startsWith("bottomRail")),
+    weightN * BOTTOM_SHARE,
+    onLines,
+  );
+  share(
+    sides.filter(({ beam }) => !beam.startsWith("bottomRail")),
+    weightN * (1 - FLOOR_SHARE - BOTTOM_SHARE),
+    onLines,
+  );
+}
+
+/** Straight down over the carriers, by the area of their strips. */
+function share(
+  carriers: readonly LoadCarrier[],
+  weightN: number,
+  onLines: Map<string, [number, number, number]>,
+): void {
+  const area = carriers.reduce((sum, { lengthMm, stripMm }) => sum + lengthMm * stripMm, 0);
+  for (const { beam, stripMm } of carriers) add(onLines, beam, times(DOWN, (weightN * stripMm) / area));
+}
+
+const PA_TO_MPA = 1e-6;
+
+function spread(
+  face: LoadCarrier["face"],
+  patch: Patch,
+  direction: Triple,
+  unit: Unit,
+  built: BuiltUnit,
+  onLines: Map<string, [number, number, number]>,
+): void {
+  for (const carrier of built.carriers) {
+    if (carrier.face !== face) continue;
+    const lap = overlap(stripOf(carrier, unit), patch.rect);
+    if (lap === null) continue;
+    const [u, v] = [(lap.u0 + lap.u1) / 2 - patch.rect.u0, (lap.v0 + lap.v1) / 2 - patch.rect.v0];
+    const pressure = patch.pressurePa + patch.alongUPaPerMm * u + patch.alongVPaPerMm * v;
+    const forceN = pressure * PA_TO_MPA * (lap.u1 - lap.u0) * (lap.v1 - lap.v0);
+    add(onLines, carrier.beam, times(direction, forceN / carrier.lengthMm));
+  }
+}
+
+/** The part of the face a carrier answers for, as openings are measured; edge strips reach to the outer face. */
+function stripOf({ face, x, y, z, lengthMm, stripMm }: LoadCarrier, { dimensions }: Unit): FaceRect {
+  const { lengthMm: L, widthMm: W, heightMm: H, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
+  const along = stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
+  const across = stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
+  const half = z < H / 2 ? { v0: 0, v1: H / 2 } : { v0: H / 2, v1: H };
+  switch (face) {
+    case "left":
+    case "right":
+      return { ...along, ...half };
+    case "front":
+    case "door":
+      return { ...across, ...half };
+    case "roof":
+      return { ...along, ...(y > 0 ? { v0: W / 2, v1: W } : { v0: 0, v1: W / 2 }) };
+    case "floor":
+      return { ...floorStrip(x, stripMm, L, holeSpacingLengthwiseMm), v0: across.u0, v1: across.u1 };
+  }
+}
+
+/** Ends that come to the post axis are stretched to the outer face. */
+function stretched(from: number, to: number, whole: number, edge: number): { u0: number; u1: number } {
+  return { u0: from <= edge + 1 ? 0 : from, u1: to >= whole - edge - 1 ? whole : to };
+}
+
+function floorStrip(x: number, stripMm: number, L: number, holes: number): { u0: number; u1: number } {
+  const u = x + L / 2;
+  const edge = (L - holes) / 2;
+  if (Math.abs(u - edge) < 1) return { u0: 0, u1: u + stripMm };
+  if (Math.abs(u - (L - edge)) < 1) return { u0: u - stripMm, u1: L };
+  return { u0: u - stripMm / 2, u1: u + stripMm / 2 };
+}
+
+function overlap(a: FaceRect, b: FaceRect): FaceRect | null {
+  const lap = {
+    u0: Math.max(a.u0, b.u0),
+    u1: Math.min(a.u1, b.u1),
+    v0: Math.max(a.v0, b.v0),
+    v1: Math.min(a.v1, b.v1),
+  };
+  return lap.u1 > lap.u0 && lap.v1 > lap.v0 ? lap : null;
+}
+
+/** A point force goes to the nearest node with the moment that keeps its line of action. */
+function atNearestNode(
+  load: Extract<ActionLoad, { kind: "point" }>,
+  unit: Unit,
+  { fragment }: BuiltUnit,
+): { node: string; F: Six } {
+  const { xMm, yMm, zMm } = toLocal(unit.frame, load.at);
+  const carried = new Set(fragment.beams.flatMap(({ i, j }) => [i, j]));
+  const square = (node: { x: number; y: number; z: number }): number => {
+    const [dx, dy, dz] = [node.x - xMm, node.y - yMm, node.z - zMm];
+    return dx * dx + dy * dy + dz * dz;
+  };
+  const [node] = fragment.nodes.filter(({ id }) => carried.has(id)).toSorted((a, b) => square(a) - square(b));
+  if (node === undefined) throw new RangeError(`container ${unit.id} has no node`);
+  const [a, b, c] = turnedBack(unit.frame, [load.xN, load.yN, load.zN]);
+  const [x, y, z] = [xMm - node.x, yMm - node.y, zMm - node.z];
+  return { node: node.id, F: [a, b, c, y * c - z * b, z * a - x * c, x * b - y * a] };
+}
+
+function times([x, y, z]: Triple, factor: number): Triple {
+  return [x * factor, y * factor, z * factor];
+}
+
+function add(onLines: Map<string, [number, number, number]>, beam: string, q: Triple): void {
+  const [x, y, z] = onLines.get(beam) ?? [0, 0, 0];
+  onLines.set(beam, [x + q[0], y + q[1], z + q[2]]);
+}

@@ -1,0 +1,171 @@
+import type { Contact } from "../bearing/contact.ts";
+import type { Footing } from "../bearing/post-footing.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import type { Unit } from "../geometry/building.ts";
+import type { EndName, SideName, UnitPost, UnitSeat } from "./unit-lines.ts";
+
+/** A bearing point of a container: the foot or head of a corner post, or a seat on a rail. */
+export type UnitPoint =
+  | {
+      readonly unitId: string;
+      readonly corner: { readonly end: EndName; readonly side: SideName; readonly level: "foot" | "head" };
+    }
+  | { readonly unitId: string; readonly seat: UnitSeat };
+
+/** What is under a bearing. */
+export type Below = { readonly point: UnitPoint } | { readonly post: string } | { readonly ground: string };
+
+/** One bearing: a container's point, or the foot of a post that stands by itself, on what is under it. */
+export interface PlannedBearing {
+  readonly above: UnitPoint | { readonly post: string };
+  readonly below: Below;
+}
+
+export interface BearingPlan {
+  readonly bearings: readonly PlannedBearing[];
+  /** Posts that stand in a side wall, by unit; the others stand by themselves. */
+  readonly inWalls: ReadonlyMap<string, readonly (Omit<UnitPost, "section"> & { readonly postId: string })[]>;
+  readonly freePosts: readonly string[];
+}
+
+/** Every bearing of the building as the model places it, in the scheme's order. */
+export function bearingPlan(analysis: Analysis): BearingPlan {
+  const { structure, bearings, footings, supports, carrying } = analysis;
+  const { building } = structure;
+  const inWalls = new Map<string, (Omit<UnitPost, "section"> & { postId: string })[]>();
+  const wallOf = new Map<string, UnitPoint>();
+  for (const { postId, unitId, rail, uMm } of supports) {
+    const unit = building.unitById.get(unitId);
+    if (unit === undefined || (rail !== "left" && rail !== "right") || wallOf.has(postId)) continue;
+    const u = fromPostAxis(unit, rail, uMm);
+    if (atCorner(u, unit)) continue;
+    const list = inWalls.get(unitId) ?? [];
+    inWalls.set(unitId, list);
+    list.push({ postId, side: rail, u, footed: carrying.has(postId) && footings.get(postId)?.on !== "bottom rail" });
+    wallOf.set(postId, { unitId, seat: { side: rail, rail: "top", u } });
+  }
+  const postTop = (postId: string): Below => {
+    const wall = wallOf.get(postId);
+    return wall === undefined ? { post: postId } : { point: wall };
+  };
+  const fromUnits = bearings.flatMap(({ contacts }) =>
+    contacts.map((contact) => plannedContact(analysis, contact, postTop)),
+  );
+  const feet = building.posts.flatMap(({ id }) => plannedFoot(analysis, id, wallOf.get(id), footings.get(id), postTop));
+  const planned = once([...fromUnits, ...feet]);
+  const freePosts = building.posts
+    .map(({ id }) => id)
+    .filter((id) => planned.some(({ below }) => "post" in below && below.post === id));
+  // a post that carries nothing is no part of the model
+  const used = planned.filter(({ above }) => !("post" in above) || freePosts.includes(above.post));
+  return { bearings: used, inWalls, freePosts };
+}
+
+/** A seat this near to a post axis is the corner itself: half a fitting's length, ISO 1161 (178 mm, from memory). */
+const CORNER_MM = 89;
+
+function atCorner(u: number, { dimensions }: Unit): boolean {
+  return u < CORNER_MM || u > dimensions.holeSpacingLengthwiseMm - CORNER_MM;
+}
+
+/** From the outer face of the fittings, as openings are measured, to the post axis. */
+function fromPostAxis({ dimensions }: Unit, rail: SideName | EndName, uMm: number): number {
+  const along = rail === "left" || rail === "right";
+  const [outer, holes] = along
+    ? [dimensions.lengthMm, dimensions.holeSpacingLengthwiseMm]
+    : [dimensions.widthMm, dimensions.holeSpacingCrosswiseMm];
+  return uMm - (outer - holes) / 2;
+}
+
+function plannedContact({ structure }: Analysis, contact: Contact, postTop: (id: string) => Below): PlannedBearing {
+  const unit = structure.building.unitById.get(contact.unitId);
+  if (unit === undefined) throw new RangeError(`no container ${contact.unitId} in this building`);
+  const above = underPoint(unit, contact);
+  const { target } = contact;
+  if (target.on === "ground") return { above, below: { ground: "ground" } };
+  if (target.on === "pad") return { above, below: { ground: target.elementId } };
+  if (target.on === "post") return { above, below: postTop(target.elementId) };
+  const lower = structure.building.unitById.get(target.elementId);
+  if (lower === undefined) throw new RangeError(`no container ${target.elementId} in this building`);
+  const point = target.on === "rail" ? railPoint(lower, target.rail, target.uMm) : null;
+  if (target.on === "fitting") return { above, below: { point: fittingPoint(lower, target.fitting) } };
+  if (point === null) throw new RangeError(`container ${unit.id} bears on nothing known`);
+  return { above, below: { point } };
+}
+
+function underPoint(unit: Unit, { fitting, side, localXMm }: Contact): UnitPoint {
+  const u = localXMm + unit.dimensions.holeSpacingLengthwiseMm / 2;
+  if (fitting !== undefined && !fitting.endsWith("-inner")) return cornerPoint(unit.id, localXMm, side, "foot");
+  if (atCorner(u, unit)) return cornerPoint(unit.id, localXMm, side, "foot");
+  return { unitId: unit.id, seat: { side, rail: "bottom", u } };
+}
+
+function cornerPoint(unitId: string, localXMm: number, side: SideName, level: "foot" | "head"): UnitPoint {
+  return { unitId, corner: { end: localXMm < 0 ? "front" : "door", side, level } };
+}
+
+function fittingPoint(unit: Unit, fitting: string): UnitPoint {
+  const placed = unit.topFittings.find(({ name }) => name === fitting);
+  if (placed === undefined) throw new RangeError(`container ${unit.id} has no fitting ${fitting}`);
+  const side: SideName = placed.localYMm > 0 ? "left" : "right";
+  if (!fitting.endsWith("-inner")) return cornerPoint(unit.id, placed.localXMm, side, "head");
+  return {
+    unitId: unit.id,
+    seat: { side, rail: "top", u: placed.localXMm + unit.dimensions.holeSpacingLengthwiseMm / 2 },
+  };
+}
+
+function railPoint(unit: Unit, rail: SideName | EndName, uMm: number): UnitPoint {
+  const u = fromPostAxis(unit, rail, uMm);
+  const { holeSpacingLengthwiseMm: length, holeSpacingCrosswiseMm: width } = unit.dimensions;
+  if (rail === "left" || rail === "right") {
+    return atCorner(u, unit)
+      ? cornerPoint(unit.id, u - length / 2, rail, "head")
+      : { unitId: unit.id, seat: { side: rail, rail: "top", u } };
+  }
+  const near = u < CORNER_MM ? "right" : u > width - CORNER_MM ? "left" : null;
+  if (near !== null) return { unitId: unit.id, corner: { end: rail, side: near, level: "head" } };
+  return { unitId: unit.id, seat: { side: rail, rail: "top", u } };
+}
+
+/** Where the foot of a post goes on down: under the wall it stands in, or by itself. */
+function plannedFoot(
+  { structure, carrying }: Analysis,
+  id: string,
+  wall: UnitPoint | undefined,
+  footing: Footing | undefined,
+  postTop: (id: string) => Below,
+): PlannedBearing[] {
+  if (footing === undefined || !carrying.has(id)) return [];
+  const below = footingBelow(structure.building.unitById, footing, postTop);
+  if (below === null) return [];
+  if (wall === undefined || !("seat" in wall)) return [{ above: { post: id }, below }];
+  return [{ above: { unitId: wall.unitId, seat: { ...wall.seat, rail: "bottom" } }, below }];
+}
+
+function footingBelow(
+  units: ReadonlyMap<string, Unit>,
+  footing: Footing,
+  postTop: (id: string) => Below,
+): Below | null {
+  if (footing.on === "ground") return { ground: "ground" };
+  if (footing.on === "pad") return { ground: footing.elementId };
+  if (footing.on === "post") return postTop(footing.elementId);
+  if (footing.on !== "fitting" && footing.on !== "top rail") return null;
+  const unit = units.get(footing.elementId);
+  if (unit === undefined) return null;
+  return {
+    point: footing.on === "fitting" ? fittingPoint(unit, footing.fitting) : railPoint(unit, footing.rail, footing.uMm),
+  };
+}
+
+/** A post set under a rail is found from both sides: once is enough. */
+function once(bearings: readonly PlannedBearing[]): PlannedBearing[] {
+  const seen = new Set<string>();
+  return bearings.filter((bearing) => {
+    const key = JSON.stringify(bearing, (_, value: unknown) => (typeof value === "number" ? Math.round(value) : value));
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

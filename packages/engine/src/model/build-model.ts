@@ -1,0 +1,222 @@
+import type { Analysis } from "../load-path/analysis.ts";
+import type { Unit } from "../geometry/building.ts";
+import type { ActionCase } from "../loads/action-case.ts";
+import { actionLoads } from "./action-loads.ts";
+import type {
+  ModelBeam,
+  ModelCase,
+  ModelLink,
+  ModelNode,
+  ModelSection,
+  ModelSupport,
+  Triple,
+} from "./analytical-model.ts";
+import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
+import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
+import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
+import { locksAtPlay, tied, type PlacedBearing, type PlanHold } from "./plan-holds.ts";
+import { turned, turnOf } from "./turn.ts";
+import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
+import { postSection, seatIn, unitLinesOf } from "./unit-lines-of.ts";
+import type { UnitLines } from "./unit-lines.ts";
+
+/** What the model leaves out or takes another way than drawn. */
+export type ModelNote =
+  /** Fewer than two bearings: nothing keeps the container from turning in plan. */
+  | { readonly kind: "no hold in plan"; readonly unitId: string }
+  /** A hatch in roof or floor: the diaphragm is modelled whole. */
+  | { readonly kind: "hatch not modelled"; readonly openingId: string }
+  /** A bare sheet edge: the layered sheet is up to 7 % too stiff there; a jamb is asked for. */
+  | { readonly kind: "unframed edge"; readonly openingId: string };
+
+export interface BuiltModel {
+  readonly model: BuildingModel;
+  readonly notes: readonly ModelNote[];
+  /** Which container, or post, each support and link of the model belongs to, in the model's order. */
+  readonly plan: BearingPlan;
+}
+
+/** A scheme, through its analysis, as a line model of all its containers, with these actions and combinations. */
+export function buildModel(
+  analysis: Analysis,
+  actions: readonly ActionCase[],
+  combos: BuildingModel["combos"],
+  assumptions: ModelAssumptions = usualAssumptions,
+): BuiltModel {
+  const plan = bearingPlan(analysis);
+  const units = analysis.structure.building.units.map((unit) => new ModelledUnit(analysis, plan, unit, assumptions));
+  const byId = new Map(units.map((one) => [one.unit.id, one]));
+  const placed = plan.bearings.map((bearing) => placedBearing(bearing, byId, analysis, assumptions));
+  const { holds, unheld } = assumptions.holds === "tied" ? tied(placed) : locksAtPlay(placed);
+  const between = freePosts(analysis, plan, assumptions);
+  return {
+    plan,
+    notes: [...unheld.map((unitId): ModelNote => ({ kind: "no hold in plan", unitId })), ...fabricNotes(analysis)],
+    model: {
+      units: units.map((one) => one.placed(actions)),
+      between: { ...between, loads: movements(actions, plan, byId) },
+      springs: [],
+      links: plan.bearings.flatMap((bearing, n) => linkOf(bearing, n, holds[n], byId, assumptions)),
+      supports: supportsOf(plan.bearings, holds, byId),
+      combos,
+    },
+  };
+}
+
+/** One container with the names of its bearing points in the building. */
+class ModelledUnit {
+  readonly unit: Unit;
+  private readonly lines: UnitLines;
+  private readonly built: BuiltUnit;
+
+  constructor(analysis: Analysis, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions) {
+    this.unit = unit;
+    this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
+    this.built = unitFragment(this.lines, JSON.stringify(this.lines));
+  }
+
+  node(point: UnitPoint): string {
+    const seat = seatIn(this.lines, point);
+    if (seat !== null) return nodeName(this.unit.id, this.built.bearingPoint(seat));
+    if (!("corner" in point)) throw new RangeError(`container ${this.unit.id} has no such bearing point`);
+    const { end, side, level } = point.corner;
+    return nodeName(this.unit.id, this.built.corners(end, side, level));
+  }
+
+  /** Place of a bearing point in the site frame. */
+  at(point: UnitPoint): Triple {
+    const name = this.node(point);
+    const node = this.built.fragment.nodes.find(({ id }) => nodeName(this.unit.id, id) === name);
+    const { frame } = this.unit;
+    const [x, y, z] = turned(turnOf(frame.turnMdeg), [node?.x ?? NaN, node?.y ?? NaN, node?.z ?? NaN]);
+    return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
+  }
+
+  placed(actions: readonly ActionCase[]): PlacedUnit {
+    const { id, frame } = this.unit;
+    const loads = actions.map((action): [string, ModelCase] => [action.id, actionLoads(action, this.unit, this.built)]);
+    return {
+      id,
+      fragment: this.built.fragment,
+      turnMdeg: frame.turnMdeg,
+      at: [frame.xMm, frame.yMm, frame.zMm],
+      loads: Object.fromEntries(loads),
+    };
+  }
+}
+
+function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit {
+  const unit = byId.get(id);
+  if (unit === undefined) throw new RangeError(`no container ${id} in this building`);
+  return unit;
+}
+
+function placedBearing(
+  bearing: PlannedBearing,
+  byId: ReadonlyMap<string, ModelledUnit>,
+  { structure }: Analysis,
+  { lifting }: ModelAssumptions,
+): PlacedBearing {
+  const { above } = bearing;
+  if ("post" in above) {
+    const post = structure.building.postById.get(above.post);
+    return { bearing, of: above.post, onCorner: false, lifts: false, xMm: post?.xMm ?? NaN, yMm: post?.yMm ?? NaN };
+  }
+  const [xMm, yMm] = find(byId, above.unitId).at(above);
+  const lifts = lifting.includes(nameOf(above, "foot", byId));
+  return { bearing, of: above.unitId, onCorner: "corner" in above, lifts, xMm, yMm };
+}
+
+function nameOf(
+  point: UnitPoint | { readonly post: string },
+  end: "foot" | "head",
+  byId: ReadonlyMap<string, ModelledUnit>,
+): string {
+  return "post" in point ? nodeName(point.post, end) : find(byId, point.unitId).node(point);
+}
+
+function linkOf(
+  { above, below }: PlannedBearing,
+  index: number,
+  hold: PlanHold | undefined,
+  byId: ReadonlyMap<string, ModelledUnit>,
+  { bearingStiffness: k }: ModelAssumptions,
+): ModelLink[] {
+  if ("ground" in below) return [];
+  const i = "post" in below ? nodeName(below.post, "head") : nameOf(below.point, "head", byId);
+  const j = nameOf(above, "foot", byId);
+  return [
+    { id: `${j}>${i}#${index + 1}`, i, j, k: [hold?.x ? k : 0, hold?.y ? k : 0, k, 0, 0, 0], compression_only: true },
+  ];
+}
+
+function supportsOf(
+  bearings: readonly PlannedBearing[],
+  holds: readonly PlanHold[],
+  byId: ReadonlyMap<string, ModelledUnit>,
+): ModelSupport[] {
+  const supports = new Map<string, ModelSupport>();
+  bearings.forEach(({ above, below }, n) => {
+    if (!("ground" in below)) return;
+    const node = nameOf(above, "foot", byId);
+    const hold = holds[n];
+    const fix: ModelSupport["fix"] = [
+      ...(hold?.x ? (["ux"] as const) : []),
+      ...(hold?.y ? (["uy"] as const) : []),
+      "uz",
+      ...("post" in above ? (["rz"] as const) : []),
+    ];
+    if (!supports.has(node)) supports.set(node, { node, fix, compression_only: true });
+  });
+  return [...supports.values()];
+}
+
+/** Posts that stand by themselves, as members between the containers. */
+function freePosts({ structure }: Analysis, { freePosts: ids }: BearingPlan, assumptions: ModelAssumptions) {
+  const nodes: ModelNode[] = [];
+  const beams: ModelBeam[] = [];
+  const sections: Record<string, ModelSection> = {};
+  for (const id of ids) {
+    const post = structure.building.postById.get(id);
+    if (post === undefined) continue;
+    const { xMm: x, yMm: y } = post;
+    nodes.push(
+      { id: nodeName(id, "foot"), x, y, z: post.footZMm },
+      { id: nodeName(id, "head"), x, y, z: post.headZMm },
+    );
+    sections[post.post.section] = postSection(post.post.section, assumptions);
+    beams.push({
+      id: nodeName(id, "post"),
+      i: nodeName(id, "foot"),
+      j: nodeName(id, "head"),
+      section: post.post.section,
+    });
+  }
+  return { nodes, beams, sections };
+}
+
+/** Movements of pads, down positive in the action, at every support that stands on the pad. */
+function movements(
+  actions: readonly ActionCase[],
+  { bearings }: BearingPlan,
+  byId: ReadonlyMap<string, ModelledUnit>,
+): Record<string, ModelCase> {
+  const cases = actions.map(({ id, loads }): [string, ModelCase] => {
+    const settle = loads.flatMap((load) => {
+      if (load.kind !== "movement") return [];
+      const on = bearings.filter(({ below }) => "ground" in below && below.ground === load.elementId);
+      return on.map(({ above }) => ({ node: nameOf(above, "foot", byId), dof: "uz" as const, value: -load.downMm }));
+    });
+    return [id, settle.length > 0 ? { settle } : {}];
+  });
+  return Object.fromEntries(cases);
+}
+
+function fabricNotes({ structure }: Analysis): ModelNote[] {
+  return structure.building.units.flatMap(({ openings }) =>
+    openings.flatMap(({ id, face, framed, use }): ModelNote[] => {
+      if (face === "roof" || face === "floor") return [{ kind: "hatch not modelled", openingId: id }];
+      return !framed && use !== "open-wall" && face !== "door" ? [{ kind: "unframed edge", openingId: id }] : [];
+    }),
+  );
+}

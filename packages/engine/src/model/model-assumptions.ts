@@ -1,0 +1,84 @@
+import { containerMembers, squareTube } from "../catalog/sections/container-members.ts";
+import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugated-sheet.ts";
+import { poissonRatio, steelModulus } from "../catalog/materials.ts";
+import type { Section } from "../catalog/sections/section.ts";
+import type { ModelSection } from "./analytical-model.ts";
+import type { SheetStiffness, UnitLines } from "./unit-lines.ts";
+
+/** What a line model takes for granted where the scheme says nothing; every entry may be overridden. */
+export interface ModelAssumptions {
+  readonly sections: UnitLines["sections"];
+  readonly sideSheet: SheetStiffness;
+  readonly frontSheet: SheetStiffness;
+  /** Shear of the floor and of the roof between the side rails, N/mm; roof across, N/mm per mm. */
+  readonly floorShear: number;
+  readonly roofShear: number;
+  readonly roofAcross: number;
+  /** Rail axes above the underside and below the top of the fittings, mm. */
+  readonly bottomRailMm: number;
+  readonly topRailBelowTopMm: number;
+  /** Stiffness of a bearing or of a hold between units, N/mm. */
+  readonly bearingStiffness: number;
+  /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways. */
+  readonly holds: "locks at play" | "tied";
+  /** Nodes of bearings that were found to lift, at which locks at play hold nothing in plan. */
+  readonly lifting: readonly string[];
+  /** Cross-member spacing aimed at, mm. */
+  readonly crossMemberSpacingMm: number;
+}
+
+const E = steelModulus.valueMpa;
+const G = E / (2 * (1 + poissonRatio.value));
+
+/** A catalogue section as a line: Iy bends upright. */
+export function lineSection(section: Section): ModelSection {
+  if (section.kind === "angle")
+    return {
+      E,
+      G,
+      A: section.areaMm2,
+      Iy: section.iMm4,
+      Iz: section.iMm4,
+      J: (section.areaMm2 * section.thicknessMm * section.thicknessMm) / 3,
+    };
+  return { E, G, A: section.areaMm2, Iy: section.ixMm4, Iz: section.iyMm4, J: section.jMm4 };
+}
+
+/**
+ * Stiffness of a corrugated sheet of this thickness: shear G·t·pitch/developed, upright E·t·developed/pitch, along the wall
+ * E·t³/(12(1−ν²))·pitch/∮z²ds. Derived; checked against a fold-by-fold shell model (shared/reference/walls.json).
+ */
+export function sheetStiffness(fold: Fold, thicknessMm: number): SheetStiffness {
+  const { pitchMm, developedMm, iPitchMm4 } = corrugatedSheet(fold, thicknessMm);
+  const squareOffsets = iPitchMm4 / thicknessMm; // ∮z²ds
+  const nu = poissonRatio.value;
+  const bending = (E * thicknessMm * thicknessMm * thicknessMm) / (12 * (1 - nu * nu));
+  return {
+    shear: (G * thicknessMm * pitchMm) / developedMm,
+    upright: (E * thicknessMm * developedMm) / pitchMm,
+    along: (bending * pitchMm) / squareOffsets,
+  };
+}
+
+/** Common practice, no published source: a generic dry container, framed with tubes, on seats of post section. */
+export const usualAssumptions: ModelAssumptions = {
+  sections: {
+    post: { E, G, A: 3800, Iy: 7e6, Iz: 7e6, J: 7e6 },
+    topRail: lineSection(containerMembers["top side rail"]),
+    bottomRail: lineSection(containerMembers["bottom side rail"]),
+    crossMember: lineSection(containerMembers["cross member"]),
+    frame: lineSection(squareTube("tube 100x100x6", 100, 6)),
+    windowFrame: lineSection(squareTube("tube 60x60x3", 60, 3)),
+  },
+  sideSheet: sheetStiffness(folds.side, 1.6),
+  frontSheet: sheetStiffness(folds.end, 2),
+  floorShear: 5000, // deliberately weak: joints of boards unverified
+  roofShear: 30_000, // deliberately weak: slender pressed sheet, seams unverified
+  roofAcross: 400_000,
+  bottomRailMm: 90,
+  topRailBelowTopMm: 40,
+  bearingStiffness: 1e6,
+  holds: "locks at play",
+  lifting: [],
+  crossMemberSpacingMm: 308,
+};

@@ -1,0 +1,110 @@
+import { findSection } from "../catalog/sections/find-section.ts";
+import type { Structure } from "../bearing/structure.ts";
+import type { Cut } from "../fabric/fabric-of.ts";
+import type { Unit } from "../geometry/building.ts";
+import { touchMm } from "../geometry/tolerances.ts";
+import type { ModelSection } from "./analytical-model.ts";
+import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
+import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
+import type { UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
+
+/** One container of the scheme as lines: its fabric, what stands in its walls and where it bears. */
+export function unitLinesOf(
+  structure: Structure,
+  plan: BearingPlan,
+  unit: Unit,
+  assumptions: ModelAssumptions,
+): UnitLines {
+  const { dimensions } = unit;
+  const { cuts } = structure.fabric(unit.id);
+  const lengthMm = dimensions.holeSpacingLengthwiseMm;
+  return {
+    lengthMm,
+    widthMm: dimensions.holeSpacingCrosswiseMm,
+    heightMm: dimensions.heightMm,
+    bottomRailMm: assumptions.bottomRailMm,
+    topRailMm: dimensions.heightMm - assumptions.topRailBelowTopMm,
+    sections: assumptions.sections,
+    floorBays: Math.max(1, Math.round(lengthMm / assumptions.crossMemberSpacingMm)),
+    sideSheet: assumptions.sideSheet,
+    frontSheet: assumptions.frontSheet,
+    floorShear: assumptions.floorShear,
+    roofShear: assumptions.roofShear,
+    roofAcross: assumptions.roofAcross,
+    openings: cuts.flatMap((cut) => openingOf(unit, cut)),
+    posts: postsOf(structure, plan, unit, assumptions),
+    seats: seatsOf(plan, unit.id),
+  };
+}
+
+/** The section of an added post by its catalogue name; the frame section where the catalogue has none. */
+export function postSection(name: string, assumptions: ModelAssumptions): ModelSection {
+  const found = findSection(name);
+  return found === undefined ? assumptions.sections.frame : lineSection(found);
+}
+
+function openingOf({ dimensions }: Unit, { opening, rect, members, wallOut }: Cut): UnitOpening[] {
+  const { face } = opening;
+  if (face !== "left" && face !== "right" && face !== "front") return [];
+  const wall: WallName = face;
+  const sheet = dimensions.sheetZone(wall);
+  const outer =
+    wall === "front"
+      ? dimensions.widthMm - dimensions.holeSpacingCrosswiseMm
+      : dimensions.lengthMm - dimensions.holeSpacingLengthwiseMm;
+  const length = wall === "front" ? dimensions.holeSpacingCrosswiseMm : dimensions.holeSpacingLengthwiseMm;
+  const whole = { u0: 0, u1: length, v0: sheet.v0, v1: sheet.v1 };
+  // a cut that reaches a post leaves no sheet beside it: its edge is the post
+  const u0 = rect.u0 <= sheet.u0 + touchMm ? 0 : rect.u0 - outer / 2;
+  const u1 = rect.u1 >= sheet.u1 - touchMm ? length : rect.u1 - outer / 2;
+  const cut = wallOut ? whole : { u0, u1, v0: rect.v0, v1: rect.v1 };
+  const [bottom, top] =
+    wall === "front"
+      ? (["bottom end rail", "top end rail"] as const)
+      : (["bottom side rail", "top side rail"] as const);
+  return [
+    {
+      wall,
+      ...cut,
+      framed: opening.framed,
+      fullHeight: cut.v0 <= sheet.v0 + touchMm && cut.v1 >= sheet.v1 - touchMm,
+      cutsBottomRail: members.includes(bottom),
+      cutsTopRail: members.includes(top),
+    },
+  ];
+}
+
+function postsOf({ building }: Structure, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions): UnitPost[] {
+  return (plan.inWalls.get(unit.id) ?? []).map(({ postId, side, u, footed }) => {
+    const name = building.postById.get(postId)?.post.section ?? "";
+    return { side, u, footed, section: postSection(name, assumptions) };
+  });
+}
+
+/** Seats this container offers above and needs below, each once, in order along its rails. */
+function seatsOf({ bearings }: BearingPlan, unitId: string): UnitSeat[] {
+  const points = bearings.flatMap(({ above, below }) => [
+    "unitId" in above ? above : null,
+    "point" in below ? below.point : null,
+  ]);
+  const seats = points.flatMap((point) =>
+    point !== null && point.unitId === unitId && "seat" in point ? [point.seat] : [],
+  );
+  return seats.filter((seat, n) => seats.findIndex((other) => sameSeat(other, seat)) === n).sort((a, b) => order(a, b));
+}
+
+function order(a: UnitSeat, b: UnitSeat): number {
+  const name = ({ side, rail }: UnitSeat): string => `${rail} ${side}`;
+  return name(a) === name(b) ? a.u - b.u : name(a) < name(b) ? -1 : 1;
+}
+
+/** Seats within a millimetre of each other are one. */
+export function sameSeat(a: UnitSeat, b: UnitSeat): boolean {
+  return a.side === b.side && a.rail === b.rail && Math.abs(a.u - b.u) < 1;
+}
+
+/** The seat of the container's lines that a planned point stands for. */
+export function seatIn(lines: UnitLines, point: UnitPoint): UnitSeat | null {
+  if (!("seat" in point)) return null;
+  return lines.seats.find((seat) => sameSeat(seat, point.seat)) ?? point.seat;
+}
