@@ -11,25 +11,42 @@ import type { Field } from "../paper/use-field.ts";
 import type { LeaderAnchor } from "../sheet/contract.ts";
 
 /** The views as laid on the field; `isometric` false where something else is laid in its place. */
-export type ViewsOnField = { scheme: Scheme; side: Side; storey: number; views: LaidViews; field: Field; isometric: boolean };
+export type ViewsOnField = {
+  scheme: Scheme;
+  side: Side;
+  storey: number;
+  views: LaidViews;
+  field: Field;
+  isometric: boolean;
+};
 
 /**
  * Finds where a leader ends, px of the sheet: on the elevation when that side shows the place, else on the isometric,
  * else on the plan when its storey is the one cut; null when no view shows it.
  */
-export function anchorFinder({ scheme, side, storey, views, field, isometric }: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
+export function anchorFinder({
+  scheme,
+  side,
+  storey,
+  views,
+  field,
+  isometric,
+}: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
   const elevation = elevationModel(scheme, side);
   const solid = isometricModel(scheme);
   return (target) => {
     const found =
       elevationAnchor(target, elevation, views.elevation.transform) ??
-      (isometric ? isometricAnchor(target.elementId, solid, views.isometric.transform) : null) ??
-      (storeyAt(scheme, target.at) === storey ? onPlan(target.at, views) : null);
+      (isometric && !views.oneView ? isometricAnchor(target.elementId, solid, views.isometric.transform) : null) ??
+      (!views.oneView && storeyAt(scheme, target.at) === storey ? onPlan(target.at, views) : null);
     return found === null ? null : { ...found, xPx: found.xPx + field.leftPx, yPx: found.yPx + field.topPx };
   };
 }
 
-const onPlan = (at: PointMm, { plan }: LaidViews) => ({ ...toScreen(plan.transform, project("plan", at)), end: "dot" as const });
+const onPlan = (at: PointMm, { plan }: LaidViews) => ({
+  ...toScreen(plan.transform, project("plan", at)),
+  end: "dot" as const,
+});
 
 /** A place this little under a level still belongs to it, mm. */
 const underLevelMm = 60;

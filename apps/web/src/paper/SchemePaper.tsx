@@ -87,8 +87,8 @@ export function SchemePaper(props: SchemePaperProps) {
       }}
       onPointerUp={props.onDrop}
     >
-      {props.isometric ? <IsometricView {...shared} transform={views.isometric.transform} /> : null}
-      <PlanView {...shared} transform={views.plan.transform} storey={storey} />
+      {props.isometric && !views.oneView ? <IsometricView {...shared} transform={views.isometric.transform} /> : null}
+      {views.oneView ? null : <PlanView {...shared} transform={views.plan.transform} storey={storey} />}
       <ElevationView
         {...shared}
         transform={views.elevation.transform}
@@ -104,7 +104,7 @@ export function SchemePaper(props: SchemePaperProps) {
 
 function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
   const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
-  const { elevation, plan, isometric } = views;
+  const { elevation, plan, isometric, oneView } = views;
   const stroke = assessment === null ? "not checked" : "stroke width is force, by statics alone";
   return (
     <>
@@ -115,8 +115,12 @@ function PaperTitles({ views, side, storey, scheme, remark, assessment, isometri
         {...titlePlace(elevation.rect)}
       />
       <TurnView {...titlePlace(elevation.rect)} onTurn={() => onSide(nextSide[side])} />
-      <ViewTitle number={2} title={`plan, ${storeyName} floor`} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />
-      {shown ? <ViewTitle number={3} title="isometric" remark="not to scale" {...titlePlace(isometric.rect)} /> : null}
+      {oneView ? null : (
+        <ViewTitle number={2} title={`plan, ${storeyName} floor`} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />
+      )}
+      {shown && !oneView ? (
+        <ViewTitle number={3} title="isometric" remark="not to scale" {...titlePlace(isometric.rect)} />
+      ) : null}
     </>
   );
 }

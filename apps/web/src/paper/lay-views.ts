@@ -1,5 +1,6 @@
 import { placeContainer, solidCorners } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
+import { isometricModel, isometricSize } from "../drawing/isometric/isometric-model.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
 import type { Side } from "../drawing/contract.ts";
@@ -22,6 +23,8 @@ export interface LaidView {
 }
 
 export interface LaidViews {
+  /** True where the field is too narrow for more than the elevation. */
+  oneView: boolean;
   elevation: LaidView;
   plan: LaidView;
   isometric: LaidView;
@@ -35,14 +38,19 @@ const planRoom = { leftPx: 64, rightPx: 48, topPx: 24, footPx: 50 };
 /** Shares of the field's height the elevation may take; the best is the one that draws both views largest. */
 const elevationShares = [0.58, 0.62, 0.66, 0.7, 0.74];
 
+/** A narrower field shows the elevation alone. */
+const oneViewBelowPx = 480;
+
 /** Where the three views stand on the field: elevation above, plan and isometric below it side by side. */
 export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews {
   const half = Math.round(field.widthPx * 0.52);
-  const above = Math.round(field.heightPx * bestShare(field, half, scheme, side));
+  const oneView = field.widthPx < oneViewBelowPx;
+  const above = oneView ? field.heightPx : Math.round(field.heightPx * bestShare(field, half, scheme, side));
   const top = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: above };
   const left = { leftPx: 0, topPx: above, widthPx: half, heightPx: field.heightPx - above };
   const right = { ...left, leftPx: half, widthPx: field.widthPx - half };
   return {
+    oneView,
     elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
     plan: { rect: left, transform: centred(left, extentOf(scheme, "plan"), planRoom) },
     isometric: { rect: right, transform: isometricTransform(right, scheme) },
@@ -55,7 +63,8 @@ function bestShare(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Si
     const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: field.heightPx * share };
     const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx * (1 - share) };
     return (
-      squared(scaleFor(above, extentOf(scheme, side), elevationRoom)) * scaleFor(below, extentOf(scheme, "plan"), planRoom)
+      squared(scaleFor(above, extentOf(scheme, side), elevationRoom)) *
+      scaleFor(below, extentOf(scheme, "plan"), planRoom)
     );
   };
   return elevationShares.reduce((best, share) => (drawn(share) > drawn(best) ? share : best));
@@ -94,8 +103,7 @@ export function extentOf(scheme: Scheme, projection: Projection): Extent {
   };
 }
 
-const pointsOf = (scheme: Scheme): PointMm[] =>
-  scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit)));
+const pointsOf = (scheme: Scheme): PointMm[] => scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit)));
 
 type RoomPx = typeof elevationRoom;
 
@@ -126,16 +134,19 @@ function centred(rect: RectPx, extent: Extent, room: RoomPx): ViewTransform {
   };
 }
 
-/** The isometric of the whole fits when the diagonal of the plan and the height do. */
+/** Most px a metre of the isometric: a single unit is not drawn larger than this. */
+const mostIsometricPxPerM = 22;
+
+/** The isometric, as large as its own outline allows, its title under it. */
 function isometricTransform(rect: RectPx, scheme: Scheme): ViewTransform {
-  const plan = extentOf(scheme, "plan");
-  const tall = extentOf(scheme, "south");
-  const eastWest = plan.uHigh - plan.uLow;
-  const northSouth = plan.vHigh - plan.vLow;
-  const widthM = ((eastWest + northSouth) * 0.866) / 1000;
-  const heightM = ((eastWest + northSouth) * 0.5 + tall.vHigh - tall.vLow) / 1000;
-  const pxPerM = Math.min((rect.widthPx - 60) / Math.max(1, widthM), (rect.heightPx - 52) / Math.max(1, heightM), 22);
-  return { originXPx: rect.leftPx + rect.widthPx / 2, originYPx: rect.topPx + rect.heightPx / 2, pxPerM };
+  const { widthMm, heightMm } = isometricSize(isometricModel(scheme));
+  const across = ((rect.widthPx - 70) * 1000) / Math.max(1, widthMm);
+  const up = ((rect.heightPx - 66) * 1000) / Math.max(1, heightMm);
+  return {
+    originXPx: rect.leftPx + rect.widthPx / 2,
+    originYPx: rect.topPx + (rect.heightPx - 46) / 2,
+    pxPerM: Math.min(across, up, mostIsometricPxPerM),
+  };
 }
 
 const squared = (value: number) => value * value;

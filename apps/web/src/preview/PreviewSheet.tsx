@@ -1,16 +1,13 @@
 import { useMemo, useState } from "react";
 import { applyOperations, markSentences, type Assessment, type Scheme } from "@cornerway/schema";
-import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { levelsOf } from "../drawing/elevation/elevation-model.ts";
 import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
-import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { yToPx } from "../drawing/paper-to-px.ts";
-import { PlanView } from "../drawing/plan/PlanView.tsx";
-import { ViewTitle } from "../drawing/ViewTitle.tsx";
 import type { Side } from "../drawing/contract.ts";
 import { notesFromMarks } from "../notes/notes-from-marks.ts";
-import { leaderAnchors, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
+import { leaderAnchors, noteNumbers, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
 import { layViews } from "../paper/lay-views.ts";
+import { SchemePaper } from "../paper/SchemePaper.tsx";
 import type { FieldPlace, NoteSlot, ToolName } from "../sheet/contract.ts";
 import { Key } from "../sheet/Key.tsx";
 import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
@@ -26,6 +23,7 @@ import "./preview.css";
 
 type PreviewSheetProps = { scheme: Scheme; assessment: Assessment | null; review: boolean; storey: number; side: Side };
 
+const noneAnswered: ReadonlySet<string> = new Set();
 const noPlace: FieldPlace = { widthPx: 0, heightPx: 0, leftPx: 0, topPx: 0 };
 
 /** A sheet put together from its parts without service or engine, to look at. */
@@ -34,15 +32,11 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
   const [tool, setTool] = useState<ToolName | null>("cut");
   const [storey, setStorey] = useState(storeyAtFirst);
+  const [chosenId, setChosenId] = useState<string | null>(null);
   const [chosen, setChosen] = useState<number | null>(null);
   const views = useMemo(() => layViews(place, scheme, side), [place, scheme, side]);
   const notes = useMemo(() => notesOf(assessment, scheme, place, side), [assessment, scheme, place, side]);
   const proposed = useMemo(() => (review ? withTwoPosts(scheme) : undefined), [review, scheme]);
-  const shared = {
-    scheme,
-    assessment,
-    proposed,
-  };
   return (
     <SheetFrame
       title="Sheet 1, Scheme, preview"
@@ -70,32 +64,26 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
       field={(field) => (
         <>
           <PlaceTold field={field} place={place} tell={setPlace} />
-          <svg className="field">
-            <ElevationView {...shared} transform={views.elevation.transform} side={side} levelLinesFromPx={0} figures />
-            <PlanView {...shared} transform={views.plan.transform} storey={storey} />
-            <IsometricView {...shared} transform={views.isometric.transform} />
-            <ViewTitle
-              number={1}
-              title={`${side} elevation`}
-              remark="1:100 · stroke width is force, dead and imposed"
-              xPx={28}
-              yPx={views.plan.rect.topPx - 20}
-            />
-            <ViewTitle
-              number={2}
-              title="Plan, first floor"
-              remark="1:200 · cut at +4.10"
-              xPx={28}
-              yPx={place.heightPx - 24}
-            />
-            <ViewTitle
-              number={3}
-              title="From the south-east"
-              remark="isometric · not to scale"
-              xPx={views.isometric.rect.leftPx + 10}
-              yPx={place.heightPx - 24}
-            />
-          </svg>
+          <SchemePaper
+            field={place}
+            views={views}
+            scheme={scheme}
+            assessment={assessment}
+            side={side}
+            storey={storey}
+            chosenId={chosenId}
+            noteNumbers={noteNumbers(notes)}
+            answeredMarkIds={noneAnswered}
+            revisionLetters={["A", "B", "C"]}
+            proposed={proposed}
+            isometric
+            inHand={false}
+            onPress={(picked) => setChosenId(picked?.id ?? null)}
+            onMove={() => undefined}
+            onDrop={() => undefined}
+            onFocusElement={setChosenId}
+            onSide={() => undefined}
+          />
           {scheme.containers.length === 0 && (
             <div className="preview-lessons">
               <TeachingDrawings />
@@ -204,8 +192,8 @@ function withTwoPosts(scheme: Scheme): Scheme {
   const applied = applyOperations(scheme, [
     { kind: "post.set", post: post("q1", 6_223_000) },
     { kind: "post.set", post: post("q2", 8_482_000) },
-    { kind: "pad.set", pad: pad("b7", 6_223_000) },
-    { kind: "pad.set", pad: pad("b8", 8_482_000) },
+    { kind: "pad.set", pad: pad("q3", 6_223_000) },
+    { kind: "pad.set", pad: pad("q4", 8_482_000) },
   ]);
   if (!applied.ok) throw new Error(`preview request refused: ${applied.refusal.reason}`);
   return applied.scheme;

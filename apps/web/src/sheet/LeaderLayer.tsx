@@ -5,6 +5,7 @@ import { px } from "../drawing/px-path.ts";
 import { sameDrawn } from "../drawing/same-drawn.ts";
 import type { ScreenPoint } from "../drawing/view-transform.ts";
 import type { LeaderAnchor, NoteSlot } from "./contract.ts";
+import "./leader-layer.css";
 
 type LeaderLayerProps = {
   /** One for each note that has a place in a view, px of the sheet. */
@@ -24,10 +25,11 @@ export const LeaderLayer = memo(function LeaderLayer({ anchors, slots, chosenNum
         const slot = slots.find((each) => each.number === number);
         const forced = number === chosenNumber && slot !== undefined ? [slot, anchor] : null;
         const line = routed.get(number) ?? forced;
-        return line === null ? (
-          <NumberOnDrawing key={number} at={anchor} number={number} colour={colour} />
-        ) : (
-          <Leader key={number} line={line} end={anchor.end} colour={colour} chosen={number === chosenNumber} />
+        return (
+          <g key={number}>
+            {line !== null && <Leader line={line} end={anchor.end} colour={colour} chosen={number === chosenNumber} />}
+            <NumberOnDrawing at={anchor} number={number} colour={colour} hasLeader={line !== null} />
+          </g>
         );
       })}
     </g>
@@ -49,7 +51,7 @@ function Leader({
   const tip = line.at(-1);
   const before = line.at(-2);
   return (
-    <g fill="none" strokeLinejoin="round">
+    <g className="leader" fill="none" strokeLinejoin="round">
       <path d={d} stroke={ink.paper} strokeWidth={3.4} opacity={0.85} />
       <path d={d} stroke={colour} strokeWidth={chosen ? 1.5 : 0.8} />
       {tip !== undefined && end === "dot" && <circle cx={px(tip.xPx)} cy={px(tip.yPx)} r={2.6} fill={colour} />}
@@ -65,9 +67,12 @@ function arrow(from: ScreenPoint, tip: ScreenPoint): string {
   return `M${px(tip.xPx)} ${px(tip.yPx)}L${corner(2.4)}L${corner(-2.4)}Z`;
 }
 
-function NumberOnDrawing({ at, number, colour }: { at: ScreenPoint; number: number; colour: string }) {
+type NumberOnDrawingProps = { at: ScreenPoint; number: number; colour: string; hasLeader: boolean };
+
+/** The number of a note at its place; where it has a leader, only on sheets too narrow for leaders. */
+function NumberOnDrawing({ at, number, colour, hasLeader }: NumberOnDrawingProps) {
   return (
-    <g>
+    <g className={hasLeader ? "number-when-narrow" : undefined}>
       <circle cx={px(at.xPx)} cy={px(at.yPx)} r={9} fill={ink.slip} stroke={colour} strokeWidth={1.1} />
       <text x={px(at.xPx)} y={px(at.yPx + 3.8)} textAnchor="middle" fontSize={11} fontWeight={600} fill={colour}>
         {number}

@@ -129,7 +129,7 @@ function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
   const { to, widthToPx } = strokeRun(stroke, view);
   const aside = widthToPx / 2 + 5;
   const rises =
-    figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [9, 25, 41, 57, 73, 89];
+    figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [15, 31, 47, 63, 79, 95];
   const spots = rises.flatMap((rise): Spot[] => [
     { xPx: to.xPx + aside, yPx: to.yPx - rise, anchor: "start" },
     { xPx: to.xPx - aside, yPx: to.yPx - rise, anchor: "end" },

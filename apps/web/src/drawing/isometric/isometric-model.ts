@@ -137,12 +137,20 @@ function foldsOf(
   return folds;
 }
 
+/** Size of the picture on paper, mm; 0 while nothing is drawn. */
+export function isometricSize({ units }: IsometricModel): { widthMm: number; heightMm: number } {
+  const { left, right, top, foot } = boundsOf(units.flatMap(({ silhouette }) => silhouette));
+  return { widthMm: right - left, heightMm: foot - top };
+}
+
 function middleOf(points: readonly IsoPoint[]): IsoPoint {
-  if (points.length === 0) return { rightMm: 0, downMm: 0 };
+  const { left, right, top, foot } = boundsOf(points);
+  return { rightMm: (left + right) / 2, downMm: (top + foot) / 2 };
+}
+
+function boundsOf(points: readonly IsoPoint[]): { left: number; right: number; top: number; foot: number } {
+  if (points.length === 0) return { left: 0, right: 0, top: 0, foot: 0 };
   const rights = points.map(({ rightMm }) => rightMm);
   const downs = points.map(({ downMm }) => downMm);
-  return {
-    rightMm: (Math.min(...rights) + Math.max(...rights)) / 2,
-    downMm: (Math.min(...downs) + Math.max(...downs)) / 2,
-  };
+  return { left: Math.min(...rights), right: Math.max(...rights), top: Math.min(...downs), foot: Math.max(...downs) };
 }
