@@ -95,9 +95,9 @@ async function drawAll(client: DrawingClient, n: number): Promise<void> {
   for (let k = 0; k < actsEach; k += 1) await client.draw([operationFor(n, k)]);
 }
 
-/** Each person sets ten posts and moves them about; every tenth act turns north, which they all fight over. */
+/** Each person sets ten posts and moves them about; every twentieth act turns north, which they all fight over. */
 function operationFor(n: number, k: number): Operation {
-  if (k % 10 === 9)
+  if (k % 20 === 19)
     return { kind: "site.change", site: { northMdeg: n * 1000 + k, groundZUm: 0, edition: "IBC 2021" } };
   const id = `p-${n}-${k % 10}`;
   const place = { xUm: n * 1_000_000, yUm: k * 10_000 };

@@ -1,10 +1,14 @@
 import { randomUUID } from "node:crypto";
+import { setTimeout } from "node:timers/promises";
 import { may, mayReadEntry, type Presence, type RecordEntry, type Role, type ServerMessage } from "@cornerway/schema";
 import type { WebSocket } from "@fastify/websocket";
 import type { Part } from "../services/part.ts";
 
 /** A reader this far behind is cut off; it comes back and resumes from its last number. */
 const mostUnsentBytes = 4_000_000;
+const fewUnsentBytes = 500_000;
+const longestDrainMs = 5_000;
+const lookAgainMs = 20;
 const mostEntriesAtOnce = 200;
 
 export const closeCodes = {
@@ -60,6 +64,15 @@ export class Line {
       const upTo = part.at(-1)?.number ?? 0;
       this.send({ type: "entries", entries: part.filter((entry) => this.#mayRead(entry)), upTo });
       this.after = upTo;
+    }
+  }
+
+  /** Resolves once most of what was sent has left, so that a long way to catch up is no longer than the reader is slow. */
+  async drained(): Promise<void> {
+    const latest = Date.now() + longestDrainMs;
+    while (this.open && this.#socket.bufferedAmount > fewUnsentBytes) {
+      if (Date.now() > latest) return this.close(closeCodes.tooSlow, "too slow");
+      await setTimeout(lookAgainMs);
     }
   }
 

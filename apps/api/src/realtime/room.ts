@@ -4,8 +4,8 @@ import { closeCodes, type Line } from "./line.ts";
 /** All entries of a project after a number, in order, at most `limit`. */
 export type ReadEntries = (after: number, limit: number) => Promise<RecordEntry[]>;
 
-const pageSize = 500;
-const mostKept = 1000;
+const pageSize = 200;
+const mostKept = 200;
 
 /**
  * Everyone who watches one project. New entries are read once for all of them; whoever is further behind than the
@@ -40,7 +40,10 @@ export class Room {
     if (after > this.#upTo) return line.close(closeCodes.recordUnknown, "the record is not that far");
     line.after = after;
     line.send({ type: "entries", entries: [], upTo: after });
-    while (line.open && line.after < this.#firstKept() - 1) line.sendEntries(await this.#page(line.after));
+    while (line.open && line.after < this.#firstKept() - 1) {
+      line.sendEntries(await this.#page(line.after));
+      await line.drained();
+    }
     line.live = true;
     this.#tell(line);
   }

@@ -15,6 +15,7 @@ export async function draftConflict(
   projectId: string,
   { after, keys, draftNumber, mine }: { after: number; keys: string[]; draftNumber: number; mine: Operation[] },
 ): Promise<Outcome<never> | undefined> {
+  if (after >= draftNumber) return undefined;
   const theirs = liveActs(await readActsThatWrote(tx, projectId, { after, keys }));
   if (theirs.length === 0) return undefined;
   const written = new Set(theirs.flatMap(({ writes }) => writes));

@@ -1,5 +1,15 @@
-import { Actor, type RecordEntry, RecordPayload, type RecordKind } from "@cornerway/schema";
+import { Actor, type RecordEntry, type RecordPayload, type RecordKind, recordKinds } from "@cornerway/schema";
+import { z } from "zod";
 import type { Connection } from "./connection.ts";
+
+/**
+ * A payload as it was appended. Its kind is looked at and no more: `append` writes only whole ones, nothing alters them
+ * since, and every reader of every entry would pay for parsing hundreds of operations again.
+ */
+const KeptPayload = z.custom<RecordPayload>(
+  (value) => typeof value === "object" && value !== null && "kind" in value && kinds.has(value.kind),
+);
+const kinds = new Set<unknown>(recordKinds);
 
 /** Where the next entry of a record goes, and the Merkle frontier before it. */
 export interface Place {
@@ -72,7 +82,7 @@ export async function readEntries(
     kind: row.kind,
     leaf: row.leaf,
     head: row.head,
-    payload: row.payload === null ? null : RecordPayload.parse(row.payload.payload),
+    payload: row.payload === null ? null : KeptPayload.parse(row.payload.payload),
   }));
 }
 

@@ -3,11 +3,10 @@ import type { Person } from "./person-rows.ts";
 
 /** Who a session belongs to; null when it is unknown, signed out or expired. */
 export async function findSession(db: Connection, id: string): Promise<Person | null> {
-  const row = await db.session.findUnique({
-    where: { id, expiresAt: { gt: new Date() } },
-    select: { person: { select: { id: true, name: true, email: true } } },
-  });
-  return row?.person ?? null;
+  const rows = await db.$queryRaw<Person[]>`
+    select p."id"::text, p."name", p."email" from "session" s join "person" p on p."id" = s."person_id"
+    where s."id" = ${id} and s."expires_at" > now()`;
+  return rows[0] ?? null;
 }
 
 export async function insertSession(db: Connection, id: string, personId: string, lastsMs: number): Promise<void> {

@@ -1,7 +1,7 @@
 import { mayReadEntry, type Presence } from "@cornerway/schema";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { LiveClient } from "../support/live-client.ts";
-import { act, note, place } from "../support/sample.ts";
+import { act, note, place, post } from "../support/sample.ts";
 import { startService, type Browser, type TestService } from "../support/service.ts";
 
 let service: TestService;
@@ -89,6 +89,23 @@ describe("resume", () => {
     const client = await resumed(architect);
     await expect.poll(() => client.upTo, { timeout: 10_000 }).toBe(1546);
     expect(client.entries.map(({ number }) => number)).toEqual(Array.from({ length: 1546 }, (_, at) => at + 1));
+  });
+
+  it("cuts off a reader that takes nothing, who then catches up over a new line", async () => {
+    const many = Array.from({ length: 150 }, (_, n) => ({ kind: "post.set" as const, post: post(n + 1) }));
+    await architect.post(`${path}/draft/acts`, act(0, many)).expect(200);
+    await service.owner.connection.$executeRawUnsafe(copies(path.split("/").at(-1) ?? "", 600));
+    const slow = await resumed(architect);
+    await expect.poll(() => slow.upTo).toBeGreaterThan(-1);
+    slow.socket.pause();
+    await new Promise((later) => setTimeout(later, 12_000));
+    slow.socket.resume();
+    await expect.poll(() => slow.closed?.code, { timeout: 10_000 }).toBe(1013);
+    expect(slow.upTo).toBeLessThan(607);
+    const again = await resumed(architect, slow.upTo);
+    await expect.poll(() => again.upTo, { timeout: 20_000 }).toBe(607);
+    const numbers = [...slow.entries, ...again.entries].map(({ number }) => number);
+    expect(numbers).toEqual(Array.from({ length: 607 }, (_, at) => at + 1));
   });
 
   it("is refused beyond the end of the record", async () => {

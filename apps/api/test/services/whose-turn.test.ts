@@ -1,0 +1,59 @@
+import type { Author, ChangeRequest, RevisionSummary, Stamp } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { revisionLetter } from "../../src/services/revision-letter.ts";
+import { whoseTurn } from "../../src/services/whose-turn.ts";
+
+const author: Author = { id: "00000000-0000-4000-8000-000000000001", name: "A", role: "engineer" };
+const digest = "0".repeat(64);
+const at = (hour: number) => `2026-03-01T${String(hour).padStart(2, "0")}:00:00.000Z`;
+
+const stamp: Stamp = {
+  ...{ id: author.id, revision: "B", disposition: "Revise and resubmit", text: "x" },
+  ...{ contentDigest: digest, resultDigest: digest, author, pressedAt: at(9) },
+};
+const revision = (more: Partial<RevisionSummary> = {}): RevisionSummary => ({
+  ...{ letter: "B", contentDigest: digest, resultDigest: digest, sentAt: at(5), sentBy: author, remark: null },
+  ...{ verdict: "not checked", assessment: "done", stamp: null },
+  ...more,
+});
+const request = (more: Partial<ChangeRequest> = {}): ChangeRequest => ({
+  ...{ id: author.id, number: 1, revision: "B", contentDigest: digest, text: "x", operations: [], author },
+  ...{ madeAt: at(6), state: "open", answer: null },
+  ...more,
+});
+const answered = (state: "taken in" | "declined") =>
+  request({ state, answer: { by: author, at: at(7), reason: null } });
+
+describe("whoseTurn", () => {
+  it.each([
+    ["nothing is sent", undefined, [], { waitsFor: "architect", since: at(1) }],
+    ["the server has not assessed yet", revision({ assessment: "waiting" }), [], { waitsFor: null, since: at(5) }],
+    ["a revision lies there", revision(), [], { waitsFor: "engineer", since: at(5) }],
+    ["a request is open", revision(), [request()], { waitsFor: "architect", since: at(6) }],
+    ["a request was taken in", revision(), [answered("taken in")], { waitsFor: "architect", since: at(7) }],
+    ["all requests were declined", revision(), [answered("declined")], { waitsFor: "engineer", since: at(5) }],
+    [
+      "requests are of older revisions",
+      revision(),
+      [request({ revision: "A" })],
+      { waitsFor: "engineer", since: at(5) },
+    ],
+    ["it is stamped", revision({ stamp }), [request()], { waitsFor: "architect", since: at(9) }],
+  ] as const)("when %s", (_when, latest, requests, turn) => {
+    expect(whoseTurn(at(1), latest, requests)).toEqual(turn);
+  });
+});
+
+describe("revisionLetter", () => {
+  it.each([
+    [1, "A"],
+    [26, "Z"],
+    [27, "AA"],
+    [52, "AZ"],
+    [53, "BA"],
+    [702, "ZZ"],
+  ] as const)("%i is %s", (ordinal, letter) => {
+    expect(revisionLetter(ordinal)).toBe(letter);
+  });
+  it.each([0, 703, 1.5])("throws on %s", (ordinal) => expect(() => revisionLetter(ordinal)).toThrow(RangeError));
+});
