@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { steels, type Steel } from "../../src/catalog/materials.ts";
-import { containerMembers, pressedChannel, squareTube } from "../../src/catalog/sections/container-members.ts";
+import {
+  containerMembers,
+  doorHeader,
+  pressedChannel,
+  squareTube,
+} from "../../src/catalog/sections/container-members.ts";
 import { openSection } from "../../src/catalog/sections/open-section.ts";
 import type { ColdFormedBasis } from "../../src/codes/cold-formed/cold-formed-basis.ts";
 import { effectiveShare, effectiveWeb, plateBucklingMpa } from "../../src/codes/cold-formed/effective-width.ts";
@@ -201,6 +206,24 @@ describe("thinTube", () => {
   it("top rail over 1 m: F_cre π²E/(1000/23.3)² = 1072 MPa, F_n 0.658^0.219 × 235 = 214 MPa, × 684 mm² = 146.6 kN", () => {
     const result = stated(thinTubeCompression({ ...rail, lengthXMm: 1000, lengthYMm: 1000 }, lrfd));
     expectWithin(result.available, 0.85 * 146_600, 0.003);
+  });
+});
+
+describe("thinTubeFlexure of a door header", () => {
+  it("box 245×100×3, F_y 235: its pressed wall works whole; at F_y 450 it loses 22.8 mm² and the axis moves 1.37 mm (by hand)", () => {
+    // wall 94: λ = √(235/(4 × 180 762 × (3/94)²)) = √(235/736.5) = 0.565 ≤ 0.673: whole at 235
+    // webs: ψ 0.977, k 23.4, λ 0.822, ρ 0.891: b_1 + b_2 = 213 × 0.751 = 160 of 121 pressed, whole
+    // at 450 MPa: λ 0.7817, ρ (1 − 0.2814)/0.7817 = 0.9193, lost 0.0807 × 94 × 3 = 22.8 mm²
+    // A 2034, y_0 = 22.8 × 121/2011 = 1.37; S_f d/2 = I
+    const header = (fy: number) =>
+      stated(thinTubeFlexure({ section: doorHeader(245, 100), steel: yields(fy), unbracedMm: 0, cb: 1 }, lrfd));
+    const { sxMm3 } = doorHeader(245, 100);
+    expectWithin(header(235).available, 0.9 * sxMm3 * 235, 1e-9);
+    const { working } = header(450);
+    expectWithin(step(working, "A_b"), 22.8, 0.003);
+    expectWithin(step(working, "y_0"), 1.372, 0.003);
+    const i = (sxMm3 * 245) / 2 - 22.76 * 121 * 121 - 2011 * 1.372 * 1.372;
+    expectWithin(step(working, "S_e"), i / (122.5 + 1.372), 0.001);
   });
 });
 

@@ -19,13 +19,17 @@ export function thinTubeCompression(
   working.let("L_y", tube.lengthYMm, "mm", "effective length, weak axis", "derived");
   working.compute("F_cre", "min(π^2*E/(L_x/r_x)^2, π^2*E/(L_y/r_y)^2)", "MPa", "Eq. E2.1-1");
   globalStress(working);
-  lostInCompression(working, "F_n");
+  lostEvenly(working, "d", "F_n");
+  lostEvenly(working, "b", "F_n");
   working.compute("A_e", "A_g - 2*A_d - 2*A_b", "mm²");
   working.compute("P_n", "A_e*F_n", "N", "Eq. E3.1-1");
   return stateResistance(working, "P_n", "N", compressionFactors, basis.method);
 }
 
-/** Tube pressed from thin sheet bent in the plane of its depth, N·mm (F2.1.4, F3.1). Refused where a wall is not whole. */
+/**
+ * Tube pressed from thin sheet bent in the plane of its depth, N·mm (F2.1.4, F3.1): the pressed wall loses what does not
+ * work at F_n; webs must be whole under their stress gradient, refused otherwise.
+ */
 export function thinTubeFlexure(
   tube: ThinTube & { readonly unbracedMm: number; readonly cb: number },
   basis: ColdFormedBasis,
@@ -34,6 +38,7 @@ export function thinTubeFlexure(
   const { section } = tube;
   letShearModulus(working);
   working.let("S_f", section.sxMm3, "mm³", "gross modulus", section.certainty, section.source);
+  working.let("d", section.depthMm, "mm", "depth", section.certainty, section.source);
   working.let("J", section.jMm4, "mm⁴", "torsion constant", section.certainty, section.source);
   working.let("I_y", section.iyMm4, "mm⁴", "second moment, weak axis", section.certainty, section.source);
   working.let("L_b", tube.unbracedMm, "mm", "length between lateral supports", "derived");
@@ -41,11 +46,28 @@ export function thinTubeFlexure(
   working.compute("L_u", "0.36*C_b*π/(F_y*S_f)*sqrt(E*G*J*I_y)", "mm", "Eq. F2.1.4-1");
   if (working.when("L_b", "<=", "L_u", "F2.1.4")) working.compute("F_n", "F_y", "MPa");
   else closedStress(working);
-  lostInCompression(working, "F_n");
-  if (!working.when("A_b + A_d", "<=", "0", "Appendix 1, walls whole"))
-    return refused("wall too slender for the clause implemented");
-  working.compute("M_n", "S_f*F_n", "N·mm", "Eq. F3.1-1");
+  lostEvenly(working, "b", "F_n");
+  effectiveModulus(working);
+  if (!websWhole(working)) return refused("web too slender for the clause implemented");
+  working.compute("M_n", "S_e*F_n", "N·mm", "Eq. F3.1-1");
   return stateResistance(working, "M_n", "N·mm", flexureFactors, basis.method);
+}
+
+/** What the pressed wall loses is taken off at the middle of its thickness; the axis moves away from it by y_0. */
+function effectiveModulus(working: OpenWorking): void {
+  working.compute("y_0", "A_b*(d - t)/2/(A_g - A_b)", "mm");
+  working.compute("I_e", "S_f*d/2 - A_b*((d - t)/2)^2 - (A_g - A_b)*y_0^2", "mm⁴");
+  working.compute("S_e", "I_e/(d/2 + y_0)", "mm³");
+}
+
+/** Whether the webs' pressed part works whole at the stress of the pressed face (Appendix 1, 1.1.2, ψ > 0.236). */
+function websWhole(working: OpenWorking): boolean {
+  working.compute("ψ", "(d/2 - y_0 - t)/(d/2 + y_0 - t)", "1", "App. 1, 1.1.2");
+  working.compute("k_w", "4 + 2*(1 + ψ)^3 + 2*(1 + ψ)", "1", "App. 1, Eq. 1.1.2-2");
+  working.compute("λ_w", "sqrt(F_n/(k_w*π^2*E/(12*(1 - 0.3^2))*(t/w_d)^2))", "1", "App. 1, Eq. 1.1-2");
+  const whole = working.when("λ_w", "<=", "0.673", "App. 1, 1.1");
+  working.compute("ρ_w", whole ? "1" : "(1 - 0.22/λ_w)/λ_w", "1", "App. 1, Eq. 1.1-3");
+  return working.when("d/2 + y_0 - t", "<=", "ρ_w*w_d*(1/(3 + ψ) + 0.5)", "App. 1, 1.1.2: b_1 + b_2");
 }
 
 /** Two webs of a thin tube in shear, N (G2.1). */
@@ -86,17 +108,10 @@ function closedStress(working: OpenWorking): void {
   else working.compute("F_n", "F_cre", "MPa", "Eq. F2.1-5");
 }
 
-/** Records A_d and A_b, what one wall along the depth and one along the width lose evenly pressed at a stress (k 4). */
-function lostInCompression(working: OpenWorking, stress: string): void {
-  for (const mark of ["d", "b"]) {
-    working.compute(
-      `λ_${mark}`,
-      `sqrt(${stress}/(4*π^2*E/(12*(1 - 0.3^2))*(t/w_${mark})^2))`,
-      "1",
-      "App. 1, Eq. 1.1-2",
-    );
-    const whole = working.when(`λ_${mark}`, "<=", "0.673", "App. 1, 1.1");
-    working.compute(`ρ_${mark}`, whole ? "1" : `(1 - 0.22/λ_${mark})/λ_${mark}`, "1", "App. 1, Eq. 1.1-3");
-    working.compute(`A_${mark}`, `(1 - ρ_${mark})*w_${mark}*t`, "mm²");
-  }
+/** Records A_d or A_b, what one wall along the depth or the width loses evenly pressed at a stress (k 4). */
+function lostEvenly(working: OpenWorking, mark: "d" | "b", stress: string): void {
+  working.compute(`λ_${mark}`, `sqrt(${stress}/(4*π^2*E/(12*(1 - 0.3^2))*(t/w_${mark})^2))`, "1", "App. 1, Eq. 1.1-2");
+  const whole = working.when(`λ_${mark}`, "<=", "0.673", "App. 1, 1.1");
+  working.compute(`ρ_${mark}`, whole ? "1" : `(1 - 0.22/λ_${mark})/λ_${mark}`, "1", "App. 1, Eq. 1.1-3");
+  working.compute(`A_${mark}`, `(1 - ρ_${mark})*w_${mark}*t`, "mm²");
 }

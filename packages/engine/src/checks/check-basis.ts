@@ -1,0 +1,95 @@
+import type { Scheme } from "@cornerway/schema";
+import type { Steel } from "../catalog/materials.ts";
+import type { CorrugatedSheet } from "../catalog/sections/corrugated-sheet.ts";
+import type { ConcreteBearing } from "../codes/steel/bearing.ts";
+import type { EndPlate } from "../codes/steel/base-plate.ts";
+import type { FilletWeld } from "../codes/steel/fillet-weld.ts";
+import { steelModulus } from "../catalog/materials.ts";
+import type { DesignMethod } from "../working/design-method.ts";
+import type { Resistance } from "../working/resistance.ts";
+import type { Working } from "../working/working.ts";
+import { anchors, type AnchoredPlate } from "./anchors.ts";
+import type { Check } from "./check.ts";
+import { codeBasis } from "./code-basis.ts";
+import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts";
+import { basePlate } from "./end-plate.ts";
+import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
+import { memberChecks } from "./member-checks.ts";
+import type { MemberDemand } from "./member-demand.ts";
+import { memberStrengths, type CheckedMember, type MemberStrengths } from "./member-strengths.ts";
+import { capacitiesOf, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
+import { doorPostBounds, frontPostBounds, type PostBounds } from "./post-bounds.ts";
+import { seatOnPressedRail, seatOnTubeRail, type PressedRail, type SeatForce, type TubeRail } from "./seat-on-rail.ts";
+import { sheetBending } from "./sheet-bending.ts";
+import { sheetShear } from "./sheet-shear/sheet-shear.ts";
+import { wallShear, type CountedWall, type WallShearFinding } from "./wall-shear.ts";
+import { filletStrength } from "./weld.ts";
+
+type PlainPost = { readonly steel: Steel; readonly clearMm: number };
+type PlainPanel = { readonly sheet: CorrugatedSheet; readonly steel: Steel; readonly heightMm: number };
+type PlatedPost = Parameters<typeof basePlate>[0];
+
+/**
+ * Every check of steel, behind one face: whoever asks does not know which set of codes answers. Another set is another
+ * object of this shape. Forces N, lengths mm, moments N·mm.
+ */
+export type CheckBasis = {
+  readonly method: DesignMethod;
+  memberStrengths(member: CheckedMember): MemberStrengths;
+  /** Plain numbers of a set of strengths, for `memberUtilisation`. */
+  capacities(strengths: MemberStrengths): Capacities;
+  /** What decides under one set of forces, without workings: for running through combinations. */
+  memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding;
+  /** Every limit state with its working. */
+  memberChecks(strengths: MemberStrengths, demand: MemberDemand): readonly Check[];
+  frontPost(post: PlainPost): PostBounds;
+  doorPost(post: PlainPost): PostBounds;
+  cornerPost(
+    element: PostElement,
+    demand: PostDemand,
+    bounds: PostBounds,
+    proof: Working,
+  ): ReturnType<typeof cornerPost>;
+  sheetShear(panel: PlainPanel): Resistance;
+  sheetBending(sheet: CorrugatedSheet, steel: Steel): Resistance;
+  /** A wall of the lateral system; its force is at allowable-stress level whatever the method. */
+  wall(wall: Omit<CountedWall, "sheet"> & { readonly panel: PlainPanel }): WallShearFinding;
+  fillet(weld: FilletWeld): Resistance;
+  seatOnPressedRail(rail: PressedRail, seat: SeatForce): readonly Check[];
+  seatOnTubeRail(rail: TubeRail, seat: SeatForce): readonly Check[];
+  forceOnBeam(force: BeamForce): readonly Check[];
+  basePlate(
+    element: PlatedPost,
+    compressionN: number,
+    plate: EndPlate,
+    concrete: Pick<ConcreteBearing, "supportMm2" | "concreteMpa">,
+  ): readonly Check[];
+  /** Strength design only: forces are factored whatever the method. */
+  anchors(plate: AnchoredPlate): readonly Check[];
+};
+
+/** The checks of the set of codes an adopted building code brings with it. */
+export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignMethod): CheckBasis {
+  const basis = codeBasis(edition, method);
+  const panelOf = (panel: PlainPanel) => ({ ...panel, modulusMpa: steelModulus.valueMpa });
+  return {
+    method,
+    memberStrengths: (member) => memberStrengths(member, basis),
+    capacities: capacitiesOf,
+    memberUtilisation,
+    memberChecks,
+    frontPost: (post) => frontPostBounds(post, basis.thin),
+    doorPost: (post) => doorPostBounds(post, basis.thin),
+    cornerPost: (element, demand, bounds, proof) => cornerPost(element, demand, bounds, proof, basis.thin),
+    sheetShear: (panel) => sheetShear(panelOf(panel), method),
+    sheetBending: (sheet, steel) => sheetBending(sheet, steel, basis.thin),
+    wall: ({ panel, ...wall }) => wallShear({ ...wall, sheet: sheetShear(panelOf(panel), "ASD") }, edition),
+    fillet: (weld) => filletStrength(weld, basis.steel, basis.thin),
+    seatOnPressedRail: (rail, seat) => seatOnPressedRail(rail, seat, basis),
+    seatOnTubeRail: (rail, seat) => seatOnTubeRail(rail, seat, basis),
+    forceOnBeam: (force) => forceOnBeam(force, basis.steel),
+    basePlate: (element, compressionN, plate, concrete) =>
+      basePlate(element, compressionN, plate, concrete, basis.steel),
+    anchors,
+  };
+}
