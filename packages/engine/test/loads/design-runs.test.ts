@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { designRuns, type RunCases } from "../../src/loads/design-runs.ts";
+import type { LoadSymbol } from "../../src/loads/load-symbol.ts";
+import { notionalRuns } from "../../src/loads/notional-runs.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
+import { basis, framed, snowOf, sumOf, windOf } from "./building-actions.ts";
+import { deadCase } from "../../src/loads/dead-cases.ts";
+import { idOf, sampleInputs, sampleScheme, smallBuildings } from "./sample-scheme.ts";
+
+const bare = (id: string, symbol: LoadSymbol): ActionCase => ({ id, symbol, loads: [] });
+const cases = (change: Partial<RunCases> = {}): RunCases => ({
+  deadMost: bare("D most", "D"),
+  deadLeast: bare("D least", "D"),
+  imposed: [bare("L everywhere", "L"), bare("L one", "L")],
+  roofLive: [],
+  snow: [bare("S", "S")],
+  wind: [bare("W1 +x inside pressure", "W"), bare("W2 +x clockwise inside pressure", "W")],
+  earthquake: [bare("E", "Eh")],
+  movements: [bare("T", "T")],
+  ...change,
+});
+const request = {
+  level: "strength",
+  halfCompanionLive: false,
+  overstrength: false,
+  earthquake: { verticalShare: 0.1, redundancy: 1.3, overstrength: 2.5 },
+} as const;
+
+describe("designRuns", () => {
+  const runs = designRuns(cases(), basis, request);
+  const idsOf = (text: string) =>
+    runs.filter(({ id }) => id.startsWith(`${text}:`)).map(({ id }) => id.slice(text.length + 2));
+
+  it("try imposed patterns where imposed load leads, with moved supports beside it everywhere", () => {
+    expect(idsOf("1.2D + 1.6L + 0.5S")).toEqual([
+      "D most, L everywhere, S",
+      "D most, L one, S",
+      "D most, L everywhere, S, T",
+    ]);
+  });
+
+  it("take imposed load everywhere or nowhere beside wind, earthquake and roof loads", () => {
+    expect(idsOf("1.2D + 1.6S + L")).toEqual(["D most, L everywhere, S", "D most, S", "D most, L everywhere, S, T"]);
+    expect(idsOf("1.2D + W + L + 0.5S")).toHaveLength(4); // two winds, with and without L
+    expect(idsOf("1.2D + Ev + Eh + L + 0.2S")).toEqual(["D most, L everywhere, S, E", "D most, S, E"]);
+  });
+
+  it("take the least dead load where it holds down, and no imposed load with it", () => {
+    expect(idsOf("0.9D + W")).toEqual(["D least, W1 +x inside pressure", "D least, W2 +x clockwise inside pressure"]);
+    expect(runs.find(({ id }) => id.startsWith("0.9D − Ev + Eh"))?.factors).toEqual({
+      "D least": expect.closeTo(0.8, 12),
+      E: 1.3,
+    });
+  });
+
+  it("leave turned wind cases to the rows where wind leads", () => {
+    expect(idsOf("1.2D + 1.6S + 0.5W")).toEqual(["D most, S, W1 +x inside pressure"]);
+  });
+
+  it("have names of their own", () => {
+    expect(new Set(runs.map(({ id }) => id)).size).toBe(runs.length);
+  });
+
+  it("stay under 400 vectors at strength level for two storeys of a real building", () => {
+    const scheme = sampleScheme(smallBuildings["an overhang of 3 m"]);
+    const real = cases({ snow: snowOf(scheme, sampleHazards()), wind: windOf(scheme, sampleHazards()) });
+    expect(designRuns(real, basis, request).length).toBeLessThan(400);
+  });
+});
+
+describe("notionalRuns", () => {
+  // 1.4D: 1.4·41.202 kN = 57.683 kN; 0.2 % = 115.37 N. Finer: 4200 kg·9.81 = 41 202 N.
+  it("push each gravity run by 0.2 % of its own load, in four directions", () => {
+    const scheme = sampleScheme(smallBuildings["one 40 ft high-cube"]);
+    const deadMost = deadCase(scheme, sampleInputs(), "most");
+    const all = cases({ deadMost, imposed: [], snow: [], wind: [], earthquake: [], movements: [] });
+    const runs = notionalRuns(framed(scheme), designRuns(all, basis, request), [deadMost], basis.notional);
+    expect(runs.filter(({ run }) => run.id.startsWith("1.4D:"))).toHaveLength(4);
+    const [first] = runs;
+    expect(first?.run.factors).toEqual({ "D most": 1.4, [first?.notional.id ?? ""]: 1 });
+    expect(first === undefined ? 0 : sumOf(scheme, first.notional).xN).toBeCloseTo(0.002 * 1.4 * 41_202, 6);
+    expect(idOf(1)).toBe("unit-01");
+  });
+});
