@@ -15,9 +15,24 @@ type LeaderLayerProps = {
   chosenNumber?: number | null | undefined;
 };
 
-/** Leaders from the margin to the drawing, none crossing another; a number on the drawing where one would. */
+/** A leader that rises or falls farther than this would run across the whole drawing, px. */
+const mostRisePx = 270;
+
+const isNear = (yPx: number, slot: NoteSlot | undefined): boolean =>
+  slot !== undefined && Math.abs(slot.yPx - yPx) <= mostRisePx;
+
+/**
+ * Leaders from the margin to the drawing, none crossing another. Where one would, or would run across the whole
+ * drawing, the number stands at its place and the leader is drawn while the note is chosen.
+ */
 export const LeaderLayer = memo(function LeaderLayer({ anchors, slots, chosenNumber = null }: LeaderLayerProps) {
-  const routed = new Map(routeLeaders(anchors, slots).map(({ number, line }) => [number, line]));
+  const near = anchors.filter(({ number, yPx }) =>
+    isNear(
+      yPx,
+      slots.find((slot) => slot.number === number),
+    ),
+  );
+  const routed = new Map(routeLeaders(near, slots).map(({ number, line }) => [number, line]));
   return (
     <g className="leaders">
       {anchors.map((anchor) => {

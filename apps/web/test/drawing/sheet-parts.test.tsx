@@ -140,18 +140,18 @@ describe("a note", () => {
 
 describe("the leaders of a sheet", () => {
   const anchors = [
-    { number: 1, xPx: 300, yPx: 400, end: "dot" as const },
-    { number: 2, xPx: 300, yPx: 300, end: "dot" as const },
+    { number: 1, xPx: 300, yPx: 350, end: "dot" as const },
+    { number: 2, xPx: 300, yPx: 250, end: "dot" as const },
   ];
   const slots = [
     { number: 1, xPx: 1084, yPx: 100 },
-    { number: 2, xPx: 1084, yPx: 600 },
+    { number: 2, xPx: 1084, yPx: 400 },
   ];
-  const numbers = (chosenNumber: number | null) => {
+  const numbers = (chosenNumber: number | null, ends: readonly (typeof anchors)[number][] = anchors) => {
     cleanup();
     const { container } = render(
       <svg>
-        <LeaderLayer anchors={anchors} slots={slots} chosenNumber={chosenNumber} />
+        <LeaderLayer anchors={ends} slots={slots} chosenNumber={chosenNumber} />
       </svg>,
     );
     return [...container.querySelectorAll("g:not(.number-when-narrow) > text")].map((text) => text.textContent);
@@ -161,6 +161,11 @@ describe("the leaders of a sheet", () => {
     const alone = numbers(null);
     expect(alone).toHaveLength(1);
     expect(numbers(Number(alone[0]))).toEqual([]);
+  });
+
+  it("leave it there too where the leader would fall more than 270 px across the drawing", () => {
+    expect(numbers(null, [{ number: 1, xPx: 300, yPx: 370, end: "dot" }])).toEqual([]);
+    expect(numbers(null, [{ number: 1, xPx: 300, yPx: 371, end: "dot" }])).toEqual(["1"]);
   });
 });
 

@@ -74,6 +74,9 @@ export function ElevationView(props: ElevationViewProps) {
       <g pointerEvents="none">
         <HatchedPlaces places={places} view={view} answered={answered} />
         <PathStrokes strokes={strokes} view={view} waiting={props.waiting ?? false} verdicts={verdicts} />
+        {props.proposed !== undefined && (
+          <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
+        )}
         {!bare &&
           tags.map(({ openingId, tag, xPx, yPx }) => {
             const verdict = verdicts.get(openingId)?.verdict ?? "not checked";
@@ -99,9 +102,6 @@ export function ElevationView(props: ElevationViewProps) {
             trackingEm={trackingEm}
           />
         ))}
-        {props.proposed !== undefined && (
-          <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
-        )}
       </g>
     </g>
   );

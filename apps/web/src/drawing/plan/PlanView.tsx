@@ -88,6 +88,9 @@ export function PlanView(props: PlanViewProps) {
             strokeDasharray={dash.overhead}
           />
         ))}
+        {props.proposed !== undefined && (
+          <PlanProposed before={scheme} after={props.proposed} storey={storey} view={view} />
+        )}
         {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
           <Lettering
             key={key}
@@ -99,9 +102,6 @@ export function PlanView(props: PlanViewProps) {
             trackingEm={0.04}
           />
         ))}
-        {props.proposed !== undefined && (
-          <PlanProposed before={scheme} after={props.proposed} storey={storey} view={view} />
-        )}
       </g>
     </g>
   );
