@@ -1,4 +1,5 @@
 import type { Mark, MarkSentences, Note, PointMm, Verdict } from "@cornerway/schema";
+import type { NameOf } from "../wording/name-of.ts";
 import { dayAndTimeOf } from "../controls/calendar.ts";
 import { foldNotes } from "../drawing/leaders/fold-notes.ts";
 import { verdictWords } from "../look/verdict-class.ts";
@@ -11,6 +12,7 @@ export interface NotesFrom {
   written: readonly Note[];
   /** Where an element is seen, for words pinned to it alone. */
   placeOf: (elementId: string) => PointMm | null;
+  nameOf: NameOf;
   /** What a mark says to this reader. */
   say: (mark: Mark) => MarkSentences;
   /** Marks an engineer has answered on this very content. */
@@ -93,6 +95,7 @@ function looseNote(note: Note, from: NotesFrom): UnplacedNote {
     markIds: [],
     verdict: null,
     screening: false,
+    heading: `Note on ${from.nameOf(note.elementId)}`,
     body: "",
     comments: words.map(commentOf),
     at: from.placeOf(note.elementId),

@@ -153,6 +153,7 @@ function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlac
     marks: assessment.marks,
     written: [],
     placeOf: () => null,
+    nameOf: (id) => names.get(id) ?? id,
     say: (mark) => markSentences(mark, names, "architect"),
     answered: new Set(),
     offers: () => ({ quietOffer: { label: "Write a note", onPress: () => undefined } }),

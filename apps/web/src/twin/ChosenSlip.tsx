@@ -27,7 +27,7 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
   const name = namesIn(scheme)(id);
   const unit = scheme.containers.find((container) => container.id === id);
   return (
-    <Slip label={unit === undefined ? name : `${name} · ${containerName[unit.type]}`}>
+    <Slip label={whatItIs(scheme, id)}>
       <QuantityForm
         key={id}
         fields={twin.fields}
@@ -49,6 +49,17 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
       </div>
     </Slip>
   );
+}
+
+/** "G1 · 40 ft high cube", "W1 · window in G1". */
+function whatItIs(scheme: Scheme, id: string): string {
+  const nameOf = namesIn(scheme);
+  const unit = scheme.containers.find((container) => container.id === id);
+  if (unit !== undefined) return `${unit.tag} · ${containerName[unit.type]}`;
+  const opening = scheme.openings.find((cut) => cut.id === id);
+  if (opening !== undefined) return `${opening.tag} · ${opening.use} in ${nameOf(opening.containerId)}`;
+  const post = scheme.posts.find((standing) => standing.id === id);
+  return post === undefined ? `${nameOf(id)} · pad` : `${post.tag} · ${post.section}`;
 }
 
 function Choices({ scheme, id, onDraw }: Pick<ChosenSlipProps, "scheme" | "id" | "onDraw">) {

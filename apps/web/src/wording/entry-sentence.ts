@@ -2,8 +2,11 @@ import type { RecordPayload } from "@cornerway/schema";
 import { actSentence } from "./act-sentence.ts";
 import type { NameOf } from "./name-of.ts";
 
-/** What one entry of the record says happened. Null payload: something this reader may not see. */
-export function entrySentence(payload: RecordPayload | null, nameOf: NameOf): string {
+/**
+ * What one entry of the record says happened. Null payload: something this reader may not see. `undos` are the acts
+ * that took another back: taking one of those back draws the first again.
+ */
+export function entrySentence(payload: RecordPayload | null, nameOf: NameOf, undos: ReadonlySet<string>): string {
   if (payload === null) return "Something not shown here.";
   switch (payload.kind) {
     case "project opened":
@@ -11,7 +14,7 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf): st
     case "role given":
       return `${payload.personName} is the ${payload.role}.`;
     case "drawn":
-      return sentence(`${payload.undoes === null ? "" : "taken back: "}${actSentence(payload.operations, payload.inverse, nameOf)}.`);
+      return sentence(`${undoWords(payload.undoes, undos)}${actSentence(payload.operations, payload.inverse, nameOf)}.`);
     case "revision sent":
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;
     case "assessed":
@@ -32,5 +35,16 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf): st
       return `Revision ${payload.stamp.revision} stamped: ${payload.stamp.disposition}.`;
   }
 }
+
+/** Acts that took another back and are not themselves a drawing-again. */
+export function undosIn(payloads: readonly (RecordPayload | null)[]): ReadonlySet<string> {
+  const undos = new Set<string>();
+  for (const payload of payloads)
+    if (payload?.kind === "drawn" && payload.undoes !== null && !undos.has(payload.undoes)) undos.add(payload.actId);
+  return undos;
+}
+
+const undoWords = (undoes: string | null, undos: ReadonlySet<string>) =>
+  undoes === null ? "" : undos.has(undoes) ? "drawn again: " : "taken back: ";
 
 const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

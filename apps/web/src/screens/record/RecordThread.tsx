@@ -1,13 +1,14 @@
 import type { Project, RecordEntry } from "@cornerway/schema";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
-import { entrySentence } from "../../wording/entry-sentence.ts";
+import { entrySentence, undosIn } from "../../wording/entry-sentence.ts";
 import type { NameOf } from "../../wording/name-of.ts";
 import { EntrySign } from "./EntrySign.tsx";
 
 /** The record as a thread: each entry a stitch tied to the one before, down to the head of the whole. */
 export function RecordThread({ project, entries, nameOf }: { project: Project; entries: readonly RecordEntry[]; nameOf: NameOf }) {
   const last = entries.at(-1);
+  const undos = undosIn(entries.map(({ payload }) => payload));
   return (
     <section className="record" tabIndex={0} aria-label="The record">
       <header>
@@ -32,7 +33,7 @@ export function RecordThread({ project, entries, nameOf }: { project: Project; e
         </thead>
         <tbody>
           {entries.map((entry) => (
-            <Stitch key={entry.number} entry={entry} nameOf={nameOf} />
+            <Stitch key={entry.number} entry={entry} told={entrySentence(entry.payload, nameOf, undos)} />
           ))}
         </tbody>
       </table>
@@ -46,7 +47,7 @@ export function RecordThread({ project, entries, nameOf }: { project: Project; e
   );
 }
 
-function Stitch({ entry, nameOf }: { entry: RecordEntry; nameOf: NameOf }) {
+function Stitch({ entry, told }: { entry: RecordEntry; told: string }) {
   const { number, at, actor, payload, leaf, head } = entry;
   return (
     <tr data-entry={number}>
@@ -60,7 +61,7 @@ function Stitch({ entry, nameOf }: { entry: RecordEntry; nameOf: NameOf }) {
       <td>{dayAndTimeOf(at)}</td>
       <td className={actor.role === "service" ? undefined : `hand-${actor.role}`}>{actor.name}</td>
       <td className="record-what">
-        <EntrySign payload={payload} /> {entrySentence(payload, nameOf)}
+        <EntrySign payload={payload} /> {told}
       </td>
       <td className="digest" title={leaf}>
         {digestGroups(leaf)}

@@ -16,6 +16,7 @@ import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Key } from "../../sheet/Key.tsx";
 import { Tray } from "../../sheet/Tray.tsx";
+import { namesIn } from "../../wording/name-of.ts";
 import { markWords } from "../../wording/mark-words.ts";
 import { answeredMarks } from "./answered-marks.ts";
 import { reviewKeyLines } from "./review-key-lines.ts";
@@ -68,6 +69,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
         answered,
         say: (mark) => markWords(mark, scheme, project.roles[0]),
         placeOf: (id) => elementPlace(scheme, id),
+        nameOf: namesIn(scheme),
       }),
     [result, written, answered, scheme, project.roles],
   );

@@ -1,4 +1,5 @@
 import type { ChangeRequest, Note, Revision } from "@cornerway/schema";
+import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { Command } from "../../controls/Command.tsx";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
@@ -35,6 +36,14 @@ export function ReviewSlips(props: ReviewSlipsProps) {
             Take the slip away
           </Command>
         </Slip>
+      )}
+      {revision.stamp === null ? null : (
+        <blockquote className="comment hand-engineer">
+          <p>{revision.stamp.text}</p>
+          <footer>
+            {revision.stamp.author.name} on the stamp, {dayAndTimeOf(revision.stamp.pressedAt)}
+          </footer>
+        </blockquote>
       )}
       {requests.map((each) =>
         each.state === "open" ? (

@@ -16,6 +16,7 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { namesIn } from "../../wording/name-of.ts";
 import { markWords } from "../../wording/mark-words.ts";
 import { useAssessment } from "../../worker/use-assessment.ts";
 import { DraftFooter } from "./DraftFooter.tsx";
@@ -63,6 +64,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
         answered: noneAnswered,
         say: (mark) => markWords(mark, shown, role),
         placeOf: (id) => elementPlace(shown, id),
+        nameOf: namesIn(shown),
       }),
     [marks, shown, role],
   );
@@ -89,7 +91,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
       heading={empty ? "To begin" : "Notes, as you draw"}
-      remark={assessment === null ? undefined : `${assessment.questions} questions, load path only`}
+      remark={assessment === null || empty ? undefined : `${assessment.questions} questions, load path only`}
       notes={notes}
       chosenNoteId={noteId}
       onNote={toNote}

@@ -14,6 +14,7 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { namesIn } from "../../wording/name-of.ts";
 import { markWords } from "../../wording/mark-words.ts";
 
 const noneAnswered: ReadonlySet<string> = new Set();
@@ -38,6 +39,7 @@ export function SentScheme() {
         answered: noneAnswered,
         say: (mark) => markWords(mark, scheme, "owner"),
         placeOf: (id) => elementPlace(scheme, id),
+        nameOf: namesIn(scheme),
       }),
     [marks, scheme],
   );
