@@ -1,3 +1,4 @@
+import type { ActionGap } from "./action-gap.ts";
 import type { CodeSet } from "./code-set.ts";
 import type { HazardRefusal } from "./hazard-refusal.ts";
 import type { Irregularity } from "./irregularity.ts";
@@ -31,6 +32,8 @@ import type { Clause, Working } from "../working/working.ts";
 export type DesignBasis = {
   readonly codes: CodeSet;
   readonly refuse: (hazards: SiteHazards) => readonly HazardRefusal[];
+  /** Actions the codes know and that are not worked out here. */
+  readonly gaps: (hazards: SiteHazards) => readonly ActionGap[];
   readonly combinations: (request: CombinationRequest) => readonly LoadCombination[];
   readonly gravity: GravityRules;
   readonly snow: SnowRules;

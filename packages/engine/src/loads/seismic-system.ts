@@ -4,6 +4,7 @@ import type { SeismicCategory } from "./seismic-site.ts";
 /** Systems a building of containers may be given against earthquakes. */
 export const seismicSystems = [
   "container sheet walls",
+  "single unit by the simplified path",
   "special moment frames",
   "intermediate moment frames",
   "ordinary moment frames",

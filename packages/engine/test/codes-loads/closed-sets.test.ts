@@ -96,3 +96,19 @@ describe("hazards that lack a value", () => {
     ).toEqual(["value-out-of-range", "value-missing"]);
   });
 });
+
+describe("gaps", () => {
+  it("name tornado loads for risk categories III and IV of the later edition alone", () => {
+    const has = (edition: "IBC 2021" | "IBC 2024", riskCategory: "II" | "III") =>
+      designBasisFor(edition).gaps(sampleHazards({ edition, riskCategory })).includes("tornado");
+    expect([has("IBC 2021", "III"), has("IBC 2024", "II"), has("IBC 2024", "III")]).toEqual([false, false, true]);
+  });
+
+  it("name the site study ASCE 7-16 asks for on soft ground, unless site values are given", () => {
+    const has = (siteValues?: { sms: number; sm1: number }) =>
+      designBasisFor("IBC 2021")
+        .gaps(sampleHazards({ seismic: { s1: 0.2, ...(siteValues === undefined ? {} : { siteValues }) } }))
+        .includes("site response study");
+    expect([has(), has({ sms: 1, sm1: 0.5 })]).toEqual([true, false]);
+  });
+});

@@ -37,6 +37,33 @@ const truth: readonly (readonly ["IBC 2021" | "IBC 2024", SeismicSystem, string]
   ),
 ];
 
+// Published check values 4.3, from memory of the building code: one unit up to 9.5 ft, categories A to D; R 2, Ω0 2.5, C_d 2.
+describe("the simplified path for a single unit", () => {
+  it("is open up to 9.5 ft in B to D and shut in E and F, by the building code's own clause", () => {
+    const at = (category: "B" | "C" | "D" | "E" | "F", heightMm: number) =>
+      of("IBC 2021").permit("single unit by the simplified path", category, heightMm);
+    expect((["B", "C", "D", "E", "F"] as const).map((category) => at(category, 2895.6).permitted)).toEqual([
+      true,
+      true,
+      true,
+      false,
+      false,
+    ]);
+    expect(at("D", 2591).row).toMatchObject({
+      r: 2,
+      omega0: 2.5,
+      cd: 2,
+      clause: { document: "IBC", place: "3115.8.5.1" },
+    });
+    expect(at("B", 5182)).toMatchObject({ permitted: false, why: "too high for this category" });
+  });
+
+  // 9.5 ft is 2895.6 mm, a high-cube is 2896 mm (9 ft 6 in nominal): the limit means it.
+  it("does not shut out a high-cube for four tenths of a millimetre", () => {
+    expect(of("IBC 2021").permit("single unit by the simplified path", "B", 2896).permitted).toBe(true);
+  });
+});
+
 describe("permitted systems", () => {
   it.each(truth)("of %s: %s in B C D E F are %s", (edition, system, row) => {
     const letters = (["B", "C", "D", "E", "F"] as const).map((category) => {

@@ -2,6 +2,7 @@ import type { DesignBasis } from "../../../loads/design-basis.ts";
 import { editionRefusals, rangeRefusals, type HazardRefusal } from "../../../loads/hazard-refusal.ts";
 import type { CodeEdition, SiteHazards } from "../../../loads/site-hazards.ts";
 import { fromPsf } from "../us-units.ts";
+import { actionGaps } from "./action-gaps.ts";
 import type { Asce7Edition } from "./asce7-edition.ts";
 import { combinations, factors2016, factors2022 } from "./combinations.ts";
 import { reducedLiveLoad, roofLiveLoad } from "./live-load-reduction.ts";
@@ -28,6 +29,7 @@ export function asce7Rules(
       ...rangeRefusals(hazards),
       ...missing(edition, adopted, hazards),
     ],
+    gaps: (hazards) => actionGaps(edition, hazards),
     combinations: (request) => combinations(factors, request),
     gravity: {
       occupancy: (occupancy, servedPa) => occupancyLoad(edition, occupancy, servedPa),

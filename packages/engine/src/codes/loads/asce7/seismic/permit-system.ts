@@ -17,6 +17,9 @@ export function permitSystem(
   const limit = row.limits[category];
   const refused = { permitted: false, row, clause, category, heightMm, limit } as const;
   if (limit === "not permitted") return { ...refused, why: "not permitted in this category" };
-  if (limit !== "not limited" && heightMm > limit) return { ...refused, why: "too high for this category" };
+  if (limit !== "not limited" && heightMm > limit + nominalMm) return { ...refused, why: "too high for this category" };
   return { permitted: true, row, clause };
 }
+
+/** Heights are limited in half feet and units measured in millimetres: a 9 ft 6 in unit is 2896 mm, 9.5 ft 2895.6. */
+const nominalMm = 0.5;

@@ -37,6 +37,21 @@ export function systemRows(edition: Asce7Edition): readonly SystemRow[] {
           [3, 3, 3],
           [NL, NL, NP, NP, NP],
         ),
+    {
+      ...row(
+        "single unit by the simplified path",
+        "single unit on the ground, uncut rails, posts and fittings",
+        "",
+        [2, 2.5, 2],
+        [9.5, 9.5, 9.5, NP, NP],
+      ),
+      clause: {
+        document: "IBC",
+        edition: edition === "2016" ? "2021" : "2024",
+        place: "3115.8.5.1",
+        certainty: "memory",
+      },
+    },
     row("special moment frames", "steel special moment frames", "C.1", [8, 3, 5.5], [NL, NL, NL, NL, NL]),
     row("intermediate moment frames", "steel intermediate moment frames", "C.3", [4.5, 3, 4], [NL, NL, 35, NP, NP]),
     row("ordinary moment frames", "steel ordinary moment frames", "C.4", [3.5, 3, 3], [NL, NL, NP, NP, NP]),
