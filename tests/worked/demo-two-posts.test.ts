@@ -81,3 +81,14 @@ it("the demo has what it is to show: an overhang, a turned unit, a wall out betw
   ]);
   expect(new Set(assessment.units.map(({ storey }) => storey))).toEqual(new Set([0, 1, 2]));
 });
+
+it("the small first stack works as built: three whole 20 ft units on pads", () => {
+  const reading = readScheme(read("first-stack.json"));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.fields));
+  const assessment = assess(reading.scheme);
+  expect(assessment.units.map(({ id, verdict }) => [id, verdict])).toEqual([
+    ["f1", "works as built"],
+    ["g1", "works as built"],
+    ["g2", "works as built"],
+  ]);
+});
