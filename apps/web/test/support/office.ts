@@ -1,0 +1,94 @@
+import { applyOperations } from "@cornerway/schema";
+import type { Draft, DraftAct, DraftActDone, Operation, RecordEntry, Scheme } from "@cornerway/schema";
+import { NoAnswer, ServiceProblem } from "../../src/data/http.ts";
+import type { DraftPorts } from "../../src/data/draft/draft-store.ts";
+
+const digestOf = (number: number) => number.toString(16).padStart(64, "0");
+const nobody = { id: "00000000-0000-4000-8000-000000000001", name: "Ana Reyl", role: "architect" } as const;
+
+/** A stand-in for the service at the other end of the ports: keeps the order, answers when told to. */
+export class Office implements DraftPorts {
+  scheme: Scheme;
+  number = 0;
+  reachable = true;
+  entries: RecordEntry[] = [];
+  readonly received: DraftAct[] = [];
+  conflictWith: string[] | null = null;
+  refuse: string | null = null;
+  #ids = 0;
+  #waiting: (() => void)[] = [];
+
+  constructor(scheme: Scheme) {
+    this.scheme = scheme;
+  }
+
+  fetchDraft = async (): Promise<Draft> => {
+    if (!this.reachable) throw new NoAnswer(new TypeError("fetch failed"));
+    return { number: this.number, contentDigest: digestOf(this.number), scheme: this.scheme, movesSinceRevision: this.number };
+  };
+
+  sendAct = async (act: DraftAct): Promise<DraftActDone> => {
+    if (!this.reachable) throw new NoAnswer(new TypeError("fetch failed"));
+    this.received.push(act);
+    if (this.refuse !== null) throw problem(422, "draft-refused", this.refuse);
+    if (this.conflictWith !== null) throw conflict(this.conflictWith, act.operations, this.number);
+    return this.take(act.id, act.operations);
+  };
+
+  /** Someone draws at the service; the entry is kept for the live line. */
+  take(actId: string, operations: Operation[], by: string = nobody.name): DraftActDone {
+    const applied = applyOperations(this.scheme, operations);
+    if (!applied.ok) throw problem(422, "draft-refused", applied.refusal.reason);
+    this.scheme = applied.scheme;
+    this.number += 1;
+    const done = { draftNumber: this.number, contentDigest: digestOf(this.number), entry: this.number };
+    this.entries.push(entryOf(done, actId, operations, applied.inverse, by));
+    return done;
+  }
+
+  newId = (): string => `00000000-0000-4000-9000-${String((this.#ids += 1)).padStart(12, "0")}`;
+  now = (): number => 1000;
+  later = (call: () => void): (() => void) => {
+    this.#waiting.push(call);
+    return () => {
+      this.#waiting = this.#waiting.filter((each) => each !== call);
+    };
+  };
+
+  /** Lets the time pass that someone waits for. */
+  passTime(): void {
+    const due = this.#waiting;
+    this.#waiting = [];
+    for (const call of due) call();
+  }
+}
+
+/** Until everything that was sent is answered. */
+export const settled = () => new Promise<void>((done) => setTimeout(done, 0));
+
+function entryOf(done: DraftActDone, actId: string, operations: Operation[], inverse: Operation[], by: string): RecordEntry {
+  return {
+    projectId: "00000000-0000-4000-8000-000000000009",
+    number: done.entry,
+    at: "2026-01-01T00:00:00.000Z",
+    actor: { ...nobody, name: by },
+    kind: "drawn",
+    leaf: digestOf(done.entry),
+    head: digestOf(done.entry),
+    payload: { kind: "drawn", actId, draftNumber: done.draftNumber, contentDigest: done.contentDigest, operations, inverse, undoes: null },
+  };
+}
+
+const problem = (status: number, code: string, detail: string) =>
+  new ServiceProblem({ type: "about:blank", title: detail, status, code, detail });
+
+function conflict(elements: string[], mine: Operation[], draftNumber: number): ServiceProblem {
+  const theirs = [{ draftNumber, by: "Bo Linne", operations: [] }];
+  return new ServiceProblem({
+    type: "about:blank",
+    title: "Someone changed the same thing first.",
+    status: 409,
+    code: "draft-conflict",
+    conflict: { draftNumber, elements, theirs, mine },
+  });
+}
