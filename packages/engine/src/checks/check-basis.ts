@@ -11,6 +11,12 @@ import type { Working } from "../working/working.ts";
 import { anchors, type AnchoredPlate } from "./anchors.ts";
 import type { Check } from "./check.ts";
 import { codeBasis } from "./code-basis.ts";
+import { deflection, type Deflection } from "./deflection.ts";
+import { padConcrete } from "./pad-concrete.ts";
+import type { PlainPad } from "../codes/concrete/plain-pad.ts";
+import { sheetCrushing, type PressedSheet } from "./sheet-crushing.ts";
+import { soilBearing, type PadOnSoil } from "./soil-bearing.ts";
+import { cornerFitting, type FittingForce } from "./corner-fitting.ts";
 import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts";
 import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
@@ -50,6 +56,7 @@ export type CheckBasis = {
     bounds: PostBounds,
     proof: Working,
   ): ReturnType<typeof cornerPost>;
+  cornerFitting(force: FittingForce, demandN: number, stacking: Working): Check;
   sheetShear(panel: PlainPanel): Resistance;
   sheetBending(sheet: CorrugatedSheet, steel: Steel): Resistance;
   /** A wall of the lateral system; its force is at allowable-stress level whatever the method. */
@@ -66,6 +73,12 @@ export type CheckBasis = {
   ): readonly Check[];
   /** Strength design only: forces are factored whatever the method. */
   anchors(plate: AnchoredPlate): readonly Check[];
+  /** Strength design only, as plain concrete. */
+  padConcrete(pad: PlainPad, forceN: number): readonly Check[];
+  /** At allowable-stress level whatever the method. */
+  soilBearing(pad: PadOnSoil): Check;
+  sheetCrushing(pressed: PressedSheet): Check;
+  deflection(movement: Deflection): Check;
 };
 
 /** The checks of the set of codes an adopted building code brings with it. */
@@ -81,6 +94,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     frontPost: (post) => frontPostBounds(post, basis.thin),
     doorPost: (post) => doorPostBounds(post, basis.thin),
     cornerPost: (element, demand, bounds, proof) => cornerPost(element, demand, bounds, proof, basis.thin),
+    cornerFitting: (force, demandN, stacking) => cornerFitting(force, demandN, stacking, method),
     sheetShear: (panel) => sheetShear(panelOf(panel), method),
     sheetBending: (sheet, steel) => sheetBending(sheet, steel, basis.thin),
     wall: ({ panel, ...wall }) => wallShear({ ...wall, sheet: sheetShear(panelOf(panel), "ASD") }, edition),
@@ -91,5 +105,9 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     basePlate: (element, compressionN, plate, concrete) =>
       basePlate(element, compressionN, plate, concrete, basis.steel),
     anchors,
+    padConcrete,
+    soilBearing: (pad) => soilBearing(pad, edition),
+    sheetCrushing: (pressed) => sheetCrushing(pressed, method),
+    deflection: (movement) => deflection(movement, edition),
   };
 }

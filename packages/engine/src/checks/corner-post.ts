@@ -1,5 +1,6 @@
 import { thinAxialWithBending } from "../codes/cold-formed/combined-forces.ts";
-import type { ColdFormedBasis } from "../codes/cold-formed/cold-formed-basis.ts";
+import { aisi, type ColdFormedBasis } from "../codes/cold-formed/cold-formed-basis.ts";
+import { openWorking } from "../working/open-working.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
 import { checkOf, type Check } from "./check.ts";
@@ -8,8 +9,15 @@ import type { PostBounds, PostStrengths } from "./post-bounds.ts";
 
 export type PostElement = Extract<CheckedElement, "front corner post" | "door corner post">;
 
-/** Forces in a post, N and N·mm about the axes of its outline; compression positive, second-order effects in. */
-export type PostDemand = { readonly axialN: number; readonly mxNmm: number; readonly myNmm: number };
+/** Forces in a post, N and N·mm, by the axes of its outline; compression positive, second-order effects in. */
+export type PostDemand = {
+  readonly axialN: number;
+  readonly mxNmm: number;
+  readonly myNmm: number;
+  readonly shearXN: number;
+  readonly shearYN: number;
+  readonly torsionNmm: number;
+};
 
 /**
  * Where a post's load stands between its two bounds. `within lower`: carried even without sheet. `between`: carried only
@@ -32,8 +40,14 @@ export function cornerPost(
   proof: Working,
   basis: ColdFormedBasis,
 ): CornerPostFinding | { readonly refused: Refusal } {
-  const lower = againstBound(element, demand, bounds.lower, basis);
-  const upper = againstBound(element, demand, bounds.upper, basis);
+  const lower = worse(
+    againstBound(element, demand, bounds.lower, basis),
+    sheared(element, demand, bounds.lower, basis),
+  );
+  const upper = worse(
+    againstBound(element, demand, bounds.upper, basis),
+    sheared(element, demand, bounds.upper, basis),
+  );
   if (!lower.ok) return { refused: lower.why };
   if (!upper.ok) return { refused: upper.why };
   const beyond = upper.utilisation > 1 ? "beyond upper" : "between";
@@ -44,6 +58,30 @@ export function cornerPost(
     proof,
     proofRatio: Math.max(demand.axialN, 0) / proof.result.value,
   };
+}
+
+const worse = (one: Check, other: Check): Check => {
+  if (!one.ok) return one;
+  return !other.ok || other.utilisation > one.utilisation ? other : one;
+};
+
+/** Shear along both axes with torsion, as a plain sum of shares of shear yield. */
+function sheared(element: PostElement, demand: PostDemand, bound: PostStrengths, basis: ColdFormedBasis): Check {
+  const subject = { element, limitState: "shear" } as const;
+  const refuse = (why: Refusal): Check => ({ ok: false, ...subject, why });
+  if (!bound.shearX.ok) return refuse(bound.shearX.why);
+  if (!bound.shearY.ok) return refuse(bound.shearY.why);
+  if (!bound.torsion.ok) return refuse(bound.torsion.why);
+  const working = openWorking("Corner post in shear and torsion", aisi(basis, "G2.1, bounded"));
+  working.let("V_x", Math.abs(demand.shearXN), "N", "required shear across", "derived", "analysis");
+  working.let("V_y", Math.abs(demand.shearYN), "N", "required shear along", "derived", "analysis");
+  working.let("T", Math.abs(demand.torsionNmm), "N·mm", "required torsion", "derived", "analysis");
+  working.take("V_cx", bound.shearX.working);
+  working.take("V_cy", bound.shearY.working);
+  working.take("T_c", bound.torsion.working);
+  working.compute("ratio", "V_x/V_cx + V_y/V_cy + T/T_c", "1");
+  working.let("limit", 1, "1", "limit", "derived");
+  return checkOf(subject, working.against("ratio", "limit"));
 }
 
 function againstBound(element: PostElement, demand: PostDemand, bound: PostStrengths, basis: ColdFormedBasis): Check {

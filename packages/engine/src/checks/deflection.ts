@@ -1,3 +1,4 @@
+import type { Scheme } from "@cornerway/schema";
 import type { Clause } from "../working/working.ts";
 import { valueAgainst, type Check } from "./check.ts";
 import type { CheckedElement } from "./limit-state.ts";
@@ -12,14 +13,19 @@ export type Deflection = {
 };
 
 /** Limits of the building code's table of deflections. From memory. */
-const table: Clause = { document: "IBC", edition: "2021", place: "Table 1604.3", certainty: "memory" };
+const tableIn = (edition: Scheme["site"]["edition"]): Clause => ({
+  document: "IBC",
+  edition: edition.slice(4),
+  place: "Table 1604.3",
+  certainty: "memory",
+});
 
 /** Deflection against a part of the span; the load and the span are stated with it. */
-export function deflection(movement: Deflection): Check {
+export function deflection(movement: Deflection, edition: Scheme["site"]["edition"]): Check {
   const { element, deflectionMm, spanMm, spanOver, load } = movement;
   return valueAgainst(
     { element, limitState: "deflection" },
-    table,
+    tableIn(edition),
     { value: deflectionMm, meaning: `deflection under ${load}` },
     { value: spanMm / spanOver, meaning: `span ${spanMm} mm over ${spanOver}`, certainty: "memory" },
     "mm",

@@ -25,6 +25,8 @@ export const limitStates = [
   "bolt",
   "plate bending",
   "bearing on concrete",
+  "pad bending",
+  "pad punching",
   "bearing on soil",
   "anchor",
   "lock tension",

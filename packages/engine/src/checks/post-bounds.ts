@@ -7,10 +7,11 @@ import type { Resistance } from "../working/resistance.ts";
 import { doorPostBending } from "./door-post-bending.ts";
 import { doorPostAlone, doorPostHeld } from "./door-post-strength.ts";
 import { frontPostAlone, frontPostHeld, type FrontPost } from "./front-post.ts";
+import { doorPostShear, frontPostShear, type PostShear } from "./post-shear.ts";
 import { frontPostBendingAlone, frontPostBendingHeld } from "./front-post-bending.ts";
 
-/** What a post can bear: axial force and bending about the axes of its drawn outline. */
-export type PostStrengths = {
+/** What a post can bear: axial force, bending about and shear along the axes of its drawn outline, torsion. */
+export type PostStrengths = PostShear & {
   readonly compression: Resistance;
   readonly tension: Resistance;
   readonly mx: Resistance;
@@ -26,10 +27,12 @@ export function frontPostBounds(post: FrontPost, basis: ColdFormedBasis): PostBo
     { section: post.section ?? containerMembers["front corner post"], steel: post.steel },
     basis,
   );
+  const shear = frontPostShear(post.steel, basis);
   const alone = frontPostBendingAlone(post, basis);
   return {
-    lower: { compression: frontPostAlone(post, basis), tension, mx: alone, my: alone },
+    lower: { ...shear, compression: frontPostAlone(post, basis), tension, mx: alone, my: alone },
     upper: {
+      ...shear,
       compression: frontPostHeld(post, basis),
       tension,
       mx: frontPostBendingHeld(post, "x", basis),
@@ -44,6 +47,7 @@ export function doorPostBounds(
   basis: ColdFormedBasis,
 ): PostBounds {
   const shared = {
+    ...doorPostShear(post.steel, basis),
     tension: pressedTension({ section: post.section ?? doorPost, steel: post.steel }, basis),
     mx: doorPostBending(post, "x", basis),
     my: doorPostBending(post, "y", basis),

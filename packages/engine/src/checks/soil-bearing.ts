@@ -1,6 +1,9 @@
+import type { Scheme } from "@cornerway/schema";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause } from "../working/working.ts";
 import { checkOf, type Check } from "./check.ts";
+
+type BuildingCode = Scheme["site"]["edition"];
 
 /** Classes of material of IBC Table 1806.2. */
 export const soilClasses = [
@@ -40,7 +43,13 @@ const printed: Readonly<Record<SoilClass, PrintedSoil>> = {
   "clay and silt": [1500, 100, undefined, 130],
 };
 
-const clause: Clause = { document: "IBC", edition: "2012", place: "Table 1806.2", certainty: "published" };
+/** The table as the adopted edition has it; its values were read in a reproduction of the 2012 edition. */
+const clauseIn = (edition: BuildingCode): Clause => ({
+  document: "IBC",
+  edition: edition.slice(4),
+  place: "Table 1806.2",
+  certainty: "memory",
+});
 
 /** Values of the code's table where no report is attached. */
 export function presumptiveSoil(soil: SoilClass): PresumptiveSoil {
@@ -64,8 +73,8 @@ export type PadOnSoil = {
 };
 
 /** Mean pressure under a pad loaded in its middle against the allowable bearing. */
-export function soilBearing(pad: PadOnSoil): Check {
-  const working = openWorking("Bearing on soil", clause);
+export function soilBearing(pad: PadOnSoil, edition: BuildingCode): Check {
+  const working = openWorking("Bearing on soil", clauseIn(edition));
   working.let("P", Math.abs(pad.forceN), "N", "force on the pad, allowable-stress level", "derived", "analysis");
   working.let("L", pad.lengthMm, "mm", "pad length", "derived");
   working.let("B", pad.widthMm, "mm", "pad width", "derived");
@@ -80,7 +89,7 @@ export function soilBearing(pad: PadOnSoil): Check {
       "kPa",
       `presumptive bearing, ${pad.soil.class}`,
       "common practice",
-      "IBC Table 1806.2",
+      "IBC 2012 Table 1806.2, as reproduced",
     );
     working.note("The class of soil is assumed until a report is attached.");
   }

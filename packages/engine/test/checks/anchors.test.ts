@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { anchors } from "../../src/checks/anchors.ts";
+import { padConcrete } from "../../src/checks/pad-concrete.ts";
 import type { AnchorGroup } from "../../src/codes/concrete/anchor-group.ts";
 import { anchorPryout, anchorShearBreakout, anchorSteelShear } from "../../src/codes/concrete/anchor-shear.ts";
 import { anchorBreakout, anchorPullout, anchorSteelTension } from "../../src/codes/concrete/anchor-tension.ts";
@@ -97,5 +98,27 @@ describe("anchors(plate)", () => {
     expect(anchors({ ...plate, pullN: -1, shearN: 0 })).toEqual([]);
     const refusedOnes = anchors({ ...plate, group: { ...one, installed: "post-installed" } }).filter(({ ok }) => !ok);
     expect(refusedOnes).toHaveLength(1);
+  });
+});
+
+describe("padConcrete, ACI 318-19 chapter 14 from memory, by hand", () => {
+  const pad = { lengthMm: 1000, widthMm: 1000, depthMm: 350, plateLengthMm: 200, plateWidthMm: 200, concreteMpa: 25 };
+  const use = (change: Partial<typeof pad>, forceN = 100_000) =>
+    padConcrete({ ...pad, ...change }, forceN).map((check) => (check.ok ? check.utilisation : check.why));
+
+  it("1 m square, 350 deep, plate 200, f'c 25: m_n 31.5 kN, P_n 393.8 kN in bending; punching 0.22 × 5 × 2000 × 300 = 660 kN", () => {
+    // m_n 0.42 × 5 × 300²/6 = 31 500 N·mm/mm; × 2 × 10⁶/400²
+    const [bending, punching] = use({});
+    expectWithin(Number(bending), 100_000 / (0.6 * 393_750), 1e-9);
+    expectWithin(Number(punching), 100_000 / (0.6 * 660_000), 1e-9);
+  });
+
+  it("a pad under 200 mm deep or smaller than its plate is refused", () => {
+    for (const change of [{ depthMm: 199 }, { widthMm: 150 }])
+      expect(use(change)).toEqual(Array.from({ length: 2 }, () => "proportions outside the clause's limits"));
+  });
+
+  it("a plate as large as the pad leaves nothing to bend", () => {
+    expect(Number(use({ plateLengthMm: 1000, plateWidthMm: 1000 })[0])).toBeLessThan(1e-5);
   });
 });

@@ -3,6 +3,7 @@ import { steels } from "../../src/catalog/materials.ts";
 import { simplifiedPath, type SingleUnitFacts } from "../../src/codes/containers/simplified-path.ts";
 import { tableConditions, type WallFacts } from "../../src/codes/containers/table-conditions.ts";
 import { tableWallShear } from "../../src/codes/containers/wall-shear-table.ts";
+import { cornerFitting } from "../../src/checks/corner-fitting.ts";
 import { cornerPost } from "../../src/checks/corner-post.ts";
 import { doorPostAlone } from "../../src/checks/door-post-strength.ts";
 import { frontPostAlone, frontPostHeld } from "../../src/checks/front-post.ts";
@@ -189,9 +190,15 @@ describe("corner posts", () => {
   it("the load's standing goes from within lower to between to beyond upper as it grows", () => {
     const bounds = frontPostBounds({ steel: steels.unproved, clearMm: 2350 }, basis);
     const [low, high] = [stated(bounds.lower.compression).available, stated(bounds.upper.compression).available];
-    const standing = (axialN: number, mxNmm = 0) => {
+    const standing = (axialN: number, mxNmm = 0, shearXN = 0) => {
       const proof = isoProofLoad({ edition: "1990" });
-      const finding = cornerPost("front corner post", { axialN, mxNmm, myNmm: 0 }, bounds, proof, basis);
+      const finding = cornerPost(
+        "front corner post",
+        { axialN, mxNmm, myNmm: 0, shearXN, shearYN: 0, torsionNmm: 0 },
+        bounds,
+        proof,
+        basis,
+      );
       return "standing" in finding ? finding.standing : finding.refused;
     };
     expect([0.99 * low, 1.01 * low, 0.99 * high, 1.01 * high].map((force) => standing(force))).toEqual([
@@ -202,12 +209,14 @@ describe("corner posts", () => {
     ]);
     expect(standing(0.99 * low, 1e6)).toBe("between");
     expect(standing(0, 1e8)).toBe("beyond upper");
+    // 0.95 × 0.6 × 160 × 6 × 235 = 128.6 kN of shear across, in both bounds
+    expect([128_000, 129_000].map((shear) => standing(0, 0, shear))).toEqual(["within lower", "beyond upper"]);
   });
 
   it("a bound in bending alone is below the one held, for both posts and both axes", () => {
     const post = { steel: steels.unproved, clearMm: 2350 };
     for (const { lower, upper } of [frontPostBounds(post, basis), doorPostBounds(post, basis)])
-      for (const part of ["compression", "tension", "mx", "my"] as const)
+      for (const part of ["compression", "tension", "mx", "my", "shearX", "shearY", "torsion"] as const)
         expect(stated(lower[part]).available).toBeLessThanOrEqual(stated(upper[part]).available);
   });
 
@@ -215,6 +224,23 @@ describe("corner posts", () => {
     // r √(574e4/4230) 36.8; F_cre π² 200e3/63.8² = 485
     const alone = doorPostAlone({ steel: steels.unproved, clearMm: 2350 }, basis);
     expectWithin(alone.ok ? alone.nominal : Number.NaN, 4230 * 191.9, 0.005);
+  });
+});
+
+describe("cornerFitting", () => {
+  const stacking = isoProofLoad({ edition: "1990" });
+  const use = (force: "compression" | "tension" | "shear", demand: number, method: "LRFD" | "ASD" = "LRFD") => {
+    const check = cornerFitting(force, demand, stacking, method);
+    return check.ok ? check.utilisation : Number.NaN;
+  };
+
+  it("bears 0.90 of its proof loads: 763 kN pressed, 135 kN pulled, 67.5 kN sideways; over 1.67 in ASD", () => {
+    expect([use("compression", 763_200), use("tension", -135_000), use("shear", 67_500)]).toEqual([1, 1, 1]);
+    expectWithin(use("tension", 90_000, "ASD"), (90 * 1.67) / 150, 1e-9);
+  });
+
+  it("2Rg/4 of a 30 480 kg container is the 150 kN of the lift (derived, 149.5)", () => {
+    expectWithin((2 * 30_480 * 9.81) / 4 / 1e3, 150, 0.004);
   });
 });
 
@@ -263,12 +289,15 @@ describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () =>
   });
 
   it("100 kN on a 1.2 m square pad is 69.4 kPa: 0.97 of clay's 71.8, and the class prints as assumed", () => {
-    const check = soilBearing({
-      forceN: 100_000,
-      lengthMm: 1200,
-      widthMm: 1200,
-      soil: { kind: "presumed", class: "clay and silt" },
-    });
+    const check = soilBearing(
+      {
+        forceN: 100_000,
+        lengthMm: 1200,
+        widthMm: 1200,
+        soil: { kind: "presumed", class: "clay and silt" },
+      },
+      "IBC 2021",
+    );
     if (!check.ok) throw new Error(check.why);
     expectWithin(check.utilisation, 69.444 / 71.82, 1e-4);
     expect(check.working.certainty).toBe("common practice");
@@ -276,12 +305,15 @@ describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () =>
   });
 
   it("a report's value stands as published and needs no such note", () => {
-    const check = soilBearing({
-      forceN: 1e5,
-      lengthMm: 1000,
-      widthMm: 1000,
-      soil: { kind: "report", bearingKpa: 200, source: "report" },
-    });
+    const check = soilBearing(
+      {
+        forceN: 1e5,
+        lengthMm: 1000,
+        widthMm: 1000,
+        soil: { kind: "report", bearingKpa: 200, source: "report" },
+      },
+      "IBC 2021",
+    );
     expect(check.ok && check.utilisation).toBeCloseTo(0.5, 9);
     expect(check.ok && check.working.notes).toEqual([]);
   });

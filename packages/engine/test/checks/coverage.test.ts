@@ -32,8 +32,8 @@ describe("coverage", () => {
     expect(new Set(met.map(({ limitState }) => limitState))).toEqual(new Set(limitStates));
   });
 
-  it("torsion of a corner post needs the engineer wherever it acts", () => {
-    expect(effectOnVerdict[coverageOf("torsion", "front corner post").coverage]).toBe(
+  it("a seat on a roof sheet needs the engineer wherever it acts", () => {
+    expect(effectOnVerdict[coverageOf("sheet crushing under a seat", "roof sheet").coverage]).toBe(
       "needs the engineer where it acts",
     );
   });

@@ -4,6 +4,7 @@ import { corrugatedSheet, folds, type Fold } from "../../src/catalog/sections/co
 import { containerMembers } from "../../src/catalog/sections/container-members.ts";
 import { localRailMoment, railAtSeat } from "../../src/checks/rail-at-seat.ts";
 import { sheetBending } from "../../src/checks/sheet-bending.ts";
+import { sheetCrushing } from "../../src/checks/sheet-crushing.ts";
 import { annexD } from "../../src/checks/sheet-shear/annex-d.ts";
 import { foldStiffness } from "../../src/checks/sheet-shear/fold-stiffness.ts";
 import { sheetShear } from "../../src/checks/sheet-shear/sheet-shear.ts";
@@ -138,5 +139,46 @@ describe("localRailMoment", () => {
     );
     const check = railAtSeat({ element: "top side rail", railIMm4: section.ixMm4, sheet, forceN: 20_000 }, strength);
     expect(check.ok && Math.abs(check.utilisation - 0.275)).toBeLessThan(0.002);
+  });
+});
+
+describe("sheetCrushing", () => {
+  const pressed = {
+    element: "side sheet",
+    sheet: corrugatedSheet(folds.side, 1.6),
+    steel: steels.unproved,
+    railIMm4: 371_000,
+    heightMm: 2350,
+    forceN: 20_000,
+  } as const;
+
+  it("20 kN on a top rail: ℓ 72.0 mm, p 139 N/mm, λ 0.868 and ρ 0.860, 0.403 + 0.649 of the sheet at the rail (by hand)", () => {
+    // a 76.94: 4 × 180 762 × (1.6/76.94)² = 312.7; λ √(235/312.7) 0.867; ρ (1 − 0.2538)/0.867 = 0.861
+    // n_e 0.861 × 1.703 × 235 = 344.6; m_e 0.861 × 19.07 × 235 = 3859; 138.8/344.6 = 0.403; 138.8 × 18/3859 = 0.647
+    const check = sheetCrushing(pressed, "LRFD");
+    if (!check.ok) throw new Error(check.why);
+    expectWithin(step(check.working, "p"), 138.8, 0.002);
+    expectWithin(step(check.working, "edge"), 0.403 + 0.647, 0.005);
+    expectWithin(check.utilisation, 1.05 / 0.9, 0.006);
+  });
+
+  it("a stiffer rail spreads the force: never worse; more force: never better", () => {
+    const use = (change: Partial<typeof pressed> | { railIMm4: number } | { forceN: number }) => {
+      const check = sheetCrushing({ ...pressed, ...change }, "ASD");
+      return check.ok ? check.utilisation : Number.NaN;
+    };
+    expect(use({ railIMm4: 3_478_000 })).toBeLessThan(use({}));
+    expect(use({ forceN: 25_000 })).toBeGreaterThan(use({}));
+  });
+
+  it("the spread under a smooth half-plane, ∫ du/(u³ + 1) over π, is 0.385: the fitted 0.50 is above it", () => {
+    let sum = 0;
+    const steps = 200_000;
+    for (let at = 0; at < steps; at += 1) {
+      const x = (at + 0.5) / steps; // u = x/(1 − x)
+      const u = x / (1 - x);
+      sum += 1 / (u * u * u + 1) / ((1 - x) * (1 - x)) / steps;
+    }
+    expectWithin(sum / Math.PI, 0.385, 0.001);
   });
 });

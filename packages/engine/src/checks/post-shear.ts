@@ -1,0 +1,64 @@
+import { containerMembers } from "../catalog/sections/container-members.ts";
+import { doorPost } from "../catalog/sections/door-post.ts";
+import type { Steel } from "../catalog/materials.ts";
+import { aisi, flexureFactors, shearFactors, type ColdFormedBasis } from "../codes/cold-formed/cold-formed-basis.ts";
+import { letModulus, letYield } from "../codes/steel/steel-basis.ts";
+import { openWorking } from "../working/open-working.ts";
+import type { Certainty } from "@cornerway/schema";
+import type { Resistance } from "../working/resistance.ts";
+import { stateResistance } from "../working/state-resistance.ts";
+
+/** A post in shear along each axis of its outline and in torsion. */
+export type PostShear = { readonly shearX: Resistance; readonly shearY: Resistance; readonly torsion: Resistance };
+
+type Wall = { readonly name: string; readonly widthMm: number; readonly thicknessMm: number };
+type Origin = { readonly name: string; readonly source: string; readonly certainty: Certainty };
+
+/** Front post: the one wall along each axis bears the shear; the whole torque is St Venant shear, warping left out. */
+export function frontPostShear(steel: Steel, basis: ColdFormedBasis): PostShear {
+  const section = containerMembers["front corner post"];
+  const thicknessMm = section.thicknessMm;
+  return {
+    shearX: wallShear({ name: "wall across", widthMm: 160, thicknessMm }, section, steel, basis),
+    shearY: wallShear({ name: "wall along", widthMm: 150, thicknessMm }, section, steel, basis),
+    torsion: torsion("J/t", section.jMm4 / thicknessMm, section, steel, basis),
+  };
+}
+
+/** Door post: one plate of its cell along each axis; torsion as the flow round the cell in its thinnest wall, 2 A t. */
+export function doorPostShear(steel: Steel, basis: ColdFormedBasis): PostShear {
+  return {
+    shearX: wallShear({ name: "plate across", widthMm: 80, thicknessMm: 6 }, doorPost, steel, basis),
+    shearY: wallShear({ name: "plate along", widthMm: 160, thicknessMm: 6 }, doorPost, steel, basis),
+    torsion: torsion("2 A t", 2 * 160 * 80 * 6, doorPost, steel, basis),
+  };
+}
+
+/** One flat wall in shear, held on both edges (G2.1; k_v 5.34), N; a lower bound of the post. */
+function wallShear(wall: Wall, origin: Origin, steel: Steel, basis: ColdFormedBasis): Resistance {
+  const working = openWorking(`Corner post in shear, ${wall.name}`, aisi(basis, "G2.1, bounded"));
+  letModulus(working);
+  letYield(working, steel);
+  working.let("h", wall.widthMm, "mm", `${wall.name}, ${origin.name}`, origin.certainty, origin.source);
+  working.let("t", wall.thicknessMm, "mm", "thickness", origin.certainty, origin.source);
+  working.let("k_v", 5.34, "1", "wall without stiffeners", "memory");
+  working.compute("V_y", "0.6*h*t*F_y", "N", "Eq. G2.1-5");
+  working.compute("V_cr", "h*t*π^2*E*k_v/(12*(1 - 0.3^2)*(h/t)^2)", "N", "Eq. G2.3-1, G2.3-2");
+  const stocky = working.when("sqrt(V_y/V_cr)", "<=", "0.815", "G2.1");
+  working.compute("V_n", stocky ? "V_y" : "min(0.815*sqrt(V_cr*V_y), V_cr)", "N", "Eq. G2.1-1 to -3");
+  return stateResistance(working, "V_n", "N", shearFactors, basis.method);
+}
+
+function torsion(
+  meaning: string,
+  modulusMm3: number,
+  origin: Origin,
+  steel: Steel,
+  basis: ColdFormedBasis,
+): Resistance {
+  const working = openWorking("Corner post in torsion, bounded", aisi(basis, "shear yield, bounded"));
+  letYield(working, steel);
+  working.let("C", modulusMm3, "mm³", `${meaning}, ${origin.name}`, origin.certainty, origin.source);
+  working.compute("T_n", "0.6*F_y*C", "N·mm");
+  return stateResistance(working, "T_n", "N·mm", flexureFactors, basis.method);
+}
