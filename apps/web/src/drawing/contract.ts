@@ -1,9 +1,9 @@
 import type { PointerEvent } from "react";
 import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
+import type { Side } from "./side.ts";
 import type { ViewTransform } from "./view-transform.ts";
 
-/** Which side of the building an elevation looks at. */
-export type Side = "south" | "north" | "east" | "west";
+export type { Side } from "./side.ts";
 
 export type ElementKind = "container" | "opening" | "post" | "pad";
 

@@ -1,5 +1,5 @@
 import type { PointMm } from "@cornerway/schema";
-import type { Side } from "./contract.ts";
+import type { Side } from "./side.ts";
 
 /** A point on the paper of one view, mm at full size: `uMm` to the right, `vMm` up. */
 export type ViewPoint = { uMm: number; vMm: number };
