@@ -22,7 +22,9 @@ import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { memberChecks } from "./member-checks.ts";
 import type { MemberDemand } from "./member-demand.ts";
-import { memberStrengths, type CheckedMember, type MemberStrengths } from "./member-strengths.ts";
+import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
+import { memberStrengths } from "./member-strengths.ts";
+import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
 import { capacitiesOf, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
 import { doorPostBounds, frontPostBounds, type PostBounds } from "./post-bounds.ts";
 import { seatOnPressedRail, seatOnTubeRail, type PressedRail, type SeatForce, type TubeRail } from "./seat-on-rail.ts";
@@ -71,6 +73,8 @@ export type CheckBasis = {
     plate: EndPlate,
     concrete: Pick<ConcreteBearing, "supportMm2" | "concreteMpa">,
   ): readonly Check[];
+  /** Bolts, plates and tube walls of made connections. */
+  readonly joints: JointStrengths;
   /** Strength design only: forces are factored whatever the method. */
   anchors(plate: AnchoredPlate): readonly Check[];
   /** Strength design only, as plain concrete. */
@@ -104,6 +108,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     forceOnBeam: (force) => forceOnBeam(force, basis.steel),
     basePlate: (element, compressionN, plate, concrete) =>
       basePlate(element, compressionN, plate, concrete, basis.steel),
+    joints: jointStrengths(basis.steel),
     anchors,
     padConcrete,
     soilBearing: (pad) => soilBearing(pad, edition),

@@ -7,7 +7,7 @@ import type { Working } from "../working/working.ts";
 import { checkOf, demandAgainst, type Check } from "./check.ts";
 import type { LimitState } from "./limit-state.ts";
 import type { MemberDemand } from "./member-demand.ts";
-import type { MemberStrengths } from "./member-strengths.ts";
+import type { MemberStrengths } from "./checked-member.ts";
 
 /**
  * Every limit state of a member under one set of forces, with workings: each force alone, then together (AISC 360 H or

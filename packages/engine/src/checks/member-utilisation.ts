@@ -1,7 +1,7 @@
 import type { Resistance } from "../working/resistance.ts";
 import type { LimitState } from "./limit-state.ts";
 import type { MemberDemand } from "./member-demand.ts";
-import type { MemberStrengths } from "./member-strengths.ts";
+import type { MemberStrengths } from "./checked-member.ts";
 
 /** Available strengths as plain numbers, N and N·mm; undefined where refused. Made once, read for every combination. */
 export type Capacities = {

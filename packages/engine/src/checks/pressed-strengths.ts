@@ -9,7 +9,7 @@ import { openShapeOf, openTorsion } from "../codes/steel/torsion.ts";
 import { flangeShear } from "../codes/steel/weak-shear.ts";
 import { refused, type Resistance } from "../working/resistance.ts";
 import type { CodeBasis } from "./code-basis.ts";
-import type { CheckedMember, MemberStrengths } from "./member-strengths.ts";
+import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
 
 type PressedMember = CheckedMember & { readonly section: PressedSection };
 

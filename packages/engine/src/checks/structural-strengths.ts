@@ -8,7 +8,7 @@ import { openShapeOf, openTorsion, tubeTorsion } from "../codes/steel/torsion.ts
 import { flangeShear } from "../codes/steel/weak-shear.ts";
 import { refused, type Resistance } from "../working/resistance.ts";
 import type { CodeBasis } from "./code-basis.ts";
-import type { CheckedMember, MemberStrengths } from "./member-strengths.ts";
+import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
 
 /** Strengths of rolled shapes and structural tubes (AISC 360 D to H). */
 export function structuralStrengths(member: CheckedMember, basis: CodeBasis): MemberStrengths {

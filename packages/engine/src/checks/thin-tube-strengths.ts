@@ -4,7 +4,7 @@ import { pressedTension } from "../codes/cold-formed/pressed-tension.ts";
 import { thinTubeCompression, thinTubeFlexure, thinTubeShear } from "../codes/cold-formed/thin-tube.ts";
 import { tubeTorsion } from "../codes/steel/torsion.ts";
 import type { CodeBasis } from "./code-basis.ts";
-import type { CheckedMember, MemberStrengths } from "./member-strengths.ts";
+import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
 
 /** Strengths of a container's thin tube: top rail, header (AISI S100 D to G; torsion by AISC 360 H3). */
 export function thinTubeStrengths(

@@ -3,7 +3,7 @@ import { steels } from "../../src/catalog/materials.ts";
 import { containerMembers } from "../../src/catalog/sections/container-members.ts";
 import { corrugatedSheet, folds } from "../../src/catalog/sections/corrugated-sheet.ts";
 import { checkBasisOf, type CheckBasis } from "../../src/checks/check-basis.ts";
-import type { CheckedMember } from "../../src/checks/member-strengths.ts";
+import type { CheckedMember } from "../../src/checks/checked-member.ts";
 
 const rail: CheckedMember = {
   element: "bottom side rail",

@@ -1,0 +1,45 @@
+import { steelBearing } from "../codes/steel/bearing.ts";
+import { boltBearing, boltStrength } from "../codes/steel/bolt.ts";
+import { blockShear, plateCompression, plateShearRupture, plateShearYielding } from "../codes/steel/connecting-part.ts";
+import { momentGradient } from "../codes/steel/moment-gradient.ts";
+import type { SteelBasis } from "../codes/steel/steel-basis.ts";
+import { tensionRupture, tensionYielding } from "../codes/steel/tension.ts";
+import { branchOnTube, platePlastification, sideWallCrippling, sideWallYielding } from "../codes/steel/tube-wall.ts";
+
+/** Takes the last argument of a strength, the basis, as given. */
+type Bound<T> = T extends (...args: [...infer A, SteelBasis]) => infer R ? (...args: A) => R : never;
+
+/** Strengths that made connections are put together from, N; each states its own shapes and refusals. */
+export type JointStrengths = {
+  readonly bolt: Bound<typeof boltStrength>;
+  readonly boltBearing: Bound<typeof boltBearing>;
+  readonly tensionYielding: Bound<typeof tensionYielding>;
+  readonly tensionRupture: Bound<typeof tensionRupture>;
+  readonly plateShearYielding: Bound<typeof plateShearYielding>;
+  readonly plateShearRupture: Bound<typeof plateShearRupture>;
+  readonly blockShear: Bound<typeof blockShear>;
+  readonly plateCompression: Bound<typeof plateCompression>;
+  readonly steelBearing: Bound<typeof steelBearing>;
+  readonly branchOnTube: Bound<typeof branchOnTube>;
+  readonly platePlastification: Bound<typeof platePlastification>;
+  readonly sideWallYielding: Bound<typeof sideWallYielding>;
+  readonly sideWallCrippling: Bound<typeof sideWallCrippling>;
+  readonly momentGradient: Bound<typeof momentGradient>;
+};
+
+export const jointStrengths = (basis: SteelBasis): JointStrengths => ({
+  bolt: (bolt, force) => boltStrength(bolt, force, basis),
+  boltBearing: (bearing) => boltBearing(bearing, basis),
+  tensionYielding: (part) => tensionYielding(part, basis),
+  tensionRupture: (part) => tensionRupture(part, basis),
+  plateShearYielding: (steel, grossMm2) => plateShearYielding(steel, grossMm2, basis),
+  plateShearRupture: (steel, netMm2) => plateShearRupture(steel, netMm2, basis),
+  blockShear: (steel, block) => blockShear(steel, block, basis),
+  plateCompression: (plate) => plateCompression(plate, basis),
+  steelBearing: (steel, areaMm2) => steelBearing(steel, areaMm2, basis),
+  branchOnTube: (chord, branch) => branchOnTube(chord, branch, basis),
+  platePlastification: (chord, plate) => platePlastification(chord, plate, basis),
+  sideWallYielding: (chord, force) => sideWallYielding(chord, force, basis),
+  sideWallCrippling: (chord, force) => sideWallCrippling(chord, force, basis),
+  momentGradient: (moments) => momentGradient(moments, basis),
+});
