@@ -1,4 +1,4 @@
-import { buildingLoads, unitLoads, type UnitLoads } from "./analysis/building-loads.ts";
+import { buildingLoads } from "./analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem } from "./analysis/building-system.ts";
 import { CondensationCache } from "./analysis/condensation-cache.ts";
 import { settleContact } from "./analysis/contact.ts";
@@ -10,7 +10,7 @@ import { recoverUnit, type UnitSolution } from "./analysis/recover-unit.ts";
 import { refusal } from "./analysis/refusal.ts";
 import { solveMovements, type Movement } from "./analysis/solve-movement.ts";
 import { allClosed } from "./analysis/system.ts";
-import type { UnitElements } from "./analysis/unit-elements.ts";
+import type { LocalUnitLoads } from "./analysis/unit-loads.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
 import type { BuildingModel } from "./model/building-model.ts";
 
@@ -26,7 +26,7 @@ export interface BuildingResult {
 }
 
 /** A cache for `solveBuilding`; 256 distinct containers take about 300 MB. */
-export function condensationCache(limitBytes: number): CondensationCache<UnitElements> {
+export function condensationCache(limitBytes: number): CondensationCache {
   return new CondensationCache(limitBytes);
 }
 
@@ -34,7 +34,7 @@ export function condensationCache(limitBytes: number): CondensationCache<UnitEle
  * Solves a building container by container: each is condensed to the nodes where it touches others (through the cache), the
  * building is solved on those with contact, and the inside is recovered on demand. Units N, mm, MPa, radians.
  */
-export function solveBuilding(model: BuildingModel, cache: CondensationCache<UnitElements>): BuildingResult {
+export function solveBuilding(model: BuildingModel, cache: CondensationCache): BuildingResult {
   const assembly = buildingSystem(model, cache);
   const names = Object.keys(model.combos);
   if (!assembly.stable) {
@@ -42,14 +42,15 @@ export function solveBuilding(model: BuildingModel, cache: CondensationCache<Uni
     const refused = refusal("No equilibrium, a mechanism inside a container", movement, assembly.nodeIds);
     return { combos: Object.fromEntries(names.map((name) => [name, refused])) };
   }
-  return { combos: Object.fromEntries(solveCombinations(model, assembly.building)) };
+  return { combos: Object.fromEntries(solveCombinations(model, assembly.building, cache)) };
 }
 
 function solveCombinations(
   model: BuildingModel,
   building: BuildingSystem,
+  cache: CondensationCache,
 ): [string, BuildingCombination | FrameRefusal][] {
-  const inUnits = building.units.map(unitLoads);
+  const inUnits = building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed));
   const combos = Object.entries(model.combos);
   const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
   const closed = prepare(building.frame.system, allClosed(building.frame.system));
@@ -63,7 +64,7 @@ function solveCombinations(
 
 function solveOne(
   building: BuildingSystem,
-  inUnits: readonly UnitLoads[],
+  inUnits: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
   closed: Preparation,
   load: ReturnType<typeof buildingLoads>,

@@ -7,7 +7,7 @@ import { turned, turnOf, type Turn } from "../model/turn.ts";
 import type { CondensationCache } from "./condensation-cache.ts";
 import type { Condensed } from "./condense.ts";
 import { turnStiffness } from "./turn-stiffness.ts";
-import { unitElements, type UnitElements } from "./unit-elements.ts";
+import type { UnitElements } from "./unit-elements.ts";
 
 /** A container as the building sees it: a stiffness on its retained nodes, numbered in a row from `firstNode`. */
 export interface CondensedUnit {
@@ -30,11 +30,11 @@ export type BuildingAssembly =
   | { readonly stable: false; readonly nodeIds: readonly string[]; readonly movements: readonly Float64Array[] };
 
 /** Condenses the containers through the cache and joins them by what lies between. */
-export function buildingSystem(model: BuildingModel, cache: CondensationCache<UnitElements>): BuildingAssembly {
+export function buildingSystem(model: BuildingModel, cache: CondensationCache): BuildingAssembly {
   const units: CondensedUnit[] = [];
   let firstNode = 0;
   for (const unit of model.units) {
-    const condensation = cache.take(unit.fragment.key, () => unitElements(unit.fragment));
+    const condensation = cache.part(unit.fragment);
     if (!condensation.stable) {
       const nodeIds = unit.fragment.nodes.map(({ id }) => nodeName(unit.id, id));
       return { stable: false, nodeIds, movements: condensation.movements };

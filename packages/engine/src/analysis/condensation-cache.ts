@@ -1,54 +1,50 @@
-import { condense, type Condensation } from "./condense.ts";
-import type { Substructure } from "./substructure.ts";
+import { BoundedStore } from "./bounded-store.ts";
+import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
+import { condense, type Condensation, type Condensed } from "./condense.ts";
+import type { PlacedUnit, UnitFragment } from "../model/building-model.ts";
+import { unitElements, type UnitElements } from "./unit-elements.ts";
 
-/** Condensed parts by key, the least recently used dropped first once `limitBytes` is passed. */
-export class CondensationCache<P extends Substructure> {
-  private readonly kept = new Map<string, { condensation: Condensation<P>; bytes: number }>();
-  private readonly limitBytes: number;
-  private bytes = 0;
-  /** How many parts were condensed because the cache did not hold them. */
-  condensed = 0;
+/** Condensed containers and their condensed loads, kept from one solution to the next; most of the room is for the first. */
+export class CondensationCache {
+  private readonly parts: BoundedStore<Condensation<UnitElements>>;
+  private readonly loads: BoundedStore<LocalUnitLoads>;
 
   constructor(limitBytes: number) {
-    this.limitBytes = limitBytes;
+    this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);
+    this.loads = new BoundedStore(limitBytes * (1 - PARTS_SHARE), loadBytes);
   }
 
-  /** The condensed part of this key; `build` is called only when it is not held. */
-  take(key: string, build: () => P): Condensation<P> {
-    const found = this.kept.get(key);
-    if (found !== undefined) {
-      this.kept.delete(key);
-      this.kept.set(key, found);
-      return found.condensation;
-    }
-    this.condensed++;
-    const condensation = condense(build());
-    this.keep(key, condensation);
-    return condensation;
+  /** How many containers were condensed because the cache did not hold them. */
+  get condensed(): number {
+    return this.parts.made;
   }
 
+  /** How many condensed containers it holds. */
   get size(): number {
-    return this.kept.size;
+    return this.parts.size;
   }
 
-  private keep(key: string, condensation: Condensation<P>): void {
-    const bytes = bytesOf(condensation);
-    this.kept.set(key, { condensation, bytes });
-    this.bytes += bytes;
-    for (const [oldest, held] of this.kept) {
-      if (this.bytes <= this.limitBytes || oldest === key) return;
-      this.kept.delete(oldest);
-      this.bytes -= held.bytes;
-    }
+  part(fragment: UnitFragment): Condensation<UnitElements> {
+    return this.parts.take(fragment.key, () => condense(unitElements(fragment)));
+  }
+
+  loadsOn(unit: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {
+    const make = (): LocalUnitLoads => localUnitLoads(unit, condensed);
+    return unit.loadsKey === undefined ? make() : this.loads.take(`${unit.loadsKey} ${unit.fragment.key}`, make);
   }
 }
 
+const PARTS_SHARE = 0.8;
 const BYTES_PER_NUMBER = 8;
 
-function bytesOf(condensation: Condensation<Substructure>): number {
+function partBytes(condensation: Condensation<UnitElements>): number {
   if (!condensation.stable) return 0;
   const { factor, stiffness, equationOf, part } = condensation.condensed;
   const panels = factor.panels.reduce((sum, panel) => sum + panel.length, 0);
   const elements = part.elements.reduce((sum, { matrix }) => sum + matrix.length, 0);
   return BYTES_PER_NUMBER * (panels + elements + stiffness.length + equationOf.length);
+}
+
+function loadBytes({ condensed }: LocalUnitLoads): number {
+  return BYTES_PER_NUMBER * condensed.reduced.length;
 }

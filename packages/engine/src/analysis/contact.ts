@@ -58,7 +58,7 @@ function openings(base: Prepared, load: LoadVector, basis: Movement, before: num
   for (let rounds = before; ; rounds++) {
     const pulling = pressures.flatMap((pressure, b) => (pressure < -allowed && !unit.has(b) ? [b] : []));
     if (pulling.length === 0) return { open, rounds };
-    for (const b of pulling) unit.set(b, unitOpening(base, b));
+    unitOpenings(base, pulling).forEach((pressures, k) => unit.set(pulling[k] ?? -1, pressures));
     const members = [...unit.keys()].sort((a, b) => a - b);
     const opened = complementary(base, members, unit, start);
     open = new Uint8Array(bearings.length);
@@ -70,17 +70,18 @@ function openings(base: Prepared, load: LoadVector, basis: Movement, before: num
   }
 }
 
-/** Pressures under every bearing when one of them is held open by 1 mm and nothing else acts. */
-function unitOpening(base: Prepared, b: number): number[] {
-  const load = openingLoad(base.system.bearings[b], base.equationOf.length);
-  const result = only(solveMovements(base, [load]));
-  return base.system.bearings.map((bearing, c) => {
-    const own = c === b && bearing.kind === "link" ? bearing.stiffness : 0;
-    return bearingForce(bearing, result, { ...load, forces: NONE }) + own;
-  });
+/** For each of these bearings: the pressures under all bearings when it is held open by 1 mm and nothing else acts. */
+function unitOpenings(base: Prepared, opened: readonly number[]): number[][] {
+  const loads = opened.map((b) => openingLoad(base.system.bearings[b], base.equationOf.length));
+  return solveMovements(base, loads).map((result, k) =>
+    base.system.bearings.map((bearing, c) => {
+      const own = c === opened[k] && bearing.kind === "link" ? bearing.stiffness : 0;
+      return bearingForce(bearing, result, NO_LOAD) + own;
+    }),
+  );
 }
 
-const NONE = new Float64Array(0);
+const NO_LOAD = { forces: new Float64Array(0), settlement: new Float64Array(0) };
 
 function complementary(
   base: Prepared,

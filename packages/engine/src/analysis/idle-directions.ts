@@ -51,37 +51,49 @@ function movesPlace(direction: Float64Array): boolean {
   return direction[0] !== 0 || direction[1] !== 0 || direction[2] !== 0;
 }
 
+const scratch = new Float64Array(36);
+
 /** Null vectors of the block on its free rows, by elimination in order; a pivot within rounding of zero is skipped. */
 function unresisted(block: Float64Array, held: Uint8Array): Float64Array[] {
-  const a = block.slice();
-  const kept: number[] = [];
-  const skipped: number[] = [];
+  const a = scratch;
+  a.set(block);
+  const found: Float64Array[] = [];
   for (let k = 0; k < 6; k++) {
-    if (held[k]) continue;
+    if (held[k]) clearRow(a, k);
     const pivot = a[k * 6 + k] ?? 0;
+    if (held[k]) continue;
     if (pivot <= ROUNDING * (block[k * 6 + k] ?? 0)) {
-      skipped.push(k);
+      found.push(nullVector(a, k));
+      clearRow(a, k);
       continue;
     }
-    kept.push(k);
     for (let i = k + 1; i < 6; i++) {
       const factor = (a[i * 6 + k] ?? 0) / pivot;
       if (factor !== 0)
         for (let j = k + 1; j < 6; j++) a[i * 6 + j] = (a[i * 6 + j] ?? 0) - factor * (a[k * 6 + j] ?? 0);
     }
   }
-  return skipped.map((s) => nullVector(a, kept, s));
+  return found;
+}
+
+/** Takes a held or skipped freedom out; its zero diagonal marks it. */
+function clearRow(a: Float64Array, k: number): void {
+  for (let j = 0; j < 6; j++) {
+    a[k * 6 + j] = 0;
+    a[j * 6 + k] = 0;
+  }
 }
 
 /** Back substitution on the eliminated rows with one skipped freedom moved by 1. */
-function nullVector(eliminated: Float64Array, kept: readonly number[], moved: number): Float64Array {
+function nullVector(eliminated: Float64Array, moved: number): Float64Array {
   const z = new Float64Array(6);
   z[moved] = 1;
-  for (const k of kept.toReversed()) {
-    if (k > moved) continue;
+  for (let k = moved - 1; k >= 0; k--) {
+    const pivot = eliminated[k * 6 + k] ?? 0;
+    if (pivot === 0) continue;
     let sum = 0;
     for (let j = k + 1; j <= moved; j++) sum += (eliminated[k * 6 + j] ?? 0) * (z[j] ?? 0);
-    z[k] = -sum / (eliminated[k * 6 + k] ?? 1);
+    z[k] = -sum / pivot;
   }
   const size = Math.sqrt(z.reduce((sum, value) => sum + value * value, 0));
   return z.map((value) => (Math.abs(value) <= ROUNDING * size ? 0 : value / size));

@@ -1,7 +1,7 @@
 import { memberEndForces, toLocalComponents } from "../elements/member.ts";
 import { panelFlow } from "../elements/shear-panel.ts";
 import type { Triple } from "../model/analytical-model.ts";
-import type { UnitLoads } from "./building-loads.ts";
+import type { LocalUnitLoads } from "./unit-loads.ts";
 import type { CondensedUnit } from "./building-system.ts";
 import { recoverPart } from "./condense.ts";
 import { turnVector, turnVectorBack } from "./turn-stiffness.ts";
@@ -19,7 +19,7 @@ export interface UnitSolution {
 /** Recovers the inside of a container from the movement of the building's nodes. */
 export function recoverUnit(
   { unit, turn, firstNode, condensed }: CondensedUnit,
-  loads: UnitLoads,
+  loads: LocalUnitLoads,
   combo: Readonly<Record<string, number>>,
   movement: Float64Array,
 ): UnitSolution {
@@ -41,7 +41,7 @@ export function recoverUnit(
 }
 
 /** The reduced loads of a combination are the combination of the reduced loads. */
-function combined({ cases, condensed }: UnitLoads, combo: Readonly<Record<string, number>>) {
+function combined({ cases, condensed }: LocalUnitLoads, combo: Readonly<Record<string, number>>) {
   const count = cases.length;
   const equations = count > 0 ? condensed.reduced.length / count : 0;
   const factors = cases.map((name) => combo[name] ?? 0);

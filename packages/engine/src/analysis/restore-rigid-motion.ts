@@ -10,30 +10,21 @@ export function restoreRigidMotion(stiffness: Float64Array, places: readonly Vec
   const { basis, scale } = rigidBasis(places);
   const s = scaled(stiffness, scale, size, false);
   const answer = basis.map((v) => multiply(s, v, size)); // S·V, zero but for rounding
-  const energy = basis.map((v) => answer.map((a) => inner(v, a)));
-  for (let i = 0; i < size; i++) {
-    for (let j = 0; j <= i; j++) {
-      const corrected = (s[i * size + j] ?? 0) + correction(basis, answer, energy, i, j);
-      s[i * size + j] = corrected;
-      s[j * size + i] = corrected;
-    }
-  }
+  // with C = S·V − ½·V·(Vᵀ·S·V) the projection is S − C·Vᵀ − V·Cᵀ
+  const correction = answer.map((a, column) => {
+    const halved = basis.map((v) => inner(v, answer[column] ?? a) / 2);
+    return a.map((value, f) => value - halved.reduce((sum, part, b) => sum + part * (basis[b]?.[f] ?? 0), 0));
+  });
+  basis.forEach((v, column) => subtractSymmetric(s, correction[column] ?? v, v, size));
   return scaled(s, scale, size, true);
 }
 
-function correction(
-  basis: readonly Float64Array[],
-  answer: readonly Float64Array[],
-  energy: readonly (readonly number[])[],
-  i: number,
-  j: number,
-): number {
-  let sum = 0;
-  for (let a = 0; a < basis.length; a++) {
-    sum -= (answer[a]?.[i] ?? 0) * (basis[a]?.[j] ?? 0) + (basis[a]?.[i] ?? 0) * (answer[a]?.[j] ?? 0);
-    for (let b = 0; b < basis.length; b++) sum += (basis[a]?.[i] ?? 0) * (energy[a]?.[b] ?? 0) * (basis[b]?.[j] ?? 0);
+/** S ← S − c·vᵀ − v·cᵀ. */
+function subtractSymmetric(s: Float64Array, c: Float64Array, v: Float64Array, size: number): void {
+  for (let i = 0; i < size; i++) {
+    const [ci, vi] = [c[i] ?? 0, v[i] ?? 0];
+    for (let j = 0; j < size; j++) s[i * size + j] = (s[i * size + j] ?? 0) - (ci * (v[j] ?? 0) + vi * (c[j] ?? 0));
   }
-  return sum;
 }
 
 /** Rigid movements made orthonormal, rotations measured as movement at the part's mean half size. */

@@ -1,23 +1,21 @@
 import type { FaceRect } from "../catalog/container-dimensions.ts";
 import type { Unit } from "../geometry/building.ts";
 import { toLocal } from "../geometry/place.ts";
-import type { ActionCase, ActionLoad, Patch } from "../loads/action-case.ts";
+import type { ActionLoad, Patch } from "../loads/action-case.ts";
 import type { ModelCase, Six, Triple } from "./analytical-model.ts";
 import type { LoadCarrier } from "./load-carrier.ts";
 import type { BuiltUnit } from "./unit-fragment.ts";
 import { turnedBack } from "./turn.ts";
 
-/** Loads of one action case that act on this container, on its own lines and in its own axes. */
-export function actionLoads(action: ActionCase, unit: Unit, built: BuiltUnit): ModelCase {
+/** Loads of one action case on this container, on its own lines and in its own axes. */
+export function actionLoads(loads: readonly ActionLoad[], unit: Unit, built: BuiltUnit): ModelCase {
   const onLines = new Map<string, [number, number, number]>();
   const nodal: { node: string; F: Six }[] = [];
-  for (const load of action.loads) {
-    if (load.kind === "own weight" && load.containerId === unit.id) spreadOwnWeight(load.weightN, built, onLines);
-    if (load.kind === "on" && load.containerId === unit.id)
-      spread(load.surface, load.patch, DOWN, unit, built, onLines);
-    if (load.kind === "against" && load.containerId === unit.id)
-      spread(load.face, load.patch, inward(load.face), unit, built, onLines);
-    if (load.kind === "point" && load.elementId === unit.id) nodal.push(atNearestNode(load, unit, built));
+  for (const load of loads) {
+    if (load.kind === "own weight") spreadOwnWeight(load.weightN, built, onLines);
+    if (load.kind === "on") spread(load.surface, load.patch, DOWN, unit, built, onLines);
+    if (load.kind === "against") spread(load.face, load.patch, inward(load.face), unit, built, onLines);
+    if (load.kind === "point") nodal.push(atNearestNode(load, unit, built));
   }
   const beam_udl = [...onLines].map(([beam, q]) => ({ beam, q }));
   return { ...(nodal.length > 0 && { nodal }), ...(beam_udl.length > 0 && { beam_udl }) };

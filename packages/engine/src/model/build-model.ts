@@ -1,6 +1,6 @@
 import type { Analysis } from "../load-path/analysis.ts";
 import type { Unit } from "../geometry/building.ts";
-import type { ActionCase } from "../loads/action-case.ts";
+import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
 import { actionLoads } from "./action-loads.ts";
 import type {
   ModelBeam,
@@ -44,16 +44,20 @@ export function buildModel(
   assumptions: ModelAssumptions = usualAssumptions,
 ): BuiltModel {
   const plan = bearingPlan(analysis);
-  const units = analysis.structure.building.units.map((unit) => new ModelledUnit(analysis, plan, unit, assumptions));
+  const fragments = new FragmentStore();
+  const units = analysis.structure.building.units.map(
+    (unit) => new ModelledUnit(analysis, plan, unit, assumptions, fragments),
+  );
   const byId = new Map(units.map((one) => [one.unit.id, one]));
   const placed = plan.bearings.map((bearing) => placedBearing(bearing, byId, analysis, assumptions));
   const { holds, unheld } = assumptions.holds === "tied" ? tied(placed) : locksAtPlay(placed);
   const between = freePosts(analysis, plan, assumptions);
+  const byContainer = actions.map((action) => [action.id, loadsByContainer(action)] as const);
   return {
     plan,
     notes: [...unheld.map((unitId): ModelNote => ({ kind: "no hold in plan", unitId })), ...fabricNotes(analysis)],
     model: {
-      units: units.map((one) => one.placed(actions)),
+      units: units.map((one) => one.placed(byContainer)),
       between: { ...between, loads: movements(actions, plan, byId) },
       springs: [],
       links: plan.bearings.flatMap((bearing, n) => linkOf(bearing, n, holds[n], byId, assumptions)),
@@ -63,16 +67,34 @@ export function buildModel(
   };
 }
 
+/** Containers with the same lines share one fragment. */
+class FragmentStore {
+  private readonly built = new Map<string, BuiltUnit>();
+
+  of(lines: UnitLines): BuiltUnit {
+    const key = JSON.stringify(lines);
+    const found = this.built.get(key) ?? unitFragment(lines, key);
+    this.built.set(key, found);
+    return found;
+  }
+}
+
 /** One container with the names of its bearing points in the building. */
 class ModelledUnit {
   readonly unit: Unit;
   private readonly lines: UnitLines;
   private readonly built: BuiltUnit;
 
-  constructor(analysis: Analysis, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions) {
+  constructor(
+    analysis: Analysis,
+    plan: BearingPlan,
+    unit: Unit,
+    assumptions: ModelAssumptions,
+    fragments: FragmentStore,
+  ) {
     this.unit = unit;
     this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
-    this.built = unitFragment(this.lines, JSON.stringify(this.lines));
+    this.built = fragments.of(this.lines);
   }
 
   node(point: UnitPoint): string {
@@ -92,17 +114,42 @@ class ModelledUnit {
     return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
   }
 
-  placed(actions: readonly ActionCase[]): PlacedUnit {
+  placed(actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[]): PlacedUnit {
     const { id, frame } = this.unit;
-    const loads = actions.map((action): [string, ModelCase] => [action.id, actionLoads(action, this.unit, this.built)]);
+    const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
+    const loadsKey = JSON.stringify([
+      hasPoints ? this.unit.frame : null,
+      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
+    ]);
+    const loads = actions.map(([name, byElement]): [string, ModelCase] => [
+      name,
+      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
+    ]);
     return {
       id,
       fragment: this.built.fragment,
       turnMdeg: frame.turnMdeg,
       at: [frame.xMm, frame.yMm, frame.zMm],
       loads: Object.fromEntries(loads),
+      loadsKey,
     };
   }
+}
+
+function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
+  const found = new Map<string, ActionLoad[]>();
+  for (const load of loads) {
+    const id = "containerId" in load ? load.containerId : load.elementId;
+    const list = found.get(id);
+    if (list === undefined) found.set(id, [load]);
+    else list.push(load);
+  }
+  return found;
+}
+
+/** Pressures in face coordinates say nothing of the container they act on; points do, and keep their place. */
+function withoutIds(loads: readonly ActionLoad[]): unknown[] {
+  return loads.map((load) => ("containerId" in load ? { ...load, containerId: "" } : load));
 }
 
 function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit {

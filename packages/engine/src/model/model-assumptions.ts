@@ -60,6 +60,14 @@ export function sheetStiffness(fold: Fold, thicknessMm: number): SheetStiffness 
   };
 }
 
+/** A strip of sheet as wide as the layered mesh; its upright stiffness is the panels' and its other stiffnesses are none. */
+function foldSection(fold: Fold, thicknessMm: number): ModelSection {
+  const inertia = corrugatedSheet(fold, thicknessMm).iMm4PerMm * FOLD_STRIP_MM;
+  return { E, G, A: 0, Iy: inertia, Iz: 0, J: 0 };
+}
+
+const FOLD_STRIP_MM = 150;
+
 /** Common practice, no published source: a generic dry container, framed with tubes, on seats of post section. */
 export const usualAssumptions: ModelAssumptions = {
   sections: {
@@ -69,6 +77,7 @@ export const usualAssumptions: ModelAssumptions = {
     crossMember: lineSection(containerMembers["cross member"]),
     frame: lineSection(squareTube("tube 100x100x6", 100, 6)),
     windowFrame: lineSection(squareTube("tube 60x60x3", 60, 3)),
+    fold: foldSection(folds.side, 1.6),
   },
   sideSheet: sheetStiffness(folds.side, 1.6),
   frontSheet: sheetStiffness(folds.end, 2),

@@ -219,30 +219,41 @@ class UnitBuilder {
     this.panels.push({ id, nodes, Gt: sheet.shear, ...(sheet.upright > 0 && { Ev: sheet.upright }), ...along });
   }
 
-  /** Jambs of framed full-height openings, and the four sides of framed windows. */
+  /** Jambs of framed full-height openings; the four sides of framed windows with the folds that hold them in the wall's plane. */
   private addFrames(wall: WallName, grid: WallGrid, at: (column: number, row: number) => string): void {
+    const last = { column: grid.columns.length - 1, row: grid.rows.length - 1 };
     for (const cut of this.lines.openings.filter((one) => one.wall === wall && one.framed)) {
       const [left, right] = [nearest(grid.columns, cut.u0), nearest(grid.columns, cut.u1)];
-      const [bottom, top] = cut.fullHeight
-        ? [0, grid.rows.length - 1]
-        : [nearest(grid.rows, cut.v0), nearest(grid.rows, cut.v1)];
-      const section = cut.fullHeight ? "frame" : "windowFrame";
-      for (const column of [left, right]) {
-        if (column > 0 && column < grid.columns.length - 1)
-          this.chain(
-            "jamb",
-            indices(bottom, top).map((row) => at(column, row)),
-            section,
-          );
+      const jambs = [left, right].filter((column) => column > 0 && column < last.column);
+      const upright = (column: number, from: number, to: number): string[] =>
+        indices(from, to).map((row) => at(column, row));
+      if (cut.fullHeight) {
+        for (const column of jambs) this.chain("jamb", upright(column, 0, last.row), "frame");
+        continue;
       }
-      if (!cut.fullHeight)
-        for (const row of [bottom, top])
-          this.chain(
-            "lintel",
-            indices(left, right).map((column) => at(column, row)),
-            section,
-          );
+      const [bottom, top] = [nearest(grid.rows, cut.v0), nearest(grid.rows, cut.v1)];
+      for (const column of jambs) {
+        this.chain("jamb", upright(column, bottom, top), "windowFrame");
+        this.addFold(wall, upright(column, 0, bottom));
+        this.addFold(wall, upright(column, top, last.row).reverse());
+      }
+      for (const row of [bottom, top])
+        this.chain(
+          "lintel",
+          indices(left, right).map((column) => at(column, row)),
+          "windowFrame",
+        );
     }
+  }
+
+  /** A strip of sheet from a rail, where it is pinned, to a window frame. */
+  private addFold(wall: WallName, points: readonly string[]): void {
+    const up = wall === "front" ? ({ up: [1, 0, 0] } as const) : {};
+    points
+      .slice(1)
+      .forEach((point, n) =>
+        this.addBeam("fold", points[n] ?? "", point, "fold", { ...up, ...(n === 0 && { rel_i: PINNED }) }),
+      );
   }
 
   private addEnd(end: "front" | "door"): void {

@@ -29,6 +29,8 @@ export interface UnitLines {
     /** Jambs and headers of full-height openings, frames of windows, added posts. */
     readonly frame: ModelSection;
     readonly windowFrame: ModelSection;
+    /** Folds of the sheet above and below a window's jambs: they hold its frame in the plane of the wall by bending upright, and carry nothing else. */
+    readonly fold: ModelSection;
   };
   /** Spaces between cross members. */
   readonly floorBays: number;

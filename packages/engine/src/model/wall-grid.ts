@@ -60,7 +60,7 @@ export function wallGrid(shape: WallShape): WallGrid {
 const STRIP_MM = 310;
 const LAYERED_STRIP_MM = 155;
 const LAYERS = 4;
-const WINDOW_LAYER_MM = 340;
+const WINDOW_LAYER_MM = 700;
 /** Lines closer than this are taken as one. */
 const SAME_LINE_MM = 0.2;
 

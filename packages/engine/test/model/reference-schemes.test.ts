@@ -23,6 +23,7 @@ const assumptions: ModelAssumptions = {
     crossMember: section("cross"),
     frame: section("s100"),
     windowFrame: section("s100"),
+    fold: usualAssumptions.sections.fold,
   },
   sideSheet: { shear: 115_638, upright: 340_585, along: 333 },
   frontSheet: { shear: 144_548, upright: 425_731, along: 650 },
@@ -163,6 +164,7 @@ function solved(name: string) {
     ...model,
     units: model.units.map((unit) => ({
       ...unit,
+      loadsKey: `${name} ${unit.id}`,
       loads: loadsOf(unit, drawn[unit.id]?.kind ?? "40HC", (SNOWED[name] ?? ["A"]).includes(unit.id)),
     })),
   };

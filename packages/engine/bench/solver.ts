@@ -1,0 +1,125 @@
+import { buildingLoads } from "../src/analysis/building-loads.ts";
+import { buildingSystem } from "../src/analysis/building-system.ts";
+import { settleContact } from "../src/analysis/contact.ts";
+import { prepare } from "../src/analysis/prepare.ts";
+import { recoverUnit } from "../src/analysis/recover-unit.ts";
+import { solveMovements } from "../src/analysis/solve-movement.ts";
+import { allClosed } from "../src/analysis/system.ts";
+import { condensationCache, solveBuilding } from "../src/building.ts";
+import type { BuildingModel } from "../src/model/building-model.ts";
+import { COMBINATIONS, stackedModel, stackedScheme } from "./stacked-building.ts";
+
+/** Medians over this many runs; processor time of this process beside wall time, since other work shares the cores. */
+const RUNS = Number(process.argv[3] ?? 3);
+const SIZES = (process.argv[2] ?? "1,9,64,256,500").split(",").map(Number);
+const LIMIT_BYTES = 2e9;
+
+interface Timed {
+  wallMs: number;
+  cpuMs: number;
+}
+
+function timed<T>(work: () => T): [T, Timed] {
+  const cpu = process.cpuUsage();
+  const start = performance.now();
+  const result = work();
+  const used = process.cpuUsage(cpu);
+  return [result, { wallMs: performance.now() - start, cpuMs: used.user / 1000 }];
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+}
+
+function measure(run: () => void): string {
+  const all = Array.from({ length: RUNS }, () => timed(run)[1]);
+  return `${median(all.map(({ wallMs }) => wallMs)).toFixed(0)} ms wall, ${median(all.map(({ cpuMs }) => cpuMs)).toFixed(0)} ms processor`;
+}
+
+/** One pass, step by step, with the share of each. */
+function steps(model: BuildingModel): void {
+  const cache = condensationCache(LIMIT_BYTES);
+  const spent: [string, number][] = [];
+  const step = <T>(name: string, work: () => T): T => {
+    const [result, { cpuMs }] = timed(work);
+    spent.push([name, cpuMs]);
+    return result;
+  };
+  const assembly = step("condense", () => buildingSystem(model, cache));
+  if (!assembly.stable) throw new Error("a container of the bench is a mechanism");
+  const { building } = assembly;
+  const inUnits = step("bring loads to bearings", () =>
+    building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed)),
+  );
+  const combos = Object.values(model.combos);
+  const loads = step("combine loads", () => combos.map((combo) => buildingLoads(building, inUnits, combo)));
+  const closed = step("factorise the interface", () =>
+    prepare(building.frame.system, allClosed(building.frame.system)),
+  );
+  if (!closed.stable) throw new Error("the bench building is a mechanism");
+  const { tree, panels } = closed.prepared.factor;
+  const bases = step("solve", () => solveMovements(closed.prepared, loads));
+  const outcomes = step("contact", () =>
+    loads.map((load, s) =>
+      settleContact(
+        building.frame.system,
+        closed.prepared,
+        load,
+        bases[s] ?? { movement: new Float64Array(), answered: new Float64Array() },
+      ),
+    ),
+  );
+  step("recover one container in all combinations", () =>
+    building.units
+      .slice(0, 1)
+      .map((unit) =>
+        combos.map((combo, s) =>
+          recoverUnit(
+            unit,
+            inUnits[0] ?? { cases: [], condensed: { onRetained: [], reduced: new Float64Array() }, resultants: [] },
+            combo,
+            bases[s]?.movement ?? new Float64Array(),
+          ),
+        ),
+      ),
+  );
+  const total = spent.reduce((sum, [, ms]) => sum + ms, 0);
+  const inner = building.units.reduce((sum, { condensed }) => sum + condensed.factor.tree.equations, 0);
+  console.log(
+    `  interface unknowns ${tree.equations}, unknowns of the uncondensed building about ${inner}, entries of L ${panels.reduce((sum, panel) => sum + panel.length, 0)}`,
+  );
+  console.log(
+    `  bearings open per vector ${outcomes.map((o) => (o.settled ? o.prepared.state.open.reduce((sum, flag) => sum + flag, 0) : "refused")).join(" ")}; rounds ${outcomes.map(({ rounds }) => rounds).join(" ")}`,
+  );
+  for (const [name, ms] of spent)
+    console.log(
+      `  ${name.padEnd(42)} ${ms.toFixed(1).padStart(8)} ms ${((100 * ms) / total).toFixed(0).padStart(3)} %`,
+    );
+}
+
+for (const count of SIZES) {
+  const scheme = stackedScheme(count);
+  const [model, built] = timed(() => stackedModel(scheme));
+  const one = { ...model, combos: { "1.2D+1.6L": COMBINATIONS["1.2D+1.6L"] ?? {} } };
+  const edited = stackedModel(stackedScheme(count, 2 * Math.ceil(count / 4)), model.combos);
+  const fabrics = new Set(model.units.map(({ fragment }) => fragment.key)).size;
+  console.log(
+    `\n${count} containers, ${fabrics} distinct fabrics, ${Object.keys(model.combos).length} load vectors, ${model.links.length} links, ${model.springs.length} ties; scheme to lines ${built.cpuMs.toFixed(0)} ms`,
+  );
+  steps(model);
+  console.log(`  cold, 1 vector:      ${measure(() => solveBuilding(one, condensationCache(LIMIT_BYTES)))}`);
+  console.log(`  cold, all vectors:   ${measure(() => solveBuilding(model, condensationCache(LIMIT_BYTES)))}`);
+  const warm = condensationCache(LIMIT_BYTES);
+  solveBuilding(model, warm);
+  // every second run goes back to the unedited building, whose parts are all held
+  const keys = [edited, model];
+  const edits = Array.from({ length: RUNS }, (_, run) => {
+    const cache = condensationCache(LIMIT_BYTES);
+    solveBuilding(keys[(run + 1) % 2] ?? model, cache);
+    return timed(() => solveBuilding(keys[run % 2] ?? model, cache))[1];
+  });
+  console.log(
+    `  one edit, all vectors: ${median(edits.map(({ wallMs }) => wallMs)).toFixed(0)} ms wall, ${median(edits.map(({ cpuMs }) => cpuMs)).toFixed(0)} ms processor`,
+  );
+  console.log(`  peak memory so far ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
+}

@@ -1,0 +1,59 @@
+import { addUniformLoad, toLocalComponents } from "../elements/member.ts";
+import type { ModelCase } from "../model/analytical-model.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
+import { plus, type Vector } from "../numerics/vector.ts";
+import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
+import { uniformLoadAction, type Action } from "./equilibrium.ts";
+import type { UnitElements } from "./unit-elements.ts";
+
+/** The loads of one container by case, in its own axes, brought to its retained nodes once and combined afterwards. */
+export interface LocalUnitLoads {
+  readonly cases: readonly string[];
+  readonly condensed: CondensedLoads;
+  /** Per case: the resultant of the loads at the container's origin, in its own axes. */
+  readonly resultants: readonly Action[];
+}
+
+export function localUnitLoads({ loads }: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {
+  const cases = Object.keys(loads);
+  const parts = cases.map((name) => nodalLoads(condensed.part, loads[name] ?? {}));
+  return {
+    cases,
+    condensed: condenseLoads(
+      condensed,
+      parts.map(({ forces }) => forces),
+    ),
+    resultants: parts.map(({ resultant }) => resultant),
+  };
+}
+
+function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {
+  const forces = new Float64Array(places.length * 6);
+  const actions: Action[] = [];
+  for (const { node, F } of nodal) {
+    const n = frame.nodeOf.get(node) ?? NaN;
+    F.forEach((value, c) => (forces[n * 6 + c] = (forces[n * 6 + c] ?? 0) + value));
+    actions.push({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
+  }
+  for (const { beam, q } of beam_udl) {
+    const m = frame.members.get(beam);
+    if (m === undefined) throw new Error(`the container has no beam "${beam}"`);
+    addUniformLoad(m, toLocalComponents(m.facts.axes, q), forces);
+    actions.push(uniformLoadAction(m, places[m.facts.nodes[0]] ?? ORIGIN, q));
+  }
+  return { forces, resultant: atOrigin(actions) };
+}
+
+const ORIGIN: Vector = [0, 0, 0];
+
+function atOrigin(actions: readonly Action[]): Action {
+  let force = ORIGIN;
+  let moment = ORIGIN;
+  for (const action of actions) {
+    const [x, y, z] = action.place;
+    const [a, b, c] = action.force;
+    force = plus(force, action.force);
+    moment = plus(moment, plus(action.moment, [y * c - z * b, z * a - x * c, x * b - y * a]));
+  }
+  return { place: ORIGIN, force, moment };
+}
