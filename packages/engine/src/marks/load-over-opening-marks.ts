@@ -25,7 +25,7 @@ export function loadOverOpeningMarks(analysis: Analysis): Mark[] {
       elements: [openingId, load.unitId, load.fromId],
       at: load.at,
       basis:
-        "The load comes down on the top rail where the sheet under it is cut; only the rail is left to carry it to the sheet on either side. Strength not judged; force by statics, ± not known.",
+        "The load comes down on the top rail where the sheet under it is cut; only the rail and the sheet above the opening are left to carry it to either side. Strength not judged; force by statics, ± not known.",
     }),
   );
 }

@@ -31,10 +31,10 @@ export const fabricSentences = {
         }
       : {
           architect: {
-            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${kilonewtons(forceKn)}. Only the rail is left beneath it, and what that takes is not judged yet.`,
+            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${kilonewtons(forceKn)}. The sheet is cut away beneath it, and what is left above the opening is not judged yet.`,
           },
           engineer: {
-            body: `${at(2)} puts ${kilonewtonsExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail carries it to the sheet on either side; its strength is not judged.`,
+            body: `${at(2)} puts ${kilonewtonsExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail and the sheet above the opening carry it to either side; their strength is not judged.`,
           },
           owner: {
             body: `${at(0)} is cut right under the place where ${at(2)} stands. The engineer has to say what carries it there.`,
