@@ -9,7 +9,14 @@ export default defineConfig({
   test: {
     projects: [
       { ...source, test: { name: "schema", include: ["packages/schema/test/**/*.test.ts"] } },
-      { ...source, test: { name: "engine", include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts"], testTimeout: 60_000 } },
+      {
+        ...source,
+        test: {
+          name: "engine",
+          include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts"],
+          testTimeout: 60_000,
+        },
+      },
       { ...source, test: { name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
       { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
       {
@@ -28,9 +35,9 @@ export default defineConfig({
         test: {
           name: "lifecycle",
           include: ["tests/lifecycle/**/*.test.ts"],
-          fileParallelism: false,
-          testTimeout: 90_000,
-          hookTimeout: 90_000,
+          maxWorkers: 2,
+          testTimeout: 240_000,
+          hookTimeout: 60_000,
         },
       },
       {
@@ -41,7 +48,7 @@ export default defineConfig({
           globalSetup: [database],
           fileParallelism: false,
           expect: { poll: { timeout: 5_000 } },
-          testTimeout: 180_000,
+          testTimeout: 300_000,
           hookTimeout: 60_000,
         },
       },

@@ -8,8 +8,8 @@ import { launch, type Launched } from "./support/launched.ts";
 import { processesLeft, processesOf } from "./support/processes-of.ts";
 
 const START = path.join(import.meta.dirname, "support/start-slow-service.mjs");
-const WRITE_MS = 1_000;
-const INTO_THE_WRITE_MS = 300;
+const WRITE_MS = 700;
+const INTO_THE_WRITE_MS = 200;
 
 let folder: string;
 let dataFolder: string;

@@ -53,7 +53,8 @@ async function must(step) {
 /** @param {string} output */
 function firstError(output) {
   const lines = output.split("\n").filter((line) => line.trim() !== "");
-  const reason = lines.find((line) => /error\b.*\S/i.test(line) && !line.trimEnd().endsWith(":")); // headings end so
+  // A heading ends with a colon; a line of a trace begins with "at".
+  const reason = lines.find((line) => /error\b.*\S/i.test(line) && !/^\s*at |:\s*$/.test(line));
   return (reason ?? lines.at(-1) ?? "no output").trim();
 }
 

@@ -14,7 +14,7 @@ export interface Launched {
   signalGroup(signal: NodeJS.Signals): void;
 }
 
-const LONGEST_START_MS = 60_000;
+const LONGEST_START_MS = 120_000;
 
 export function launch(words: string[], folder: string, env: NodeJS.ProcessEnv): Launched {
   const [program = "", ...rest] = words;
