@@ -13,7 +13,10 @@ export type CaseResultant = {
   readonly aboutZNmm: number;
 };
 
-/** Throws a RangeError for a load on a container that is not among those given. Own weight stands at the middle of the box. */
+/**
+ * Throws a RangeError for a load on a container that is not among those given. Own weight stands at the middle of the
+ * box.
+ */
 export function caseResultant(
   { loads }: ActionCase,
   containers: readonly PlacedContainer[],
@@ -62,7 +65,10 @@ function forceOf(load: ActionLoad, find: (id: string) => PlacedContainer): Force
   }
 }
 
-/** Where a patch's force stands: off its middle by slope·width²/12 over the mean pressure. A pure couple is not met in practice. */
+/**
+ * Where a patch's force stands: off its middle by slope·width²/12 over the mean pressure. A pure couple is not met in
+ * practice.
+ */
 function patchCentre({ rect, pressurePa, alongUPaPerMm, alongVPaPerMm }: Patch): { u: number; v: number } {
   const wide = rect.u1 - rect.u0;
   const high = rect.v1 - rect.v0;

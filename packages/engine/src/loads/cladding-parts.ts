@@ -22,8 +22,9 @@ export type SkinPressure = {
 };
 
 /**
- * Component pressures of every exposed part: sheets of walls, roofs and undersides, and of each opening its jambs, its header and what fills it.
- * Effective areas are span × the width carried, at least a third of the span; each part takes the worst zone its face touches.
+ * Component pressures of every exposed part: sheets of walls, roofs and undersides, and of each opening its jambs, its
+ * header and what fills it. Effective areas are span × the width carried, at least a third of the span; each part takes
+ * the worst zone its face touches.
  */
 export function skinPressures(
   building: BuildingFrame,

@@ -2,7 +2,10 @@ import type { BuildingFrame } from "./building-frame.ts";
 import type { ExposedFace } from "./exposed-faces.ts";
 import type { CladdingZone, CladdingZoneWidths } from "./wind-pressures.ts";
 
-/** The worst zone that a part of the envelope touches, measured on the enclosing box; the whole square where roof edges meet is corner. */
+/**
+ * The worst zone that a part of the envelope touches, measured on the enclosing box; the whole square where roof edges
+ * meet is corner.
+ */
 export function claddingZone(
   { outline }: BuildingFrame,
   { side, rect }: ExposedFace,

@@ -6,8 +6,8 @@ import { facePatch, even } from "./face-patch.ts";
 import { windDirections } from "./wind-shape.ts";
 
 /**
- * Units that share one body of air: joined by openings through which it passes. Windows are shut; doors count, for they may stand open. Each group
- * lists its units in the order of the scheme.
+ * Units that share one body of air: joined by openings through which it passes. Windows are shut; doors count, for they
+ * may stand open. Each group lists its units in the order of the scheme.
  */
 export function compartments(building: BuildingFrame, scheme: Scheme): UnitBox[][] {
   const groups = new Map(building.boxes.map((box) => [box.id, box.id]));

@@ -8,8 +8,9 @@ import type { LoadingInputs } from "./loading-inputs.ts";
 export type DeadState = "most" | "least" | "bare";
 
 /**
- * Dead load in one state. `most` takes the upper tare with finishes, plant and added steel; `least` the lower tare with added steel and
- * finishes but without plant, which may not be there yet; `bare` the lower tare alone, as units stand on the day they arrive.
+ * Dead load in one state. `most` takes the upper tare with finishes, plant and added steel; `least` the lower tare with
+ * added steel and finishes but without plant, which may not be there yet; `bare` the lower tare alone, as units stand
+ * on the day they arrive.
  */
 export function deadCase(scheme: Scheme, inputs: LoadingInputs, state: DeadState): ActionCase {
   return {

@@ -26,8 +26,9 @@ import type { Axis } from "./wind-shape.ts";
 import type { Clause, Working } from "../working/working.ts";
 
 /**
- * Everything the rest of the engine asks of the codes in force. Which codes these are only the code folders know; whoever needs a
- * rule takes a basis as an argument. Hazards must have been accepted (`refuse` gives none) before the other functions see them.
+ * Everything the rest of the engine asks of the codes in force. Which codes these are only the code folders know;
+ * whoever needs a rule takes a basis as an argument. Hazards must have been accepted (`refuse` gives none) before the
+ * other functions see them.
  */
 export type DesignBasis = {
   readonly codes: CodeSet;
@@ -43,7 +44,10 @@ export type DesignBasis = {
   readonly soil: (soil: SoilClass) => PresumptiveSoil;
 };
 
-/** Horizontal loads that stand for out-of-plumb: a share of each level's gravity load, raised where analysis runs at allowable level. */
+/**
+ * Horizontal loads that stand for out-of-plumb: a share of each level's gravity load, raised where analysis runs at
+ * allowable level.
+ */
 export type NotionalRule = { readonly share: number; readonly allowableFactor: number; readonly clause: Clause };
 
 export type CombinationRequest = {
@@ -113,5 +117,6 @@ export type SeismicRequest = {
   readonly kind: PeriodKind;
   readonly heightMm: number;
   readonly computedPeriodS?: number;
+  /** Lowest first; heights above the base, never 0. */
   readonly storeys: readonly StoreyMass[];
 };

@@ -37,9 +37,10 @@ export type RunRequest = {
 };
 
 /**
- * Every combination with every case it has to be tried with. Least dead load where its factor is under 1; imposed patterns where imposed load leads, elsewhere it is
- * everywhere or nowhere; every roof case; as the leading action every wind case, as a companion the unturned ones; movements of supports
- * beside the combination of gravity loads with imposed load everywhere. These choices are common practice, no published source.
+ * Every combination with every case it has to be tried with. Least dead load where its factor is under 1; imposed
+ * patterns where imposed load leads, elsewhere it is everywhere or nowhere; every roof case; as the leading action
+ * every wind case, as a companion the unturned ones; movements of supports beside the combination of gravity loads with
+ * imposed load everywhere. These choices are common practice, no published source.
  */
 export function designRuns(cases: RunCases, basis: DesignBasis, request: RunRequest): DesignRun[] {
   const { level, halfCompanionLive, overstrength } = request;

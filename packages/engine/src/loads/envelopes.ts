@@ -9,9 +9,9 @@ import { areaOf } from "./uncovered.ts";
 import { windDirections, type Envelope } from "./wind-shape.ts";
 
 /**
- * The envelope of each compartment from what is drawn. Passages and walls taken out are open; doors drawn, and the container's own end doors
- * where no wall replaces them, may stand open; windows are shut, so that glass has to hold. Roof hatches are shut: open ones would lower the
- * pressure inside.
+ * The envelope of each compartment from what is drawn. Passages and walls taken out are open; doors drawn, and the
+ * container's own end doors where no wall replaces them, may stand open; windows are shut, so that glass has to hold.
+ * Roof hatches are shut: open ones would lower the pressure inside.
  */
 export function envelopes(building: BuildingFrame, scheme: Scheme): Envelope[] {
   const exposed = exposedFaces(building);

@@ -7,8 +7,8 @@ import { windDirections, type WindDirection } from "./wind-shape.ts";
 export type Side = WindDirection | "up" | "down";
 
 /**
- * A part of a unit's outside that meets the weather, in the building's axes: on ±x sides u runs along y, on ±y sides along x, v is height;
- * on roofs and undersides u runs along x, v along y. `atMm` is where its plane stands.
+ * A part of a unit's outside that meets the weather, in the building's axes: on ±x sides u runs along y, on ±y sides
+ * along x, v is height; on roofs and undersides u runs along x, v along y. `atMm` is where its plane stands.
  */
 export type ExposedFace = {
   readonly unit: UnitBox;
@@ -19,8 +19,8 @@ export type ExposedFace = {
 };
 
 /**
- * Every part of every unit that no neighbour covers. Undersides near the ground are sheltered by it and left out. Of a unit not parallel to
- * the axes all sides of its enclosing box count, covered or not.
+ * Every part of every unit that no neighbour covers. Undersides near the ground are sheltered by it and left out. Of a
+ * unit not parallel to the axes all sides of its enclosing box count, covered or not.
  */
 export function exposedFaces(building: BuildingFrame): ExposedFace[] {
   return building.boxes.flatMap((unit) =>

@@ -5,8 +5,8 @@ import type { PlacedContainer } from "../geometry/place.ts";
 export type FloorRegion = { readonly name: "span" | "front overhang" | "door overhang"; readonly rect: FaceRect };
 
 /**
- * The floor of a unit cut at its outermost bearings: what they span, and what hangs over. `bearingsMm` are places along the unit from its
- * front end. Overhangs shorter than the fitting's own depth are the fitting.
+ * The floor of a unit cut at its outermost bearings: what they span, and what hangs over. `bearingsMm` are places along
+ * the unit from its front end. Overhangs shorter than the fitting's own depth are the fitting.
  */
 export function floorRegions({ dimensions }: PlacedContainer, bearingsMm: readonly number[]): FloorRegion[] {
   const whole = dimensions.face("floor");

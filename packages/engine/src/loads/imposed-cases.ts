@@ -10,9 +10,9 @@ import type { LoadingInputs } from "./loading-inputs.ts";
 export type BearingLines = ReadonlyMap<string, readonly number[]>;
 
 /**
- * Imposed load of the floors in patterns: everywhere; every second unit of each storey, and the others; each unit alone; and where units
- * hang over, the overhangs alone and the spans alone. Nowhere needs no case: combinations may leave L out. Patterns that load
- * the same places stand once, in this order.
+ * Imposed load of the floors in patterns: everywhere; every second unit of each storey, and the others; each unit
+ * alone; and where units hang over, the overhangs alone and the spans alone. Nowhere needs no case: combinations may
+ * leave L out. Patterns that load the same places stand once, in this order.
  */
 export function imposedCases(
   scheme: Scheme,

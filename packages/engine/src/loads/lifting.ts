@@ -16,7 +16,10 @@ export type Rigging = {
   readonly equalised: boolean;
 };
 
-/** A unit as it hangs: its weight with cuts and steel, and what the fittings take, once per diagonal (or once for all four). */
+/**
+ * A unit as it hangs: its weight with cuts and steel, and what the fittings take, once per diagonal (or once for all
+ * four).
+ */
 export type Lifting = {
   readonly weight: Working;
   readonly fittingForces: readonly Working[];

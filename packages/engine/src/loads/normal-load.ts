@@ -5,8 +5,8 @@ import { facePatch, meanPressure, pointOf, type PlanePressure } from "./face-pat
 import { areaOf, type Rect } from "./uncovered.ts";
 
 /**
- * Pressure on part of an exposed side, positive towards it. On a unit not parallel to the axes there is no such face: the force stands at the
- * middle of its enclosing box's side.
+ * Pressure on part of an exposed side, positive towards it. On a unit not parallel to the axes there is no such face:
+ * the force stands at the middle of its enclosing box's side.
  */
 export function normalLoad(axes: PlanFrame, exposed: ExposedFace, rect: Rect, pressure: PlanePressure): ActionLoad {
   const { unit, side, face, atMm } = exposed;

@@ -5,8 +5,8 @@ import type { CombinationLevel } from "./load-combination.ts";
 import { toSite } from "../geometry/place.ts";
 
 /**
- * Notional loads of a gravity combination: each unit's factored gravity load times the code's share, sideways at its roof, along each axis both ways.
- * `gravityN` is the combination's load of the unit itself, not of what it carries.
+ * Notional loads of a gravity combination: each unit's factored gravity load times the code's share, sideways at its
+ * roof, along each axis both ways. `gravityN` is the combination's load of the unit itself, not of what it carries.
  */
 export function notionalCases(
   building: BuildingFrame,

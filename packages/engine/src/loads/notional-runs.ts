@@ -10,8 +10,8 @@ import { notionalCases } from "./notional-cases.ts";
 export type NotionalRun = { readonly run: DesignRun; readonly notional: ActionCase };
 
 /**
- * Every run of gravity loads again with its notional loads, along each axis both ways: the share of what each unit itself carries in that run. Runs with
- * moved supports are left out, they differ from others by movement only.
+ * Every run of gravity loads again with its notional loads, along each axis both ways: the share of what each unit
+ * itself carries in that run. Runs with moved supports are left out, they differ from others by movement only.
  */
 export function notionalRuns(
   building: BuildingFrame,

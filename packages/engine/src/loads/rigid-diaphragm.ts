@@ -9,8 +9,9 @@ export type DiaphragmResponse = {
 };
 
 /**
- * Statics of a rigid floor on elastic lines: the force acts along `axis` at `atMm` across it. Undefined when the lines cannot hold
- * the floor: none along the axis, or nothing against turning while the force is off the centre of stiffness.
+ * Statics of a rigid floor on elastic lines: the force acts along `axis` at `atMm` across it. Undefined when the lines
+ * cannot hold the floor: none along the axis, or nothing against turning while the force is off the centre of
+ * stiffness.
  */
 export function rigidDiaphragm(
   lines: readonly LateralLine[],

@@ -8,8 +8,8 @@ import { even, roofPatch } from "./face-patch.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 
 /**
- * Load of people on the roofs: what the scheme draws or the use of a deck asks for, else the code's roof live load for the exposed
- * roof of that unit (one unit is the smallest part that carries it). Roofs under another unit take none.
+ * Load of people on the roofs: what the scheme draws or the use of a deck asks for, else the code's roof live load for
+ * the exposed roof of that unit (one unit is the smallest part that carries it). Roofs under another unit take none.
  */
 export function roofLiveCase(
   scheme: Scheme,

@@ -4,8 +4,8 @@ import type { WindDirection } from "./wind-shape.ts";
 import { windwardSideOf } from "./windward-side.ts";
 
 /**
- * A wall that rises beside a lower roof. `towards` is the way from the lower roof to the wall, `atMm` where the wall stands on that axis,
- * `from` and `to` its extent across, all in the building's axes.
+ * A wall that rises beside a lower roof. `towards` is the way from the lower roof to the wall, `atMm` where the wall
+ * stands on that axis, `from` and `to` its extent across, all in the building's axes.
  */
 export type FoundStep = {
   readonly lower: UnitBox;
@@ -20,7 +20,10 @@ export type FoundStep = {
   readonly lowerLengthMm: number;
 };
 
-/** Every step of a roof against the exposed wall of a higher unit that stands beside it or on it, for each unit whose roof it is. */
+/**
+ * Every step of a roof against the exposed wall of a higher unit that stands beside it or on it, for each unit whose
+ * roof it is.
+ */
 export function roofSteps(building: BuildingFrame): FoundStep[] {
   const { boxes } = building;
   const walls = exposedFaces(building);
@@ -76,7 +79,10 @@ const high = (box: UnitBox, axis: "x" | "y"): number => (axis === "x" ? box.x1 :
 /** The side met first, and the one met last, going along an axis in a sense. */
 const near = (box: UnitBox, axis: "x" | "y", sign: 1 | -1): number => (sign === 1 ? low(box, axis) : high(box, axis));
 const far = (box: UnitBox, axis: "x" | "y", sign: 1 | -1): number => (sign === 1 ? high(box, axis) : low(box, axis));
-/** Unbroken length of roofs of one height, from the near side of a box onward in a sense, over boxes that overlap it across. */
+/**
+ * Unbroken length of roofs of one height, from the near side of a box onward in a sense, over boxes that overlap it
+ * across.
+ */
 function run(box: UnitBox, boxes: readonly UnitBox[], axis: "x" | "y", sign: 1 | -1): number {
   const across = axis === "x" ? "y" : "x";
   const start = near(box, axis, sign);

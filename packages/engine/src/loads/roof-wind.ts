@@ -9,8 +9,9 @@ import type { DirectionalPressures, MainSystemWind, RoofBand, WindLoadCase } fro
 import type { WindDirection } from "./wind-shape.ts";
 
 /**
- * Wind on part of a roof or of an open underside. Roof bands run from the windward edge of the enclosing box, on lower roofs too. With wind along both
- * axes the stronger of the two values counts. Undersides take the windward pressure, up, whatever the wind's direction.
+ * Wind on part of a roof or of an open underside. Roof bands run from the windward edge of the enclosing box, on lower
+ * roofs too. With wind along both axes the stronger of the two values counts. Undersides take the windward pressure,
+ * up, whatever the wind's direction.
  */
 export function roofWind(
   building: BuildingFrame,

@@ -16,7 +16,10 @@ import { seismicWeights } from "./seismic-weights.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import type { Axis } from "./wind-shape.ts";
 
-/** Earthquake on a building: what the site asks, whether each axis' system may stand, the forces, and the cases for analysis. */
+/**
+ * Earthquake on a building: what the site asks, whether each axis' system may stand, the forces, and the cases for
+ * analysis.
+ */
 export type SeismicLoading = {
   readonly design: SeismicDesign;
   readonly weights: ReadonlyMap<string, number>;
@@ -28,12 +31,15 @@ export type SeismicLoading = {
   readonly redundancy: Redundancy;
 };
 
-/** The lines counted as resisting in the storey of these units, in the building's axes; none are known before the walls are judged. */
+/**
+ * The lines counted as resisting in the storey of these units, in the building's axes; none are known before the walls
+ * are judged.
+ */
 export type LinesOf = (unitIds: readonly string[]) => readonly LateralLine[];
 
 /**
- * Equivalent lateral forces on the real masses. A unit's mass counts at the roof of its storey (on the safe side for turning over), the storeys are
- * those of the scheme, the base is the ground.
+ * Equivalent lateral forces on the real masses. A unit's mass counts at the roof of its storey (on the safe side for
+ * turning over), the storeys are those of the scheme, the base is the ground.
  */
 export function seismicCases(
   scheme: Scheme,

@@ -3,7 +3,10 @@ import type { ActionCase, ActionLoad } from "./action-case.ts";
 import { outlineOf, type BuildingFrame } from "./building-frame.ts";
 import type { Axis } from "./wind-shape.ts";
 
-/** The force of one level along each axis, N, and the part of each unit; undefined along an axis whose system is refused. */
+/**
+ * The force of one level along each axis, N, and the part of each unit; undefined along an axis whose system is
+ * refused.
+ */
 export type LevelForces = {
   readonly heightMm: number;
   readonly units: readonly { readonly id: string; readonly share: number }[];
@@ -12,8 +15,8 @@ export type LevelForces = {
 };
 
 /**
- * Cases along each axis, both ways, with the masses off their places either way, and with a share of the other axis' forces where the code asks
- * for it. Anticlockwise means: turned so, seen from above.
+ * Cases along each axis, both ways, with the masses off their places either way, and with a share of the other axis'
+ * forces where the code asks for it. Anticlockwise means: turned so, seen from above.
  */
 export function seismicLoads(
   building: BuildingFrame,

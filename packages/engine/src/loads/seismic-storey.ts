@@ -11,7 +11,9 @@ export type LateralLine = {
   readonly heightMm: number;
   readonly stiffnessNPerMm: number;
   readonly strengthN: number;
-  /** Its continuation below: `ground`, or how far off in plan the line that carries it stands; absent where none does. */
+  /**
+   * Its continuation below: `ground`, or how far off in plan the line that carries it stands; absent where none does.
+   */
   readonly below?:
     { readonly kind: "ground" } | { readonly kind: "line"; readonly offsetMm: number; readonly lengthMm: number };
 };

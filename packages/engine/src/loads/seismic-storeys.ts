@@ -5,8 +5,9 @@ import type { LateralLine, SeismicStorey } from "./seismic-storey.ts";
 import { areaOf, uncovered, type Rect } from "./uncovered.ts";
 
 /**
- * The storeys of a scheme as far as regularity is concerned: outline, masses, holes, re-entrant corners. `linesOf` gives the lines counted as
- * resisting in each storey, in the building's axes; lines of units not parallel to these are counted as skewed.
+ * The storeys of a scheme as far as regularity is concerned: outline, masses, holes, re-entrant corners. `linesOf`
+ * gives the lines counted as resisting in each storey, in the building's axes; lines of units not parallel to these are
+ * counted as skewed.
  */
 export function seismicStoreys(
   scheme: Scheme,
@@ -53,7 +54,10 @@ const roofHoles = (scheme: Scheme, containerIds: readonly string[]): number =>
     .filter(({ containerId, face }) => face === "roof" && containerIds.includes(containerId))
     .reduce((sum, { widthUm, heightUm }) => sum + (widthUm / 1000) * (heightUm / 1000), 0);
 
-/** The largest rectangle missing at a corner of the outline; nothing where none is. Corners cut in steps are taken by their largest step. */
+/**
+ * The largest rectangle missing at a corner of the outline; nothing where none is. Corners cut in steps are taken by
+ * their largest step.
+ */
 function deepestCorner(plan: Rect, outside: readonly Rect[]): Rect {
   const atCorner = outside.filter(
     ({ u0, u1, v0, v1 }) => (u0 === plan.u0 || u1 === plan.u1) && (v0 === plan.v0 || v1 === plan.v1),

@@ -9,7 +9,10 @@ import type { LoadingInputs } from "./loading-inputs.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import { areaOf } from "./uncovered.ts";
 
-/** The seismic weight of each unit, N, in the order of the scheme: dead, partitions, a quarter of storage, what counts of the snow. */
+/**
+ * The seismic weight of each unit, N, in the order of the scheme: dead, partitions, a quarter of storage, what counts
+ * of the snow.
+ */
 export function seismicWeights(
   scheme: Scheme,
   building: BuildingFrame,

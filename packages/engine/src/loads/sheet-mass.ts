@@ -1,7 +1,10 @@
 import type { Opening } from "@cornerway/schema";
 import type { ContainerDimensions } from "../catalog/container-dimensions.ts";
 
-/** Mass of the sheet an opening takes out, kg. Doors of the door end and floor boards are not sheet: nothing is taken off for them. */
+/**
+ * Mass of the sheet an opening takes out, kg. Doors of the door end and floor boards are not sheet: nothing is taken
+ * off for them.
+ */
 export function sheetMassKg({ sheetThicknessMm }: ContainerDimensions, { face, widthUm, heightUm }: Opening): number {
   const areaM2 = (widthUm / 1e6) * (heightUm / 1e6);
   switch (face) {
@@ -20,5 +23,8 @@ export function sheetMassKg({ sheetThicknessMm }: ContainerDimensions, { face, w
 
 const steelKgPerM3 = 7850;
 
-/** Length of sheet per length of wall, from the corrugations of generic specifications: Σ flats and slopes over the pitch. */
+/**
+ * Length of sheet per length of wall, from the corrugations of generic specifications: Σ flats and slopes over the
+ * pitch.
+ */
 const developed = { side: 1.0643, end: 1.2482, roof: 1.1017 };

@@ -36,7 +36,10 @@ export type SiteActions =
 export type WindLoading = {
   readonly cases: readonly ActionCase[];
   readonly pressures: MainSystemWind;
-  /** Every limit of the procedure, tried. One that fails makes wind the engineer's, with the enclosing box as a stated substitute. */
+  /**
+   * Every limit of the procedure, tried. One that fails makes wind the engineer's, with the enclosing box as a stated
+   * substitute.
+   */
   readonly limits: readonly ShapeLimit[];
   readonly boxFactors: BoxFactors;
 };

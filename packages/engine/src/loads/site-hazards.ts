@@ -9,8 +9,8 @@ export type WindExposure = "B" | "C" | "D";
 export type SiteClass = "A" | "B" | "BC" | "C" | "CD" | "D" | "DE" | "E" | "default";
 
 /**
- * What a site asks of a building. Each hazard says for which edition its values were read: maps change between editions,
- * and a value of one is wrong in the formulas of the other.
+ * What a site asks of a building. Each hazard says for which edition its values were read: maps change between
+ * editions, and a value of one is wrong in the formulas of the other.
  */
 export type SiteHazards = {
   readonly riskCategory: RiskCategory;

@@ -9,7 +9,10 @@ import type { SiteHazards } from "./site-hazards.ts";
 import type { RoofSnow, SnowDrift } from "./snow-drift.ts";
 import { cutAlong, type Rect } from "./uncovered.ts";
 
-/** Snow as it can lie: the same everywhere, and balanced with a drift at every step. Sliding is none: the roofs are flat. */
+/**
+ * Snow as it can lie: the same everywhere, and balanced with a drift at every step. Sliding is none: the roofs are
+ * flat.
+ */
 export type SnowLoading = {
   readonly cases: readonly ActionCase[];
   readonly roof: RoofSnow;
@@ -17,7 +20,9 @@ export type SnowLoading = {
   readonly workings: readonly Working[];
 };
 
-/** A drift in its place: `rect` in the building's axes (u along x, v along y), with its load falling away from the wall. */
+/**
+ * A drift in its place: `rect` in the building's axes (u along x, v along y), with its load falling away from the wall.
+ */
 export type PlacedDrift = {
   readonly step: FoundStep;
   readonly drift: SnowDrift;

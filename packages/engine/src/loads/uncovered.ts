@@ -2,8 +2,8 @@
 export type Rect = { readonly u0: number; readonly u1: number; readonly v0: number; readonly v1: number };
 
 /**
- * What is left of a rectangle outside others, as rectangles: rows along v merged along u. Deterministic; slivers under a tenth of a
- * millimetre are dropped.
+ * What is left of a rectangle outside others, as rectangles: rows along v merged along u. Deterministic; slivers under
+ * a tenth of a millimetre are dropped.
  */
 export function uncovered(whole: Rect, covers: readonly Rect[]): Rect[] {
   const vs = edges(

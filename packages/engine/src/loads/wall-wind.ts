@@ -9,7 +9,10 @@ import type { DirectionalPressures, MainSystemWind, WindLoadCase } from "./wind-
 import { windwardSideOf } from "./windward-side.ts";
 import type { WindDirection } from "./wind-shape.ts";
 
-/** External and internal pressure on part of a wall, windward walls band by band. `outwardPa` is what pushes from inside. */
+/**
+ * External and internal pressure on part of a wall, windward walls band by band. `outwardPa` is what pushes from
+ * inside.
+ */
 export function wallWind(
   building: BuildingFrame,
   wind: MainSystemWind,
@@ -59,8 +62,8 @@ function windwardPieces({ groundZMm }: BuildingFrame, { windward }: DirectionalP
 }
 
 /**
- * The code's torsion as pressure that grows across the face: with 12·e/B per unit of width about the middle, the force stays and stands e·B off
- * it. Anticlockwise is positive: wind +x then weighs more at small y, wind +y at large x.
+ * The code's torsion as pressure that grows across the face: with 12·e/B per unit of width about the middle, the force
+ * stays and stands e·B off it. Anticlockwise is positive: wind +x then weighs more at small y, wind +y at large x.
  */
 function turning({ outline }: BuildingFrame, direction: WindDirection, eccentricity: number, rect: Rect) {
   const [low, high] = direction === "+x" || direction === "-x" ? [outline.y0, outline.y1] : [outline.x0, outline.x1];

@@ -11,8 +11,9 @@ import type { MainSystemWind, WindLoadCase } from "./wind-pressures.ts";
 import { windDirections, type WindDirection } from "./wind-shape.ts";
 
 /**
- * Wind on the main system as actions: every load case of the code, once with pressure inside and the strongest suction on the roof, once with
- * suction inside and the weakest one; and the least load on each windward side by itself. Pressures act on what is exposed.
+ * Wind on the main system as actions: every load case of the code, once with pressure inside and the strongest suction
+ * on the roof, once with suction inside and the weakest one; and the least load on each windward side by itself.
+ * Pressures act on what is exposed.
  */
 export function windCases(
   building: BuildingFrame,

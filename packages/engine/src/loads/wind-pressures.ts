@@ -38,7 +38,9 @@ export type MainSystemWind = {
   readonly leastPa: number;
 };
 
-/** The class of an envelope, and of the same one with its doors open; the worse of the two sets the internal pressure. */
+/**
+ * The class of an envelope, and of the same one with its doors open; the worse of the two sets the internal pressure.
+ */
 export type EnclosureFinding = {
   readonly closed: Enclosure;
   readonly doorsOpen: Enclosure;

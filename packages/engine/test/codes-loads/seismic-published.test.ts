@@ -102,6 +102,41 @@ describe("seismic forces", () => {
     ]);
   });
 
+  // T is C_u·T_a = 1.4·0.02·400^0.75 = 1.4·1.78885 = 2.50440 s: 0.6·2/(2.5044²·2) = 0.095663; S_DS/R = 0.5
+  it("fall with the square of the period past the long-period transition", () => {
+    const site = seismic.design(sampleHazards({ seismic: { longPeriodS: 2, siteValues: { sms: 1.5, sm1: 0.9 } } }));
+    const tall = seismic.forces(site, {
+      r: 2,
+      kind: "other",
+      heightMm: 400 * ft,
+      computedPeriodS: 9,
+      storeys: [{ id: "roof", heightMm: 400 * ft, weightN: 1e6 }],
+    });
+    expect(tall.periodS).toBeCloseTo(2.5044, 4);
+    expect(tall.coefficient.result.value).toBeCloseTo(0.095663, 5);
+  });
+
+  // R = 8: V = 0.125·80 = 10 kN; F = 3.333 and 6.667. Upper: 6.667/40·40 = 6.667, floor 0.2·40 = 8 → 8. Lower: (3.333 + 6.667)/80·40 = 5 → 8.
+  // R = 3: V = 26.667; upper 17.778 → cut at 16; lower 26.667/80·40 = 13.333, between 8 and 16; the forces above it count, those below do not.
+  it("load a diaphragm with its share of the forces at it and above", () => {
+    const diaphragms = (r: number) =>
+      seismic
+        .forces(design(1, 0.6), {
+          r,
+          kind: "other",
+          heightMm: 19 * ft,
+          storeys: [
+            { id: "1", heightMm: 9.5 * ft, weightN: 40_000 },
+            { id: "2", heightMm: 19 * ft, weightN: 40_000 },
+          ],
+        })
+        .storeys.map(({ diaphragmN }) => diaphragmN);
+    expect(diaphragms(8)).toEqual([expect.closeTo(8000, 6), expect.closeTo(8000, 6)]);
+    expect(diaphragms(3)).toEqual([expect.closeTo(13_333.333, 2), expect.closeTo(16_000, 6)]);
+    // R = 4.5: V = 17.778, upper 11.852 within its limits: only the force of the top level itself
+    expect(diaphragms(4.5)[1]).toBeCloseTo(11_851.85, 1);
+  });
+
   // S_1 = 0.75, R = 8: S_DS/R = 0.05, floor 0.5·0.75/8 = 0.046875; 0.044·0.4 = 0.0176 → with S_DS 0.3: C_1 = 0.0375 < 0.046875
   it("never fall under 0.5·S_1/(R/I_e) near great faults", () => {
     const near = design(0.3, 0.3, 0.75);

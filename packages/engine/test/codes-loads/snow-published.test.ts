@@ -27,6 +27,17 @@ describe("flatRoof snow", () => {
   });
 });
 
+describe("rain on snow", () => {
+  // 7.10: 20 psf sheltered in B: 0.7·1.2·20 = 16.8 psf; with 5 psf of rain 21.8 > 20 psf. At 21 psf no rain: 0.7·1.2·21 = 17.64, least 20.
+  it("adds 5 psf up to 20 psf of ground snow and nothing beyond", () => {
+    const uniform = (psf: number) =>
+      basis.snow.flatRoof(sampleHazards({ wind: { exposure: "B" }, snow: { psf, roofExposure: "sheltered" } })).uniform
+        .result.value / paPerPsf;
+    expect(uniform(20)).toBeCloseTo(21.8, 6);
+    expect(uniform(21)).toBeCloseTo(20, 6);
+  });
+});
+
 describe("snow drift of ASCE 7-16", () => {
   const { balanced } = basis.snow.flatRoof(lancaster);
 

@@ -56,6 +56,12 @@ describe("velocityPressure", () => {
     expect(Math.abs(q / 20.14 - 1)).toBeLessThan(0.003);
   });
 
+  it("grows in proportion to the topographic factor", () => {
+    const at = (topographicFactor: number) =>
+      velocityPressure("2016", sampleHazards({ wind: { topographicFactor } }).wind, 3000).result.value;
+    expect(at(1.5) / at(1)).toBeCloseTo(1.5, 12);
+  });
+
   // Printed K_e (Table 26.9-1): 0.96 at 1000 ft, 0.93, 0.86, 0.83, 0.80.
   it.each([
     [0, 1],

@@ -45,6 +45,22 @@ describe("siteActions", () => {
     expect(actions.wind.boxFactors["+y"]).toBeCloseTo(1.24607, 4); // 15.192·5.792/(2·12.192·2.896)
   });
 
+  // Units of 6058 · 2438 · 2591: two side by side, one on the second, one 150 mm behind the first. Box 12 266 · 4876 · 5182 mm.
+  it("raises pressures until the exposed sides take the wind of the whole box", () => {
+    const scheme = sampleScheme([
+      { type: "1CC", xMm: 0, yMm: -1219, zMm: 0 },
+      { type: "1CC", xMm: 0, yMm: 1219, zMm: 0 },
+      { type: "1CC", xMm: 0, yMm: 1219, zMm: 2591 },
+      { type: "1CC", xMm: -6208, yMm: -1219, zMm: 0 },
+    ]);
+    const actions = siteActions(request({ scheme, bearings: new Map() }), basis);
+    if (!actions.accepted) throw new Error("refused");
+    // ends: the last and the first cover each other, three of four places of 2438 · 2591 are exposed on either side
+    expect(actions.wind.boxFactors["+x"]).toBeCloseTo(4 / 3, 9);
+    // long sides: three of 6058 · 2591 = 47.089 m² look either way, the box has 12.266 · 5.182 = 63.562 m²
+    expect(actions.wind.boxFactors["-y"]).toBeCloseTo(63.562 / 47.089, 4);
+  });
+
   it("finds the unit with its own end doors partially enclosed once they stand open", () => {
     const actions = siteActions(request(), basis);
     if (!actions.accepted) throw new Error("refused");

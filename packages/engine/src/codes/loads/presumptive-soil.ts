@@ -1,7 +1,9 @@
 import type { PresumptiveSoil, SoilClass } from "../../loads/soil-class.ts";
 import { fromPsf } from "./us-units.ts";
 
-/** Building code Table 1806.2, as reproduced in a textbook for the 2012 edition; later editions from memory unchanged. */
+/**
+ * Building code Table 1806.2, as reproduced in a textbook for the 2012 edition; later editions from memory unchanged.
+ */
 export function presumptiveSoil(edition: string, soil: SoilClass): PresumptiveSoil {
   const [bearing, lateral, friction, cohesion] = rows[soil];
   return {

@@ -17,9 +17,10 @@ export type StabilityFinding = {
 };
 
 /**
- * Units as they arrive, standing on their bearings with nothing but their least weight and friction: turning over, sliding and lifting off of each
- * unit, stack and the whole, under every wind case and every combination of wind with the least dead load. Wind on a unit reaches the
- * body through the unit. Bodies whose upper units also stand elsewhere are not judged: see `Body.shared`.
+ * Units as they arrive, standing on their bearings with nothing but their least weight and friction: turning over,
+ * sliding and lifting off of each unit, stack and the whole, under every wind case and every combination of wind with
+ * the least dead load. Wind on a unit reaches the body through the unit. Bodies whose upper units also stand elsewhere
+ * are not judged: see `Body.shared`.
  */
 export function bareStability(
   building: BuildingFrame,

@@ -45,7 +45,10 @@ export function bodiesOf(building: BuildingFrame): Body[] {
 
 const idsOf = (boxes: readonly UnitBox[]): string[] => boxes.map(({ id }) => id);
 
-/** A unit stands on another if it starts where that ends, within the gaps between stacked units, and overlaps it in plan. */
+/**
+ * A unit stands on another if it starts where that ends, within the gaps between stacked units, and overlaps it in
+ * plan.
+ */
 const touchMm = 25;
 const carries = (lower: UnitBox, upper: UnitBox): boolean =>
   Math.abs(upper.z0 - lower.z1) < touchMm &&

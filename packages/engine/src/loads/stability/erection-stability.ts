@@ -14,8 +14,9 @@ export type ErectionStage = {
 };
 
 /**
- * Every state between setting units: those set so far stand bare on bearings and friction in the wind. `order` names the units set in each step; `windsOn` gives the
- * wind cases of a building that consists of the units set so far. Steel erected apart is not part of it.
+ * Every state between setting units: those set so far stand bare on bearings and friction in the wind. `order` names
+ * the units set in each step; `windsOn` gives the wind cases of a building that consists of the units set so far. Steel
+ * erected apart is not part of it.
  */
 export function erectionStability(
   scheme: Scheme,

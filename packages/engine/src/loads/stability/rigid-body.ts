@@ -41,7 +41,10 @@ export type Sliding = {
   readonly seismic: boolean;
 };
 
-/** Horizontal force against friction on the bearings. In an earthquake, or with nothing bearing, the whole force needs a connection. */
+/**
+ * Horizontal force against friction on the bearings. In an earthquake, or with nothing bearing, the whole force needs a
+ * connection.
+ */
 export function sliding({ body, weightN, upliftN, horizontalN, friction, seismic }: Sliding): Working {
   const w = openWorking(`Sliding of ${body}`, statics);
   w.let("W", weightN, "N", "least weight, factored", "derived");

@@ -3,8 +3,8 @@ import type { SiteHazards } from "../../../loads/site-hazards.ts";
 import type { Asce7Edition } from "./asce7-edition.ts";
 
 /**
- * What this engine leaves out of ASCE 7. Tornado loads came with 7-22, for risk categories III and IV (ch. 32); the site study is asked for by 7-16
- * 11.4.8 on class D with S_1 of 0.2 or more unless its exception is taken. From memory.
+ * What this engine leaves out of ASCE 7. Tornado loads came with 7-22, for risk categories III and IV (ch. 32); the
+ * site study is asked for by 7-16 11.4.8 on class D with S_1 of 0.2 or more unless its exception is taken. From memory.
  */
 export function actionGaps(edition: Asce7Edition, { riskCategory, seismic }: SiteHazards): ActionGap[] {
   const severe = riskCategory === "III" || riskCategory === "IV";

@@ -3,8 +3,8 @@ import { fromPsf } from "../us-units.ts";
 import { asce7, type Asce7Edition } from "./asce7-edition.ts";
 
 /**
- * Least uniform live load of an occupancy, Table 4.3-1, from memory. `servedPa` is the load of the room a balcony or deck belongs to: it
- * takes 1.5 times that, up to 100 psf; without it the full 100 psf.
+ * Least uniform live load of an occupancy, Table 4.3-1, from memory. `servedPa` is the load of the room a balcony or
+ * deck belongs to: it takes 1.5 times that, up to 100 psf; without it the full 100 psf.
  */
 export function occupancyLoad(edition: Asce7Edition, occupancy: Occupancy, servedPa?: number): OccupancyLoad {
   const [psf, kind] = rows[occupancy];

@@ -8,8 +8,8 @@ import { designCategory } from "./design-category.ts";
 import { siteCoefficient } from "./site-coefficients.ts";
 
 /**
- * S_DS, S_D1 and the design category, ch. 11. 7-22 has no site coefficients: S_MS and S_M1 come from its database. Throws a
- * RangeError where neither coefficient nor site value exists: hazards are accepted before they are used.
+ * S_DS, S_D1 and the design category, ch. 11. 7-22 has no site coefficients: S_MS and S_M1 come from its database.
+ * Throws a RangeError where neither coefficient nor site value exists: hazards are accepted before they are used.
  */
 export function seismicDesign(edition: Asce7Edition, hazard: SeismicHazard, riskCategory: RiskCategory): SeismicDesign {
   const short = designAcceleration(edition, hazard, "short");
@@ -71,7 +71,9 @@ function coefficientOf(edition: Asce7Edition, hazard: SeismicHazard, short: bool
 const studyAsked = ({ siteClass, s1 }: SeismicHazard): boolean =>
   (siteClass === "D" || siteClass === "default") && s1 >= 0.2;
 
-/** Whether neither site coefficients nor site values give the spectrum: 7-22 always needs values, 7-16 in poor ground. */
+/**
+ * Whether neither site coefficients nor site values give the spectrum: 7-22 always needs values, 7-16 in poor ground.
+ */
 export const designSpectrumMissing = (
   edition: Asce7Edition,
   { siteValues, siteClass, ss, s1 }: SeismicHazard,

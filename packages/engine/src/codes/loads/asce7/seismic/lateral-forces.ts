@@ -1,4 +1,5 @@
-import type { PeriodKind, SeismicForces, StoreyForce, StoreyMass } from "../../../../loads/seismic-force.ts";
+import type { SeismicRequest } from "../../../../loads/design-basis.ts";
+import type { SeismicForces, StoreyForce, StoreyMass } from "../../../../loads/seismic-force.ts";
 import type { SeismicDesign } from "../../../../loads/seismic-site.ts";
 import { pow } from "../../../../numerics/elementary.ts";
 import { openWorking } from "../../../../working/open-working.ts";
@@ -7,17 +8,10 @@ import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 import { interpolate } from "../../interpolate.ts";
 import { designPeriod, responseCoefficient } from "./base-shear.ts";
 
-export type LateralRequest = {
-  readonly r: number;
-  readonly kind: PeriodKind;
-  readonly heightMm: number;
-  readonly computedPeriodS?: number;
-  /** Lowest first; heights above the base, never 0. */
-  readonly storeys: readonly StoreyMass[];
-};
-
-/** Equivalent lateral forces, 12.8, and diaphragm forces, 12.10.1.1. In category A each level takes 1 % of its weight. */
-export function lateralForces(edition: Asce7Edition, design: SeismicDesign, request: LateralRequest): SeismicForces {
+/**
+ * Equivalent lateral forces, 12.8, and diaphragm forces, 12.10.1.1. In category A each level takes 1 % of its weight.
+ */
+export function lateralForces(edition: Asce7Edition, design: SeismicDesign, request: SeismicRequest): SeismicForces {
   const period = designPeriod(edition, design, request.kind, request.heightMm, request.computedPeriodS);
   const coefficient = responseCoefficient(edition, design, request.r, period);
   const weight = request.storeys.reduce((sum, { weightN }) => sum + weightN, 0);

@@ -6,9 +6,9 @@ import type { Axis } from "../../../../loads/wind-shape.ts";
 import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 
 /**
- * Redundancy, 12.3.4: 1.0 up to category C; in D to F 1.3 unless the building is regular in plan with two bays of walls on each side of
- * the centre of mass, each way, in every storey (12.3.4.2 b, tried in every storey whatever its share of the shear). The other
- * way out, removing one element after the other (12.3.4.2 a), is not tried.
+ * Redundancy, 12.3.4: 1.0 up to category C; in D to F 1.3 unless the building is regular in plan with two bays of walls
+ * on each side of the centre of mass, each way, in every storey (12.3.4.2 b, tried in every storey whatever its share
+ * of the shear). The other way out, removing one element after the other (12.3.4.2 a), is not tried.
  */
 export function redundancy(
   edition: Asce7Edition,

@@ -8,7 +8,10 @@ import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 /** Accidental eccentricity of the mass, 12.8.4.2, in parts of the width across the force. */
 export const accidentalEccentricity = 0.05;
 
-/** Largest edge movement over the mean of both edges, with the mass 5 % off either way; undefined when nothing holds the floor. */
+/**
+ * Largest edge movement over the mean of both edges, with the mass 5 % off either way; undefined when nothing holds the
+ * floor.
+ */
 export function torsionalRatio(storey: SeismicStorey, axis: Axis): number | undefined {
   const { outline, lines } = storey;
   const [low, high, centre] =

@@ -31,7 +31,10 @@ type Found = (kind: IrregularityKind, storeyId: string, value: number, limit: nu
 
 const axes: readonly Axis[] = ["x", "y"];
 
-/** 12.3.3.1: weak and extremely soft storeys out of E and F, extremely weak ones out of D too; 12.3.3.3 for lines cut in plane. */
+/**
+ * 12.3.3.1: weak and extremely soft storeys out of E and F, extremely weak ones out of D too; 12.3.3.3 for lines cut in
+ * plane.
+ */
 function consequenceOf(kind: IrregularityKind, category: SeismicCategory): IrregularityConsequence {
   if (kind === "in-plane discontinuity") return "overstrength below";
   const severe = category === "E" || category === "F";
@@ -43,7 +46,10 @@ function consequenceOf(kind: IrregularityKind, category: SeismicCategory): Irreg
 const sumOver = (storey: SeismicStorey, axis: Axis, of: "stiffnessNPerMm" | "strengthN" | "lengthMm"): number =>
   storey.lines.reduce((sum, line) => (line.axis === axis ? sum + line[of] : sum), 0);
 
-/** 1a and 1b: under 70 (60) % of the stiffness above, or under 80 (70) % of the mean of three above; 5a and 5b: strength 80 (65) %. */
+/**
+ * 1a and 1b: under 70 (60) % of the stiffness above, or under 80 (70) % of the mean of three above; 5a and 5b: strength
+ * 80 (65) %.
+ */
 function softAndWeak(storeys: readonly SeismicStorey[], axis: Axis, found: Found): Irregularity[] {
   return storeys.flatMap((storey, place) => {
     const above = storeys[place + 1];

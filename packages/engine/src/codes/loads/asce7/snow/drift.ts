@@ -7,8 +7,8 @@ import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 import { importanceFactors } from "../importance-factors.ts";
 
 /**
- * Drift on the lower of two roofs, 7.7.1; undefined where the text needs none. Leeward and windward drifts are both worked, the
- * higher one is returned. Formulas are the text's, in feet and psf, with the conversion written in them.
+ * Drift on the lower of two roofs, 7.7.1; undefined where the text needs none. Leeward and windward drifts are both
+ * worked, the higher one is returned. Formulas are the text's, in feet and psf, with the conversion written in them.
  */
 export function snowDrift(
   edition: Asce7Edition,

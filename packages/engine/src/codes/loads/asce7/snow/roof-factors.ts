@@ -9,8 +9,8 @@ export const exposureFactors: Readonly<Record<SnowHazard["roofExposure"], Readon
 };
 
 /**
- * Tables 7.3-2 and 7.3-3, from memory. 7-22 reads the heated roof by insulation and ground snow; 1.2 is the largest value of that
- * table as remembered, taken for every heated roof.
+ * Tables 7.3-2 and 7.3-3, from memory. 7-22 reads the heated roof by insulation and ground snow; 1.2 is the largest
+ * value of that table as remembered, taken for every heated roof.
  */
 export const thermalFactors: Readonly<Record<Asce7Edition, Readonly<Record<SnowHazard["thermal"], number>>>> = {
   "2016": { heated: 1, "just above freezing": 1.1, unheated: 1.2, "below freezing": 1.3 },

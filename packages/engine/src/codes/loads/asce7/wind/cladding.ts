@@ -8,8 +8,9 @@ import { claddingCoefficients } from "./cladding-coefficients.ts";
 import { velocityPressure } from "./velocity-pressure.ts";
 
 /**
- * Design pressures of a part of the skin, 30.3, buildings up to 60 ft. An overhang's underside takes the wall's pressure.
- * Exposure B never goes below 0.70 under 30 ft: 7-10 had that floor for components, kept here on the safe side.
+ * Design pressures of a part of the skin, 30.3, buildings up to 60 ft. An overhang's underside takes the wall's
+ * pressure. Exposure B never goes below 0.70 under 30 ft: 7-10 had that floor for components, kept here on the safe
+ * side.
  */
 export function claddingPressure(
   edition: Asce7Edition,

@@ -15,10 +15,10 @@ export function directionalPressures(
   shape: WindShape,
   direction: WindDirection,
 ): DirectionalPressures {
-  const along = direction === "+x" || direction === "-x" ? shape.lengthXMm : shape.lengthYMm;
-  const across = direction === "+x" || direction === "-x" ? shape.lengthYMm : shape.lengthXMm;
+  const alongX = direction === "+x" || direction === "-x";
+  const [along, across] = alongX ? [shape.lengthXMm, shape.lengthYMm] : [shape.lengthYMm, shape.lengthXMm];
   const atRoof = velocityPressure(edition, wind, shape.heightMm);
-  const pressure = (title: string, q: Working, coefficient: number) =>
+  const pressure: Surface = (title, q, coefficient) =>
     surfacePressure(edition, `${title}, wind ${direction}`, q, coefficient);
   const leeward = pressure("Leeward wall", atRoof, leewardWall(along / across));
   const side = pressure("Side wall", atRoof, sideWall);
@@ -26,32 +26,19 @@ export function directionalPressures(
   const windward = windwardBands(shape.heightMm).map(({ fromMm, toMm }) =>
     banded(fromMm, toMm, pressure("Windward wall", velocityPressure(edition, wind, toMm), windwardWall)),
   );
-  const roof = roofBands(shape.heightMm, along, across).map((band) => ({
-    band,
-    most: pressure("Roof", atRoof, band.most),
-    least: pressure("Roof", atRoof, band.least),
-  }));
+  const roof = roofBands(shape.heightMm, along, across).map((band) => roofBand(band, atRoof, pressure));
   return {
     direction,
     windward: windward.map(({ band }) => band),
     leewardPa: leeward.result.value,
     sidePa: side.result.value,
     soffitPa: soffit.result.value,
-    roof: roof.map(({ band, most, least }): RoofBand => ({
-      fromMm: band.fromMm,
-      toMm: band.toMm,
-      mostPa: most.result.value,
-      leastPa: least.result.value,
-    })),
-    workings: [
-      ...windward.map(({ working }) => working),
-      leeward,
-      side,
-      soffit,
-      ...roof.flatMap(({ most, least }) => [most, least]),
-    ],
+    roof: roof.map(({ band }) => band),
+    workings: [...windward, ...roof].flatMap(({ workings }) => workings).concat(leeward, side, soffit),
   };
 }
+
+type Surface = (title: string, q: Working, coefficient: number) => Working;
 
 /** Gust factor of rigid buildings, 26.11.1. */
 const gustFactor = 0.85;
@@ -67,8 +54,14 @@ function surfacePressure(edition: Asce7Edition, title: string, q: Working, coeff
 
 const banded = (fromMm: number, toMm: number, working: Working) => ({
   band: { fromMm, toMm, pressurePa: working.result.value } satisfies PressureBand,
-  working,
+  workings: [working],
 });
+
+function roofBand({ fromMm, toMm, most, least }: RoofPlace, atRoof: Working, pressure: Surface) {
+  const [strongest, weakest] = [pressure("Roof", atRoof, most), pressure("Roof", atRoof, least)];
+  const band: RoofBand = { fromMm, toMm, mostPa: strongest.result.value, leastPa: weakest.result.value };
+  return { band, workings: [strongest, weakest] };
+}
 
 /** Heights of Table 26.10-1, ft; each band takes the pressure at its upper edge. */
 const tableHeightsFt = [15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200, 250, 300];
@@ -78,7 +71,14 @@ function windwardBands(heightMm: number): { fromMm: number; toMm: number }[] {
   return [...edges, heightMm].map((toMm, at) => ({ fromMm: edges[at - 1] ?? 0, toMm }));
 }
 
-function roofBands(heightMm: number, alongMm: number, acrossMm: number) {
+type RoofPlace = {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly most: number;
+  readonly least: number;
+};
+
+function roofBands(heightMm: number, alongMm: number, acrossMm: number): RoofPlace[] {
   const firstBandM2 = ((Math.min(heightMm / 2, alongMm) / 1000) * acrossMm) / 1000;
   return flatRoofCoefficients(heightMm / alongMm, firstBandM2)
     .map(({ from, to, most, least }) => ({

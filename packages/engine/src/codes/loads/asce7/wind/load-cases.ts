@@ -2,9 +2,9 @@ import type { WindLoadCase } from "../../../../loads/wind-pressures.ts";
 import type { WindDirection } from "../../../../loads/wind-shape.ts";
 
 /**
- * Design wind load cases 1 to 4 of Fig. 27.3-8, from memory: each axis alone, each alone at 75 % with torsion, both at 75 %, both at
- * 56.3 % with torsion of one sense. Eccentricity is 15 % of the width; the two torsions of case 4 act in the same sense, which
- * contains the mixed ones.
+ * Design wind load cases 1 to 4 of Fig. 27.3-8, from memory: each axis alone, each alone at 75 % with torsion, both at
+ * 75 %, both at 56.3 % with torsion of one sense. Eccentricity is 15 % of the width; the two torsions of case 4 act in
+ * the same sense, which contains the mixed ones.
  */
 export function windLoadCases(): WindLoadCase[] {
   return [...single("1", 1, [0]), ...single("2", 0.75, [e, -e]), ...both("3", 0.75, [0]), ...both("4", 0.563, [e, -e])];

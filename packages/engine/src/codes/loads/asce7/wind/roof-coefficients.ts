@@ -9,8 +9,8 @@ export type RoofCoefficient = {
 };
 
 /**
- * Fig. 27.3-1, roofs under 10°, from memory: two columns, h/L ≤ 0.5 and ≥ 1, values between by straight lines. The 1.3 of
- * the first band is reduced with the area it acts on. The weaker value is −0.18 everywhere.
+ * Fig. 27.3-1, roofs under 10°, from memory: two columns, h/L ≤ 0.5 and ≥ 1, values between by straight lines. The 1.3
+ * of the first band is reduced with the area it acts on. The weaker value is −0.18 everywhere.
  */
 export function flatRoofCoefficients(heightToLength: number, firstBandM2: number): RoofCoefficient[] {
   const areaFactor = interpolate(areaFactors, firstBandM2);

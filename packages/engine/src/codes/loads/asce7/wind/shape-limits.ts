@@ -2,9 +2,9 @@ import type { BuildingForm, ShapeLimit } from "../../../../loads/shape-limit.ts"
 import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 
 /**
- * Limits of 27.1.2 and 26.2 ("regular-shaped"). The text gives words; the numbers that stand for them are judgement: 95 % of the
- * rectangle filled, roofs within 300 mm of each other, a tenth of the plan open below. Rigid is 26.11: low-rise, or 75/h ≥ 1 Hz with
- * h under four plan widths.
+ * Limits of 27.1.2 and 26.2 ("regular-shaped"). The text gives words; the numbers that stand for them are judgement: 95
+ * % of the rectangle filled, roofs within 300 mm of each other, a tenth of the plan open below. Rigid is 26.11:
+ * low-rise, or 75/h ≥ 1 Hz with h under four plan widths.
  */
 export function shapeLimits(edition: Asce7Edition, form: BuildingForm): ShapeLimit[] {
   const regular = { ...asce7(edition, "26.2, 27.1.2"), certainty: "common practice" as const };

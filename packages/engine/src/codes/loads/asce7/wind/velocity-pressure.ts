@@ -5,8 +5,8 @@ import { asce7, type Asce7Edition } from "../asce7-edition.ts";
 import { exposureConstants, leastProfileHeightM } from "./exposure-constants.ts";
 
 /**
- * Design velocity pressure at a height above ground, Pa, with the directionality factor: 7-16 has K_d in q_z (26.10-1), 7-22
- * in the pressure; the product is the same. `leastExposureFactor` is the floor components have in exposure B.
+ * Design velocity pressure at a height above ground, Pa, with the directionality factor: 7-16 has K_d in q_z (26.10-1),
+ * 7-22 in the pressure; the product is the same. `leastExposureFactor` is the floor components have in exposure B.
  */
 export function velocityPressure(
   edition: Asce7Edition,
