@@ -115,7 +115,7 @@ export class DrawingClient {
     const socket = new WebSocket(address, { headers: { cookie: this.#session.cookie, origin } });
     this.#socket = socket;
     socket.on("open", () => socket.send(JSON.stringify({ type: "resume", after: this.upTo })));
-    socket.on("message", (data) => this.#hear(String(data)));
+    socket.on("message", (data) => this.#hear(Buffer.isBuffer(data) ? data.toString("utf8") : ""));
     socket.on("error", () => undefined); // followed by close
     socket.on("close", () => {
       this.#turn += 1;

@@ -18,7 +18,7 @@ export function converse(socket: WebSocket, line: Line, live: Live, log: Fastify
     count = now === second ? count + 1 : 1;
     second = now;
     if (count > mostPerSecond) return line.close(closeCodes.againstRules, "too many messages");
-    const message = isBinary ? undefined : readMessage(String(data));
+    const message = isBinary || !Buffer.isBuffer(data) ? undefined : readMessage(data.toString("utf8"));
     if (message === undefined) return refuse(line, "body-invalid", "this message is not of the live protocol");
     take(message, line, live).catch((error: unknown) => {
       log.warn({ err: error }, "a live line could not be served");

@@ -26,9 +26,10 @@ export interface DraftActRow {
 const Operations = z.array(Operation);
 
 export async function readDraft(db: Connection, projectId: string): Promise<DraftRow> {
-  const head = await db.draft.findUniqueOrThrow({ where: { projectId }, omit: { scheme: true } });
-  const known = knownScheme(head.contentDigest);
-  if (known !== undefined) return { number: head.number, contentDigest: head.contentDigest, scheme: known };
+  const heads = await db.$queryRaw<Omit<DraftRow, "scheme">[]>`
+    select "number", "content_digest" as "contentDigest" from "draft" where "project_id" = ${projectId}::uuid`;
+  const known = heads[0] && knownScheme(heads[0].contentDigest);
+  if (heads[0] !== undefined && known !== undefined) return { ...heads[0], scheme: known };
   const { number, contentDigest, scheme } = await db.draft.findUniqueOrThrow({ where: { projectId } });
   return { number, contentDigest, scheme: keepScheme(contentDigest, Scheme.parse(scheme)) };
 }
@@ -42,8 +43,11 @@ export async function updateDraft(tx: Connection, projectId: string, draft: Draf
 }
 
 export async function findDraftAct(db: Connection, projectId: string, id: string): Promise<DraftActRow | null> {
-  const row = await db.draftAct.findUnique({ where: { projectId_id: { projectId, id } } });
-  return row === null ? null : parsed(row);
+  const rows = await db.$queryRaw<UnreadAct[]>`
+    select "id"::text, "number", "entry", "person_id"::text as "personId", "person_name" as "personName",
+      "body_digest" as "bodyDigest", "content_digest" as "contentDigest", "undoes"::text, "writes", "operations", "inverse"
+    from "draft_act" where "project_id" = ${projectId}::uuid and "id" = ${id}::uuid`;
+  return rows[0] === undefined ? null : parsed(rows[0]);
 }
 
 /** Acts after a draft number that wrote any of the keys, latest first. */
@@ -74,10 +78,17 @@ export async function readActsAfter(
 }
 
 export async function insertDraftAct(tx: Connection, projectId: string, act: DraftActRow): Promise<void> {
-  await tx.draftAct.create({ data: { projectId, ...act } });
+  await tx.$executeRaw`
+    insert into "draft_act" ("project_id", "id", "number", "entry", "person_id", "person_name", "body_digest",
+      "content_digest", "undoes", "writes", "operations", "inverse")
+    values (${projectId}::uuid, ${act.id}::uuid, ${act.number}, ${act.entry}, ${act.personId}::uuid, ${act.personName},
+      ${act.bodyDigest}, ${act.contentDigest}, ${act.undoes}::uuid, ${act.writes},
+      ${JSON.stringify(act.operations)}::jsonb, ${JSON.stringify(act.inverse)}::jsonb)`;
 }
 
-const parsed = <R extends { operations: unknown; inverse: unknown }>(row: R) => ({
+type UnreadAct = Omit<DraftActRow, "operations" | "inverse"> & { operations: unknown; inverse: unknown };
+
+const parsed = (row: UnreadAct): DraftActRow => ({
   ...row,
   operations: Operations.parse(row.operations),
   inverse: Operations.parse(row.inverse),

@@ -16,6 +16,7 @@ export const findPerson = (db: Connection, email: string): Promise<(Person & { p
 
 /** The roles someone holds in a project; none when they have no part in it or there is no such project. */
 export async function readRoles(db: Connection, projectId: string, personId: string): Promise<Role[]> {
-  const rows = await db.membership.findMany({ where: { projectId, personId }, select: { role: true } });
+  const rows = await db.$queryRaw<{ role: string }[]>`
+    select "role" from "membership" where "project_id" = ${projectId}::uuid and "person_id" = ${personId}::uuid order by "role"`;
   return rows.map(({ role }) => Role.parse(role));
 }

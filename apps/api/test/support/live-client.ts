@@ -11,7 +11,10 @@ export class LiveClient {
 
   constructor(origin: string, path: string, headers: Record<string, string>) {
     this.socket = new WebSocket(`${origin.replace("http", "ws")}${path}`, { headers });
-    this.socket.on("message", (data) => this.messages.push(ServerMessage.parse(JSON.parse(String(data)))));
+    this.socket.on("message", (data) => {
+      const text = Buffer.isBuffer(data) ? data.toString("utf8") : "";
+      this.messages.push(ServerMessage.parse(JSON.parse(text)));
+    });
     this.socket.on("close", (code) => (this.closed = { code, atMs: Date.now() }));
     this.socket.on("unexpected-response", (_request, response) => {
       let body = "";
