@@ -2,6 +2,7 @@ import { applyOperations, emptyScheme, type Opening, type Scheme } from "@corner
 import { describe, expect, it } from "vitest";
 import { foldLines } from "../../src/drawing/elevation/corrugation.ts";
 import { elevationFaces } from "../../src/drawing/elevation/elevation-faces.ts";
+import { elevationPads } from "../../src/drawing/elevation/elevation-pads.ts";
 import { sectionWidthMm } from "../../src/drawing/elevation/elevation-posts.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
@@ -112,5 +113,14 @@ describe("the breadth of a section", () => {
     ["pipe", 100],
   ])("of %s is drawn %d mm", (section, widthMm) => {
     expect(sectionWidthMm(section)).toBe(widthMm);
+  });
+});
+
+describe("pads on the south elevation of the demo", () => {
+  it("are drawn in section under the south front, and as an outline where they stand behind it", () => {
+    const pads = elevationPads(demoScheme, "south", elevationFaces(demoScheme, "south"));
+    const southFrontMm = -1219;
+    expect(pads.length).toBeGreaterThan(1);
+    for (const { depthMm, behind } of pads) expect(behind).toBe(depthMm > southFrontMm + 700);
   });
 });

@@ -29,7 +29,7 @@ export function elevationModel(scheme: Scheme, side: Side, revisionLetters: read
     side,
     faces,
     posts: elevationPosts(scheme, side, faces),
-    pads: elevationPads(scheme, side),
+    pads: elevationPads(scheme, side, faces),
     grid: gridSeen(scheme, side, revisionLetters),
     levels: levelsOf(scheme),
     groundMm: scheme.site.groundZUm / 1000,
