@@ -55,7 +55,6 @@ export type { Coverage, CoverageLine } from "./checks/coverage.ts";
 export { checkedElements, limitStates } from "./checks/limit-state.ts";
 export type { CheckedElement, LimitState } from "./checks/limit-state.ts";
 export { lockSentence } from "./checks/lock.ts";
-export { soilClasses } from "./checks/soil-bearing.ts";
 export { namedSections } from "./catalog/sections/find-section.ts";
 export { sectionRows } from "./catalog/sections/section-rows.ts";
 export { designBasisFor } from "./codes/loads/design-basis-for.ts";

@@ -111,7 +111,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     joints: jointStrengths(basis.steel),
     anchors,
     padConcrete,
-    soilBearing: (pad) => soilBearing(pad, edition),
+    soilBearing,
     sheetCrushing: (pressed) => sheetCrushing(pressed, method),
     deflection: (movement) => deflection(movement, edition),
   };

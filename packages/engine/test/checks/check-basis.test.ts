@@ -3,6 +3,8 @@ import { steels } from "../../src/catalog/materials.ts";
 import { containerMembers } from "../../src/catalog/sections/container-members.ts";
 import { corrugatedSheet, folds } from "../../src/catalog/sections/corrugated-sheet.ts";
 import { checkBasisOf, type CheckBasis } from "../../src/checks/check-basis.ts";
+import { codeBasis } from "../../src/checks/code-basis.ts";
+import { codeSets } from "../../src/codes/loads/code-sets.ts";
 import type { CheckedMember } from "../../src/checks/checked-member.ts";
 
 const rail: CheckedMember = {
@@ -25,6 +27,14 @@ describe("checkBasisOf", () => {
     };
     expect(edition("IBC 2021")).toEqual(["AISI S100 2016", "AISC 360 2016"]);
     expect(edition("IBC 2024")).toEqual(["AISI S100 2016 with supplements", "AISC 360 2022"]);
+  });
+
+  it("takes the editions the load codes' closed set names", () => {
+    for (const code of ["IBC 2021", "IBC 2024"] as const) {
+      const basis = codeBasis(code, "LRFD");
+      expect(codeSets[code].steel).toBe(`AISC 360-${basis.steel.edition.slice(2)}`);
+      expect(codeSets[code].coldFormed.includes("supplements")).toBe(basis.thin.edition.includes("supplements"));
+    }
   });
 
   it("another set is another object of the same shape: whoever asks it does not notice", () => {

@@ -10,7 +10,8 @@ import { frontPostAlone, frontPostHeld } from "../../src/checks/front-post.ts";
 import { doorPostBounds, frontPostBounds } from "../../src/checks/post-bounds.ts";
 import { isoProofLoad } from "../../src/checks/iso-proof-load.ts";
 import { allowableLockForce, lock, lockSentence } from "../../src/checks/lock.ts";
-import { presumptiveSoil, soilBearing, soilClasses } from "../../src/checks/soil-bearing.ts";
+import { soilBearing } from "../../src/checks/soil-bearing.ts";
+import { presumptiveSoil } from "../../src/codes/loads/presumptive-soil.ts";
 import { wallShear } from "../../src/checks/wall-shear.ts";
 import type { Resistance } from "../../src/working/resistance.ts";
 import { stated } from "../codes-steel/support/steel-answers.ts";
@@ -268,36 +269,12 @@ describe("lock", () => {
   });
 });
 
-describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () => {
-  it.each([
-    ["crystalline bedrock", 575, 188],
-    ["sedimentary and foliated rock", 192, 63],
-    ["sandy gravel and gravel", 144, 31],
-    ["sand, silty or clayey sand and gravel", 96, 24],
-    ["clay and silt", 72, 16],
-  ] as const)("%s: %d kPa, %d kPa/m", (soil, kPa, lateral) => {
-    const row = presumptiveSoil(soil);
-    expect(Math.round(row.bearingKpa)).toBe(kPa);
-    expect(Math.abs(row.lateralKpaPerM - lateral)).toBeLessThan(0.6);
-  });
-
-  it("no class gives both friction and cohesion, and none gives neither", () => {
-    for (const soil of soilClasses) {
-      const { friction, cohesionKpa } = presumptiveSoil(soil);
-      expect((friction === undefined) !== (cohesionKpa === undefined)).toBe(true);
-    }
-  });
+describe("soilBearing", () => {
+  const clay = presumptiveSoil("2021", "clay or silt");
 
   it("100 kN on a 1.2 m square pad is 69.4 kPa: 0.97 of clay's 71.8, and the class prints as assumed", () => {
-    const check = soilBearing(
-      {
-        forceN: 100_000,
-        lengthMm: 1200,
-        widthMm: 1200,
-        soil: { kind: "presumed", class: "clay and silt" },
-      },
-      "IBC 2021",
-    );
+    const ground = { kind: "presumed", soil: clay } as const;
+    const check = soilBearing({ forceN: 100_000, lengthMm: 1200, widthMm: 1200, ground });
     if (!check.ok) throw new Error(check.why);
     expectWithin(check.utilisation, 69.444 / 71.82, 1e-4);
     expect(check.working.certainty).toBe("common practice");
@@ -305,15 +282,8 @@ describe("soil, IBC Table 1806.2 as reproduced in a textbook (published)", () =>
   });
 
   it("a report's value stands as published and needs no such note", () => {
-    const check = soilBearing(
-      {
-        forceN: 1e5,
-        lengthMm: 1000,
-        widthMm: 1000,
-        soil: { kind: "report", bearingKpa: 200, source: "report" },
-      },
-      "IBC 2021",
-    );
+    const ground = { kind: "report", bearingKpa: 200, source: "report" } as const;
+    const check = soilBearing({ forceN: 1e5, lengthMm: 1000, widthMm: 1000, ground });
     expect(check.ok && check.utilisation).toBeCloseTo(0.5, 9);
     expect(check.ok && check.working.notes).toEqual([]);
   });
