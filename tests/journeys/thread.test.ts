@@ -139,7 +139,8 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await page.locator(".comment").getByText("Nothing holds the south end of T1.").waitFor();
     await picture(page, "05-engineer-note");
     await turnTo(architect.page, 3);
-    await architect.page.getByText("Nothing holds the south end of T1.").first().waitFor();
+    const read = await architect.page.locator(".comment").getByText("Nothing holds the south end of T1.").innerText();
+    expect(read).toBe("Nothing holds the south end of T1. It has to stand on something.");
   });
 
   it("the engineer asks for two posts, drawn on the revision and not in the scheme", async () => {
@@ -177,6 +178,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
   it("only the two stamps that send a scheme back can be pressed", async () => {
     const { page } = engineer;
     await page.getByRole("button", { name: "Stamp revision B" }).click();
+    expect((await boxOf(page.getByRole("form", { name: "Stamp for revision B" }))).width).toBeGreaterThan(300);
     expect(await page.getByRole("radio", { name: /No exceptions taken/ }).getAttribute("aria-disabled")).toBe("true");
     expect(await page.getByRole("radio", { name: /Make corrections noted/ }).getAttribute("aria-disabled")).toBe("true");
     await page.getByRole("radio", { name: /Revise and resubmit/ }).check();

@@ -24,7 +24,6 @@ export interface Point {
 export interface HandOptions {
   /** The scheme on the paper, without what is held. */
   scheme: Scheme;
-  assessment: Assessment | null;
   /** Draws one act; false when the scheme would not take it. */
   draw: (operations: Operation[]) => boolean;
   cannot: (why: string) => void;
@@ -33,7 +32,7 @@ export interface HandOptions {
 }
 
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
-export function useHand({ scheme, assessment, draw, cannot, mayDraw, side }: HandOptions) {
+export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
   const [chosenId, choose] = useState<string | null>(null);
   const [held, hold] = useState<Held | null>(null);
@@ -59,7 +58,8 @@ export function useHand({ scheme, assessment, draw, cannot, mayDraw, side }: Han
     if (done.length > 0 && draw(done)) choose(firstElement(done) ?? chosenId);
   };
 
-  const pressAt = (picked: PickedElement | null, { at, projection, reachMm }: Point) => {
+  /** `assessment` tells where bearings are, for a post to stand under. */
+  const pressAt = (picked: PickedElement | null, { at, projection, reachMm }: Point, assessment: Assessment | null) => {
     const pressed = press({ scheme, assessment, tool, held, picked, at, projection, reachMm });
     if (pressed.kind === "choose") choose(pressed.id);
     if (pressed.kind === "cannot") cannot(pressed.why);

@@ -93,7 +93,7 @@ export function PaperSheet(props: PaperSheetProps) {
               remark={props.drawingRemark}
               isometric={props.isometric ?? true}
               inHand={hand.tool !== null}
-              onPress={hand.pressAt}
+              onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
               onMove={hand.moveTo}
               onDrop={hand.drop}
               onFocusElement={hand.choose}

@@ -1,5 +1,6 @@
 import type { Verdict } from "@cornerway/schema";
 import { useNavigate } from "@tanstack/react-router";
+import { useState } from "react";
 import { dateOf } from "../controls/calendar.ts";
 import { TitleBlock } from "../sheet/TitleBlock.tsx";
 import type { SheetNumber } from "../sheet/contract.ts";
@@ -17,12 +18,13 @@ export function RoomTitleBlock(props: {
 }) {
   const { project } = useRoom();
   const navigate = useNavigate();
+  const [openedAt] = useState(() => Date.now());
   return (
     <TitleBlock
       {...props}
       projectName={project.name}
       subtitle={`${project.client} · ${project.place}`}
-      date={dateOf(project.since ?? Date.now())}
+      date={dateOf(project.since ?? openedAt)}
       onSheet={(sheet) =>
         void navigate({ to: "/projects/$projectId/sheet/$sheet", params: { projectId: project.id, sheet: String(sheet) } })
       }

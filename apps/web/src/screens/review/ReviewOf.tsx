@@ -48,7 +48,6 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   const letters = (useRevisions(project.id).data ?? []).map((each) => each.letter);
   const hand = useHand({
     scheme: request.proposed,
-    assessment: result,
     draw: request.draw,
     cannot: setCannot,
     mayDraw: request.open,
@@ -114,9 +113,9 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       eye={eye}
       hand={{
         ...hand,
-        pressAt: (picked, point) => {
+        pressAt: (picked, point, assessment) => {
           if (!request.open || hand.tool === null) chooseNote(null);
-          hand.pressAt(picked, point);
+          hand.pressAt(picked, point, assessment);
         },
       }}
       scheme={scheme}

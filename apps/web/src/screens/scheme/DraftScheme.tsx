@@ -1,4 +1,4 @@
-import type { Mark, Scheme } from "@cornerway/schema";
+import type { Mark } from "@cornerway/schema";
 import { may } from "@cornerway/schema";
 import { useEffect, useMemo, useState } from "react";
 import { useDraft } from "../../data/draft/use-draft.ts";
@@ -40,17 +40,13 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const eye = useEye(draft.scheme);
   const [keysShown, showKeys] = useState(false);
   const [noteId, chooseNote] = useState<string | null>(null);
-  const revisions = useRevisions(project.id).data ?? [];
-  const letters = useMemo(() => revisions.map(({ letter }) => letter), [revisions]);
-
-  // The hand needs the last answer to find bearings; the engine is asked about what the hand shows.
-  const [onPaper, setOnPaper] = useState<Scheme>(draft.scheme);
-  const { assessed, waiting } = useAssessment(onPaper);
-  const assessment = assessed?.assessment ?? null;
+  const revisions = useRevisions(project.id).data;
+  const letters = useMemo(() => (revisions ?? []).map(({ letter }) => letter), [revisions]);
   const role = project.roles[0];
   const mayDraw = may(project.roles, "draw");
-  const hand = useHand({ scheme: draft.scheme, assessment, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
-  useEffect(() => setOnPaper(hand.shown), [hand.shown]);
+  const hand = useHand({ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
+  const { assessed, waiting } = useAssessment(hand.shown);
+  const assessment = assessed?.assessment ?? null;
 
   usePresence(1, hand);
   useSayMove(acts.drawn, assessed, draft.scheme);
