@@ -4,6 +4,7 @@ import { storeysOf } from "../geometry/storeys.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { floorRegions, type FloorRegion } from "./floor-regions.ts";
+import { imposedWorking } from "./imposed-working.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 
 /** Where a unit bears along its length, mm from its front end; a unit that is not named bears at its ends. */
@@ -62,7 +63,7 @@ function loadedRegions(
   bearings: BearingLines,
 ): LoadedRegion[] {
   return scheme.containers.flatMap((container) => {
-    const pressurePa = imposedPa(scheme, inputs, basis, container.id);
+    const pressurePa = imposedWorking(scheme, inputs, basis, container).result.value;
     if (pressurePa === 0) return [];
     const placed = placeContainer(container);
     return floorRegions(placed, bearings.get(container.id) ?? []).map((region) => ({
@@ -71,18 +72,6 @@ function loadedRegions(
       pressurePa,
     }));
   });
-}
-
-/** The heavier of what the scheme draws and what the occupancy asks for, with its partitions. */
-function imposedPa(scheme: Scheme, inputs: LoadingInputs, basis: DesignBasis, containerId: string): number {
-  const drawn = scheme.loads
-    .filter((load) => load.containerId === containerId && load.surface === "floor" && load.case === "imposed")
-    .reduce((sum, { pressurePa }) => sum + pressurePa, 0);
-  const asked = inputs.uses
-    .filter((use) => use.containerId === containerId && use.surface === "floor")
-    .map(({ occupancy }) => basis.gravity.occupancy(occupancy))
-    .map(({ pressurePa, partitionsPa }) => pressurePa + partitionsPa);
-  return Math.max(drawn, ...asked, 0);
 }
 
 /** 0 or 1 by the unit's place in its storey, from west to east and south to north, shifted from storey to storey. */

@@ -1,48 +1,63 @@
 import type { Scheme } from "@cornerway/schema";
-import { areaOf } from "./uncovered.ts";
+import { openWorking } from "../working/open-working.ts";
+import type { Working } from "../working/working.ts";
 import type { ActionCase } from "./action-case.ts";
 import type { BuildingFrame } from "./building-frame.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { exposedFaces, type ExposedFace } from "./exposed-faces.ts";
 import { even, roofPatch } from "./face-patch.ts";
+import { drawnPa } from "./imposed-working.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
+import { areaOf } from "./uncovered.ts";
+
+/** Load of people on the roofs, with the working of each unit's roof. */
+export type RoofLiveLoading = { readonly action: ActionCase; readonly workings: readonly Working[] };
 
 /**
- * Load of people on the roofs: what the scheme draws or the use of a deck asks for, else the code's roof live load for
- * the exposed roof of that unit (one unit is the smallest part that carries it). Roofs under another unit take none.
+ * What the scheme draws or the use of a deck asks for, else the code's roof live load for the exposed roof of that unit
+ * (one unit is the smallest part that carries it). Roofs under another unit take none.
  */
-export function roofLiveCase(
+export function roofLive(
   scheme: Scheme,
   building: BuildingFrame,
   inputs: LoadingInputs,
   basis: DesignBasis,
-): ActionCase {
+): RoofLiveLoading {
   const roofs = exposedFaces(building).filter(({ side }) => side === "up");
+  const units = building.boxes.filter((box) => roofs.some(({ unit }) => unit === box));
+  const workings = new Map(units.map((unit) => [unit.id, roofWorking(scheme, inputs, basis, unit.id, roofs)]));
+  const pressure = ({ unit }: ExposedFace) => even(workings.get(unit.id)?.result.value ?? 0);
   return {
-    id: "Lr everywhere",
-    symbol: "Lr",
-    loads: roofs.map((roof) => ({
-      kind: "on",
-      containerId: roof.unit.id,
-      surface: "roof",
-      patch: roofPatch(building.axes, roof, roof.rect, even(roofPa(scheme, inputs, basis, roof, roofs))),
-    })),
+    action: {
+      id: "Lr everywhere",
+      symbol: "Lr",
+      loads: roofs.map((roof) => ({
+        kind: "on",
+        containerId: roof.unit.id,
+        surface: "roof",
+        patch: roofPatch(building.axes, roof, roof.rect, pressure(roof)),
+      })),
+    },
+    workings: [...workings.values()],
   };
 }
 
-function roofPa(
+function roofWorking(
   scheme: Scheme,
   inputs: LoadingInputs,
   basis: DesignBasis,
-  { unit }: ExposedFace,
+  unitId: string,
   roofs: readonly ExposedFace[],
-): number {
-  const drawn = scheme.loads
-    .filter((load) => load.containerId === unit.id && load.surface === "roof" && load.case === "imposed")
-    .reduce((sum, { pressurePa }) => sum + pressurePa, 0);
-  const asked = inputs.uses
-    .filter((use) => use.containerId === unit.id && use.surface === "roof" && use.occupancy !== "roof")
+): Working {
+  const decks = inputs.uses
+    .filter((use) => use.containerId === unitId && use.surface === "roof" && use.occupancy !== "roof")
     .map(({ occupancy }) => basis.gravity.occupancy(occupancy).pressurePa);
-  const areaM2 = roofs.filter((roof) => roof.unit === unit).reduce((sum, { rect }) => sum + areaOf(rect), 0) / 1e6;
-  return Math.max(drawn, ...asked, basis.gravity.roofLive(areaM2).result.value);
+  const areaM2 = roofs.filter(({ unit }) => unit.id === unitId).reduce((sum, { rect }) => sum + areaOf(rect), 0) / 1e6;
+  const byCode = basis.gravity.roofLive(areaM2);
+  const w = openWorking(`Roof live load of ${unitId}`, byCode.clause);
+  w.take("L_c", byCode);
+  w.let("L_d", drawnPa(scheme, unitId, "roof"), "Pa", "as drawn", "common practice", "entered in the scheme");
+  w.let("L_o", Math.max(0, ...decks), "Pa", "use as a deck", byCode.clause.certainty);
+  w.compute("L_r", "max(L_c, L_d, L_o)", "Pa");
+  return w.giving("L_r");
 }

@@ -15,6 +15,7 @@ import type { SystemPermit } from "./seismic-system.ts";
 import { seismicWeights } from "./seismic-weights.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import type { Axis } from "./wind-shape.ts";
+import type { Working } from "../working/working.ts";
 
 /**
  * Earthquake on a building: what the site asks, whether each axis' system may stand, the forces, and the cases for
@@ -22,7 +23,8 @@ import type { Axis } from "./wind-shape.ts";
  */
 export type SeismicLoading = {
   readonly design: SeismicDesign;
-  readonly weights: ReadonlyMap<string, number>;
+  /** Seismic weight of each unit, in the order of the scheme. */
+  readonly weights: readonly Working[];
   readonly axes: Readonly<Record<Axis, { readonly permit: SystemPermit; readonly forces: SeismicForces | undefined }>>;
   /** Empty along an axis whose system is refused. Factors (redundancy, overstrength) are not in them. */
   readonly cases: readonly ActionCase[];
@@ -50,7 +52,8 @@ export function seismicCases(
   linesOf: LinesOf,
 ): SeismicLoading {
   const design = basis.seismic.design(hazards);
-  const weights = seismicWeights(scheme, building, inputs, basis, hazards);
+  const workings = seismicWeights(scheme, building, inputs, basis, hazards);
+  const weights = new Map([...workings].map(([id, { result }]) => [id, result.value]));
   const levels = levelsOf(scheme, building, weights);
   const heightMm = building.outline.z1 - building.groundZMm;
   const along = (axis: Axis) => {
@@ -77,7 +80,7 @@ export function seismicCases(
     basis.seismic.orthogonalShare(design.category),
   );
   const redundancy = basis.seismic.redundancy(design.category, storeys, irregularities);
-  return { design, weights, axes, cases, storeys, irregularities, redundancy };
+  return { design, weights: [...workings.values()], axes, cases, storeys, irregularities, redundancy };
 }
 
 /** The largest of all storeys, in parts of the width across the force. */

@@ -1,16 +1,17 @@
-import type { Scheme } from "@cornerway/schema";
+import type { Container, Scheme } from "@cornerway/schema";
 import { toM2 } from "../units.ts";
-import { caseResultant } from "./case-resultant.ts";
+import { openWorking } from "../working/open-working.ts";
+import type { Clause, Working } from "../working/working.ts";
 import type { BuildingFrame } from "./building-frame.ts";
-import { deadCase } from "./dead-cases.ts";
+import { deadWorking } from "./dead-working.ts";
 import type { DesignBasis } from "./design-basis.ts";
-import { exposedFaces } from "./exposed-faces.ts";
+import { exposedFaces, type ExposedFace } from "./exposed-faces.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import { areaOf } from "./uncovered.ts";
 
 /**
- * The seismic weight of each unit, N, in the order of the scheme: dead, partitions, a quarter of storage, what counts
+ * The seismic weight of each unit by its id, N: dead load at its heaviest, partitions, a quarter of storage, what counts
  * of the snow.
  */
 export function seismicWeights(
@@ -19,31 +20,35 @@ export function seismicWeights(
   inputs: LoadingInputs,
   basis: DesignBasis,
   hazards: SiteHazards,
-): Map<string, number> {
-  const snowPa = snowThatCounts(basis, hazards);
+): Map<string, Working> {
+  const { balanced } = basis.snow.flatRoof(hazards);
   const roofs = exposedFaces(building).filter(({ side }) => side === "up");
-  const dead = deadCase(scheme, inputs, "most");
-  const placed = building.boxes.map((box) => box.placed);
   return new Map(
-    building.boxes.map(({ id, placed: unit }) => {
-      const own = dead.loads.filter((load) => "containerId" in load && load.containerId === id);
-      const carried = [
-        ...inputs.plant.filter(({ containerId }) => containerId === id),
-        ...inputs.addedSteel.filter(({ containerId }) => containerId === id),
-      ];
-      const deadN = -caseResultant({ ...dead, loads: own }, placed, { xMm: 0, yMm: 0, zMm: 0 }).zN;
-      const floorM2 = toM2(unit.dimensions.lengthMm * unit.dimensions.widthMm);
-      const roofM2 = toM2(roofs.filter((roof) => roof.unit.id === id).reduce((sum, { rect }) => sum + areaOf(rect), 0));
-      const fixed = carried.reduce((sum, { weightN }) => sum + weightN, deadN);
-      return [id, fixed + floorM2 * floorPa(inputs, basis, id) + roofM2 * snowPa];
+    scheme.containers.map((container) => {
+      const w = openWorking(`Seismic weight of ${container.tag}`, counted);
+      w.take("D", deadWorking(scheme, inputs, container, "most"));
+      const { dimensions } = placedOf(building, container);
+      w.let("A_f", toM2(dimensions.lengthMm * dimensions.widthMm), "m²", "floor", "derived");
+      w.let("p_f", floorPa(inputs, basis, container.id), "Pa", "partitions and a quarter of storage", "memory");
+      w.let("A_r", roofM2(roofs, container.id), "m²", "exposed roof", "derived");
+      w.take("p_s", balanced);
+      w.let("s", basis.snow.seismicShare(balanced.result.value), "1", "part of the snow that counts", "memory");
+      w.compute("W", "D + A_f * p_f + A_r * s * p_s", "N");
+      return [container.id, w.giving("W")];
     }),
   );
 }
 
-function snowThatCounts(basis: DesignBasis, hazards: SiteHazards): number {
-  const balancedPa = basis.snow.flatRoof(hazards).balanced.result.value;
-  return balancedPa * basis.snow.seismicShare(balancedPa);
+const counted: Clause = { document: "Statics", edition: "", place: "effective seismic weight", certainty: "derived" };
+
+function placedOf(building: BuildingFrame, { id }: Container) {
+  const box = building.boxes.find((one) => one.id === id);
+  if (box === undefined) throw new RangeError(`container ${id} is not in the building`);
+  return box.placed;
 }
+
+const roofM2 = (roofs: readonly ExposedFace[], unitId: string): number =>
+  toM2(roofs.filter(({ unit }) => unit.id === unitId).reduce((sum, { rect }) => sum + areaOf(rect), 0));
 
 function floorPa(inputs: LoadingInputs, basis: DesignBasis, containerId: string): number {
   const uses = inputs.uses.filter((use) => use.containerId === containerId && use.surface === "floor");

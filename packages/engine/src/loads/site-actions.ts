@@ -1,16 +1,19 @@
 import type { Scheme } from "@cornerway/schema";
+import type { Working } from "../working/working.ts";
 import type { ActionCase } from "./action-case.ts";
 import { boxFactors, type BoxFactors } from "./box-factors.ts";
 import { buildingForm, windShapeOf } from "./building-form.ts";
 import { buildingFrame, type BuildingFrame } from "./building-frame.ts";
 import { deadCase, type DeadState } from "./dead-cases.ts";
+import { deadWorking } from "./dead-working.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { envelopes } from "./envelopes.ts";
 import type { HazardRefusal } from "./hazard-refusal.ts";
 import { imposedCases, type BearingLines } from "./imposed-cases.ts";
+import { imposedWorking } from "./imposed-working.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 import { movementCases, type Support } from "./movement-cases.ts";
-import { roofLiveCase } from "./roof-live-cases.ts";
+import { roofLive, type RoofLiveLoading } from "./roof-live-cases.ts";
 import { seismicCases, type LinesOf, type SeismicLoading } from "./seismic-cases.ts";
 import type { ShapeLimit } from "./shape-limit.ts";
 import type { SiteHazards } from "./site-hazards.ts";
@@ -25,8 +28,10 @@ export type SiteActions =
       readonly accepted: true;
       readonly building: BuildingFrame;
       readonly dead: Readonly<Record<DeadState, ActionCase>>;
+      /** Dead and imposed load of every unit, each with its formula; the others carry theirs. */
+      readonly workings: readonly Working[];
       readonly imposed: readonly ActionCase[];
-      readonly roofLive: ActionCase;
+      readonly roofLive: RoofLiveLoading;
       readonly movements: readonly ActionCase[];
       readonly snow: SnowLoading;
       readonly wind: WindLoading;
@@ -70,14 +75,22 @@ export function siteActions(
       least: deadCase(scheme, inputs, "least"),
       bare: deadCase(scheme, inputs, "bare"),
     },
+    workings: gravityWorkings(scheme, inputs, basis),
     imposed: imposedCases(scheme, inputs, basis, bearings),
-    roofLive: roofLiveCase(scheme, building, inputs, basis),
+    roofLive: roofLive(scheme, building, inputs, basis),
     movements: movementCases(supports, inputs.values),
     snow: snowCases(building, hazards, basis),
     wind: windLoading(scheme, building, hazards, basis),
     seismic: seismicCases(scheme, building, inputs, basis, hazards, linesOf),
   };
 }
+
+const gravityWorkings = (scheme: Scheme, inputs: LoadingInputs, basis: DesignBasis): Working[] =>
+  scheme.containers.flatMap((container) => [
+    deadWorking(scheme, inputs, container, "most"),
+    deadWorking(scheme, inputs, container, "least"),
+    imposedWorking(scheme, inputs, basis, container),
+  ]);
 
 /** The compartment with the highest pressure inside sets it for the whole. */
 function windLoading(scheme: Scheme, building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): WindLoading {

@@ -90,6 +90,16 @@ describe("coefficients of components", () => {
     expect(pressure.inwardPa / 1000).toBeCloseTo(1.2625, 3);
   });
 
+  // 0.613·0.70·0.85·51.4096² = 963.97 Pa in place of K_z 0.575 (2.01·(4.572/365.76)^(2/7) = 0.5747): 963.97·(0.9 + 0.18) = 1041.1 Pa inward in the middle of a wall
+  it("never take less than K_z 0.70 in exposure B under 30 ft", () => {
+    const pressure = wind.cladding(sampleHazards({ wind: { exposure: "B" } }), 2896, 0.18, {
+      surface: "wall",
+      zone: "middle",
+      effectiveAreaM2: 0.5,
+    });
+    expect(pressure.inwardPa / 1000).toBeCloseTo(1.0411, 3);
+  });
+
   it("never fall under 16 psf", () => {
     const calm = sampleHazards({ wind: { mph: 40 } });
     const pressure = wind.cladding(calm, 2896, 0.18, { surface: "roof", zone: "inner", effectiveAreaM2: 50 });

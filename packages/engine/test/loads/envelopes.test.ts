@@ -34,6 +34,14 @@ describe("envelopes", () => {
     expect(envelope?.roof.grossM2).toBeCloseTo(29.724, 2);
   });
 
+  it("take a window drawn in the door end for the doors it replaces", () => {
+    const glazed = {
+      ...alone,
+      openings: [opening({ face: "door", use: "window", widthUm: 2_000_000, offsetUm: 200_000 })],
+    };
+    expect(envelopes(framed(glazed), glazed)[0]?.sides.every(({ doorsM2 }) => doorsM2 === 0)).toBe(true);
+  });
+
   it("count passages as open, doors as doors and windows as neither", () => {
     const south = (use: Opening["use"]) =>
       envelopes(framed(alone), { ...alone, openings: [opening({ use })] })[0]?.sides.find(({ side }) => side === "-y");

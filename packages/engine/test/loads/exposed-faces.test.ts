@@ -82,3 +82,15 @@ describe("wind on the roof along both axes", () => {
     expect(sum.zN / 1000).toBeCloseTo(3.987, 2);
   });
 });
+
+describe("wind under an overhang", () => {
+  // 0.68·q(5.792 m) = 0.68·1228.69 Pa on 3.0 · 2.438 m = 6.111 kN, upwards
+  it("lifts its underside with the windward pressure", () => {
+    const scheme = sampleScheme(smallBuildings["an overhang of 3 m"]);
+    const wind = caseNamed(windOf(scheme, sampleHazards()), "W1 -x inside suction");
+    const under = wind.loads.filter(
+      (load) => load.kind === "against" && load.face === "floor" && load.patch.pressurePa > 500,
+    );
+    expect(sumOf(scheme, { ...wind, loads: under }).zN / 1000).toBeCloseTo(6.111, 2);
+  });
+});

@@ -1,0 +1,55 @@
+import type { Container, Scheme } from "@cornerway/schema";
+import { containerTypeRows } from "../catalog/container-types.ts";
+import { gravity } from "../catalog/gravity.ts";
+import { containerDimensions } from "../catalog/container-dimensions.ts";
+import { openWorking } from "../working/open-working.ts";
+import type { Clause, Working } from "../working/working.ts";
+import type { DeadState } from "./dead-cases.ts";
+import type { LoadingInputs } from "./loading-inputs.ts";
+
+/** How the dead load of one unit in one state comes about: the sum of what `deadCase` puts on it, N. */
+export function deadWorking(scheme: Scheme, inputs: LoadingInputs, container: Container, state: DeadState): Working {
+  const rows = containerTypeRows[container.type];
+  const tare = state === "most" ? rows.tareMost : rows.tareLeast;
+  const { lengthMm, widthMm } = containerDimensions(container.type);
+  const w = openWorking(`Dead load of ${container.tag}, ${state}`, sum);
+  w.let(
+    "m",
+    tare.value,
+    "kg",
+    `tare, ${state === "most" ? "upper" : "lower"} end of its range`,
+    tare.certainty,
+    tare.source,
+  );
+  w.let("g", gravity.value, "m/s²", "gravity", gravity.certainty, gravity.source);
+  w.let("A", (lengthMm * widthMm) / 1e6, "m²", "plan area between outer faces", "derived");
+  w.let(
+    "p",
+    state === "bare" ? 0 : finishPa(scheme, container.id),
+    "Pa",
+    "finishes on floor and roof",
+    "common practice",
+    "as drawn",
+  );
+  w.let(
+    "P",
+    state === "most" ? weightOf(inputs.plant, container.id) : 0,
+    "N",
+    "plant",
+    "common practice",
+    "as entered",
+  );
+  w.let("S", state === "bare" ? 0 : weightOf(inputs.addedSteel, container.id), "N", "added steel", "derived");
+  w.compute("D", "m * g + p * A + P + S", "N");
+  return w.giving("D");
+}
+
+const sum: Clause = { document: "Statics", edition: "", place: "sum of weights", certainty: "derived" };
+
+export const finishPa = (scheme: Scheme, containerId: string): number =>
+  scheme.loads
+    .filter((load) => load.containerId === containerId && load.case === "finish")
+    .reduce((total, { pressurePa }) => total + pressurePa, 0);
+
+export const weightOf = (items: readonly { containerId?: string; weightN: number }[], containerId: string): number =>
+  items.filter((item) => item.containerId === containerId).reduce((total, { weightN }) => total + weightN, 0);
