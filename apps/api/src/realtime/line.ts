@@ -7,9 +7,10 @@ import type { Part } from "../services/part.ts";
 /** A reader this far behind is cut off; it comes back and resumes from its last number. */
 const mostUnsentBytes = 4_000_000;
 const fewUnsentBytes = 500_000;
-const longestDrainMs = 5_000;
+const longestPauseMs = 8_000;
 const lookAgainMs = 20;
-const mostEntriesAtOnce = 200;
+/** Operations of one message; an entry without any counts as one. */
+const mostWeight = 300;
 
 export const closeCodes = {
   /** RFC 6455 section 7.4.1: the service goes away. */
@@ -59,19 +60,32 @@ export class Line {
 
   /** Sends those of the next entries, in order and without gaps, that this reader may see. */
   sendEntries(entries: readonly RecordEntry[]): void {
-    for (let from = 0; from < entries.length; from += mostEntriesAtOnce) {
-      const part = entries.slice(from, from + mostEntriesAtOnce);
-      const upTo = part.at(-1)?.number ?? 0;
-      this.send({ type: "entries", entries: part.filter((entry) => this.#mayRead(entry)), upTo });
-      this.after = upTo;
+    for (const part of parcels(entries)) this.#sendParcel(part);
+  }
+
+  /** The same at the pace at which the reader takes them. */
+  async sendAtTheirPace(entries: readonly RecordEntry[]): Promise<void> {
+    for (const part of parcels(entries)) {
+      this.#sendParcel(part);
+      await this.#drained();
     }
   }
 
-  /** Resolves once most of what was sent has left, so that a long way to catch up is no longer than the reader is slow. */
-  async drained(): Promise<void> {
-    const latest = Date.now() + longestDrainMs;
+  #sendParcel(entries: readonly RecordEntry[]): void {
+    const upTo = entries.at(-1)?.number ?? 0;
+    this.send({ type: "entries", entries: entries.filter((entry) => this.#mayRead(entry)), upTo });
+    this.after = upTo;
+  }
+
+  /** Resolves once most of what was sent has left. A reader that takes nothing for too long is cut off. */
+  async #drained(): Promise<void> {
+    let least = Infinity;
+    let since = Date.now();
     while (this.open && this.#socket.bufferedAmount > fewUnsentBytes) {
-      if (Date.now() > latest) return this.close(closeCodes.tooSlow, "too slow");
+      if (this.#socket.bufferedAmount < least) {
+        least = this.#socket.bufferedAmount;
+        since = Date.now();
+      } else if (Date.now() - since > longestPauseMs) return this.close(closeCodes.tooSlow, "too slow");
       await setTimeout(lookAgainMs);
     }
   }
@@ -84,3 +98,21 @@ export class Line {
     return payload !== null && mayReadEntry(this.part.roles, payload.kind);
   }
 }
+
+/** Cuts a run of entries into parcels of a few hundred operations, tens of kilobytes, so that a thin line gets on by some. */
+function* parcels(entries: readonly RecordEntry[]): Generator<RecordEntry[]> {
+  let parcel: RecordEntry[] = [];
+  let weight = 0;
+  for (const entry of entries) {
+    parcel.push(entry);
+    weight += weightOf(entry);
+    if (weight < mostWeight) continue;
+    yield parcel;
+    parcel = [];
+    weight = 0;
+  }
+  if (parcel.length > 0) yield parcel;
+}
+
+const weightOf = ({ payload }: RecordEntry): number =>
+  payload?.kind === "drawn" ? 1 + payload.operations.length + payload.inverse.length : 1;

@@ -101,4 +101,6 @@ export class Listener {
   }
 }
 
-const connect = (url: string): postgres.Sql => postgres(url, { max: 1, connect_timeout: 5, onnotice: () => undefined });
+/** Without `fetch_types`, whose own query at each new connection fails past every catch when the database is away. */
+const connect = (url: string): postgres.Sql =>
+  postgres(url, { max: 1, connect_timeout: 5, fetch_types: false, onnotice: () => undefined });

@@ -41,8 +41,7 @@ export class Room {
     line.after = after;
     line.send({ type: "entries", entries: [], upTo: after });
     while (line.open && line.after < this.#firstKept() - 1) {
-      line.sendEntries(await this.#page(line.after));
-      await line.drained();
+      await line.sendAtTheirPace(await this.#page(line.after));
     }
     line.live = true;
     this.#tell(line);
