@@ -71,12 +71,12 @@ function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: n
   if (place === null) return null;
   const { pxPerM } = view;
   return (
-    <>
+    <g className="scale-figures">
       {place.treeMm !== null && (
         <PencilTree xPx={xToPx(view, place.treeMm)} groundPx={groundPx} pxPerM={pxPerM} tallM={2.2} />
       )}
       <ScaleFigure xPx={xToPx(view, place.peopleMm - 270)} groundPx={groundPx} pxPerM={pxPerM} />
       <ScaleFigure xPx={xToPx(view, place.peopleMm + 270)} groundPx={groundPx} pxPerM={pxPerM} tallM={1.64} />
-    </>
+    </g>
   );
 }

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { elevationModel } from "../../src/drawing/elevation/elevation-model.ts";
+import { isometricModel } from "../../src/drawing/isometric/isometric-model.ts";
+import { elevationAnchor } from "../../src/drawing/leaders/elevation-anchor.ts";
+import { isometricAnchor } from "../../src/drawing/leaders/isometric-anchor.ts";
+import { demoScheme } from "../support/demo-scheme.ts";
+
+const view = { originXPx: 0, originYPx: 0, pxPerM: 1000 };
+const south = elevationModel(demoScheme, "south");
+const at = (xMm: number, yMm: number, zMm: number) => ({ xMm, yMm, zMm });
+
+describe("the end of a leader on an elevation", () => {
+  it("is the right edge of an opening, off the tag in its middle", () => {
+    const door = demoScheme.openings.find(({ id }) => id === "d3");
+    const unit = demoScheme.containers.find(({ id }) => id === "f1");
+    const east = (unit?.xUm ?? 0) / 1000 - 6096 + ((door?.offsetUm ?? 0) + (door?.widthUm ?? 0)) / 1000;
+    expect(elevationAnchor({ elementId: "d3", at: at(0, 0, 0) }, south, view)).toMatchObject({ xPx: east, end: "dot" });
+  });
+
+  it("is the bearing itself when a load comes down away from the unit's corners", () => {
+    const found = elevationAnchor({ elementId: "f1", at: at(8000, -1219, 5792) }, south, view);
+    expect(found).toEqual({ xPx: 8008, yPx: -5789, end: "dot" });
+  });
+
+  it("is on the unit's own face when what is said concerns its corner", () => {
+    const found = elevationAnchor({ elementId: "f1", at: at(3103, -1130, 2896) }, south, view);
+    expect(found?.xPx).toBeGreaterThan(14_000);
+    expect(found?.yPx).toBeLessThan(-2896);
+  });
+
+  it("is nowhere for what this side does not show", () => {
+    expect(elevationAnchor({ elementId: "f4", at: at(9000, 6000, 4000) }, south, view)).toBeNull();
+    expect(elevationAnchor({ elementId: "d6", at: at(2700, 3707, 4000) }, south, view)).toBeNull();
+  });
+});
+
+describe("the end of a leader on the isometric", () => {
+  const model = isometricModel(demoScheme);
+  const small = { originXPx: 500, originYPx: 400, pxPerM: 10 };
+
+  it("is on a unit that nothing nearer covers there", () => {
+    expect(isometricAnchor("t1", model, small)?.end).toBe("dot");
+    expect(isometricAnchor("f4", model, small)).not.toBeNull();
+  });
+
+  it("is nowhere for an element the scheme does not have", () => {
+    expect(isometricAnchor("nobody", model, small)).toBeNull();
+  });
+});
