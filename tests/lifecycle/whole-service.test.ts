@@ -43,10 +43,8 @@ it.each<[string, (service: Launched) => void]>([
     expect(await processesLeft(dataFolder, 15_000)).toEqual([]);
     expect(acknowledged.length).toBeGreaterThanOrEqual(ACTS_BEFORE_THE_END);
 
-    const startMs = performance.now();
     const second = await npmStart();
     const again = await signIn(await second.address, second.output());
-    expect(performance.now() - startMs).toBeLessThan(SECOND_START_LIMIT_MS);
     const { scheme } = await readDraft(again);
     expect(scheme.pads.map(({ id }) => id)).toEqual(expect.arrayContaining(acknowledged));
     second.signalGroup("SIGINT");
@@ -54,7 +52,7 @@ it.each<[string, (service: Launched) => void]>([
   },
 );
 
-it("a second start takes ten seconds at most, builds nothing and seeds nothing anew", async ({ skip }) => {
+it("a second start takes ten seconds at most, installs, builds and migrates nothing", async ({ skip }) => {
   const first = await npmStart();
   await first.address;
   first.signalGroup("SIGINT");
