@@ -108,3 +108,45 @@ it("when its posts stand on nothing the unit falls, and its load is the residual
   ]);
   expect(assessment.statics.residualKn).toBeCloseTo(39.24, 6);
 });
+
+it("a head up to 25 mm below the top rail is packed and carries, 26 mm below it meets nothing", () => {
+  const headAt = (gapMm: number) =>
+    assess(
+      schemeOf({
+        units: [forty, across],
+        cuts: [openSide],
+        posts: posts.map((post) => ({ ...post, head: underTopRail - gapMm })),
+        pads: [...padsUnder(forty), ...padsUnderPosts],
+      }),
+    );
+  expect(factsOf(headAt(25), "post-carries")).toHaveLength(2);
+  expect(factsOf(headAt(26), "post-carries")).toEqual([]);
+  expect(factsOf(headAt(26), "post-holds-nothing")).toHaveLength(2);
+});
+
+it("a post on the top rail of a unit below has a way down, but along the rail: not checked, and its load reaches the ground", () => {
+  // f1 stands 1 m above g1's roof on four posts: two on g1's rails, 1000 mm in from its western castings, two on pads
+  // beyond its eastern end.
+  const twenty = { id: "g1", type: "1CCC", x: 0, y: 0 } as const;
+  const above = { ...twenty, id: "f1", x: 1000, z: 2896 + 1000 };
+  const heads = padsUnder(above).map(({ x, y }, at) => ({ id: `p${at}`, x, y, foot: x < 0 ? 2890 : 0, head: above.z }));
+  const railAxis = heads.map((post) => (post.foot > 0 ? { ...post, y: Math.sign(post.y) * railAxisY } : post));
+  const assessment = assess(
+    schemeOf({
+      units: [twenty, above],
+      posts: railAxis,
+      pads: [
+        ...padsUnder(twenty),
+        ...railAxis.filter(({ foot }) => foot === 0).map(({ id, x, y }) => ({ id: `${id}-pad`, x, y })),
+      ],
+    }),
+  );
+  expect(factsOf(assessment, "post-without-ground").map(({ under, verdict }) => [under, verdict])).toEqual([
+    ["rail", "not checked"],
+    ["rail", "not checked"],
+  ]);
+  expect(assessment.statics.residualKn).toBe(0);
+  // Each post takes a quarter of 23.789 kN; its foot is 1000 mm from the casting on a span of 5853 mm: lever rule.
+  const far = assessment.path.find(({ id }) => id.startsWith("rail:g1:left:p") && id.endsWith("door-left"));
+  expect(far?.forceTopKn).toBeCloseTo(((23.789 / 4) * 1000) / 5853, 2);
+});
