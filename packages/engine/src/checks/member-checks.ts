@@ -39,23 +39,26 @@ const actingStrengths = (strengths: MemberStrengths, demand: MemberDemand): Acti
 function together(strengths: MemberStrengths, { axial, strong }: Acting, demand: MemberDemand): Check[] {
   const { element, weak, shear } = strengths;
   const refuse = (limitState: LimitState, why: Refusal): Check[] => [{ ok: false, element, limitState, why }];
-  if (!axial.ok) return refuse("axial force with bending", axial.why);
-  if (!strong.ok) return refuse("axial force with bending", strong.why);
-  if (!weak.ok) return refuse("axial force with bending", weak.why);
-  if (!shear.ok) return refuse("bending with shear", shear.why);
-  const workings = { axial: axial.working, strong: strong.working, weak: weak.working, shear: shear.working };
-  return [
-    checkOf({ element, limitState: "axial force with bending" }, axialAndBending(strengths, workings, demand)),
-    ...bendingAndShear(strengths, workings, demand),
-    ...torsionAndAll(strengths, workings, demand),
-  ];
+  const sharing = Object.values(demand).filter((force) => force !== 0).length;
+  // A refused strength matters once two forces share the member; one alone has its own check.
+  if (!axial.ok) return sharing < 2 ? [] : refuse("axial force with bending", axial.why);
+  if (!strong.ok) return sharing < 2 ? [] : refuse("axial force with bending", strong.why);
+  if (!weak.ok) return sharing < 2 ? [] : refuse("axial force with bending", weak.why);
+  const whole = { axial: axial.working, strong: strong.working, weak: weak.working };
+  const combined = checkOf(
+    { element, limitState: "axial force with bending" },
+    axialAndBending(strengths, whole, demand),
+  );
+  if (!shear.ok) return [combined];
+  const workings = { ...whole, shear: shear.working };
+  return [combined, ...bendingAndShear(strengths, workings, demand), ...torsionAndAll(strengths, workings, demand)];
 }
 
 type Workings = { readonly axial: Working; readonly strong: Working; readonly weak: Working; readonly shear: Working };
 
 function axialAndBending(
   { family, basis }: MemberStrengths,
-  { axial, strong, weak }: Workings,
+  { axial, strong, weak }: Omit<Workings, "shear">,
   demand: MemberDemand,
 ): Working {
   const required = { axialN: demand.axialN, mxNmm: demand.momentStrongNmm, myNmm: demand.momentWeakNmm };

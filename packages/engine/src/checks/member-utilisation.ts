@@ -40,16 +40,17 @@ export type Deciding = { readonly limitState: LimitState; readonly utilisation: 
  */
 export function memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding {
   const compressed = demand.axialN >= 0;
-  const p = share(demand.axialN, compressed ? capacities.compression : capacities.tension);
-  const mx = share(
-    demand.momentStrongNmm,
-    demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed,
-  );
+  const axial = compressed ? capacities.compression : capacities.tension;
+  const strong = demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed;
+  const p = share(demand.axialN, axial);
+  const mx = share(demand.momentStrongNmm, strong);
   const my = share(demand.momentWeakNmm, capacities.weak);
   const vx = share(demand.shearStrongN, capacities.shear);
   const vy = share(demand.shearWeakN, capacities.shearWeak);
   const t = share(demand.torsionNmm, capacities.torsion);
   const thin = capacities.family === "cold-formed";
+  const stated = axial !== undefined && strong !== undefined && capacities.weak !== undefined;
+  if (!stated && sharing(demand) > 1) return { limitState: "axial force with bending", utilisation: Infinity };
   return greatest([
     [compressed ? "compression" : "tension", p],
     ["bending, strong axis", mx],
@@ -60,6 +61,9 @@ export function memberUtilisation(capacities: Capacities, demand: MemberDemand):
     ["bending with shear", thin ? Math.sqrt(mx * mx + vx * vx) : 0],
   ]);
 }
+
+/** How many forces share the member: a strength that is refused matters once there are two. */
+const sharing = (demand: MemberDemand): number => Object.values(demand).filter((force) => force !== 0).length;
 
 const share = (demand: number, capacity: number | undefined): number =>
   demand === 0 ? 0 : capacity === undefined ? Infinity : Math.abs(demand) / capacity;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canonicalJson } from "@cornerway/schema";
 import { steels } from "../../src/catalog/materials.ts";
-import { containerMembers } from "../../src/catalog/sections/container-members.ts";
+import { boxTube, containerMembers } from "../../src/catalog/sections/container-members.ts";
 import { findSection, namedSections } from "../../src/catalog/sections/find-section.ts";
 import { checkOf, demandAgainst, governing, type Check } from "../../src/checks/check.ts";
 import { coverageOf } from "../../src/checks/coverage.ts";
@@ -152,6 +152,29 @@ describe("memberChecks", () => {
     const member = { ...post(), section };
     expect(governing(run(member, all))?.ok).toBe(false);
     expect(memberUtilisation(capacitiesOf(memberStrengths(member, basis)), all).utilisation).toBe(Infinity);
+  });
+
+  it("a member with refused strengths: the short way is infinite exactly where the long way has a refusal that acts", () => {
+    const section = boxTube("slender", { depthMm: 600, widthMm: 100, wallMm: 2 });
+    const strengths = memberStrengths({ ...topRail, section }, basis);
+    expect([strengths.headPressed.ok, strengths.weak.ok]).toEqual([false, true]);
+    const sparse = fc.record({
+      axialN: fc.constantFrom(0, 1e4, -1e4),
+      shearStrongN: fc.constantFrom(0, 1e3),
+      shearWeakN: fc.constantFrom(0, 1e2),
+      momentStrongNmm: fc.constantFrom(0, 1e6),
+      momentWeakNmm: fc.constantFrom(0, 1e5),
+      torsionNmm: fc.constantFrom(0, 1e4),
+    });
+    fc.assert(
+      fc.property(sparse, (demand) => {
+        const long = governing(memberChecks(strengths, demand));
+        const short = memberUtilisation(capacitiesOf(strengths), demand);
+        expect(short.utilisation === Infinity).toBe(long?.ok === false);
+        if (long?.ok === true) expect(short.utilisation).toBeCloseTo(long.utilisation, 9);
+      }),
+      { seed: 5, numRuns: 300 },
+    );
   });
 
   it("torsion over a fifth of its strength is combined with the rest (H3-6)", () => {
