@@ -1,5 +1,6 @@
 import type { Element } from "../elements/element.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
+import { integerRoom } from "../numerics/number-room.ts";
 import { factorise, type SparseElement } from "../numerics/sparse-ldlt.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";
@@ -53,10 +54,16 @@ export function numberFreedoms(
   const tree = frontTree({ weights, cliques: elements.map(nodesOf), retained });
   const equationOf = equationNumbers(active, tree);
   const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
-    equations: freedoms.map((f) => equationOf[f] ?? -1),
+    equations: equationsOf(freedoms, equationOf),
     matrix,
   }));
   return { elements, equationOf, idle, tree, sparse };
+}
+
+function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32Array {
+  const equations = integerRoom(freedoms.length);
+  for (let f = 0; f < freedoms.length; f++) equations[f] = equationOf[freedoms[f] ?? 0] ?? -1;
+  return equations;
 }
 
 function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array): Uint8Array {
@@ -85,7 +92,9 @@ function equationNumbers(active: Uint8Array, tree: FrontTree): Int32Array {
 }
 
 function isOblique({ direction }: IdleDirection): boolean {
-  return direction.filter((value) => value !== 0).length > 1;
+  let parts = 0;
+  for (const value of direction) if (value !== 0) parts++;
+  return parts > 1;
 }
 
 function axisOf({ direction }: IdleDirection): number {

@@ -1,3 +1,5 @@
+import { integerRoom } from "../numerics/number-room.ts";
+
 /**
  * What every element is to the solution: the freedoms it joins (6·node + 0…5 for ux uy uz rx ry rz, global axes) and its
  * symmetric stiffness on them, full, row-major, N/mm and N·mm/rad.
@@ -9,7 +11,7 @@ export interface Element {
 
 /** The six freedoms of each of these nodes, in order. */
 export function freedomsOf(nodes: readonly number[]): Int32Array {
-  const freedoms = new Int32Array(nodes.length * 6);
+  const freedoms = integerRoom(nodes.length * 6);
   nodes.forEach((node, n) => {
     for (let c = 0; c < 6; c++) freedoms[n * 6 + c] = node * 6 + c;
   });

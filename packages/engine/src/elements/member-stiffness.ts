@@ -1,4 +1,5 @@
 import type { ModelSection } from "../model/analytical-model.ts";
+import { numberRoom } from "../numerics/number-room.ts";
 
 /**
  * Stiffness of a straight member in its local axes (12 × 12, row-major): ends i then j, ux uy uz rx ry rz each, with
@@ -6,7 +7,7 @@ import type { ModelSection } from "../model/analytical-model.ts";
  * Source: Przemieniecki, Theory of Matrix Structural Analysis, §5.6 (from memory); test: closed beam formulae.
  */
 export function memberStiffness(section: ModelSection, lengthMm: number): Float64Array {
-  const k = new Float64Array(144);
+  const k = numberRoom(144);
   bar(k, 0, (section.E * section.A) / lengthMm);
   bar(k, 3, (section.G * section.J) / lengthMm);
   bending(
@@ -35,7 +36,7 @@ export function memberStiffness(section: ModelSection, lengthMm: number): Float6
  * without shear deformation, by symmetry. Source: w·L/2, w·L²/12 (fixed-fixed beam, uniform load).
  */
 export function fixedEndForces(axis: 0 | 1 | 2, lengthMm: number): Float64Array {
-  const f = new Float64Array(12);
+  const f = numberRoom(12);
   f[axis] = -lengthMm / 2;
   f[6 + axis] = -lengthMm / 2;
   if (axis === 0) return f;

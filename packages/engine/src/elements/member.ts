@@ -1,4 +1,5 @@
 import type { ModelSection } from "../model/analytical-model.ts";
+import { numberRoom } from "../numerics/number-room.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { type Element, freedomsOf } from "./element.ts";
 import type { MemberAxes } from "../model/member-axes.ts";
@@ -29,13 +30,13 @@ export interface Member extends Element {
 
 export function member(facts: MemberFacts): Member {
   const local = memberStiffness(facts.section, facts.axes.lengthMm);
-  const fixed = [0, 1, 2].map((axis) => fixedEndForces(axis === 0 ? 0 : axis === 1 ? 1 : 2, facts.axes.lengthMm));
-  const [alongX = EMPTY, alongY = EMPTY, alongZ = EMPTY] = fixed;
+  const { lengthMm } = facts.axes;
+  const fixed = [fixedEndForces(0, lengthMm), fixedEndForces(1, lengthMm), fixedEndForces(2, lengthMm)] as const;
   const drivenBy = facts.released.length > 0 ? release(local, fixed, facts.released) : [];
   const matrix = toGlobal(local, facts.axes);
   if (facts.armI) moveStiffness(matrix, 12, 0, facts.armI);
   if (facts.armJ) moveStiffness(matrix, 12, 6, facts.armJ);
-  return { freedoms: freedomsOf(facts.nodes), matrix, facts, local, fixed: [alongX, alongY, alongZ], drivenBy };
+  return { freedoms: freedomsOf(facts.nodes), matrix, facts, local, fixed, drivenBy };
 }
 
 /** Components in local axes of a vector given in global axes. */
@@ -89,8 +90,6 @@ export function memberEndForces(
   return f;
 }
 
-const EMPTY = new Float64Array(12);
-
 function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, movement: Float64Array): Float64Array {
   const u = new Float64Array(12);
   for (const [end, arm] of [
@@ -106,11 +105,14 @@ function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, moveme
   return u;
 }
 
+/** Room for one block on its way; rewritten before every use. */
+const HALF = new Float64Array(9);
+
 /** Rᵀ·K·R in 3 × 3 blocks, upper half computed and mirrored. */
 function toGlobal(local: Float64Array, axes: MemberAxes): Float64Array {
-  const k = new Float64Array(144);
+  const k = numberRoom(144);
   const r = [...axes.x, ...axes.y, ...axes.z];
-  const half = new Float64Array(9);
+  const half = HALF;
   for (let a = 0; a < 12; a += 3) {
     for (let b = a; b < 12; b += 3) {
       rotateRight(local, a, b, r, half);

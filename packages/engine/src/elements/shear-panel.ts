@@ -1,3 +1,4 @@
+import { integerRoom, numberRoom } from "../numerics/number-room.ts";
 import type { Vector } from "../numerics/vector.ts";
 import type { PanelAxes } from "../model/panel-axes.ts";
 import { type Element, freedomsOf } from "./element.ts";
@@ -27,21 +28,15 @@ export interface ShearPanel extends Element {
  */
 export function shearPanel(facts: PanelFacts): ShearPanel {
   const { axes, arms } = facts;
-  const translations = new Float64Array(144);
+  const translations = numberRoom(144);
   const strain = strainVector(axes);
   addOuter(translations, strain, facts.shearStiffness * axes.widthMm * axes.heightMm);
   const strut = (facts.uprightStiffness * axes.widthMm) / (2 * axes.heightMm);
   const tie = (facts.alongStiffness * axes.heightMm) / (2 * axes.widthMm);
-  for (const [from, to] of [
-    [0, 3],
-    [1, 2],
-  ] as const)
-    addOuter(translations, stretch(from, to, axes.e2), strut);
-  for (const [from, to] of [
-    [0, 1],
-    [3, 2],
-  ] as const)
-    addOuter(translations, stretch(from, to, axes.e1), tie);
+  addStrut(translations, 0, 3, axes.e2, strut);
+  addStrut(translations, 1, 2, axes.e2, strut);
+  addStrut(translations, 0, 1, axes.e1, tie);
+  addStrut(translations, 3, 2, axes.e1, tie);
   if (arms === null) return { facts, freedoms: translationsOf(facts.nodes), matrix: translations, strainOf: strain };
   return {
     facts,
@@ -58,25 +53,36 @@ export function panelFlow({ facts, freedoms, strainOf }: ShearPanel, movement: F
   return facts.shearStiffness * strain;
 }
 
+/** Signs of a corner's movement in the two means: bottom left, bottom right, top right, top left. */
+const ACROSS = [-1, -1, 1, 1] as const;
+const ALONG = [-1, 1, 1, -1] as const;
+
 function strainVector({ e1, e2, widthMm, heightMm }: PanelAxes): Float64Array {
-  const across = [-1, -1, 1, 1]; // bottom, bottom, top, top
-  const along = [-1, 1, 1, -1]; // left, right, right, left
-  return Float64Array.from({ length: 12 }, (_, i) => {
-    const corner = Math.floor(i / 3);
-    const c = i % 3;
-    return (
-      ((across[corner] ?? 0) * (e1[c] ?? 0)) / (2 * heightMm) + ((along[corner] ?? 0) * (e2[c] ?? 0)) / (2 * widthMm)
-    );
-  });
+  const strain = numberRoom(12);
+  for (let corner = 0; corner < 4; corner++) {
+    const across = (ACROSS[corner] ?? 0) / (2 * heightMm);
+    const along = (ALONG[corner] ?? 0) / (2 * widthMm);
+    for (let c = 0; c < 3; c++) strain[corner * 3 + c] = across * (e1[c] ?? 0) + along * (e2[c] ?? 0);
+  }
+  return strain;
 }
 
-function stretch(from: number, to: number, direction: Vector): Float64Array {
-  const b = new Float64Array(12);
-  direction.forEach((value, c) => {
-    b[from * 3 + c] = -value;
-    b[to * 3 + c] = value;
-  });
-  return b;
+/** A bar between two corners that resists only the change of their distance along `direction`. */
+function addStrut(k: Float64Array, from: number, to: number, direction: Vector, stiffness: number): void {
+  if (stiffness === 0) return;
+  for (let a = 0; a < 3; a++) {
+    for (let b = 0; b < 3; b++) {
+      const value = stiffness * (direction[a] ?? 0) * (direction[b] ?? 0);
+      add(k, from * 3 + a, from * 3 + b, value);
+      add(k, to * 3 + a, to * 3 + b, value);
+      add(k, from * 3 + a, to * 3 + b, -value);
+      add(k, to * 3 + a, from * 3 + b, -value);
+    }
+  }
+}
+
+function add(k: Float64Array, row: number, column: number, value: number): void {
+  k[row * 12 + column] = (k[row * 12 + column] ?? 0) + value;
 }
 
 function addOuter(k: Float64Array, b: Float64Array, stiffness: number): void {
@@ -89,7 +95,11 @@ function addOuter(k: Float64Array, b: Float64Array, stiffness: number): void {
 }
 
 function translationsOf(nodes: readonly number[]): Int32Array {
-  return Int32Array.from({ length: 12 }, (_, i) => (nodes[Math.floor(i / 3)] ?? 0) * 6 + (i % 3));
+  const freedoms = integerRoom(12);
+  nodes.forEach((node, corner) => {
+    for (let c = 0; c < 3; c++) freedoms[corner * 3 + c] = node * 6 + c;
+  });
+  return freedoms;
 }
 
 function withArms(translations: Float64Array, arms: readonly [Vector, Vector, Vector, Vector]): Float64Array {

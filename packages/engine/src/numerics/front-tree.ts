@@ -61,7 +61,7 @@ function link(steps: readonly EliminationStep[], weights: Int32Array): Group[] {
 }
 
 /** Larger fronts do more work per loaded number; below this many extra zeros per front the exchange pays (measured). */
-const EXTRA_PART = 0.25;
+const EXTRA_PART = 0.1;
 const SMALL_FRONT = 30;
 
 /** Merges a group into its parent where the parent's front hardly grows by it. */

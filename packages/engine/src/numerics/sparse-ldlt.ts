@@ -58,48 +58,77 @@ function sumDiagonals(equations: number, elements: readonly SparseElement[]): Fl
 class Elimination {
   private readonly tree: FrontTree;
   private readonly elementsOf: SparseElement[][];
-  private readonly waiting: { rows: Int32Array; values: Float64Array }[][];
+  private readonly children: number[][];
   private readonly place: Int32Array; // equation → row of the current front
-  private work = new Float64Array(0);
+  private readonly work: Float64Array;
+  /** Remainders waiting for their parents: in this order of fronts the newest are always wanted first. */
+  private readonly stack: Float64Array;
+  private top = 0;
 
   constructor(tree: FrontTree, elements: readonly SparseElement[]) {
     this.tree = tree;
     this.elementsOf = tree.fronts.map(() => []);
-    this.waiting = tree.fronts.map(() => []);
+    this.children = tree.fronts.map(() => []);
+    tree.fronts.forEach(({ parent }, index) => this.children[parent]?.push(index));
     this.place = new Int32Array(tree.equations);
+    this.work = new Float64Array(
+      tree.fronts.reduce((most, front) => Math.max(most, front.rows.length * front.pivots), 0),
+    );
+    this.stack = new Float64Array(stackRoom(tree, this.children));
     for (const element of elements) this.elementsOf[this.frontOf(element)]?.push(element);
   }
 
   run(diagonal: Float64Array, settle: (pivot: number, equation: number) => number) {
     const panels: Float64Array[] = [];
-    let schur = new Float64Array(0);
-    this.tree.fronts.forEach((front, index) => {
-      const n = front.rows.length;
-      const panel = new Float64Array(n * front.pivots);
-      const remainder = new Float64Array((n - front.pivots) * (n - front.pivots));
-      this.assemble(front, index, panel, remainder);
-      this.eliminate(front, panel, remainder, diagonal, settle);
+    const { fronts } = this.tree;
+    const room = new Float64Array(fronts.reduce((sum, front) => sum + front.rows.length * front.pivots, 0));
+    let used = 0;
+    fronts.forEach((front, index) => {
+      const panel = room.subarray(used, (used += front.rows.length * front.pivots));
+      this.process(front, index, panel, diagonal, settle);
       panels.push(panel);
-      if (index === this.tree.fronts.length - 1) schur = mirrored(remainder, n);
-      else this.passOn(front, remainder);
     });
-    return { panels, schur };
+    const last = fronts.at(-1)?.rows.length ?? 0; // the root passes on nothing: its remainder is what is retained
+    return { panels, schur: mirrored(this.stack, last) };
+  }
+
+  private process(
+    front: Front,
+    index: number,
+    panel: Float64Array,
+    diagonal: Float64Array,
+    settle: (pivot: number, equation: number) => number,
+  ): void {
+    const size = remainderSize(front);
+    const remainder = this.stack.subarray(this.top, this.top + size).fill(0);
+    const below = this.assemble(front, index, panel, remainder);
+    this.eliminate(front, panel, remainder, diagonal, settle);
+    this.stack.copyWithin(below, this.top, this.top + size);
+    this.top = below + size;
   }
 
   private frontOf({ equations }: SparseElement): number {
     let first = this.tree.fronts.length; // an element on held freedoms only belongs nowhere
-    for (const equation of equations) {
+    for (let e = 0; e < equations.length; e++) {
+      const equation = equations[e] ?? -1;
       if (equation >= 0) first = Math.min(first, this.tree.frontOf[equation] ?? first);
     }
     return first;
   }
 
-  private assemble(front: Front, index: number, panel: Float64Array, remainder: Float64Array): void {
+  /** Returns where the stack begins once the children have been taken in. */
+  private assemble(front: Front, index: number, panel: Float64Array, remainder: Float64Array): number {
     const { place } = this;
-    front.rows.forEach((equation, row) => (place[equation] = row));
+    for (let row = 0; row < front.rows.length; row++) place[front.rows[row] ?? 0] = row;
     for (const element of this.elementsOf[index] ?? []) addElement(element, place, front, panel, remainder);
-    for (const child of this.waiting[index] ?? []) addRemainder(child, place, front, panel, remainder);
-    this.waiting[index] = [];
+    let below = this.top;
+    for (const child of (this.children[index] ?? []).toReversed()) {
+      const taken = this.tree.fronts[child];
+      if (taken === undefined) continue;
+      below -= remainderSize(taken);
+      addRemainder(taken.rows.subarray(taken.pivots), this.stack, below, place, front, panel, remainder);
+    }
+    return below;
   }
 
   private eliminate(
@@ -111,17 +140,30 @@ class Elimination {
   ): void {
     if (front.pivots === 0) return;
     const first = front.rows[0] ?? 0;
-    if (this.work.length < panel.length) this.work = new Float64Array(panel.length);
     const own = diagonal.subarray(first, first + front.pivots);
     eliminateFront(front.rows.length, front.pivots, panel, this.work, remainder, own, (pivot, i) =>
       settle(pivot, first + i),
     );
   }
+}
 
-  private passOn(front: Front, values: Float64Array): void {
-    if (values.length === 0) return;
-    this.waiting[front.parent]?.push({ rows: front.rows.subarray(front.pivots), values });
-  }
+/** What a front passes on; nothing without a parent, except from the root, which comes last. */
+function remainderSize({ rows, pivots }: Front): number {
+  return (rows.length - pivots) * (rows.length - pivots);
+}
+
+function stackRoom({ fronts }: FrontTree, children: readonly (readonly number[])[]): number {
+  let top = 0;
+  let most = 0;
+  fronts.forEach((front, index) => {
+    most = Math.max(most, top + remainderSize(front));
+    for (const child of children[index] ?? []) {
+      const taken = fronts[child];
+      if (taken !== undefined) top -= remainderSize(taken);
+    }
+    top += remainderSize(front);
+  });
+  return most;
 }
 
 function addElement(
@@ -151,7 +193,9 @@ function addElement(
 }
 
 function addRemainder(
-  { rows, values }: { rows: Int32Array; values: Float64Array },
+  rows: Int32Array,
+  values: Float64Array,
+  from: number,
   place: Int32Array,
   front: Front,
   panel: Float64Array,
@@ -162,9 +206,10 @@ function addRemainder(
   const m = front.rows.length - k;
   for (let a = 0; a < size; a++) {
     const i = place[rows[a] ?? 0] ?? 0;
+    const source = from + a * size;
     for (let b = 0; b <= a; b++) {
       const j = place[rows[b] ?? 0] ?? 0;
-      const value = values[a * size + b] ?? 0;
+      const value = values[source + b] ?? 0;
       if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
       else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
     }
