@@ -6,5 +6,6 @@ export type ActionGap =
   | "ice"
   | "wind on plant, parapets and guards on roofs"
   | "partial and sliding snow"
+  | "snow drift across a gap between buildings"
   | "modal response analysis"
   | "site response study";

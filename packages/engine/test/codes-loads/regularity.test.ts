@@ -3,6 +3,7 @@ import { torsionAmplification } from "../../src/codes/loads/asce7/seismic/torsio
 import { seismicDrift, stabilityCoefficient } from "../../src/codes/loads/asce7/seismic/storey-drift.ts";
 import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
 import { rigidDiaphragm } from "../../src/loads/rigid-diaphragm.ts";
+import { sampleHazards } from "./sample-hazards.ts";
 import type { LateralLine, SeismicStorey } from "../../src/loads/seismic-storey.ts";
 
 const { seismic } = designBasisFor("IBC 2021");
@@ -177,6 +178,29 @@ describe("accidental torsion", () => {
       1,
       expect.closeTo(1.44, 12),
       3,
+    ]);
+  });
+
+  // the storey with one weak side of above, ratio 1.6158: (1.6158/1.2)² = 1.8131; category B takes the plain 5 %
+  it("is amplified in C and above where the floor turns, not in B", () => {
+    const weak = { stiffnessNPerMm: 100 };
+    const turning = storey({
+      lines: [line("s", "x", 0), line("n", "x", 8000, weak), line("w", "y", 0, weak), line("e", "y", 12_000, weak)],
+    });
+    expect(seismic.accidentalEccentricity("D", turning, "x")).toBeCloseTo(0.05 * 1.8131, 4);
+    expect(seismic.accidentalEccentricity("B", turning, "x")).toBe(0.05);
+  });
+
+  // 12.4.2.2 and its exception: 0.2·S_DS above category B; 12.5: 100 % and 30 % in D to F
+  it("goes with vertical shaking above B and with 30 % across from D", () => {
+    const at = (sds: number) =>
+      seismic.design(sampleHazards({ seismic: { ss: 0.5, s1: 0.1, siteValues: { sms: 1.5 * sds, sm1: 0.05 } } }));
+    expect([at(0.2), at(0.4)].map((site) => [site.category, seismic.verticalShare(site)])).toEqual([
+      ["B", 0],
+      ["C", expect.closeTo(0.08, 12)],
+    ]);
+    expect((["B", "C", "D", "E"] as const).map((category) => seismic.orthogonalShare(category))).toEqual([
+      0, 0, 0.3, 0.3,
     ]);
   });
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Opening } from "@cornerway/schema";
+import { containerDimensions } from "../../src/catalog/container-dimensions.ts";
 import { caseResultant } from "../../src/loads/case-resultant.ts";
 import { lifting } from "../../src/loads/lifting.ts";
+import { sheetMassKg } from "../../src/loads/sheet-mass.ts";
 import { framed } from "./building-actions.ts";
 import { idOf, sampleInputs, sampleScheme } from "./sample-scheme.ts";
 
@@ -36,6 +38,20 @@ describe("lifting", () => {
   it("takes twice the real weight at the pick: tare less cuts plus steel", () => {
     expect(lift()(90).weight.result.value).toBeCloseTo(85_224, -1);
     expect(lift()(90).weight.certainty).toBe("common practice");
+  });
+
+  // 1 m²: side 0.0016·7850·1.0643 = 13.368 kg, end 0.002·7850·1.2482 = 19.597, roof 0.002·7850·1.1017 = 17.297 kg; doors and floors nothing
+  it("takes off the sheet of the face that is cut", () => {
+    const square = (face: Opening["face"]) =>
+      sheetMassKg(containerDimensions("1AAA"), { ...window, face, widthUm: 1_000_000, heightUm: 1_000_000 });
+    expect((["left", "right", "front", "roof", "door", "floor"] as const).map(square)).toEqual([
+      expect.closeTo(13.368, 2),
+      expect.closeTo(13.368, 2),
+      expect.closeTo(19.597, 2),
+      expect.closeTo(17.297, 2),
+      0,
+      0,
+    ]);
   });
 
   it("hangs all of it on either diagonal pair", () => {

@@ -24,5 +24,6 @@ const always: readonly ActionGap[] = [
   "ice",
   "wind on plant, parapets and guards on roofs",
   "partial and sliding snow",
+  "snow drift across a gap between buildings",
   "modal response analysis",
 ];
