@@ -28,8 +28,8 @@ export function clearLowWord(x: number): number {
 export function scaleByPowerOfTwo(x: number, n: number): number {
   let scaled = x;
   let rest = n;
-  while (rest > 1023) ((scaled *= LARGEST_POWER), (rest -= 1023));
-  while (rest < -969) ((scaled *= SMALL_POWER), (rest += 969));
+  for (; rest > 1023; rest -= 1023) scaled *= LARGEST_POWER;
+  for (; rest < -969; rest += 969) scaled *= SMALL_POWER;
   return scaled * fromWords((rest + 1023) << 20, 0);
 }
 

@@ -31,7 +31,10 @@ const SQRT_HALF_FRACTION = 0x95f64;
 function split(x: number): { k: number; f: number } {
   let k = 0;
   let scaled = x;
-  if (highWord(x) < 0x00100000) ((k = -54), (scaled = x * TWO_TO_54));
+  if (highWord(x) < 0x00100000) {
+    k = -54;
+    scaled = x * TWO_TO_54;
+  }
   const high = highWord(scaled);
   const fraction = high & 0x000fffff;
   const carry = (fraction + SQRT_HALF_FRACTION) & 0x100000;
