@@ -3,6 +3,7 @@ import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
+import { tareOf } from "./tare.ts";
 
 /** How much of the dead load is there: all of it at its heaviest, the least there can be, or units before fit-out. */
 export type DeadState = "most" | "least" | "bare";
@@ -17,21 +18,15 @@ export function deadCase(scheme: Scheme, inputs: LoadingInputs, state: DeadState
     id: `D ${state}`,
     symbol: "D",
     loads: [
-      ...scheme.containers.map(({ id, type }): ActionLoad => ({
+      ...scheme.containers.map((container): ActionLoad => ({
         kind: "own weight",
-        containerId: id,
-        weightN: tareN(type, state),
+        containerId: container.id,
+        weightN: tareOf(container, inputs, state).value * gravity.value,
       })),
       ...(state === "bare" ? [] : [...finishes(scheme), ...steel(inputs)]),
       ...(state === "most" ? plant(inputs) : []),
     ],
   };
-}
-
-/** Tare of a type, N: the upper end of its range only where weight is unfavourable. */
-export function tareN(type: Scheme["containers"][number]["type"], state: DeadState): number {
-  const { least, most } = containerDimensions(type).tareKg;
-  return (state === "most" ? most : least) * gravity.value;
 }
 
 function finishes(scheme: Scheme): ActionLoad[] {
@@ -45,8 +40,16 @@ function finishes(scheme: Scheme): ActionLoad[] {
   });
 }
 
+/** Steel that belongs to a unit loads that unit; the rest loads itself. */
 const steel = ({ addedSteel }: LoadingInputs): ActionLoad[] =>
-  addedSteel.map(({ elementId, at, weightN }) => ({ kind: "point", elementId, at, xN: 0, yN: 0, zN: -weightN }));
+  addedSteel.map(({ elementId, containerId, at, weightN }) => ({
+    kind: "point",
+    elementId: containerId ?? elementId,
+    at,
+    xN: 0,
+    yN: 0,
+    zN: -weightN,
+  }));
 
 const plant = (inputs: LoadingInputs): ActionLoad[] =>
   inputs.plant.map(({ containerId, at, weightN }) => ({

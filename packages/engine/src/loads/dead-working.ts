@@ -1,26 +1,18 @@
 import type { Container, Scheme } from "@cornerway/schema";
-import { containerTypeRows } from "../catalog/container-types.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
 import type { DeadState } from "./dead-cases.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
+import { tareOf } from "./tare.ts";
 
 /** How the dead load of one unit in one state comes about: the sum of what `deadCase` puts on it, N. */
 export function deadWorking(scheme: Scheme, inputs: LoadingInputs, container: Container, state: DeadState): Working {
-  const rows = containerTypeRows[container.type];
-  const tare = state === "most" ? rows.tareMost : rows.tareLeast;
+  const tare = tareOf(container, inputs, state);
   const { lengthMm, widthMm } = containerDimensions(container.type);
   const w = openWorking(`Dead load of ${container.tag}, ${state}`, sum);
-  w.let(
-    "m",
-    tare.value,
-    "kg",
-    `tare, ${state === "most" ? "upper" : "lower"} end of its range`,
-    tare.certainty,
-    tare.source,
-  );
+  w.let("m", tare.value, "kg", "tare", tare.certainty, tare.source);
   w.let("g", gravity.value, "m/s²", "gravity", gravity.certainty, gravity.source);
   w.let("A", (lengthMm * widthMm) / 1e6, "m²", "plan area between outer faces", "derived");
   w.let(

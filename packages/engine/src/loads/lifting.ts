@@ -5,9 +5,9 @@ import { tan } from "../numerics/elementary.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
 import type { ActionCase } from "./action-case.ts";
-import { tareN } from "./dead-cases.ts";
 import type { AddedSteel, LoadingInputs } from "./loading-inputs.ts";
 import { sheetMassKg } from "./sheet-mass.ts";
+import { tareOf } from "./tare.ts";
 
 export type Rigging = {
   /** Slope of the legs from the horizontal, degrees; 90 under a spreader. */
@@ -31,7 +31,7 @@ export function lifting(scheme: Scheme, container: Container, inputs: LoadingInp
   const placed = placeContainer(container);
   const openings = scheme.openings.filter(({ containerId }) => containerId === container.id);
   const steel = inputs.addedSteel.filter(({ containerId }) => containerId === container.id);
-  const weight = pickWeight(placed, openings, steel, inputs.values.liftingFactor);
+  const weight = pickWeight(placed, openings, steel, inputs);
   const picks = rigging.equalised ? [{ name: "all four", fittings: corners(placed) }] : diagonals(placed);
   const forces = picks.map(({ name, fittings }) => ({
     name,
@@ -65,18 +65,12 @@ function pickWeight(
   placed: PlacedContainer,
   openings: readonly Opening[],
   steel: readonly AddedSteel[],
-  factor: number,
+  inputs: LoadingInputs,
 ): Working {
+  const tare = tareOf(placed.container, inputs, "most");
   const cutN = openings.reduce((sum, opening) => sum + sheetMassKg(placed.dimensions, opening), 0) * gravity.value;
   const w = openWorking(`Weight of ${placed.id} at the pick`, practice);
-  w.let(
-    "T",
-    tareN(placed.container.type, "most"),
-    "N",
-    "tare, upper end of its range",
-    "common practice",
-    "carriers' tables; read the plate",
-  );
+  w.let("T", tare.value * gravity.value, "N", "tare", tare.certainty, tare.source);
   w.let("C", cutN, "N", "sheets cut out", "derived");
   w.let(
     "S",
@@ -85,7 +79,7 @@ function pickWeight(
     "steel added before the pick",
     "derived",
   );
-  w.let("f", factor, "1", "dynamic factor", "common practice");
+  w.let("f", inputs.values.liftingFactor, "1", "dynamic factor", "common practice");
   w.compute("W", "f * (T - C + S)", "N");
   return w.giving("W");
 }

@@ -9,6 +9,7 @@ export type LoadingInputs = {
   readonly uses: readonly FloorUse[];
   readonly plant: readonly PlantItem[];
   readonly addedSteel: readonly AddedSteel[];
+  readonly plates: readonly PlateTare[];
   /** Per axis of the building, what resists earthquakes. */
   readonly systems: Readonly<Record<Axis, SeismicSystem>>;
   readonly values: ProjectValues;
@@ -27,6 +28,9 @@ export type PlantItem = {
   readonly weightN: number;
   readonly at: PointMm;
 };
+
+/** The tare on a container's plate; it takes the place of the type's range. */
+export type PlateTare = { readonly containerId: string; readonly tareKg: number };
 
 /** Steel added to a unit: posts, beams, frames, at their centre of mass. */
 export type AddedSteel = {

@@ -67,6 +67,14 @@ describe("deadCase", () => {
     expect(weightKn("bare")).toBeCloseTo(37.278, 2);
   });
 
+  // 3900·9.81 = 38.259 kN in every state
+  it("takes the tare of the plate where it was read", () => {
+    const read = { ...inputs, plates: [{ containerId: idOf(1), tareKg: 3900 }] };
+    const bare = (state: "bare" | "most") => -sumOf(scheme, deadCase(scheme, read, state)).zN / 1000;
+    expect(bare("bare")).toBeCloseTo(38.259, 3);
+    expect(bare("most") - weightKn("most")).toBeCloseTo((3900 - 4200) * 0.00981, 6);
+  });
+
   it("has a working for each unit that gives the same sum, but for steel that belongs to no unit", () => {
     const [container] = scheme.containers;
     if (container === undefined) throw new Error("the sample has a container");

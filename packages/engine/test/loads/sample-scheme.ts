@@ -38,6 +38,7 @@ export const sampleInputs = (change: Partial<LoadingInputs> = {}): LoadingInputs
   uses: [],
   plant: [],
   addedSteel: [],
+  plates: [],
   systems: { x: "container sheet walls", y: "container sheet walls" },
   values: defaultProjectValues,
   ...change,
