@@ -50,6 +50,6 @@ export type ElevationViewProps = ViewProps & {
   figures?: boolean | undefined;
 };
 
-export type PlanViewProps = ViewProps & { storey: number; bare?: boolean | undefined };
+export type PlanViewProps = ViewProps & { storey: number };
 
 export type IsometricViewProps = ViewProps;

@@ -69,6 +69,12 @@ describe("an elevation", () => {
     expect(entries).toEqual(["w1"]);
   });
 
+  it("lets Tab in at an element it shows when the chosen one is on another side", () => {
+    const view = elevation({ selectedId: "f4" });
+    expect(view.querySelector('[data-element="f4"]')).toBeNull();
+    expect(view.querySelectorAll('[tabindex="0"]')).toHaveLength(1);
+  });
+
   it("draws a screening mark in pencil and an answered one in ink", () => {
     const doorOf = (view: Element) =>
       fills(view.querySelector('[data-element="d3"]') ?? view).filter((fill) => fill.includes("hatch-"));

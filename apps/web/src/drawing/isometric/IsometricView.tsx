@@ -4,29 +4,25 @@ import { ink, verdictInk } from "../../look/ink.ts";
 import type { IsometricViewProps } from "../contract.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import { ElementTree } from "../ElementTree.tsx";
-import { elementNamer } from "../element-namer.ts";
-import { elementVerdicts, type ElementVerdict } from "../marks/element-verdicts.ts";
+import { entryElement } from "../entry-element.ts";
+import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
+import { useElementWords } from "../use-element-words.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
 import { isometricModel, isoToPx, type IsoFace, type IsoUnit } from "./isometric-model.ts";
 import type { IsoPoint } from "./iso-point.ts";
 
-const noneAnswered: ReadonlySet<string> = new Set();
-const noNumbers: ReadonlyMap<string, number> = new Map();
-
 /** The whole from the south-east and above, shaded on the sides away from the sun. Not to scale with the other views. */
 export function IsometricView(props: IsometricViewProps) {
-  const { scheme, assessment, transform: view, selectedId } = props;
-  const answered = props.answeredMarkIds ?? noneAnswered;
+  const { scheme, transform: view, selectedId } = props;
   const model = useMemo(() => isometricModel(scheme), [scheme]);
-  const verdicts = useMemo(() => elementVerdicts(assessment, answered), [assessment, answered]);
-  const nameOf = useMemo(
-    () => elementNamer(scheme, verdicts, props.noteNumbers ?? noNumbers),
-    [scheme, verdicts, props.noteNumbers],
-  );
+  const { verdicts, nameOf } = useElementWords(props);
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
-  const entryId = selectedId ?? model.units.at(-1)?.container.id ?? null;
+  const entryId = entryElement(
+    model.units.map(({ container }) => container.id),
+    selectedId,
+  );
   return (
     <g className="isometric">
       <path
@@ -55,13 +51,7 @@ export function IsometricView(props: IsometricViewProps) {
               rect={boundsOf(unit.silhouette.map(toPx))}
               outline={polygonPath(unit.silhouette.map(toPx))}
             >
-              <IsoUnitDrawing
-                unit={unit}
-                middle={model.middle}
-                view={view}
-
-                verdicts={verdictsOf(unit, verdicts)}
-              />
+              <IsoUnitDrawing unit={unit} middle={model.middle} view={view} verdicts={verdictsOf(unit, verdicts)} />
             </DrawnElement>
           );
         })}

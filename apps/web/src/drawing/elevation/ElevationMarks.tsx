@@ -1,0 +1,45 @@
+import { useMemo } from "react";
+import { Hexagon } from "../../look/Hexagon.tsx";
+import { ink } from "../../look/ink.ts";
+import { Lettering } from "../label/Lettering.tsx";
+import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import type { PathStroke } from "../stroke/path-strokes.ts";
+import type { ViewTransform } from "../view-transform.ts";
+import { elevationLabels, tagSpots, type TagSpot } from "./elevation-labels.ts";
+import type { ElevationModel } from "./elevation-model.ts";
+
+type ElevationMarksProps = {
+  model: ElevationModel;
+  view: ViewTransform;
+  strokes: readonly PathStroke[];
+  verdicts: ReadonlyMap<string, ElementVerdict>;
+};
+
+/** The lettering of an elevation: tags of openings, names of units, forces, dimensions. */
+export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMarksProps) {
+  const tags = useMemo(() => tagSpots(model, view), [model, view]);
+  const labels = useMemo(() => elevationLabels(model, view, strokes), [model, view, strokes]);
+  return (
+    <>
+      {tags.map((spot) => (
+        <OpeningTag key={spot.openingId} spot={spot} verdict={verdicts.get(spot.openingId)?.verdict ?? "not checked"} />
+      ))}
+      {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
+        <Lettering
+          key={key}
+          text={text}
+          spot={spot}
+          sizePx={sizePx}
+          colour={colour}
+          fontWeight={fontWeight}
+          trackingEm={trackingEm}
+        />
+      ))}
+    </>
+  );
+}
+
+function OpeningTag({ spot: { tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {
+  const colour = verdict === "does not work" ? ink.rust : ink.ink;
+  return <Hexagon tag={tag} xPx={xPx} yPx={yPx} colour={colour} unchecked={verdict === "not checked"} />;
+}

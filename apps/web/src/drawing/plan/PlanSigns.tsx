@@ -1,0 +1,56 @@
+import { useMemo } from "react";
+import { hatchFill } from "../../look/hatch.ts";
+import { dash, verdictInk } from "../../look/ink.ts";
+import type { PlanViewProps } from "../contract.ts";
+import { Lettering } from "../label/Lettering.tsx";
+import { polygonPath } from "../px-path.ts";
+import type { ElementWords } from "../use-element-words.ts";
+import { toScreen, type ViewPoint } from "../view-transform.ts";
+import { PlanProposed } from "./PlanProposed.tsx";
+import { planHatches } from "./plan-hatches.ts";
+import { overheadInk, planLabels } from "./plan-labels.ts";
+import type { PlanModel } from "./plan-model.ts";
+
+/** What lies over a storey, what the marks say of it, and names. Nothing here takes the pointer. */
+export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: PlanModel; words: ElementWords }) {
+  const { scheme, assessment, transform: view, storey, proposed } = props;
+  const { answered, verdicts } = words;
+  const labels = useMemo(() => planLabels(model, view, verdicts), [model, view, verdicts]);
+  const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
+  const outlinePx = (outline: readonly ViewPoint[]) => polygonPath(outline.map((point) => toScreen(view, point)));
+  return (
+    <g pointerEvents="none">
+      {hatches.map(({ key, markId, verdict, outline }) => (
+        <path
+          key={key}
+          d={outlinePx(outline)}
+          fill={hatchFill(verdict, "small", answered.has(markId) ? "ink" : "pencil")}
+          stroke={verdictInk[verdict]}
+          strokeWidth={0.75}
+        />
+      ))}
+      {model.overhead.map(({ container, outline }) => (
+        <path
+          key={container.id}
+          d={outlinePx(outline)}
+          fill="none"
+          stroke={overheadInk(verdicts.get(container.id)?.verdict)}
+          strokeWidth={1.2}
+          strokeDasharray={dash.overhead}
+        />
+      ))}
+      {proposed !== undefined && <PlanProposed before={scheme} after={proposed} storey={storey} view={view} />}
+      {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
+        <Lettering
+          key={key}
+          text={text}
+          spot={spot}
+          sizePx={sizePx}
+          colour={colour}
+          fontWeight={fontWeight}
+          trackingEm={0.04}
+        />
+      ))}
+    </g>
+  );
+}
