@@ -1,8 +1,16 @@
-import { QueryClient } from "@tanstack/react-query";
-import { NoAnswer } from "./http.ts";
+import { MutationCache, QueryCache, QueryClient } from "@tanstack/react-query";
+import { changePerson } from "./change-person.ts";
+import { isProblem, NoAnswer } from "./http.ts";
+
+/** A sign-in that ran out sends the page back to the sign-in sheet. */
+const onError = (error: unknown): void => {
+  if (isProblem(error, "not-signed-in")) changePerson(queryClient, null);
+};
 
 /** One cache for the page. A dead line is tried again; a refusal is an answer and is not. */
-export const queryClient = new QueryClient({
+export const queryClient: QueryClient = new QueryClient({
+  queryCache: new QueryCache({ onError }),
+  mutationCache: new MutationCache({ onError }),
   defaultOptions: {
     queries: {
       staleTime: 30_000,

@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import type { Hand } from "../hand/use-hand.ts";
 import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
 import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
+import { useKeys } from "../room/use-keys.ts";
 import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { NotesMargin } from "../sheet/NotesMargin.tsx";
@@ -64,6 +65,12 @@ export function PaperSheet(props: PaperSheetProps) {
   );
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const chosen = notes.find(({ id }) => id === props.chosenNoteId);
+  const step = (by: 1 | -1) => {
+    const at = chosen === undefined ? (by === 1 ? -1 : 0) : chosen.number - 1;
+    const next = notes.at((at + by + notes.length) % Math.max(1, notes.length));
+    if (next !== undefined) props.onNote(next);
+  };
+  useKeys({ n: () => step(1), "Shift+n": () => step(-1) });
   return (
     <SheetFrame
       title={props.title}

@@ -33,7 +33,7 @@ export interface LaidViews {
 /** Drawing scales on offer, px a metre: 1:100 is 50 px on the screen of the mock sheet. */
 const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
-const elevationRoom = { leftPx: 56, rightPx: 96, topPx: 60, footPx: 112 };
+const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 60, footPx: 112 };
 const planRoom = { leftPx: 64, rightPx: 48, topPx: 24, footPx: 50 };
 /** Shares of the field's height the elevation may take; the best is the one that draws both views largest. */
 const elevationShares = [0.58, 0.62, 0.66, 0.7, 0.74];

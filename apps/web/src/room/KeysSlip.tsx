@@ -1,9 +1,11 @@
+import { useState } from "react";
 import { Command } from "../controls/Command.tsx";
+import { singleLetters } from "./single-letters.ts";
 import "./keys-slip.css";
 
 export type KeyLine = readonly [key: string, does: string];
 
-export const everySheetsKeys: readonly KeyLine[] = [
+const everySheetsKeys: readonly KeyLine[] = [
   ["1–7", "turn to that sheet"],
   ["F6", "next region: title block, tray, drawing, notes, revisions"],
   ["N, Shift N", "next, former note"],
@@ -11,8 +13,13 @@ export const everySheetsKeys: readonly KeyLine[] = [
   ["?", "this list"],
 ];
 
-/** The keys of this sheet, laid on it. */
+/** The keys of this sheet, laid on it; single letters can be switched off here. */
 export function KeysSlip({ lines, onClose }: { lines: readonly KeyLine[]; onClose: () => void }) {
+  const [letters, setLetters] = useState(singleLetters.on);
+  const turn = () => {
+    singleLetters.turn(!letters);
+    setLetters(!letters);
+  };
   return (
     <section className="keys-slip" role="dialog" aria-label="Keys of this sheet">
       <h2 className="caption">Keys of this sheet</h2>
@@ -24,9 +31,12 @@ export function KeysSlip({ lines, onClose }: { lines: readonly KeyLine[]; onClos
           </div>
         ))}
       </dl>
-      <Command quiet shortcut="Esc" onPress={onClose}>
-        Take the slip away
-      </Command>
+      <div className="twin-row">
+        <Command onPress={turn}>{letters ? "Switch single letters off" : "Switch single letters on"}</Command>
+        <Command quiet shortcut="Esc" onPress={onClose}>
+          Take the slip away
+        </Command>
+      </div>
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { singleLetters } from "./single-letters.ts";
 
 /** What each key does on this sheet; "Ctrl+z" and "Shift+N" name their modifiers. */
 export type Keys = Readonly<Record<string, () => void>>;
@@ -13,7 +14,7 @@ export function useKeys(keys: Keys): void {
     const press = (event: KeyboardEvent) => {
       if (event.altKey || leavesField(event)) return;
       const act = latest.current[nameOf(event)];
-      if (act === undefined) return;
+      if (act === undefined || isSilenced(event)) return;
       event.preventDefault();
       act();
     };
@@ -27,6 +28,10 @@ function nameOf(event: KeyboardEvent): string {
   const held = [(event.ctrlKey || event.metaKey) && "Ctrl", event.shiftKey && letter !== "?" && "Shift"];
   return [...held.filter(Boolean), letter].join("+");
 }
+
+/** Single letters and figures are silent where they were switched off; `?` still opens the list that switches them on. */
+const isSilenced = ({ key, ctrlKey, metaKey }: KeyboardEvent): boolean =>
+  key.length === 1 && key !== "?" && !ctrlKey && !metaKey && !singleLetters.on();
 
 /** True while someone types in a field; Escape lets the field go first. */
 function leavesField({ target, key }: KeyboardEvent): boolean {

@@ -15,7 +15,7 @@ export function NotesMargin({
   onSlots,
 }: NotesMarginProps) {
   const margin = useRef<HTMLElement>(null);
-  useSlots(margin, onSlots, notes);
+  useSlots(margin, onSlots);
   return (
     <section className="notes-margin" ref={margin} aria-label={heading}>
       <header>
@@ -38,12 +38,11 @@ export function NotesMargin({
   );
 }
 
-/** Tells where each number stands, after every layout that may have moved one. */
-function useSlots(
-  margin: React.RefObject<HTMLElement | null>,
-  onSlots: NotesMarginProps["onSlots"],
-  notes: NotesMarginProps["notes"],
-): void {
+/**
+ * Tells where each number stands after every layout that may have moved one. Set up anew with each drawing of the
+ * margin, since a slip laid over the notes moves them without changing any.
+ */
+function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMarginProps["onSlots"]): void {
   const told = useRef("");
   useLayoutEffect(() => {
     const outer = margin.current;
@@ -66,7 +65,7 @@ function useSlots(
       watch.disconnect();
       scroll?.removeEventListener("scroll", measure);
     };
-  }, [margin, onSlots, notes]);
+  });
 }
 
 function slotsIn(margin: HTMLElement, sheet: HTMLElement): NoteSlot[] {

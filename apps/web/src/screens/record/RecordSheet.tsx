@@ -6,6 +6,7 @@ import { useRevision } from "../../data/revision.ts";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom } from "../../room/room-context.ts";
+import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
 import { namesIn } from "../../wording/name-of.ts";
@@ -19,6 +20,7 @@ export function RecordSheet() {
   const record = useRecord(project.id);
   const revision = useRevision(project.id, project.revision);
   useSheetKeys({});
+  useLookingPresence(7, null);
   const entries = useMemo(() => record.data ?? [], [record.data]);
   const nameOf = useMemo(() => {
     const drawn = entries.flatMap(({ payload }) =>

@@ -10,11 +10,11 @@ import type { UnplacedNote } from "../../notes/placed-note.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
 import { KeysSlip } from "../../room/KeysSlip.tsx";
+import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
-import { Key } from "../../sheet/Key.tsx";
 import { Tray } from "../../sheet/Tray.tsx";
 import { namesIn } from "../../wording/name-of.ts";
 import { markWords } from "../../wording/mark-words.ts";
@@ -22,7 +22,7 @@ import { answeredMarks } from "./answered-marks.ts";
 import { reviewKeyLines } from "./review-key-lines.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { StampPlace } from "./StampPlace.tsx";
-import { useReviewPresence } from "./use-review-presence.ts";
+import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
 
 const noMarks: readonly Mark[] = [];
@@ -53,7 +53,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
     mayDraw: request.open,
     side: eye.side,
   });
-  useReviewPresence(hand.chosenId);
+  useLookingPresence(3, hand.chosenId);
 
   const open = thread.requests.filter((each) => each.state === "open" && each.revision === letter);
   const asked = useMemo(() => open.flatMap(({ operations }) => operations), [open]);
@@ -94,18 +94,9 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
     t: () => hand.take("turn"),
     Enter: hand.setHeldUnit,
     "Ctrl+z": request.takeBack,
-    n: () => stepNote(1),
-    "Shift+n": () => stepNote(-1),
+    r: () => document.querySelector<HTMLElement>(".slip textarea")?.focus(),
     "?": () => showKeys(!keysShown),
   });
-
-  function stepNote(by: 1 | -1): void {
-    const at = notes.findIndex(({ id }) => id === noteId);
-    const next = notes.at((at + by + notes.length) % Math.max(1, notes.length));
-    if (next === undefined) return;
-    chooseNote(next.id);
-    hand.choose(next.elementId);
-  }
 
   return (
     <PaperSheet
@@ -147,7 +138,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
           onAway={() => setCannot(null)}
         />
       }
-      footer={(pxPerM) => <Key pxPerM={pxPerM} />}
+      footer={(pxPerM) => <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
       spine={<RoomSpine draftMoves={0} currentLetter={letter} onChoose={onRevision} />}
       tray={
         <Tray

@@ -3,14 +3,14 @@ import type { DraftSnapshot } from "../../data/draft/draft-store.ts";
 import { useRevisions, useSendRevision } from "../../data/revision.ts";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
+import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
-import { Key } from "../../sheet/Key.tsx";
 import { nextLetter } from "../../wording/next-letter.ts";
 import { useState } from "react";
 import "./draft-footer.css";
 
 /** The key, and the next step: sending what is drawn to the engineer. */
-export function DraftFooter({ draft, pxPerM }: { draft: DraftSnapshot; pxPerM: number }) {
+export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; pxPerM: number; onKeys: () => void }) {
   const { project } = useRoom();
   const revisions = useRevisions(project.id);
   const send = useSendRevision(project.id);
@@ -51,7 +51,7 @@ export function DraftFooter({ draft, pxPerM }: { draft: DraftSnapshot; pxPerM: n
         </p>
       ) : null}
       </div>
-      <Key pxPerM={pxPerM} />
+      <MarginFoot pxPerM={pxPerM} onKeys={onKeys} />
     </div>
   );
 }

@@ -24,6 +24,7 @@ import { DraftSlips } from "./DraftSlips.tsx";
 import { drawingKeys } from "./drawing-keys.ts";
 import { EmptySheet } from "./EmptySheet.tsx";
 import { conflictGhost } from "./conflict-ghost.ts";
+import { othersGhost } from "./others-ghost.ts";
 import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
@@ -34,7 +35,7 @@ const noMarks: readonly Mark[] = [];
 
 /** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
 export function DraftScheme({ store }: { store: DraftStore }) {
-  const { project } = useRoom();
+  const { project, here, me } = useRoom();
   const draft = useDraft(store);
   const acts = useDraftActs(store);
   const eye = useEye(draft.scheme);
@@ -71,6 +72,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme, mayDraw }));
   useEffect(() => drawingKeys(hand), [hand]);
 
+  const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";
   const empty = shown.containers.length === 0;
   const verdict = assessment?.verdict ?? "not checked";
   return (
@@ -82,7 +84,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       laidBy={draft.scheme}
       assessment={assessment}
       waiting={waiting}
-      ghost={conflictGhost(draft) ?? (hand.operations.length > 0 && hand.held?.kind !== "unit" ? draft.scheme : undefined)}
+      ghost={conflictGhost(draft) ?? (isDragging ? draft.scheme : othersGhost(draft.scheme, here, me.id))}
       drawingRemark={assessment === null ? "not checked" : undefined}
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
@@ -92,7 +94,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       chosenNoteId={noteId}
       onNote={toNote}
       slip={<DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />}
-      footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} />}
+      footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
       spine={<RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={letters.at(-1) ?? null} />}
       tray={<Tray inHand={hand.tool} onTake={hand.take} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={

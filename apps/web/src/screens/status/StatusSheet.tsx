@@ -5,6 +5,7 @@ import { Trouble } from "../../controls/Trouble.tsx";
 import { useRevision, useRevisions } from "../../data/revision.ts";
 import { useThread } from "../../data/thread.ts";
 import { useRoom } from "../../room/room-context.ts";
+import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { StatusPage } from "./StatusPage.tsx";
 import { hindrances } from "./hindrances.ts";
@@ -18,6 +19,7 @@ export function StatusSheet() {
   const revisions = useRevisions(project.id);
   const thread = useThread(project.id);
   useSheetKeys({});
+  useLookingPresence(5, null);
   const inTheWay = useMemo(
     () =>
       hindrances({

@@ -1,0 +1,21 @@
+import { sheets } from "../sheet/contract.ts";
+import { useRoom } from "./room-context.ts";
+
+/** Who else has this project open, and which sheet; no faces, no dots. */
+export function HerePeople() {
+  const { here, me } = useRoom();
+  const others = [...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values()];
+  if (others.length === 0) return <span>Nobody else is here.</span>;
+  return (
+    <span>
+      Also here:{" "}
+      {others.map(({ personId, name, role, presence }, at) => (
+        <span key={personId} className={`hand-${role}`}>
+          {at > 0 ? ", " : ""}
+          {name}
+          {presence === null ? "" : ` on ${sheets.find(({ number }) => number === presence.sheet)?.name ?? "a sheet"}`}
+        </span>
+      ))}
+    </span>
+  );
+}
