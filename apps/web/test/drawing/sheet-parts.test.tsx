@@ -5,9 +5,16 @@ import { LeaderLayer } from "../../src/sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../../src/sheet/LevelStrip.tsx";
 import { NotesMargin } from "../../src/sheet/NotesMargin.tsx";
 import { ReviewStamp } from "../../src/sheet/ReviewStamp.tsx";
+import { Slip } from "../../src/sheet/Slip.tsx";
 import { TitleBlock } from "../../src/sheet/TitleBlock.tsx";
 import { Tray } from "../../src/sheet/Tray.tsx";
-import type { LevelStripProps, SheetNote, TitleBlockProps, TrayProps } from "../../src/sheet/contract.ts";
+import type {
+  LevelStripProps,
+  NotesMarginProps,
+  SheetNote,
+  TitleBlockProps,
+  TrayProps,
+} from "../../src/sheet/contract.ts";
 
 afterEach(cleanup);
 
@@ -135,6 +142,52 @@ describe("a note", () => {
     expect(
       within(screen.getByText("1 settled").closest("details") ?? document.body).getByText("Settled long ago."),
     ).toBeTruthy();
+  });
+});
+
+describe("the heights the margin tells for its leaders", () => {
+  /** Each note's number stands 100 px lower for every slip laid before it. */
+  function layOut() {
+    const box = (top: number) => new DOMRect(1092, top, 24, 24);
+    return vi.spyOn(HTMLElement.prototype, "getBoundingClientRect").mockImplementation(function (this: HTMLElement) {
+      if (this.classList.contains("notes-scroll")) return new DOMRect(1084, 60, 340, 500);
+      return this.dataset["noteNumber"] === undefined
+        ? new DOMRect(0, 0, 1440, 900)
+        : box(100 * (1 + document.querySelectorAll(".slip").length));
+    });
+  }
+  const note: SheetNote = {
+    number: 1,
+    markIds: ["m"],
+    verdict: "works as built",
+    screening: true,
+    body: "F3 stands on G3.",
+    comments: [],
+    anchor: null,
+  };
+
+  it("are told again when a slip moves the notes down, and left out when it moves them out of sight", () => {
+    const spy = layOut();
+    const onSlots = vi.fn<NonNullable<NotesMarginProps["onSlots"]>>();
+    const margin = (slips: number) => (
+      <div className="sheet">
+        <NotesMargin
+          heading="Notes"
+          notes={[note]}
+          onSlots={onSlots}
+          slip={Array.from({ length: slips }, (_, index) => (
+            <Slip key={index} label="Not drawn">
+              D1 is in the way.
+            </Slip>
+          ))}
+        />
+      </div>
+    );
+    const { rerender } = render(margin(0));
+    rerender(margin(1));
+    rerender(margin(5));
+    expect(onSlots.mock.calls.map(([slots]) => slots.map(({ yPx }) => yPx))).toEqual([[112], [212], []]);
+    spy.mockRestore();
   });
 });
 
