@@ -233,6 +233,19 @@ describe("storey drift and stability", () => {
     expect(third.utilisation).toBeCloseTo(32 / 43.44, 9);
   });
 
+  // Published check values 6.5 (Table 12.12-1, from memory): other buildings, and four storeys with finishes that take the movement.
+  it.each([
+    ["I", 0.02, 0.025],
+    ["II", 0.02, 0.025],
+    ["III", 0.015, 0.02],
+    ["IV", 0.01, 0.015],
+  ] as const)("may reach the printed part of the height in risk category %s", (riskCategory, other, tolerant) => {
+    const limit = (yields: boolean) =>
+      seismicDrift("2016", { elasticMm: 1, storeyMm: 1000, cd: 2, importance: 1, riskCategory, tolerant: yields }).limit
+        ?.value;
+    expect([limit(false), limit(true)]).toEqual([expect.closeTo(1000 * other, 9), expect.closeTo(1000 * tolerant, 9)]);
+  });
+
   // θ = 300 000·40·1/(40 000·2896·2) = 0.0518; limit min(0.5/2, 0.25) = 0.25
   it("has the stability coefficient of the text", () => {
     const theta = stabilityCoefficient("2016", {
