@@ -4,8 +4,10 @@ import type { AnalyticalModel } from "../../src/model/analytical-model.ts";
 
 const folder = new URL("../../../../shared/reference/", import.meta.url);
 
-export function referenceJson(name: string): any {
-  return JSON.parse(readFileSync(new URL(name, folder), "utf8"));
+/** A reference file as the test that reads it says it is shaped. */
+export function referenceJson<Shape>(name: string): Shape {
+  const parsed: Shape = JSON.parse(readFileSync(new URL(name, folder), "utf8"));
+  return parsed;
 }
 
 /** A reference model, read through the product's own reader. */

@@ -4,7 +4,10 @@ import { referenceJson } from "../analysis/reference-model.ts";
 
 const section = { E: 200_000, G: 76_923, A: 1000, Iy: 1e6, Iz: 1e6, J: 1e6 };
 
-function sound(): any {
+/** A model file that may be spoilt anywhere. */
+type Spoilt = ReturnType<typeof JSON.parse>;
+
+function sound(): Spoilt {
   return {
     nodes: [
       { id: "a", x: 0, y: 0, z: 0 },
@@ -41,7 +44,7 @@ function sound(): any {
 }
 
 /** The path at which a copy of the sound model, changed in one place, is refused. */
-function pathOf(change: (model: any) => void): string {
+function pathOf(change: (model: Spoilt) => void): string {
   const model = sound();
   change(model);
   const reading = readAnalyticalModel(model);
@@ -63,7 +66,7 @@ describe("a sound file", () => {
 });
 
 describe("an unsound file is refused at the path of its first fault", () => {
-  const faults: [string, (model: any) => void, string][] = [
+  const faults: [string, (model: Spoilt) => void, string][] = [
     ["an unknown key", (m) => (m.beams[0].colour = "red"), "$.beams[0].colour"],
     ["an unknown key at the top", (m) => (m.title = "x"), "$.title"],
     ["a missing key", (m) => delete m.panels[0].Gt, "$.panels[0]"],

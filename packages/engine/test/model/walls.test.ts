@@ -20,6 +20,10 @@ const sections = {
   headed: plain(684 + 2256, 371_412 + 3_335_872),
 };
 
+interface WallsFile {
+  cases: { name: string; values: { what: string; explicit: number | number[] | number[][] }[] }[];
+}
+
 interface WallCase {
   cut?: { width: number; frame: boolean; window?: boolean };
   removed?: true;
@@ -160,9 +164,8 @@ const CASES: [string, WallCase, Judge][] = [
 ];
 
 describe.each(CASES)("wall: %s", (name, wall, judge) => {
-  const values: { what: string; explicit: number | number[] | number[][] }[] = referenceJson("walls.json").cases.find(
-    (one: { name: string }) => one.name === name,
-  ).values;
+  const { cases } = referenceJson<WallsFile>("walls.json");
+  const values = cases.find((one) => one.name === name)?.values ?? [];
   const ours = solveWall(wall);
 
   it.each(values.map(({ what, explicit }) => [what, explicit] as const))(
