@@ -7,9 +7,9 @@ import type { Connection } from "./connection.ts";
  * since, and every reader of every entry would pay for parsing hundreds of operations again.
  */
 const KeptPayload = z.custom<RecordPayload>(
-  (value) => typeof value === "object" && value !== null && "kind" in value && kinds.has(value.kind),
+  (value) => typeof value === "object" && value !== null && "kind" in value && knownKinds.has(value.kind),
 );
-const kinds = new Set<unknown>(recordKinds);
+const knownKinds = new Set<unknown>(recordKinds);
 
 /** Where the next entry of a record goes, and the Merkle frontier before it. */
 export interface Place {
@@ -68,22 +68,29 @@ export async function readEntries(
   projectId: string,
   { after, limit, kinds }: { after: number; limit: number; kinds: readonly RecordKind[] },
 ): Promise<RecordEntry[]> {
-  const rows = await db.recordEntry.findMany({
-    where: { projectId, number: { gt: after }, kind: { in: [...kinds] } },
-    orderBy: { number: "asc" },
-    take: limit,
-    include: { payload: true },
-  });
-  return rows.map((row) => ({
-    projectId,
-    number: row.number,
-    at: row.at.toISOString(),
-    actor: Actor.parse({ id: row.actorId, name: row.payload?.actorName ?? "withheld", role: row.actorRole }),
-    kind: row.kind,
-    leaf: row.leaf,
-    head: row.head,
-    payload: row.payload === null ? null : KeptPayload.parse(row.payload.payload),
+  const rows = await db.$queryRaw<UnreadEntry[]>`
+    select e."number", e."at", e."actor_id"::text as "actorId", e."actor_role" as "actorRole", e."kind", e."leaf", e."head",
+      p."actor_name" as "actorName", p."payload"
+    from "record_entry" e left join "record_payload" p on p."project_id" = e."project_id" and p."number" = e."number"
+    where e."project_id" = ${projectId}::uuid and e."number" > ${after} and e."kind" = any(${[...kinds]})
+    order by e."number" limit ${limit}`;
+  return rows.map(({ number, at, actorId, actorRole, kind, leaf, head, actorName, payload }) => ({
+    ...{ projectId, number, at: at.toISOString(), kind, leaf, head },
+    actor: Actor.parse({ id: actorId, name: actorName ?? "withheld", role: actorRole }),
+    payload: payload === null ? null : KeptPayload.parse(payload),
   }));
+}
+
+interface UnreadEntry {
+  number: number;
+  at: Date;
+  actorId: string;
+  actorRole: string;
+  kind: string;
+  leaf: string;
+  head: string;
+  actorName: string | null;
+  payload: unknown;
 }
 
 /** Number of the last entry; undefined when there is no such project. */
