@@ -2,11 +2,9 @@ import type { Scheme } from "@cornerway/schema";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
+import type { DeadState } from "./dead-state.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 import { tareOf } from "./tare.ts";
-
-/** How much of the dead load is there: all of it at its heaviest, the least there can be, or units before fit-out. */
-export type DeadState = "most" | "least" | "bare";
 
 /**
  * Dead load in one state. `most` takes the upper tare with finishes, plant and added steel; `least` the lower tare with

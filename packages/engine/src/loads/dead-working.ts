@@ -3,7 +3,7 @@ import { gravity } from "../catalog/gravity.ts";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
-import type { DeadState } from "./dead-cases.ts";
+import type { DeadState } from "./dead-state.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 import { tareOf } from "./tare.ts";
 

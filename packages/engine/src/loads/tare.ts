@@ -1,7 +1,7 @@
 import type { Container } from "@cornerway/schema";
 import type { CatalogValue } from "../catalog/catalog-value.ts";
 import { containerTypeRows } from "../catalog/container-types.ts";
-import type { DeadState } from "./dead-cases.ts";
+import type { DeadState } from "./dead-state.ts";
 import type { LoadingInputs } from "./loading-inputs.ts";
 
 /** Tare of a container, kg: its plate's where that was read, else the end of the type's range that is worse. */
