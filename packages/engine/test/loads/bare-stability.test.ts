@@ -149,6 +149,25 @@ describe("bareStability", () => {
     expect(found(findings, idOf(1), "lifts off").working.utilisation).toBeCloseTo(17.899 / 22.367, 2);
   });
 
+  /*
+   * An upper unit 3 m over the end of the lower one bears between its own fittings at −2992.5 and the lower ones at 5992.5: 8985 mm, middle 1500. Its weight
+   * stands at 3000: without wind it turns over the end with 1500/4492.5 = 33.4 % of what holds it. 8 m over: bearings 2007.5 to 5992.5, middle
+   * 4000, weight at 8000, outside them: 4000/1992.5 = 2.008, it falls.
+   */
+  it.each([
+    [3000, 1500 / 4492.5],
+    [8000, 4000 / 1992.5],
+  ])("lets a unit that hangs over by %d mm bear where it is borne, not on air", (overMm, utilisation) => {
+    const scheme = sampleScheme([
+      { type: "1AAA", xMm: 0, yMm: 0, zMm: 0 },
+      { type: "1AAA", xMm: overMm, yMm: 0, zMm: 2896 },
+    ]);
+    const wind: ActionCase = { id: "none", symbol: "W", loads: [] };
+    const findings = bareStability(framed(scheme), weights([1, 2], 38_000), [wind], [combination(1, 1)], 0.3);
+    expect(found(findings, idOf(2), "turns over").working.utilisation).toBeCloseTo(utilisation, 9);
+    expect(found(findings, idOf(2), "turns over").working.title).toContain("+x");
+  });
+
   it("does not judge a stack whose upper unit also stands elsewhere", () => {
     const bridge = sampleScheme([
       { type: "1CC", xMm: 0, yMm: -2000, zMm: 0 },

@@ -109,7 +109,7 @@ function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: Load
   ];
 }
 
-/** A body with no friction left is worse than any utilisation. */
+/** A body with no friction or no base left is worse than any utilisation. */
 const severity = ({ working }: StabilityFinding): number => working.utilisation ?? Infinity;
 
 function worst(findings: readonly StabilityFinding[]): StabilityFinding[] {

@@ -28,18 +28,18 @@ export function bodiesOf(building: BuildingFrame): Body[] {
     if (above.length === 0) return [];
     const own = [box, ...above];
     const shared = above.some((upper) => boxes.some((other) => carries(other, upper) && !own.includes(other)));
-    return [{ id: `stack on ${box.id}`, kind: "stack", unitIds: idsOf(own), base: baseOf(building, [box]), shared }];
+    return [{ id: `stack on ${box.id}`, kind: "stack", unitIds: idsOf(own), base: bearingBase(building, box), shared }];
   });
   return [
     ...boxes.map((box): Body => ({
       id: box.id,
       kind: "unit",
       unitIds: [box.id],
-      base: baseOf(building, [box]),
+      base: bearingBase(building, box),
       shared: false,
     })),
     ...stacks,
-    { id: "the whole", kind: "whole", unitIds: idsOf(boxes), base: baseOf(building, ground), shared: false },
+    { id: "the whole", kind: "whole", unitIds: idsOf(boxes), base: fittingBase(building, ground), shared: false },
   ];
 }
 
@@ -69,14 +69,32 @@ function allAbove(box: UnitBox, boxes: readonly UnitBox[]): UnitBox[] {
   return boxes.filter((one) => found.includes(one));
 }
 
-/** Centres of the bottom fittings: bearings do not reach the outer faces. */
-function baseOf({ axes }: BuildingFrame, boxes: readonly UnitBox[]): Body["base"] {
-  const places = boxes.flatMap(({ placed }) => placed.bottomFittings.map(({ at }) => toLocal(axes, at)));
-  return {
-    x0: Math.min(...places.map(({ xMm }) => xMm)),
-    x1: Math.max(...places.map(({ xMm }) => xMm)),
-    y0: Math.min(...places.map(({ yMm }) => yMm)),
-    y1: Math.max(...places.map(({ yMm }) => yMm)),
-    zMm: Math.min(...boxes.map(({ z0 }) => z0)),
-  };
+/** What one unit stands on: its own fittings on the ground, else where its rectangle of fittings and those below it lap. */
+function bearingBase(building: BuildingFrame, box: UnitBox): Body["base"] {
+  const own = fittingBase(building, [box]);
+  const below = building.boxes.filter((lower) => carries(lower, box)).map((lower) => fittingBase(building, [lower]));
+  if (below.length === 0) return own;
+  const laps = below.map((lower) => ({
+    x0: Math.max(own.x0, lower.x0),
+    x1: Math.min(own.x1, lower.x1),
+    y0: Math.max(own.y0, lower.y0),
+    y1: Math.min(own.y1, lower.y1),
+  }));
+  return { ...boundsOf(laps), zMm: own.zMm };
 }
+
+/** Centres of the bottom fittings: bearings do not reach the outer faces. */
+function fittingBase({ axes }: BuildingFrame, boxes: readonly UnitBox[]): Body["base"] {
+  const places = boxes.flatMap(({ placed }) => placed.bottomFittings.map(({ at }) => toLocal(axes, at)));
+  const points = places.map(({ xMm, yMm }) => ({ x0: xMm, x1: xMm, y0: yMm, y1: yMm }));
+  return { ...boundsOf(points), zMm: Math.min(...boxes.map(({ z0 }) => z0)) };
+}
+
+type PlanRect = { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number };
+
+const boundsOf = (rects: readonly PlanRect[]): PlanRect => ({
+  x0: Math.min(...rects.map(({ x0 }) => x0)),
+  x1: Math.max(...rects.map(({ x1 }) => x1)),
+  y0: Math.min(...rects.map(({ y0 }) => y0)),
+  y1: Math.max(...rects.map(({ y1 }) => y1)),
+});

@@ -21,14 +21,14 @@ export type Overturning = {
   readonly momentNmm: number;
 };
 
-/** Overturning moment against what the weight resists. */
+/** Overturning moment against what the weight resists; no limit, so no utilisation, where nothing resists. */
 export function overturning({ body, edge, weightN, leverMm, momentNmm }: Overturning): Working {
   const w = openWorking(`Turning over of ${body} about its ${edge} edge`, statics);
   w.let("W", weightN, "N", "least weight, factored", "derived");
   w.let("a", leverMm, "mm", "lever of the weight about the edge", "derived");
   w.let("M_o", Math.max(momentNmm, 0), "N·mm", "overturning moment, factored", "derived");
   w.compute("M_r", "W * a", "N·mm");
-  return w.against("M_o", "M_r");
+  return w.value("M_r") > 0 ? w.against("M_o", "M_r") : w.giving("M_o");
 }
 
 export type Sliding = {
