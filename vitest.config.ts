@@ -13,7 +13,7 @@ export default defineConfig({
         ...source,
         test: {
           name: "engine",
-          include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts"],
+          include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts", "tests/regressions/**/*.test.ts"],
           testTimeout: 60_000,
         },
       },

@@ -95,12 +95,18 @@ function cornerMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
   if (run.stand.state === "falls") return [];
   const corners = analysis.openCorners(unit.id);
   const ends = openEnds(corners);
-  return corners.flatMap((corner) => [
-    ...(corner.cutBy === undefined ? [] : [railCutMark(unit, corner, corner.cutBy)]),
-    ...(ends.some((end) => corner.fitting.startsWith(end)) || corner.cutBy !== undefined
-      ? []
-      : [cornerMark(unit, corner)]),
-  ]);
+  const onAir = corners.filter(
+    ({ fitting, cutBy }) => cutBy === undefined && !ends.some((end) => fitting.startsWith(end)),
+  );
+  return [...railCutMarks(unit, corners), ...onAir.map((corner) => cornerMark(unit, corner))];
+}
+
+/** One opening takes the rail under both corners of an end as one cause. */
+function railCutMarks(unit: Unit, corners: readonly OpenCorner[]): Mark[] {
+  const marks = corners.flatMap((corner) =>
+    corner.cutBy === undefined ? [] : [railCutMark(unit, corner, corner.cutBy)],
+  );
+  return marks.filter(({ id }, at) => marks.findIndex((mark) => mark.id === id) === at);
 }
 
 const cornerMark = (unit: Unit, { fitting, at, over, elementId, dropMm }: OpenCorner): Mark =>
