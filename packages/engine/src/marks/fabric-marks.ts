@@ -59,8 +59,10 @@ const overlapMark = (unit: Unit, { opening }: Cut, otherId: string, at: PointMm)
     basis: "Geometry: two openings of one face take the same piece of it.",
   });
 
+/** What an opening does to the sheet; where it cuts a member that has been said, and the sheet decides nothing more. */
 function sheetMarks(structure: Structure, unit: Unit, cut: Cut, at: PointMm): Mark[] {
   if (cut.opening.face === "floor") return [crossMembersMark(unit, cut, at)];
+  if (cut.members.length > 0) return [];
   if (cut.wallOut && cut.opening.face !== "door" && cut.opening.face !== "roof")
     return [wallOutMark(structure, unit, cut, at)];
   return [openingMark(unit, cut, at)];
