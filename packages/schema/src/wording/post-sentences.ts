@@ -24,10 +24,16 @@ export const postSentences = {
 
   "post-carries": ({ forceKn }: FactOf<"post-carries">, { at, rest }: Named): Telling => ({
     architect: {
-      body: `${at(0)} holds up ${inRow(rest(1))} and takes ${kilonewtons(forceKn)} to the ground. Its size and its pad are not judged yet.`,
+      body:
+        forceKn < leastKn
+          ? `${at(0)} holds up ${inRow(rest(1))}. What it takes to the ground depends on how stiff the rails are, which is not judged yet.`
+          : `${at(0)} holds up ${inRow(rest(1))} and takes ${kilonewtons(forceKn)} to the ground. Its size and its pad are not judged yet.`,
     },
     engineer: {
-      body: `${at(0)} holds ${inRow(rest(1))}: ${kilonewtonsExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
+      body:
+        forceKn < leastKn
+          ? `${at(0)} holds ${inRow(rest(1))}: no load comes down on the rail it holds, and its share of the unit's own load is left to stiffness, not to statics. Section, head, foot and pad are not judged.`
+          : `${at(0)} holds ${inRow(rest(1))}: ${kilonewtonsExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
     },
     owner: { body: `Post ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
   }),
@@ -61,6 +67,9 @@ export const postSentences = {
     };
   },
 };
+
+/** Statics gives a rail's post only what comes down on that rail from above; below this, kN, it has found nothing. */
+const leastKn = 0.05;
 
 const standsOn: Record<FactOf<"post-without-ground">["under"], (unit: string | undefined) => string> = {
   air: () => "nothing",

@@ -57,6 +57,7 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "post-without-ground", under: "ground" },
   { kind: "post-holds-nothing" },
   { kind: "post-carries", forceKn: 42.5, holds: ["b"] },
+  { kind: "post-carries", forceKn: 0, holds: ["b"] },
   { kind: "post-through-opening" },
   { kind: "post-through-unit", through: "top side rail" },
   { kind: "post-through-unit", through: "roof" },
