@@ -82,7 +82,7 @@ export const fabricSentences = {
 
   "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at }: Named): Telling => ({
     architect: {
-      body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. They need trimming round the hole, which is not judged yet.`,
+      body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. ${trimming(count)}`,
     },
     engineer: {
       body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at 300 mm centres. Trimmers and the hold of the bottom rail are not judged.`,
@@ -93,6 +93,11 @@ export const fabricSentences = {
 
 const members = (count: number): string =>
   count === 0 ? "no cross member" : count === 1 ? "one cross member" : `about ${count} cross members`;
+
+const trimming = (count: number): string =>
+  count === 0
+    ? "Their places are taken, not measured; measure them before it is cut."
+    : "The hole needs trimming, which is not judged yet.";
 
 function architectRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-in-sheet">): string {
   switch (wallRule) {
