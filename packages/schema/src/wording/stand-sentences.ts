@@ -82,7 +82,7 @@ const mechanism: Record<FactOf<"mechanism">["direction"], (unit: string) => Tell
     engineer: {
       body: `${unit} has no bearing: it falls. Its load does not reach the ground and is left in the residual.`,
     },
-    owner: { body: `${unit} hangs in the air as it is drawn. The architect has to put something under it.` },
+    owner: { body: `${unit} has nothing to stand on as it is drawn. The architect has to put something under it.` },
   }),
   turns: (unit) => ({
     architect: { body: `${unit} stands on one line only. It is free to turn about it.` },
