@@ -66,6 +66,24 @@ describe("anchors, ACI 318-19 chapter 17 from memory", () => {
     expectWithin(nominal(anchorShearBreakout({ ...one, edge })), 3.7 * 4.548 * 1837.1, 0.001);
   });
 
+  it("thin concrete and a near corner: A_Vc/A_Vco 0.444 × ψ_h 1.5; corner 100 off: 0.722 × ψ_ed 0.833 (by hand)", () => {
+    // r 225: (225 + 225) × 100/101 250 = 0.4444, ψ_h √(225/100) = 1.5; (100 + 225) × 225/101 250 = 0.7222, ψ_ed 0.7 + 0.3 × 100/225
+    const edge = { ...far, rightMm: 150 };
+    const whole = nominal(anchorShearBreakout({ ...one, edge }));
+    expectWithin(
+      nominal(anchorShearBreakout({ ...one, edge, concreteThicknessMm: 100 })),
+      whole * 0.4444444 * 1.5,
+      1e-6,
+    );
+    const corner = { ...edge, frontMm: 100 };
+    expectWithin(nominal(anchorShearBreakout({ ...one, edge: corner })), whole * 0.7222222 * 0.8333333, 1e-6);
+  });
+
+  it("a thin anchor near its edge: 0.6 (l_e/d)^0.2 √d rules below 3.7: d 10, l_e 80: 0.6 × 1.516 × 3.162 = 2.876 (by hand)", () => {
+    const edge = { ...far, rightMm: 150 };
+    expectWithin(nominal(anchorShearBreakout({ ...one, edge, diameterMm: 10 })), 2.876 * 4.548 * 1837.1, 0.001);
+  });
+
   it("pry-out is twice the breakout in tension for a deep anchor, once for one under 63.5 mm", () => {
     expectWithin(nominal(anchorPryout(one)), 2 * nominal(anchorBreakout(one)), 1e-9);
     const shallow = { ...one, depthMm: 60 };
