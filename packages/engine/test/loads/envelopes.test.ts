@@ -79,6 +79,14 @@ describe("compartments", () => {
     expect(groups([opening({ face: "right" })])).toEqual([[idOf(1)], [idOf(2)]]);
   });
 
+  it("stay apart where a gap of 500 mm lies between", () => {
+    const apart = sampleScheme([
+      { type: "1AAA", xMm: 0, yMm: 0, zMm: 0 },
+      { type: "1AAA", xMm: 0, yMm: 2938, zMm: 0 },
+    ]);
+    expect(compartments(framed(apart), { ...apart, openings: [opening({ face: "left" })] })).toHaveLength(2);
+  });
+
   it("join through a roof hatch into the unit above", () => {
     const stacked = sampleScheme(smallBuildings["two 20 ft stacked"]);
     const hatch = opening({ face: "roof", use: "hatch", widthUm: 1_000_000, heightUm: 1_000_000 });

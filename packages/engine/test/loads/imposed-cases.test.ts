@@ -59,6 +59,17 @@ describe("imposedCases", () => {
     ]);
   });
 
+  // Bearings 3.0 and 12.0 m from the front end: 3.0·2.438 = 7.314 kN ahead of them; the last 100 mm are the fitting's own
+  it("find an overhang at the front end, too", () => {
+    const scheme = sampleScheme([{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }]);
+    const cases = imposedCases(scheme, dwelling(1), nowhere, new Map([[idOf(1), [3000, 12_092]]]));
+    expect(cases.map((one) => [one.id, forceKn(one)])).toEqual([
+      ["L everywhere", expect.closeTo(29.724, 2)],
+      ["L overhangs", expect.closeTo(7.314, 3)],
+      ["L spans", expect.closeTo(22.41, 2)],
+    ]);
+  });
+
   // 40 psf = 1.915 kPa on 29.724 m² = 56.93 kN; drawn 3 kPa is more: 89.17 kN
   it("take the heavier of what is drawn and what the occupancy asks", () => {
     const scheme = sampleScheme([{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }]);

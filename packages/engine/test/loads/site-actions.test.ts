@@ -71,6 +71,31 @@ describe("siteActions", () => {
     });
   });
 
+  // unit-01 has a window in its door end and is tight; unit-02 keeps its doors: each a compartment of its own
+  it("takes the pressure inside from the compartment where it is highest", () => {
+    const pair = sampleScheme(smallBuildings["two side by side"]);
+    const glazed = {
+      id: "g",
+      tag: "G",
+      containerId: idOf(1),
+      face: "door",
+      use: "window",
+      offsetUm: 200_000,
+      sillUm: 300_000,
+      widthUm: 2_000_000,
+      heightUm: 2_000_000,
+      framed: true,
+    } as const;
+    const coefficient = (containerId: string) => {
+      const actions = siteActions(
+        request({ scheme: { ...pair, openings: [{ ...glazed, containerId }] }, bearings: new Map() }),
+        basis,
+      );
+      return actions.accepted ? actions.wind.pressures.enclosure.coefficient : Number.NaN;
+    };
+    expect([coefficient(idOf(1)), coefficient(idOf(2))]).toEqual([0.55, 0.55]);
+  });
+
   it("refuses hazards of another edition and gives no number", () => {
     expect(siteActions(request({ hazards: sampleHazards({ edition: "IBC 2024" }) }), basis)).toMatchObject({
       accepted: false,
