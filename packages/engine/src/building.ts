@@ -13,6 +13,8 @@ import { allClosed } from "./analysis/system.ts";
 import type { LocalUnitLoads } from "./analysis/unit-loads.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
 import type { BuildingModel } from "./model/building-model.ts";
+import { withHolds } from "./model/plan-holds.ts";
+import { liftedNames } from "./analysis/planned-holds.ts";
 
 export interface BuildingCombination {
   /** Everything between the containers: their retained nodes, links, supports and added steel. */
@@ -58,12 +60,13 @@ function solveCombinations(
   return combos.map(([name, combo], s) => {
     const load = loads[s];
     if (load === undefined) throw new Error("each combination has its loads");
-    return [name, solveOne(building, inUnits, combo, closed, load, bases[s])];
+    return [name, solveOne(building, model.holds, inUnits, combo, closed, load, bases[s])];
   });
 }
 
 function solveOne(
   building: BuildingSystem,
+  holds: BuildingModel["holds"],
   inUnits: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
   closed: Preparation,
@@ -89,5 +92,12 @@ function solveOne(
     if (part === undefined || own === undefined) throw new Error(`the building has no container "${id}"`);
     return recoverUnit(part, own, combo, movement);
   };
-  return { frame: recoverFrame(frame, skeleton, outcome, load), unit };
+  const { lost } = outcome.prepared.state;
+  const held = withHolds(
+    skeleton.links,
+    skeleton.supports,
+    holds,
+    liftedNames(lost, frame.supportBearings, frame.linkBearings),
+  );
+  return { frame: recoverFrame(frame, { ...skeleton, ...held }, outcome, load), unit };
 }

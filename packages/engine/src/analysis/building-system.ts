@@ -6,6 +6,7 @@ import { frameSystem, type FrameSystem } from "./frame-system.ts";
 import { turned, turnOf, type Turn } from "../model/turn.ts";
 import type { CondensationCache } from "./condensation-cache.ts";
 import type { Condensed } from "./condense.ts";
+import { plannedHolds } from "./planned-holds.ts";
 import { turnStiffness } from "./turn-stiffness.ts";
 import type { UnitElements } from "./unit-elements.ts";
 
@@ -61,7 +62,8 @@ function joined(model: BuildingModel, units: readonly CondensedUnit[]): Building
   const bare = frameSystem(skeleton, bearingsThatLoseHold);
   const elements = [...bare.system.elements, ...turnedElements(units)];
   const sheetOnly = new Uint8Array(skeleton.nodes.length); // retained nodes carry members inside the containers
-  return { skeleton, frame: { ...bare, system: { ...bare.system, elements, sheetOnly } }, units };
+  const holds = model.holds && { plannedHolds: plannedHolds(model.holds, skeleton, bare) };
+  return { skeleton, frame: { ...bare, system: { ...bare.system, elements, sheetOnly, ...holds } }, units };
 }
 
 function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {

@@ -19,7 +19,7 @@ export type ContactOutcome =
  * bearings: those that pull join it and none leaves, so there are at most as many rounds as bearings; each round ends by
  * the proof of `lemke`. The state found is then factorised afresh and checked on its own.
  *
- * A bearing that opens gives up for good what it held besides (a bearing that lifts holds nothing); each such restart loses
+ * A bearing that opens gives up for good what it held besides (where the system has stand-ins, another takes it over) (a bearing that lifts holds nothing); each such restart loses
  * at least one more, so these end as well.
  */
 export function settleContact(system: System, closed: Prepared, load: LoadVector, result: Movement): ContactOutcome {
@@ -28,7 +28,9 @@ export function settleContact(system: System, closed: Prepared, load: LoadVector
   for (let rounds = 1; ;) {
     const found = openings(base, load, basis, rounds);
     rounds = found.rounds;
-    const lost = base.state.lost.map((flag, b) => (flag || (found.open[b] && givesUp(system, b)) ? 1 : 0));
+    const lost = base.state.lost.map((flag, b) =>
+      flag || (found.open[b] && holdsSomething(system, b, base.state.lost)) ? 1 : 0,
+    );
     if (lost.every((flag, b) => flag === base.state.lost[b]))
       return confirm(system, base, load, basis, found.open, rounds);
     const without = prepare(system, { open: new Uint8Array(lost.length), lost });
@@ -36,11 +38,6 @@ export function settleContact(system: System, closed: Prepared, load: LoadVector
     base = without.prepared;
     basis = only(solveMovements(base, [load]));
   }
-}
-
-function givesUp({ bearings }: System, b: number): boolean {
-  const bearing = bearings[b];
-  return bearing !== undefined && holdsSomething(bearing);
 }
 
 interface Openings {

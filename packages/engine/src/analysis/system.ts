@@ -9,6 +9,8 @@ export interface System {
   /** 1 for each node on which nothing but sheets act, so that nothing is asked of it out of their planes. */
   readonly sheetOnly: Uint8Array;
   readonly bearings: readonly Bearing[];
+  /** Holds in plan that move to other bearings when the ones that have them lift. */
+  readonly plannedHolds?: (lifted: Uint8Array) => PlannedHolds;
 }
 
 /**
@@ -26,11 +28,18 @@ export interface Holds {
   readonly freedoms: readonly number[];
 }
 
+/** What holds a building in plan in one state, and by which bearings. */
+export interface PlannedHolds extends Holds {
+  readonly by: ReadonlySet<number>;
+}
+
 /** A bearing that holds nothing but the load on it. */
 export const HOLDS_NOTHING: Holds = { elements: [], freedoms: [] };
 
-export function holdsSomething({ holds }: Bearing): boolean {
-  return holds.elements.length > 0 || holds.freedoms.length > 0;
+/** Whether a bearing holds anything besides in this state, which it gives up when it lifts. */
+export function holdsSomething({ bearings, plannedHolds }: System, b: number, lost: Uint8Array): boolean {
+  const holds = bearings[b]?.holds ?? HOLDS_NOTHING;
+  return holds.elements.length > 0 || holds.freedoms.length > 0 || (plannedHolds?.(lost).by.has(b) ?? false);
 }
 
 /** Which bearings are open (1), and which have lifted and lost what they held besides (1). */
@@ -45,8 +54,8 @@ export function allClosed(system: System): ContactState {
 }
 
 /** The elements that act in this state, in a fixed order. */
-export function actingElements({ elements, bearings }: System, { open, lost }: ContactState): Element[] {
-  const acting = [...elements];
+export function actingElements({ elements, bearings, plannedHolds }: System, { open, lost }: ContactState): Element[] {
+  const acting = [...elements, ...(plannedHolds?.(lost).elements ?? [])];
   bearings.forEach((bearing, b) => {
     if (!lost[b]) acting.push(...bearing.holds.elements);
     if (bearing.kind === "link" && !open[b])
@@ -56,8 +65,9 @@ export function actingElements({ elements, bearings }: System, { open, lost }: C
 }
 
 /** The held freedoms in this state: always held, or under a closed bearing on the ground. */
-export function heldFreedoms({ held, bearings }: System, { open, lost }: ContactState): Uint8Array {
+export function heldFreedoms({ held, bearings, plannedHolds }: System, { open, lost }: ContactState): Uint8Array {
   const now = held.slice();
+  for (const freedom of plannedHolds?.(lost).freedoms ?? []) now[freedom] = 1;
   bearings.forEach((bearing, b) => {
     if (bearing.kind === "support" && !open[b]) now[bearing.freedom] = 1;
     if (!lost[b]) for (const freedom of bearing.holds.freedoms) now[freedom] = 1;

@@ -99,7 +99,7 @@ function stripOf({ face, x, y, z, lengthMm, stripMm }: LoadCarrier, { dimensions
   const { lengthMm: L, widthMm: W, heightMm: H, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
   const along = stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
   const across = stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
-  const half = z < H / 2 ? { v0: 0, v1: H / 2 } : { v0: H / 2, v1: H };
+  const half = z < H / 2 ? { v0: 0, v1: stripMm } : { v0: H - stripMm, v1: H };
   switch (face) {
     case "left":
     case "right":

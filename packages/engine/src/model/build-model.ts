@@ -14,7 +14,7 @@ import type {
 import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
-import { locksAtPlay, tied, type PlacedBearing, type PlanHold } from "./plan-holds.ts";
+import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
 import { turned, turnOf } from "./turn.ts";
 import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
 import { postSection, seatIn, unitLinesOf } from "./unit-lines-of.ts";
@@ -49,8 +49,13 @@ export function buildModel(
     (unit) => new ModelledUnit(analysis, plan, unit, assumptions, fragments),
   );
   const byId = new Map(units.map((one) => [one.unit.id, one]));
-  const placed = plan.bearings.map((bearing) => placedBearing(bearing, byId, analysis, assumptions));
-  const { holds, unheld } = assumptions.holds === "tied" ? tied(placed) : locksAtPlay(placed);
+  const links = plan.bearings.flatMap((bearing, n) => linkOf(bearing, n, byId, assumptions));
+  const holds: HoldPlan = {
+    kind: assumptions.holds,
+    stiffness: assumptions.bearingStiffness,
+    candidates: holdCandidates(plan.bearings, byId, analysis, assumptions),
+  };
+  const { unheld } = planHolds(holds, new Set());
   const between = freePosts(analysis, plan, assumptions);
   const byContainer = actions.map((action) => [action.id, loadsByContainer(action)] as const);
   return {
@@ -60,8 +65,9 @@ export function buildModel(
       units: units.map((one) => one.placed(byContainer)),
       between: { ...between, loads: movements(actions, plan, byId) },
       springs: [],
-      links: plan.bearings.flatMap((bearing, n) => linkOf(bearing, n, holds[n], byId, assumptions)),
-      supports: supportsOf(plan.bearings, holds, byId),
+      links,
+      supports: supportsOf(plan.bearings, byId),
+      holds,
       combos,
     },
   };
@@ -158,20 +164,23 @@ function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit
   return unit;
 }
 
-function placedBearing(
-  bearing: PlannedBearing,
+/** Every bearing once (two posts on one pad, or a seat found twice, share a support). */
+function holdCandidates(
+  bearings: readonly PlannedBearing[],
   byId: ReadonlyMap<string, ModelledUnit>,
   { structure }: Analysis,
-  { lifting }: ModelAssumptions,
-): PlacedBearing {
-  const { above } = bearing;
-  if ("post" in above) {
-    const post = structure.building.postById.get(above.post);
-    return { bearing, of: above.post, onCorner: false, lifts: false, xMm: post?.xMm ?? NaN, yMm: post?.yMm ?? NaN };
-  }
-  const [xMm, yMm] = find(byId, above.unitId).at(above);
-  const lifts = lifting.includes(nameOf(above, "foot", byId));
-  return { bearing, of: above.unitId, onCorner: "corner" in above, lifts, xMm, yMm };
+  assumptions: ModelAssumptions,
+): HoldCandidate[] {
+  const found = new Map<string, HoldCandidate>();
+  bearings.forEach(({ above, below }, n) => {
+    const [link] = linkOf({ above, below }, n, byId, assumptions);
+    const bearing = link?.id ?? nameOf(above, "foot", byId);
+    const post = "post" in above ? structure.building.postById.get(above.post) : undefined;
+    const [xMm, yMm] = "post" in above ? [post?.xMm ?? NaN, post?.yMm ?? NaN] : find(byId, above.unitId).at(above);
+    if (!found.has(bearing))
+      found.set(bearing, { bearing, of: "post" in above ? null : above.unitId, onCorner: "corner" in above, xMm, yMm });
+  });
+  return [...found.values()];
 }
 
 function nameOf(
@@ -185,36 +194,23 @@ function nameOf(
 function linkOf(
   { above, below }: PlannedBearing,
   index: number,
-  hold: PlanHold | undefined,
   byId: ReadonlyMap<string, ModelledUnit>,
   { bearingStiffness: k }: ModelAssumptions,
 ): ModelLink[] {
   if ("ground" in below) return [];
   const i = "post" in below ? nodeName(below.post, "head") : nameOf(below.point, "head", byId);
   const j = nameOf(above, "foot", byId);
-  return [
-    { id: `${j}>${i}#${index + 1}`, i, j, k: [hold?.x ? k : 0, hold?.y ? k : 0, k, 0, 0, 0], compression_only: true },
-  ];
+  return [{ id: `${j}>${i}#${index + 1}`, i, j, k: [0, 0, k, 0, 0, 0], compression_only: true }];
 }
 
-function supportsOf(
-  bearings: readonly PlannedBearing[],
-  holds: readonly PlanHold[],
-  byId: ReadonlyMap<string, ModelledUnit>,
-): ModelSupport[] {
+function supportsOf(bearings: readonly PlannedBearing[], byId: ReadonlyMap<string, ModelledUnit>): ModelSupport[] {
   const supports = new Map<string, ModelSupport>();
-  bearings.forEach(({ above, below }, n) => {
-    if (!("ground" in below)) return;
+  for (const { above, below } of bearings) {
+    if (!("ground" in below)) continue;
     const node = nameOf(above, "foot", byId);
-    const hold = holds[n];
-    const fix: ModelSupport["fix"] = [
-      ...(hold?.x ? (["ux"] as const) : []),
-      ...(hold?.y ? (["uy"] as const) : []),
-      "uz",
-      ...("post" in above ? (["rz"] as const) : []),
-    ];
+    const fix: ModelSupport["fix"] = "post" in above ? ["uz", "rz"] : ["uz"];
     if (!supports.has(node)) supports.set(node, { node, fix, compression_only: true });
-  });
+  }
   return [...supports.values()];
 }
 

@@ -9,6 +9,7 @@ import type {
   ModelSupport,
   Triple,
 } from "./analytical-model.ts";
+import type { HoldPlan } from "./plan-holds.ts";
 
 /** Lines and sheets of one container in its own axes, mm. */
 export interface UnitFragment {
@@ -50,6 +51,8 @@ export interface BuildingModel {
   readonly springs: readonly ModelSpring[];
   readonly links: readonly ModelLink[];
   readonly supports: readonly ModelSupport[];
+  /** Holds in plan beside what links and supports say themselves. */
+  readonly holds?: HoldPlan;
   readonly combos: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 

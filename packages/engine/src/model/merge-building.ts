@@ -1,10 +1,12 @@
 import type { AnalyticalModel, ModelBeam, ModelCase, ModelPanel, ModelSection, Triple } from "./analytical-model.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
+import { withHolds } from "./plan-holds.ts";
 import { turned, turnedSix, turnOf, type Turn } from "./turn.ts";
 
 /** The building as one line model of the exchange format, for export and for solving without condensation. */
 export function mergeBuilding(building: BuildingModel): AnalyticalModel {
-  const { units, between, springs, links, supports, combos } = building;
+  const { units, between, springs, combos } = building;
+  const { links, supports } = withHolds(building.links, building.supports, building.holds);
   const caseNames = [
     ...new Set([...units.map(({ loads }) => loads), between.loads].flatMap((loads) => Object.keys(loads))),
   ];

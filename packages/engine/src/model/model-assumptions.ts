@@ -21,8 +21,6 @@ export interface ModelAssumptions {
   readonly bearingStiffness: number;
   /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways. */
   readonly holds: "locks at play" | "tied";
-  /** Nodes of bearings that were found to lift, at which locks at play hold nothing in plan. */
-  readonly lifting: readonly string[];
   /** Cross-member spacing aimed at, mm. */
   readonly crossMemberSpacingMm: number;
 }
@@ -88,6 +86,5 @@ export const usualAssumptions: ModelAssumptions = {
   topRailBelowTopMm: 40,
   bearingStiffness: 1e6,
   holds: "locks at play",
-  lifting: [],
   crossMemberSpacingMm: 308,
 };

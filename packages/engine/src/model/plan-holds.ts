@@ -1,4 +1,22 @@
-import type { PlannedBearing } from "./bearing-plan.ts";
+import type { ModelLink, ModelSupport } from "./analytical-model.ts";
+
+/** A bearing that could hold its container in plan; `bearing` is the id of its link, or the node of its support. */
+export interface HoldCandidate {
+  readonly bearing: string;
+  /** The container held; null for a post by itself, which always holds both ways. */
+  readonly of: string | null;
+  readonly onCorner: boolean;
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/** How a building is held in plan: which bearings do it depends on which have lifted. */
+export interface HoldPlan {
+  readonly kind: "locks at play" | "tied";
+  /** Of a hold between containers, N/mm; holds on the ground are rigid. */
+  readonly stiffness: number;
+  readonly candidates: readonly HoldCandidate[];
+}
 
 /** Which of the two level directions, global x and y, a bearing holds. */
 export interface PlanHold {
@@ -6,65 +24,87 @@ export interface PlanHold {
   readonly y: boolean;
 }
 
-export interface PlacedBearing {
-  readonly bearing: PlannedBearing;
-  /** Whose hold this bearing is: a container's or a post's. */
-  readonly of: string;
-  readonly onCorner: boolean;
-  /** Found to lift under some load: it cannot be relied on to hold. */
-  readonly lifts: boolean;
-  readonly xMm: number;
-  readonly yMm: number;
-}
-
 /**
+ * The holds in force once these bearings have lifted, and the containers with fewer than two bearings left to hold them.
+ *
  * Locks at play: every container is held by one bearing both ways and by its farthest bearing across the line between the
- * two, which is determinate in plan: upright loads cause no level reactions. Bearings that lift are passed over. Posts by
- * themselves hold both ways. Returns the
- * containers with fewer than two bearings, which nothing keeps from turning.
+ * two, which is determinate in plan: upright loads cause no level reactions. Tied: every bearing holds both ways.
  */
-export function locksAtPlay(bearings: readonly PlacedBearing[]): { holds: PlanHold[]; unheld: string[] } {
-  const holds = bearings.map(({ bearing }): PlanHold => ("post" in bearing.above ? BOTH : NONE));
+export function planHolds(
+  plan: HoldPlan,
+  lifted: ReadonlySet<string>,
+): { holds: Map<string, PlanHold>; unheld: string[] } {
+  const holds = new Map<string, PlanHold>();
+  const standing = plan.candidates.filter(({ bearing }) => !lifted.has(bearing));
   const unheld: string[] = [];
-  for (const of of new Set(bearings.filter(({ bearing }) => !("post" in bearing.above)).map((one) => one.of))) {
-    const own = bearings.flatMap((one, index) =>
-      one.of === of && !one.lifts && !("post" in one.bearing.above) ? [{ one, index }] : [],
-    );
-    const first = own.find(({ one }) => one.onCorner) ?? own[0];
-    if (first === undefined) continue;
-    holds[first.index] = BOTH;
-    const far = farthest(own, first);
-    if (far === undefined) unheld.push(of);
-    else holds[far.index] = acrossFrom(first.one, far.one);
+  for (const { bearing, of } of standing)
+    if (of === null || plan.kind === "tied") holds.set(bearing, { x: true, y: true });
+  if (plan.kind === "tied") return { holds, unheld };
+  for (const [of, own] of byContainer(plan.candidates)) {
+    const first =
+      own.find(({ onCorner, bearing }) => onCorner && !lifted.has(bearing)) ??
+      own.find(({ bearing }) => !lifted.has(bearing));
+    if (first !== undefined) holds.set(first.bearing, { x: true, y: true });
+    const far =
+      first &&
+      farthest(
+        own.filter(({ bearing }) => !lifted.has(bearing)),
+        first,
+      );
+    if (first === undefined || far === undefined) unheld.push(of);
+    else holds.set(far.bearing, acrossFrom(first, far));
   }
   return { holds, unheld };
 }
 
-export function tied(bearings: readonly PlacedBearing[]): { holds: PlanHold[]; unheld: string[] } {
-  return { holds: bearings.map(() => BOTH), unheld: [] };
-}
-
-const BOTH: PlanHold = { x: true, y: true };
-const NONE: PlanHold = { x: false, y: false };
-
-interface Own {
-  readonly one: PlacedBearing;
-  readonly index: number;
-}
-
-function farthest(own: readonly Own[], first: Own): Own | undefined {
-  const square = ({ one }: Own): number => {
-    const [dx, dy] = [one.xMm - first.one.xMm, one.yMm - first.one.yMm];
-    return dx * dx + dy * dy;
+/** Links and supports with the holds of this plan written into them, as the exchange format needs them. */
+export function withHolds(
+  links: readonly ModelLink[],
+  supports: readonly ModelSupport[],
+  plan: HoldPlan | undefined,
+  lifted: ReadonlySet<string> = new Set(),
+): { links: readonly ModelLink[]; supports: readonly ModelSupport[] } {
+  if (plan === undefined) return { links, supports };
+  const { holds } = planHolds(plan, lifted);
+  return {
+    links: links.map((link) => heldLink(link, holds.get(link.id), plan.stiffness)),
+    supports: supports.map((support) => heldSupport(support, holds.get(support.node))),
   };
-  // along the container rather than over the diagonal: equal in arm, and the hold then acts squarely across
+}
+
+function heldLink(link: ModelLink, hold: PlanHold | undefined, stiffness: number): ModelLink {
+  if (hold === undefined) return link;
+  const [x, y, z, a, b, c] = link.k;
+  return { ...link, k: [hold.x ? stiffness : x, hold.y ? stiffness : y, z, a, b, c] };
+}
+
+function heldSupport(support: ModelSupport, hold: PlanHold | undefined): ModelSupport {
+  if (hold === undefined) return support;
+  const added = [...(hold.x ? (["ux"] as const) : []), ...(hold.y ? (["uy"] as const) : [])];
+  return { ...support, fix: [...new Set([...added, ...support.fix])] };
+}
+
+function byContainer(candidates: readonly HoldCandidate[]): Map<string, HoldCandidate[]> {
+  const groups = new Map<string, HoldCandidate[]>();
+  for (const candidate of candidates) {
+    if (candidate.of === null) continue;
+    const group = groups.get(candidate.of);
+    if (group === undefined) groups.set(candidate.of, [candidate]);
+    else group.push(candidate);
+  }
+  return groups;
+}
+
+/** Along the container rather than over its diagonal: equal in arm, and the hold then acts squarely across. */
+function farthest(own: readonly HoldCandidate[], first: HoldCandidate): HoldCandidate | undefined {
+  const lever = ({ xMm, yMm }: HoldCandidate): number => Math.max(Math.abs(xMm - first.xMm), Math.abs(yMm - first.yMm));
+  const square = ({ xMm, yMm }: HoldCandidate): number =>
+    (xMm - first.xMm) * (xMm - first.xMm) + (yMm - first.yMm) * (yMm - first.yMm);
   const others = own.filter((candidate) => candidate !== first && square(candidate) > 0);
-  const lever = ({ one }: Own): number =>
-    Math.max(Math.abs(one.xMm - first.one.xMm), Math.abs(one.yMm - first.one.yMm));
   return others.toSorted((a, b) => Math.round(lever(b) - lever(a)) || square(a) - square(b))[0];
 }
 
-function acrossFrom(first: PlacedBearing, far: PlacedBearing): PlanHold {
+function acrossFrom(first: HoldCandidate, far: HoldCandidate): PlanHold {
   const alongX = Math.abs(far.xMm - first.xMm) >= Math.abs(far.yMm - first.yMm);
   return { x: !alongX, y: alongX };
 }

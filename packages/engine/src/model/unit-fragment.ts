@@ -175,6 +175,13 @@ class UnitBuilder {
     }
   }
 
+  /** Height of wall whose pressure goes to a rail: split half-way between the rails' axes, which keeps its moment. */
+  private wallShare(rail: "top" | "bottom"): number {
+    const { bottomRailMm, topRailMm, heightMm } = this.lines;
+    const middle = (bottomRailMm + topRailMm) / 2;
+    return rail === "bottom" ? middle : heightMm - middle;
+  }
+
   /** One name per different section. */
   private postSection(section: ModelSection): string {
     const same = Object.entries(this.postSections).find(
@@ -186,7 +193,7 @@ class UnitBuilder {
   }
 
   private addRail(side: SideName, grid: WallGrid, rail: "top" | "bottom"): void {
-    const { bottomRailMm, topRailMm, heightMm, widthMm, lengthMm } = this.lines;
+    const { bottomRailMm, topRailMm, widthMm, lengthMm } = this.lines;
     const z = rail === "top" ? topRailMm : bottomRailMm;
     grid.columns.slice(1).forEach((to, n) => {
       const from = grid.columns[n] ?? 0;
@@ -199,7 +206,7 @@ class UnitBuilder {
       if (rail === "top" && over.some(({ framed, fullHeight }) => framed && fullHeight))
         this.addBeam("header", ...ends, "frame");
       const line = { beam, lengthMm: to - from, x: middle - lengthMm / 2, y: this.across(side), z };
-      this.carriers.push({ ...line, face: side, stripMm: heightMm / 2 });
+      this.carriers.push({ ...line, face: side, stripMm: this.wallShare(rail) });
       if (rail === "top") this.carriers.push({ ...line, face: "roof", stripMm: widthMm / 2 });
     });
   }
@@ -257,7 +264,7 @@ class UnitBuilder {
   }
 
   private addEnd(end: "front" | "door"): void {
-    const { bottomRailMm, topRailMm, widthMm, heightMm, lengthMm, floorBays } = this.lines;
+    const { bottomRailMm, topRailMm, widthMm, lengthMm, floorBays } = this.lines;
     const x = end === "front" ? -lengthMm / 2 : lengthMm / 2;
     const grid = this.grids.front;
     const columns = end === "front" ? grid.columns : this.doorColumns();
@@ -271,7 +278,7 @@ class UnitBuilder {
         if (end === "front" && this.railCut(rail, (from + to) / 2)) return;
         const beam = this.addBeam(`${end}End${rail}`, at(n, z), at(n + 1, z), rail);
         const line = { beam, lengthMm: to - from, x, y: (from + to) / 2 - widthMm / 2, z };
-        this.carriers.push({ ...line, face: end, stripMm: heightMm / 2 });
+        this.carriers.push({ ...line, face: end, stripMm: this.wallShare(rail === "topRail" ? "top" : "bottom") });
         if (rail === "bottomRail") this.carriers.push({ ...line, face: "floor", stripMm: lengthMm / floorBays / 2 });
       });
     }

@@ -162,9 +162,7 @@ const SNOWED: Record<string, string[]> = { D04: ["B"], D05: ["B"], D06: ["A", "B
 function solved(name: string) {
   const drawn = units[name] ?? {};
   const combos = referenceModel(name).combos;
-  // in D07 the corner that would hold the unit lifts: the other front corner holds it instead
-  const lifting = name === "D07" ? ["A:-2926.5,-1129.5,0.0"] : [];
-  const { model } = buildModel(analyse(schemeOf(name)), [], combos, { ...assumptions, lifting });
+  const { model } = buildModel(analyse(schemeOf(name)), [], combos, assumptions);
   const loaded: BuildingModel = {
     ...model,
     units: model.units.map((unit) => ({

@@ -1,0 +1,51 @@
+import type { Element } from "../elements/element.ts";
+import { nodeSpring } from "../elements/spring.ts";
+import type { AnalyticalModel } from "../model/analytical-model.ts";
+import { planHolds, type HoldPlan } from "../model/plan-holds.ts";
+import type { FrameSystem } from "./frame-system.ts";
+import type { PlannedHolds } from "./system.ts";
+
+/** The plan's holds as elements and held freedoms, for any set of lifted bearings. */
+export function plannedHolds(
+  plan: HoldPlan,
+  { links }: AnalyticalModel,
+  frame: FrameSystem,
+): (lifted: Uint8Array) => PlannedHolds {
+  const { supportBearings, linkBearings, nodeOf } = frame;
+  const linkOf = new Map(links.map((link) => [link.id, link]));
+  const made = new Map<string, PlannedHolds>();
+  return (lifted) => {
+    const key = lifted.join("");
+    const known = made.get(key) ?? build(liftedNames(lifted, supportBearings, linkBearings));
+    made.set(key, known);
+    return known;
+  };
+
+  function build(lifted: ReadonlySet<string>): PlannedHolds {
+    const elements: Element[] = [];
+    const freedoms: number[] = [];
+    const by = new Set<number>();
+    for (const [name, { x, y }] of planHolds(plan, lifted).holds) {
+      const link = linkOf.get(name);
+      const bearing = link === undefined ? supportBearings.get(name) : linkBearings.get(name);
+      if (bearing !== undefined) by.add(bearing);
+      const node = nodeOf.get(link?.j ?? name);
+      if (node === undefined) throw new Error(`no bearing "${name}" to hold by`);
+      const k = plan.stiffness;
+      if (link !== undefined)
+        elements.push(nodeSpring(nodeOf.get(link.i) ?? node, node, [x ? k : 0, y ? k : 0, 0, 0, 0, 0]));
+      else freedoms.push(...(x ? [node * 6] : []), ...(y ? [node * 6 + 1] : []));
+    }
+    return { elements, freedoms, by };
+  }
+}
+
+/** Ids of the links and nodes of the supports that have lifted. */
+export function liftedNames(
+  lifted: Uint8Array,
+  supportBearings: ReadonlyMap<string, number>,
+  linkBearings: ReadonlyMap<string, number>,
+): Set<string> {
+  const names = [...supportBearings, ...linkBearings].filter(([, b]) => lifted[b] === 1).map(([name]) => name);
+  return new Set(names);
+}
