@@ -12,7 +12,7 @@ export function useKeys(keys: Keys): void {
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      if (event.altKey || leavesField(event)) return;
+      if (event.altKey || leavesField(event) || pressesControl(event)) return;
       const act = latest.current[nameOf(event)];
       if (act === undefined || isSilenced(event)) return;
       event.preventDefault();
@@ -40,4 +40,9 @@ function leavesField({ target, key }: KeyboardEvent): boolean {
   return true;
 }
 
+/** Enter and space on a button or a link are its own. */
+const pressesControl = ({ target, key }: KeyboardEvent): boolean =>
+  (key === "Enter" || key === " ") && target instanceof Element && target.closest(controls) !== null;
+
+const controls = "button, a[href], summary, [role=button]";
 const fields = "input, textarea, select, [contenteditable]";

@@ -25,8 +25,8 @@ export const openingCapital: Record<Opening["use"], string> = {
   door: "D",
   passage: "D",
   window: "W",
-  "open-wall": "D",
-  hatch: "W",
+  "open-wall": "O",
+  hatch: "H",
 };
 
 const storeyCapitals = ["G", "F", "T", "U", "V", "X", "Y"];

@@ -2,7 +2,7 @@ import { containerDimensions, faceFrame, placeContainer, pointOnFace } from "@co
 import type { Container, Face, Operation, PointMm, Scheme } from "@cornerway/schema";
 import { facePoint } from "./face-point.ts";
 import { newElementId } from "./new-element-id.ts";
-import { nextTags } from "./next-tag.ts";
+import { nextTags, openingCapital } from "./next-tag.ts";
 
 const walls: readonly Face[] = ["left", "right", "front", "door"];
 /** Walls this close and back to back are one wall between two rooms. */
@@ -17,8 +17,8 @@ interface Wall {
 export function openWall(scheme: Scheme, unit: Container, face: Face): Operation[] {
   const twin = wallAgainst(scheme, unit, face);
   const opened = [{ unit, face }, ...(twin === null ? [] : [twin])];
-  const tags = nextTags(scheme, "D", opened.length);
-  return opened.flatMap((wall, at) => [...closeAll(scheme, wall), takeOut(wall, tags[at] ?? "D1")]);
+  const tags = nextTags(scheme, openingCapital["open-wall"], opened.length);
+  return opened.flatMap((wall, at) => [...closeAll(scheme, wall), takeOut(wall, tags[at] ?? "O1")]);
 }
 
 /** The wall of another unit that stands against this one at its middle, or null. */

@@ -1,12 +1,10 @@
-import type { Mark, Revision, Thread } from "@cornerway/schema";
-import { applyOperations, may } from "@cornerway/schema";
+import type { Revision, Thread } from "@cornerway/schema";
+import { applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
 import { useRevisions } from "../../data/revision.ts";
-import { useSettleNote } from "../../data/note.ts";
 import { useHand } from "../../hand/use-hand.ts";
-import { elementPlace } from "../../notes/element-place.ts";
-import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
-import type { UnplacedNote } from "../../notes/placed-note.ts";
+import { wholeWords } from "../../notes/notes-from-marks.ts";
+import { useMarkNotes } from "../../notes/use-mark-notes.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
 import { KeysSlip } from "../../room/KeysSlip.tsx";
@@ -16,16 +14,13 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
-import { namesIn } from "../../wording/name-of.ts";
-import { markWords } from "../../wording/mark-words.ts";
 import { answeredMarks } from "./answered-marks.ts";
-import { reviewKeyLines } from "./review-key-lines.ts";
+import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
+import { useSettleOffers } from "./use-settle-offers.ts";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
-
-const noMarks: readonly Mark[] = [];
 
 export interface ReviewOfProps {
   revision: Revision;
@@ -44,7 +39,6 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   const [cannot, setCannot] = useState<string | null>(null);
   const [noteId, chooseNote] = useState<string | null>(null);
   const [keysShown, showKeys] = useState(false);
-  const settle = useSettleNote(project.id);
   const letters = (useRevisions(project.id).data ?? []).map((each) => each.letter);
   const hand = useHand({
     scheme: request.proposed,
@@ -60,43 +54,11 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   const proposed = request.open ? hand.shown : proposedScheme(scheme, asked);
   const written = useMemo(() => thread.notes.filter((note) => note.revision === null || note.revision <= letter), [thread.notes, letter]);
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
-  const notes = useMemo(
-    () =>
-      notesFromMarks({
-        marks: result?.marks ?? noMarks,
-        written,
-        answered,
-        say: (mark) => markWords(mark, scheme, project.roles[0]),
-        placeOf: (id) => elementPlace(scheme, id),
-        nameOf: namesIn(scheme),
-      }),
-    [result, written, answered, scheme, project.roles],
-  );
-  const offered = notes.map((note): UnplacedNote => withOffers(note));
+  const notes = useMarkNotes({ scheme, marks: result?.marks, written, answered, role: project.roles[0] });
+  const offered = useSettleOffers(notes, thread.notes);
   const chosenNote = notes.find(({ id }) => id === noteId) ?? null;
 
-  function withOffers(note: UnplacedNote): UnplacedNote {
-    const unsettled = note.comments.find((comment) => !comment.settled);
-    const first = thread.notes.find(({ id }) => id === unsettled?.id);
-    const settles = first !== undefined && may(project.roles, "settle-note");
-    return settles ? { ...note, quietOffer: { label: "Mark settled", onPress: () => settle.mutate(first.answers ?? first.id) } } : note;
-  }
-
-  useSheetKeys({
-    PageUp: eye.up,
-    PageDown: eye.down,
-    Escape: () => (keysShown ? showKeys(false) : hand.letGo()),
-    p: () => hand.take("post"),
-    s: () => hand.take("stack"),
-    h: () => hand.take("shift"),
-    c: () => hand.take("cut"),
-    w: () => hand.take("open-wall"),
-    t: () => hand.take("turn"),
-    Enter: hand.setHeldUnit,
-    "Ctrl+z": request.takeBack,
-    r: () => document.querySelector<HTMLElement>(".slip textarea")?.focus(),
-    "?": () => showKeys(!keysShown),
-  });
+  useSheetKeys(reviewKeys({ hand, eye, request, keysShown, showKeys }));
 
   return (
     <PaperSheet

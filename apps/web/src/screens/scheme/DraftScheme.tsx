@@ -1,12 +1,11 @@
-import type { Mark } from "@cornerway/schema";
 import { may } from "@cornerway/schema";
 import { useEffect, useMemo, useState } from "react";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useHand } from "../../hand/use-hand.ts";
-import { elementPlace } from "../../notes/element-place.ts";
-import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
+import { wholeWords } from "../../notes/notes-from-marks.ts";
+import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
 import type { PlacedNote } from "../../notes/placed-note.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
@@ -16,8 +15,6 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
-import { namesIn } from "../../wording/name-of.ts";
-import { markWords } from "../../wording/mark-words.ts";
 import { useAssessment } from "../../worker/use-assessment.ts";
 import { DraftFooter } from "./DraftFooter.tsx";
 import { DraftSlips } from "./DraftSlips.tsx";
@@ -30,9 +27,6 @@ import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
 import { useSayMove } from "./use-say-move.ts";
 
-const noneAnswered: ReadonlySet<string> = new Set();
-const noMarks: readonly Mark[] = [];
-
 /** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
 export function DraftScheme({ store }: { store: DraftStore }) {
   const { project, here, me } = useRoom();
@@ -43,7 +37,6 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const [noteId, chooseNote] = useState<string | null>(null);
   const revisions = useRevisions(project.id).data;
   const letters = useMemo(() => (revisions ?? []).map(({ letter }) => letter), [revisions]);
-  const role = project.roles[0];
   const mayDraw = may(project.roles, "draw");
   const hand = useHand({ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
   const { assessed, waiting } = useAssessment(hand.shown);
@@ -51,20 +44,8 @@ export function DraftScheme({ store }: { store: DraftStore }) {
 
   usePresence(1, hand);
   useSayMove(acts.drawn, assessed, draft.scheme);
-  const marks = assessment?.marks ?? noMarks;
   const shown = hand.shown;
-  const notes = useMemo(
-    () =>
-      notesFromMarks({
-        marks,
-        written: [],
-        answered: noneAnswered,
-        say: (mark) => markWords(mark, shown, role),
-        placeOf: (id) => elementPlace(shown, id),
-        nameOf: namesIn(shown),
-      }),
-    [marks, shown, role],
-  );
+  const notes = useMarkNotes({ scheme: shown, marks: assessment?.marks, role: project.roles[0] });
   const toNote = (note: PlacedNote) => {
     chooseNote(note.id);
     hand.choose(note.elementId);

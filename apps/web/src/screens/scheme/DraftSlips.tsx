@@ -46,11 +46,14 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
       )}
       {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
       {hand.tool === null && hand.chosenId !== null ? (
-        <ChosenSlip scheme={draft.scheme} id={hand.chosenId} asleepBecause={asleepBecause} onDraw={hand.finish} />
+        <ChosenSlip scheme={moving(hand) ? hand.shown : draft.scheme} id={hand.chosenId} asleepBecause={asleepBecause} onDraw={hand.finish} />
       ) : null}
     </>
   );
 }
+
+/** While something is moved its numbers move along. */
+const moving = ({ held }: Hand) => held?.kind === "element" || held?.kind === "steps";
 
 function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
   const { tool, held, chosenId } = hand;

@@ -1,12 +1,11 @@
-import type { Mark } from "@cornerway/schema";
 import { emptyScheme } from "@cornerway/schema";
-import { useMemo, useState } from "react";
+import { useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRevision, useRevisions } from "../../data/revision.ts";
 import { useLookingHand } from "../../hand/use-looking-hand.ts";
-import { elementPlace } from "../../notes/element-place.ts";
-import { notesFromMarks, wholeWords } from "../../notes/notes-from-marks.ts";
+import { wholeWords } from "../../notes/notes-from-marks.ts";
+import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
@@ -14,11 +13,6 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
-import { namesIn } from "../../wording/name-of.ts";
-import { markWords } from "../../wording/mark-words.ts";
-
-const noneAnswered: ReadonlySet<string> = new Set();
-const noMarks: readonly Mark[] = [];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
 export function SentScheme() {
@@ -30,19 +24,7 @@ export function SentScheme() {
   const hand = useLookingHand();
   const [noteId, chooseNote] = useState<string | null>(null);
   useSheetKeys({ PageUp: eye.up, PageDown: eye.down, Escape: () => hand.choose(null) });
-  const marks = revision.data?.result?.marks ?? noMarks;
-  const notes = useMemo(
-    () =>
-      notesFromMarks({
-        marks,
-        written: [],
-        answered: noneAnswered,
-        say: (mark) => markWords(mark, scheme, "owner"),
-        placeOf: (id) => elementPlace(scheme, id),
-        nameOf: namesIn(scheme),
-      }),
-    [marks, scheme],
-  );
+  const notes = useMarkNotes({ scheme, marks: revision.data?.result?.marks, role: project.roles[0] });
   if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (project.revision !== null && revision.isPending) return <Ruled label="Fetching the revision" />;
   const verdict = revision.data?.verdict ?? "not checked";

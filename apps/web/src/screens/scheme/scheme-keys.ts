@@ -56,8 +56,7 @@ export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKey
     "Ctrl+Shift+z": acts.redo,
     "Ctrl+y": acts.redo,
     "?": () => showKeys(!keysShown),
-    ...arrows("", stepMm, hand),
-    ...arrows("Shift+", bayMm, hand),
+    ...(hand.chosenId === null && hand.held === null ? {} : { ...arrows("", stepMm, hand), ...arrows("Shift+", bayMm, hand) }),
   };
 }
 

@@ -1,0 +1,39 @@
+import type { Mark, Note, Role, Scheme } from "@cornerway/schema";
+import { useMemo } from "react";
+import { markWords } from "../wording/mark-words.ts";
+import { namesIn } from "../wording/name-of.ts";
+import { elementPlace } from "./element-place.ts";
+import { notesFromMarks } from "./notes-from-marks.ts";
+import type { UnplacedNote } from "./placed-note.ts";
+
+export const noneAnswered: ReadonlySet<string> = new Set();
+const noMarks: readonly Mark[] = [];
+const nothingWritten: readonly Note[] = [];
+
+/** The notes of a sheet in the words of whoever reads it; made anew only when what they speak of changed. */
+export function useMarkNotes({
+  scheme,
+  marks = noMarks,
+  written = nothingWritten,
+  answered = noneAnswered,
+  role,
+}: {
+  scheme: Scheme;
+  marks: readonly Mark[] | undefined;
+  written?: readonly Note[];
+  answered?: ReadonlySet<string>;
+  role: Role | undefined;
+}): UnplacedNote[] {
+  return useMemo(
+    () =>
+      notesFromMarks({
+        marks,
+        written,
+        answered,
+        say: (mark) => markWords(mark, scheme, role),
+        placeOf: (id) => elementPlace(scheme, id),
+        nameOf: namesIn(scheme),
+      }),
+    [scheme, marks, written, answered, role],
+  );
+}
