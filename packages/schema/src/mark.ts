@@ -81,9 +81,11 @@ export const MarkFact = z
       over: z.enum(["air", "sheet"]),
       dropMm: z.number(),
     }),
-    /** The resultant of its weight and all it carries comes down outside its bearings. */
+    /** The resultant of its weight and all it carries comes down outside its bearings, or on their very edge (0). */
     z.strictObject({
       kind: z.literal("tips-over"),
+      /** It stands only while imposed loads hold it down: the figures are those without them. */
+      whenEmpty: z.literal(true).optional(),
       outsideMm: z.number(),
       weightKn: z.number(),
       /** What would have to be held down: the resultant times its distance outside. */

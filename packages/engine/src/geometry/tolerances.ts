@@ -10,5 +10,5 @@ export const mostPackingMm = 25;
 /** Below this angle two rails run along each other and do not cross; sine of 10°. Common practice. */
 export const leastCrossingSine = 0.173648;
 
-/** A resultant this little outside its bearings is on them, mm. */
+/** A resultant this little outside its bearings, or inside their outline, is on their edge, mm. */
 export const balanceMm = 1;

@@ -20,6 +20,8 @@ export type Analysis = {
   readonly openCorners: (unitId: string) => readonly OpenCorner[];
   readonly weights: readonly UnitWeight[];
   readonly run: RunDown;
+  /** The same without imposed loads, which cannot be counted on to hold anything down; `run` itself where there are none. */
+  readonly emptyRun: RunDown;
 };
 
 /** Geometry, fabric, bearing and load path of a scheme, each step from the one before. */
@@ -32,8 +34,12 @@ export function analyse(scheme: Scheme): Analysis {
   const bearings = unitBearings(structure, carrying);
   const weights = weightsOf(scheme);
   const run = runDown({ structure, bearings, footings, supports, weights });
+  const empty = weights.map((weight) => ({ ...weight, imposedKn: 0 }));
+  const emptyRun = weights.some(({ imposedKn }) => imposedKn > 0)
+    ? runDown({ structure, bearings, footings, supports, weights: empty })
+    : run;
   const corners = new Map(bearings.map(({ unitId, openCorners }) => [unitId, openCorners]));
   const openCorners = (unitId: string) => corners.get(unitId) ?? [];
   const collisions = collisionsOf(building);
-  return { structure, collisions, footings, carrying, supports, bearings, openCorners, weights, run };
+  return { structure, collisions, footings, carrying, supports, bearings, openCorners, weights, run, emptyRun };
 }

@@ -1,19 +1,27 @@
 type Place = { readonly xMm: number; readonly yMm: number };
 
-/** How a point lies to what bears: how far outside, mm (0 inside), the nearest place on them, and whether they span an area. */
-export type HullPlace = { readonly outsideMm: number; readonly nearest: Place; readonly spansArea: boolean };
+/**
+ * How a point lies to what bears: how far outside, mm (0 inside), how far to the nearest edge from within, mm
+ * (0 outside), the nearest place on them, and whether they span an area.
+ */
+export type HullPlace = {
+  readonly outsideMm: number;
+  readonly insideMm: number;
+  readonly nearest: Place;
+  readonly spansArea: boolean;
+};
 
 /** Where a resultant comes down against the convex hull of the bearings. `bearings` must not be empty. */
 export function outsideHull(bearings: readonly Place[], at: Place): HullPlace {
   const hull = convexHull(bearings);
   const edges = hull.map((from, index) => ({ from, to: hull[(index + 1) % hull.length] ?? from }));
   const spansArea = hull.length > 2;
-  if (spansArea && edges.every(({ from, to }) => turn(from, to, at) >= 0))
-    return { outsideMm: 0, nearest: at, spansArea };
   const places = edges.map(({ from, to }) => nearestOn(from, to, at));
   const distances = places.map((place) => distanceMm(place, at));
-  const outsideMm = Math.min(...distances);
-  return { outsideMm, nearest: places[distances.indexOf(outsideMm)] ?? at, spansArea };
+  const leastMm = Math.min(...distances);
+  if (spansArea && edges.every(({ from, to }) => turn(from, to, at) >= 0))
+    return { outsideMm: 0, insideMm: leastMm, nearest: at, spansArea };
+  return { outsideMm: leastMm, insideMm: 0, nearest: places[distances.indexOf(leastMm)] ?? at, spansArea };
 }
 
 /** Three bearings closer to one line than this span no area, mm² of twice the triangle. */

@@ -10,7 +10,10 @@ import { shareBySprings } from "./share-by-springs.ts";
 /** How a unit stands under all that comes down on it. */
 export type Stand =
   | { readonly state: "stands" }
-  /** The resultant lies this far outside the bearings: all of it comes on the nearest of them as it begins to turn. */
+  /**
+   * The resultant lies this far outside the bearings, or on their very edge (0): all of it comes on the nearest of them
+   * as it begins to turn.
+   */
   | {
       readonly state: "tips";
       readonly outsideMm: number;
@@ -66,8 +69,9 @@ export function unitStatics(
 }
 
 function standOf(places: readonly { xMm: number; yMm: number }[], resultant: PointForce): Stand {
-  const { outsideMm, nearest, spansArea } = outsideHull(places, resultant);
+  const { outsideMm, insideMm, nearest, spansArea } = outsideHull(places, resultant);
   if (outsideMm > balanceMm) return { state: "tips", outsideMm, pivot: nearest };
+  if (spansArea && insideMm <= balanceMm) return { state: "tips", outsideMm: 0, pivot: nearest };
   return spansArea ? { state: "stands" } : { state: "turns" };
 }
 

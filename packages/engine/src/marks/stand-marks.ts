@@ -22,9 +22,25 @@ export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, r
     case "tips":
       return [tipsMark(analysis, unit, run, above(), run.stand.outsideMm)];
     case "stands":
-      return [...overhangMarks(analysis, unit, run), ...slidingMarks(unit, run)];
+      return [
+        ...tipsEmptyMarks(analysis, unit, above()),
+        ...overhangMarks(analysis, unit, run),
+        ...slidingMarks(unit, run),
+      ];
   }
 }
+
+/** A unit that only its imposed loads, or those of what stands on it, keep from tipping. */
+function tipsEmptyMarks(analysis: Analysis, unit: Unit, above: readonly string[]): Mark[] {
+  if (analysis.emptyRun === analysis.run) return [];
+  const run = analysis.emptyRun.units.find(({ unitId }) => unitId === unit.id);
+  if (run?.stand.state !== "tips") return [];
+  const { fact, ...mark } = tipsMark(analysis, unit, run, above, run.stand.outsideMm);
+  return fact.kind === "tips-over" ? [{ ...mark, fact: { ...fact, whenEmpty: true }, basis: emptyBasis }] : [];
+}
+
+const emptyBasis =
+  "Statics: without imposed loads, which come and go, the resultant of tare (middle of the type's range), finishes and all from above does not lie within the bearings; nothing that holds down is drawn.";
 
 const mechanismMark = (
   unit: Unit,
@@ -74,7 +90,7 @@ function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly 
     named: 1,
     at: to,
     basis:
-      "Statics: the resultant of tare (middle of the type's range), finishes, imposed loads and all from above lies outside the bearings; nothing that holds down is drawn. Forces below are those as it begins to turn, all of it on its last bearings.",
+      "Statics: the resultant of tare (middle of the type's range), finishes, imposed loads and all from above does not lie within the bearings; nothing that holds down is drawn. Forces below are those as it begins to turn, all of it on its last bearings.",
   });
 }
 

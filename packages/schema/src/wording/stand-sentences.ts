@@ -44,18 +44,24 @@ export const standSentences = {
     },
   }),
 
-  "tips-over": (fact: FactOf<"tips-over">, { at }: Named): Telling => ({
-    architect: {
-      body: `${at(0)} tips over to the ${fact.towards}: its load comes down ${metres(fact.outsideMm)} outside its last bearing. Nothing drawn there holds it up.`,
-      detail: "A post with a pad under the free end, or less overhang, would settle it.",
-    },
-    engineer: {
-      body: `The resultant of ${at(0)}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${metres(fact.outsideMm)} outside its bearings to the ${fact.towards}: ${kilonewtonMetres(fact.momentKnm)} with nothing drawn to hold it. It tips over; forces below are those as it begins to turn.`,
-    },
-    owner: {
-      body: `${at(0)} would turn over to the ${fact.towards} as it is drawn. It needs support further out, or has to move back.`,
-    },
-  }),
+  "tips-over": (fact: FactOf<"tips-over">, { at }: Named): Telling => {
+    const { whenEmpty, towards } = fact;
+    const onEdge = fact.outsideMm < leastShownMm;
+    return {
+      architect: {
+        body: `${at(0)} tips over to the ${towards}${whenEmpty ? " when it is empty" : ""}: its load comes down ${onEdge ? "on the very edge of its bearings" : `${metres(fact.outsideMm)} outside its last bearing`}. Nothing drawn there holds it up.`,
+        detail: onEdge
+          ? "A support further out on that side would settle it."
+          : "A post with a pad under the free end, or less overhang, would settle it.",
+      },
+      engineer: {
+        body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${onEdge ? "on the edge of" : `${metres(fact.outsideMm)} outside`} its bearings to the ${towards}${onEdge ? "" : `: ${kilonewtonMetres(fact.momentKnm)} with nothing drawn to hold it`}. ${afterTip(onEdge, whenEmpty === true)}`,
+      },
+      owner: {
+        body: `${at(0)} would turn over to the ${towards} as it is drawn${whenEmpty ? ", whenever it is empty" : ""}. It needs support further out, or has to move back.`,
+      },
+    };
+  },
 
   rocks: ({ gapMm }: FactOf<"rocks">, { at }: Named): Telling => ({
     architect: { body: `${at(0)} bears at two heights, ${millimetres(gapMm)} apart. It rocks until it is packed.` },
@@ -74,6 +80,14 @@ export const standSentences = {
     engineer: { body: `${at(0)} and ${at(1)} reach ${millimetres(depthMm)} into each other. One of them has to move.` },
     owner: { body: `${at(0)} and ${at(1)} are drawn in the same place. The architect has to move one of them.` },
   }),
+};
+
+/** Less than this prints as nothing, mm. */
+const leastShownMm = 5;
+
+const afterTip = (onEdge: boolean, whenEmpty: boolean): string => {
+  const tips = onEdge ? "Nothing but balance keeps it from turning over" : "It tips over";
+  return `${tips}; forces below are those ${whenEmpty ? "with the imposed loads that hold it down" : "as it begins to turn"}.`;
 };
 
 const mechanism: Record<FactOf<"mechanism">["direction"], (unit: string) => Telling> = {

@@ -22,6 +22,9 @@ export const everyFact: readonly MarkFact[] = [
   ...compassPoints.map(
     (towards) => ({ kind: "tips-over", outsideMm: 1200, weightKn: 170, momentKnm: 204, towards }) as const,
   ),
+  { kind: "tips-over", outsideMm: 0, weightKn: 39.2, momentKnm: 0, towards: "north" },
+  { kind: "tips-over", outsideMm: 150, weightKn: 63, momentKnm: 9.5, towards: "east", whenEmpty: true },
+  { kind: "tips-over", outsideMm: 0, weightKn: 63, momentKnm: 0, towards: "east", whenEmpty: true },
   { kind: "borne-on-rail", crossings: [crossing], turned: true },
   { kind: "borne-on-rail", crossings: [crossing, { ...crossing, gapMm: 18.5 }], turned: false },
   { kind: "made-connection", why: "apertures cross", offsetMm: 0 },
