@@ -27,7 +27,7 @@ export function frontPostBounds(post: FrontPost, basis: ColdFormedBasis): PostBo
     { section: post.section ?? containerMembers["front corner post"], steel: post.steel },
     basis,
   );
-  const shear = frontPostShear(post.steel, basis);
+  const shear = frontPostShear(post, basis);
   const alone = frontPostBendingAlone(post, basis);
   return {
     lower: { ...shear, compression: frontPostAlone(post, basis), tension, mx: alone, my: alone },
@@ -47,7 +47,7 @@ export function doorPostBounds(
   basis: ColdFormedBasis,
 ): PostBounds {
   const shared = {
-    ...doorPostShear(post.steel, basis),
+    ...doorPostShear(post, basis),
     tension: pressedTension({ section: post.section ?? doorPost, steel: post.steel }, basis),
     mx: doorPostBending(post, "x", basis),
     my: doorPostBending(post, "y", basis),

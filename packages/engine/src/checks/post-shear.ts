@@ -1,12 +1,16 @@
+import type { Certainty } from "@cornerway/schema";
 import { containerMembers } from "../catalog/sections/container-members.ts";
 import { doorPost } from "../catalog/sections/door-post.ts";
 import type { Steel } from "../catalog/materials.ts";
+import { wallsAlong } from "../catalog/sections/open-section.ts";
+import type { PressedSection } from "../catalog/sections/section.ts";
 import { aisi, flexureFactors, shearFactors, type ColdFormedBasis } from "../codes/cold-formed/cold-formed-basis.ts";
 import { letModulus, letYield } from "../codes/steel/steel-basis.ts";
 import { openWorking } from "../working/open-working.ts";
-import type { Certainty } from "@cornerway/schema";
 import type { Resistance } from "../working/resistance.ts";
 import { stateResistance } from "../working/state-resistance.ts";
+import type { DoorPost } from "./door-post-strength.ts";
+import type { FrontPost } from "./front-post.ts";
 
 /** A post in shear along each axis of its outline and in torsion. */
 export type PostShear = { readonly shearX: Resistance; readonly shearY: Resistance; readonly torsion: Resistance };
@@ -15,23 +19,35 @@ type Wall = { readonly name: string; readonly widthMm: number; readonly thicknes
 type Origin = { readonly name: string; readonly source: string; readonly certainty: Certainty };
 
 /** Front post: the one wall along each axis bears the shear; the whole torque is St Venant shear, warping left out. */
-export function frontPostShear(steel: Steel, basis: ColdFormedBasis): PostShear {
-  const section = containerMembers["front corner post"];
-  const thicknessMm = section.thicknessMm;
+export function frontPostShear({ steel, section: given }: FrontPost, basis: ColdFormedBasis): PostShear {
+  const section = given ?? containerMembers["front corner post"];
+  const { thicknessMm } = section;
+  const across = { name: "wall across", widthMm: longestWallMm(section, "xMm"), thicknessMm };
+  const along = { name: "wall along", widthMm: longestWallMm(section, "yMm"), thicknessMm };
   return {
-    shearX: wallShear({ name: "wall across", widthMm: 160, thicknessMm }, section, steel, basis),
-    shearY: wallShear({ name: "wall along", widthMm: 150, thicknessMm }, section, steel, basis),
+    shearX: wallShear(across, section, steel, basis),
+    shearY: wallShear(along, section, steel, basis),
     torsion: torsion("J/t", section.jMm4 / thicknessMm, section, steel, basis),
   };
 }
 
 /** Door post: one plate of its cell along each axis; torsion as the flow round the cell in its thinnest wall, 2 A t. */
-export function doorPostShear(steel: Steel, basis: ColdFormedBasis): PostShear {
+export function doorPostShear({ steel, section = doorPost }: DoorPost, basis: ColdFormedBasis): PostShear {
+  const { acrossMm, alongMm, wallMm } = section.cell;
   return {
-    shearX: wallShear({ name: "plate across", widthMm: 80, thicknessMm: 6 }, doorPost, steel, basis),
-    shearY: wallShear({ name: "plate along", widthMm: 160, thicknessMm: 6 }, doorPost, steel, basis),
-    torsion: torsion("2 A t", 2 * 160 * 80 * 6, doorPost, steel, basis),
+    shearX: wallShear({ name: "plate across", widthMm: acrossMm, thicknessMm: wallMm }, section, steel, basis),
+    shearY: wallShear({ name: "plate along", widthMm: alongMm, thicknessMm: wallMm }, section, steel, basis),
+    torsion: torsion("2 A t", 2 * acrossMm * alongMm * wallMm, section, steel, basis),
   };
+}
+
+/** The longest straight wall of an outline that runs along an axis; 0 where none does. */
+function longestWallMm({ outline, thicknessMm }: PressedSection, axis: "xMm" | "yMm"): number {
+  const other = axis === "xMm" ? "yMm" : "xMm";
+  const lengths = wallsAlong(outline, thicknessMm)
+    .filter(({ from, to }) => from[other] === to[other])
+    .map(({ from, to }) => Math.abs(to[axis] - from[axis]));
+  return Math.max(0, ...lengths);
 }
 
 /** One flat wall in shear, held on both edges (G2.1; k_v 5.34), N; a lower bound of the post. */

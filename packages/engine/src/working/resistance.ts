@@ -8,7 +8,6 @@ export type Refusal =
   | "proportions outside the clause's limits"
   | "weld smaller than the least size"
   | "effective section vanishes"
-  | "outline assumed, needs a measured one"
   | "part bears beyond its edge";
 
 /** A strength with its working, or the reason there is none. `nominal` and `available` are in the working's unit. */

@@ -5,6 +5,8 @@ export type DoorPostSection = ThinWalledSection & {
   readonly name: string;
   readonly jMm4: number;
   readonly rMinMm: number;
+  /** The cell on its centrelines, and the wall of its plates. */
+  readonly cell: { readonly acrossMm: number; readonly alongMm: number; readonly wallMm: number };
   /** Flat of the wall that would buckle first. */
   readonly widestWall: { readonly widthMm: number; readonly thicknessMm: number };
   readonly source: string;
@@ -40,6 +42,7 @@ export const doorPost: DoorPostSection = {
   name: "door post, cell 160x80x6 with channel 113x40x12, assumed",
   jMm4: bredt(160 * 80),
   rMinMm: Math.sqrt(plane.iMinMm4 / plane.areaMm2),
+  cell: { acrossMm: 80, alongMm: 160, wallMm: 6 },
   widestWall: { widthMm: 154, thicknessMm: 6 },
   source: "generic purchase specifications of dry containers; assumed until measured",
   certainty: "common practice",
