@@ -12,7 +12,7 @@ import { say } from "./say.mjs";
 export async function openDatabase({ loadDatabase, migrationsFolder, dataFolder, environment }) {
   const { startPostgres, migrate } = await loadDatabase();
   const databaseUrl = environment["DATABASE_URL"] || undefined;
-  say(databaseUrl === undefined ? "Starting the database …" : "Using the database at DATABASE_URL …");
+  say(databaseUrl === undefined ? `Starting the database …${unproved()}` : "Using the database at DATABASE_URL …");
   const database = await startPostgres({
     dataFolder,
     databaseUrl,
@@ -26,4 +26,12 @@ export async function openDatabase({ loadDatabase, migrationsFolder, dataFolder,
     await database.stop();
     throw error;
   }
+}
+
+/** The packages for other systems are listed and have never been run. */
+function unproved() {
+  const system = `${process.platform}-${process.arch}`;
+  return system === "linux-x64"
+    ? ""
+    : ` (on ${system} this has not been proved: DATABASE_URL takes a PostgreSQL of your own)`;
 }

@@ -4,7 +4,7 @@ import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, st
 import os from "node:os";
 import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { afterEach, beforeEach, expect, inject, it } from "vitest";
+import { afterEach, beforeEach, expect, it } from "vitest";
 import { processState } from "../../src/database/process-state.ts";
 import { startPostgres, type RunningPostgres } from "../../src/database/index.ts";
 import { withClient } from "../../src/database/with-client.ts";
@@ -117,11 +117,33 @@ it("a process file that names a killed process nobody reaped does not stop the s
   parent.kill("SIGKILL");
 });
 
-it("DATABASE_URL wins: nothing is started, and the service's role there gets the password kept in the data folder", async () => {
-  const { ownerUrl, serviceUrl } = inject("databaseTemplate");
+it("DATABASE_URL wins: nothing is started, and the service's role there gets a password kept in the data folder", async () => {
+  const { ownerUrl } = await start();
+  const ownFolder = path.join(dataFolder, "second");
+  const used = await startPostgres({ dataFolder: ownFolder, databaseUrl: ownerUrl });
+  expect(used).toMatchObject({ ownerUrl, lifeline: undefined });
+  expect(existsSync(path.join(ownFolder, "postgres"))).toBe(false);
+  const kept = readFileSync(path.join(ownFolder, "secrets/service-password"), "utf8");
+  expect(new URL(used.serviceUrl).password).toBe(kept);
+  const { rows } = await withClient(used.serviceUrl, (client) => client.query("select current_user as name"));
+  expect(rows).toEqual([{ name: "cornerway_service" }]);
+});
+
+it("SERVICE_DATABASE_URL wins too: the role's password is left as it is", async () => {
+  const { ownerUrl, serviceUrl } = await start();
   const used = await startPostgres({ dataFolder, databaseUrl: ownerUrl, serviceDatabaseUrl: serviceUrl });
-  expect(used).toMatchObject({ ownerUrl, serviceUrl, lifeline: undefined });
-  expect(existsSync(path.join(dataFolder, "postgres"))).toBe(false);
+  expect(used.serviceUrl).toBe(serviceUrl);
+  await expect(withClient(serviceUrl, (client) => client.query("select 1"))).resolves.toMatchObject({ rowCount: 1 });
+});
+
+it("a user in DATABASE_URL who may not make roles is told so", async () => {
+  const { ownerUrl, serviceUrl } = await start();
+  await withClient(ownerUrl, (client) => client.query("create role plain login password 'plain-word'"));
+  const plain = new URL(serviceUrl);
+  plain.username = "plain";
+  plain.password = "plain-word";
+  const started = startPostgres({ dataFolder: path.join(dataFolder, "second"), databaseUrl: plain.href });
+  await expect(started).rejects.toMatchObject({ code: "role-refused", detail: "cornerway_service" });
 });
 
 async function start(): Promise<RunningPostgres> {
