@@ -1,3 +1,4 @@
+import type { Certainty } from "@cornerway/schema";
 import { lengthOf, thinWalledSection, type ThinWalledSection, type WallStrip } from "./thin-walled-section.ts";
 
 /** The door corner post: a closed cell of two plates with a rolled channel as part of its inner wall. */
@@ -10,7 +11,7 @@ export type DoorPostSection = ThinWalledSection & {
   /** Flat of the wall that would buckle first. */
   readonly widestWall: { readonly widthMm: number; readonly thicknessMm: number };
   readonly source: string;
-  readonly certainty: "common practice";
+  readonly certainty: Certainty;
 };
 
 const wall = (x1: number, y1: number, x2: number, y2: number, thicknessMm: number): WallStrip => ({
