@@ -20,7 +20,9 @@ export function RoomTitleBlock(props: {
   const navigate = useNavigate();
   const [openedAt] = useState(() => Date.now());
   return (
-    <TitleBlock
+    <>
+      <title>{`${project.name}, sheet ${props.sheet} · Cornerway`}</title>
+      <TitleBlock
       {...props}
       projectName={project.name}
       subtitle={`${project.client} · ${project.place}`}
@@ -31,5 +33,6 @@ export function RoomTitleBlock(props: {
       onProject={() => void navigate({ to: "/" })}
       asleepSheets={asleepSheets}
     />
+    </>
   );
 }

@@ -7,4 +7,7 @@ export function nextLetter(last: string | null): string {
   return last.length === 1 ? "AA" : `${nextLetter(last.slice(0, -1))}A`;
 }
 
+/** True when revision `a` comes after revision `b`: AA after Z. */
+export const isLater = (a: string, b: string): boolean => (a.length === b.length ? a > b : a.length > b.length);
+
 const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";

@@ -22,6 +22,7 @@ export function Desk() {
   const waiting = projects.data.filter(({ waitsFor, roles }) => waitsFor !== null && roles.includes(waitsFor));
   return (
     <main className="desk-page">
+      <title>Desk · Cornerway</title>
       <div className="desk-sheet">
         <header className="desk-head">
           <h1>{greeting(waiting.length, firstName(session.data?.person.name ?? ""))}</h1>

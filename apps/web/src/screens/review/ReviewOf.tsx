@@ -18,6 +18,7 @@ import { answeredMarks } from "./answered-marks.ts";
 import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";
+import { isLater } from "../../wording/next-letter.ts";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
@@ -52,7 +53,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   const open = thread.requests.filter((each) => each.state === "open" && each.revision === letter);
   const asked = useMemo(() => open.flatMap(({ operations }) => operations), [open]);
   const proposed = request.open ? hand.shown : proposedScheme(scheme, asked);
-  const written = useMemo(() => thread.notes.filter((note) => note.revision === null || note.revision <= letter), [thread.notes, letter]);
+  const written = useMemo(() => thread.notes.filter((note) => note.revision === null || !isLater(note.revision, letter)), [thread.notes, letter]);
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
   const notes = useMarkNotes({ scheme, marks: result?.marks, written, answered, role: project.roles[0] });
   const offered = useSettleOffers(notes, thread.notes);

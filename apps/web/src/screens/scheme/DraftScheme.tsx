@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from "react";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
+import { useThread } from "../../data/thread.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
@@ -45,7 +46,9 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   usePresence(1, hand);
   useSayMove(acts.drawn, assessed, draft.scheme);
   const shown = hand.shown;
-  const notes = useMarkNotes({ scheme: shown, marks: assessment?.marks, role: project.roles[0] });
+  const thread = useThread(project.id).data;
+  const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
+  const notes = useMarkNotes({ scheme: shown, marks: assessment?.marks, written, role: project.roles[0] });
   const toNote = (note: PlacedNote) => {
     chooseNote(note.id);
     hand.choose(note.elementId);

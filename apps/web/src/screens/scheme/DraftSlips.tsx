@@ -8,6 +8,7 @@ import { ChosenSlip } from "../../twin/ChosenSlip.tsx";
 import { NewOpeningSlip } from "../../twin/NewOpeningSlip.tsx";
 import { NewPostSlip } from "../../twin/NewPostSlip.tsx";
 import { NewUnitSlip } from "../../twin/NewUnitSlip.tsx";
+import { AskedSlip } from "./AskedSlip.tsx";
 import { ConflictSlip } from "./ConflictSlip.tsx";
 import { CutOffSlip } from "./CutOffSlip.tsx";
 import type { useDraftActs } from "./use-draft-acts.ts";
@@ -29,6 +30,7 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
   return (
     <>
       <CutOffSlip store={store} draft={draft} />
+      <AskedSlip />
       {draft.conflicts.map((conflict) => (
         <ConflictSlip
           key={conflict.act.id}

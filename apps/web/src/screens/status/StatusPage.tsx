@@ -24,6 +24,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
   const next = nextStepWords(project);
   return (
     <main className="status">
+      <title>{`${project.name}, where it stands · Cornerway`}</title>
       <div className="status-sheet">
         <header className="status-head">
           <div>
