@@ -7,6 +7,7 @@ import { solveMovements } from "../src/analysis/solve-movement.ts";
 import { allClosed } from "../src/analysis/system.ts";
 import { condensationCache, solveBuilding } from "../src/building.ts";
 import type { BuildingModel } from "../src/model/building-model.ts";
+import { generalSolver } from "./general-solver.ts";
 import { COMBINATIONS, stackedModel, stackedScheme } from "./stacked-building.ts";
 
 /** Medians over this many runs; processor time of this process beside wall time, since other work shares the cores. */
@@ -97,6 +98,21 @@ function steps(model: BuildingModel): void {
     );
 }
 
+/** Beyond this size the general solver takes minutes on shared cores. */
+const COMPARED_UP_TO = 64;
+
+function compare(one: BuildingModel): void {
+  const [, ours] = timed(() => solveBuilding(one, condensationCache(LIMIT_BYTES)));
+  const general = generalSolver(one);
+  if (general === null) console.log("  general sparse solver: not compared (SciPy is not there)");
+  else {
+    const ratio = (general.cpuMs / ours.cpuMs).toFixed(2);
+    console.log(
+      `  general sparse LU on ${general.unknowns} unknowns, factor and one solve: ${general.wallMs} ms wall, ${general.cpuMs} ms processor; ${ratio} times ours from cold, elements and contact included`,
+    );
+  }
+}
+
 for (const count of SIZES) {
   const scheme = stackedScheme(count);
   const [model, built] = timed(() => stackedModel(scheme));
@@ -109,8 +125,7 @@ for (const count of SIZES) {
   steps(model);
   console.log(`  cold, 1 vector:      ${measure(() => solveBuilding(one, condensationCache(LIMIT_BYTES)))}`);
   console.log(`  cold, all vectors:   ${measure(() => solveBuilding(model, condensationCache(LIMIT_BYTES)))}`);
-  const warm = condensationCache(LIMIT_BYTES);
-  solveBuilding(model, warm);
+  if (count <= COMPARED_UP_TO) compare(one);
   // every second run goes back to the unedited building, whose parts are all held
   const keys = [edited, model];
   const edits = Array.from({ length: RUNS }, (_, run) => {

@@ -1,7 +1,8 @@
 import { buildingLoads } from "./analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem } from "./analysis/building-system.ts";
 import { CondensationCache } from "./analysis/condensation-cache.ts";
-import { settleContact } from "./analysis/contact.ts";
+import { settleContact, type ContactOutcome } from "./analysis/contact.ts";
+import type { CombinedLoads } from "./analysis/combined-loads.ts";
 import { drivenMovement } from "./analysis/driven-movement.ts";
 import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
 import { prepare, type Preparation } from "./analysis/prepare.ts";
@@ -70,10 +71,10 @@ function solveOne(
   inUnits: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
   closed: Preparation,
-  load: ReturnType<typeof buildingLoads>,
+  load: CombinedLoads,
   basis: Movement | undefined,
 ): BuildingCombination | FrameRefusal {
-  const { frame, skeleton, units } = building;
+  const { frame } = building;
   if (!closed.stable || basis === undefined) {
     return refusal(
       "No equilibrium, a mechanism",
@@ -85,19 +86,54 @@ function solveOne(
   if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
   const idle = unresistedLoad(outcome.prepared, load);
   if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);
-  const { movement } = outcome.result;
-  const unit = (id: string): UnitSolution => {
+  return new Settled(building, holds, inUnits, combo, outcome, load);
+}
+
+type SettledContact = Extract<ContactOutcome, { settled: true }>;
+
+/** A solved combination; what lies between and inside the containers is worked out when it is asked for. */
+class Settled implements BuildingCombination {
+  private readonly building: BuildingSystem;
+  private readonly holds: BuildingModel["holds"];
+  private readonly inUnits: readonly LocalUnitLoads[];
+  private readonly combo: Readonly<Record<string, number>>;
+  private readonly outcome: SettledContact;
+  private readonly load: CombinedLoads;
+  private recovered: FrameSolution | undefined;
+
+  constructor(
+    building: BuildingSystem,
+    holds: BuildingModel["holds"],
+    inUnits: readonly LocalUnitLoads[],
+    combo: Readonly<Record<string, number>>,
+    outcome: SettledContact,
+    load: CombinedLoads,
+  ) {
+    this.building = building;
+    this.holds = holds;
+    this.inUnits = inUnits;
+    this.combo = combo;
+    this.outcome = outcome;
+    this.load = load;
+  }
+
+  get frame(): FrameSolution {
+    this.recovered ??= this.recover();
+    return this.recovered;
+  }
+
+  readonly unit = (id: string): UnitSolution => {
+    const { units } = this.building;
     const index = units.findIndex((candidate) => candidate.unit.id === id);
-    const [part, own] = [units[index], inUnits[index]];
+    const [part, own] = [units[index], this.inUnits[index]];
     if (part === undefined || own === undefined) throw new Error(`the building has no container "${id}"`);
-    return recoverUnit(part, own, combo, movement);
+    return recoverUnit(part, own, this.combo, this.outcome.result.movement);
   };
-  const { lost } = outcome.prepared.state;
-  const held = withHolds(
-    skeleton.links,
-    skeleton.supports,
-    holds,
-    liftedNames(lost, frame.supportBearings, frame.linkBearings),
-  );
-  return { frame: recoverFrame(frame, { ...skeleton, ...held }, outcome, load), unit };
+
+  private recover(): FrameSolution {
+    const { frame, skeleton } = this.building;
+    const lifted = liftedNames(this.outcome.prepared.state.lost, frame.supportBearings, frame.linkBearings);
+    const held = withHolds(skeleton.links, skeleton.supports, this.holds, lifted);
+    return recoverFrame(frame, { ...skeleton, ...held }, this.outcome, this.load);
+  }
 }
