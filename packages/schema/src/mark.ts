@@ -94,6 +94,10 @@ export const MarkFact = z
     }),
     /** Its bearings lie at two heights, this far apart: it rocks until packed. */
     z.strictObject({ kind: z.literal("rocks"), gapMm: z.number() }),
+    /** Drawn this far above what is to bear it, at so many places: they take nothing until packed. */
+    z.strictObject({ kind: z.literal("stands-clear"), gapMm: z.number(), places: z.int() }),
+    /** So many corner fittings reach past the edge of their pad, by as much as this. */
+    z.strictObject({ kind: z.literal("off-its-pad"), corners: z.int(), pastMm: z.number() }),
     /** Free to move as a body: the direction it slides or turns. */
     z.strictObject({ kind: z.literal("mechanism"), direction: z.enum(["slides", "turns", "falls"]) }),
     z.strictObject({ kind: z.literal("collision"), depthMm: z.number() }),

@@ -64,6 +64,9 @@ export const isReachable = (gapMm: number): boolean => gapMm >= -touchMm && gapM
 export const plainJoint = (gapMm: number) =>
   ({ joint: gapMm <= jointTolerances.contactGap.value ? "bearing" : "seat" }) as const;
 
+/** No stock lock reaches over a gap to be packed. */
+const seat = { joint: "seat" } as const;
+
 function onUnits(
   structure: Structure,
   units: Beneath["units"],
@@ -80,7 +83,8 @@ function onUnits(
     if (isReachable(gapMm))
       for (const top of parts.fittings) {
         if (overlapDepthMm(outline, top.outline) < leastLapMm) continue;
-        const joint = fittingJoint(unit, below, fitting.at.xMm - top.xMm, fitting.at.yMm - top.yMm);
+        const met = fittingJoint(unit, below, fitting.at.xMm - top.xMm, fitting.at.yMm - top.yMm);
+        const joint = met.joint === "lock" && gapMm > jointTolerances.contactGap.value ? seat : met;
         const target = { on: "fitting", elementId: below.id, fitting: top.name } as const;
         found.push(contact(unit, fitting, { target, gapMm, joint, xMm: top.xMm, yMm: top.yMm }));
       }

@@ -42,6 +42,15 @@ export function overlapDepthMm(a: PlanRect, b: PlanRect): number {
   );
 }
 
+/** How far `inner` reaches past the sides of `outer`, mm; negative is how far it lies within. */
+export function reachPastMm(inner: PlanRect, outer: PlanRect): number {
+  const { u, v } = inRect(outer, inner.cxMm, inner.cyMm);
+  return Math.max(
+    Math.abs(u) + reach(inner, outer.ux, outer.uy) - outer.halfUMm,
+    Math.abs(v) + reach(inner, -outer.uy, outer.ux) - outer.halfVMm,
+  );
+}
+
 /** Whether a point lies in the rectangle or within `marginMm` of its sides. */
 export function holdsPoint(rect: PlanRect, xMm: number, yMm: number, marginMm = 0): boolean {
   const { u, v } = inRect(rect, xMm, yMm);

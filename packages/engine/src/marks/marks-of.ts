@@ -5,6 +5,7 @@ import { borneMarks } from "./borne-marks.ts";
 import { collisionMarks } from "./collision-marks.ts";
 import { fabricMarks } from "./fabric-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
+import { seatingMarks } from "./seating-marks.ts";
 import { padMarks } from "./pad-marks.ts";
 import { postMarks } from "./post-marks.ts";
 import { standMarks } from "./stand-marks.ts";
@@ -22,7 +23,11 @@ export function marksOf(analysis: Analysis): Mark[] {
       const run = standing.run(unit.id);
       return run === undefined
         ? []
-        : [...standMarks(analysis, standing, unit, run), ...bearingMarks(analysis, unit, run)];
+        : [
+            ...standMarks(analysis, standing, unit, run),
+            ...bearingMarks(analysis, unit, run),
+            ...seatingMarks(analysis, unit, run),
+          ];
     }),
     ...loadOverOpeningMarks(analysis),
     ...building.posts.flatMap((post) => postMarks(analysis, post)),
@@ -49,16 +54,18 @@ const order: Record<MarkKind, number> = {
   "corner-on-air": 11,
   "made-connection": 12,
   rocks: 13,
-  "wall-out": 14,
-  "post-carries": 15,
-  "cross-members-cut": 16,
-  "opening-in-sheet": 17,
-  "post-through-opening": 18,
-  "post-holds-nothing": 19,
-  "pad-missing": 20,
-  "pad-holds-nothing": 21,
-  "below-not-settled": 22,
-  "borne-on-fittings": 23,
+  "stands-clear": 14,
+  "off-its-pad": 15,
+  "wall-out": 16,
+  "post-carries": 17,
+  "cross-members-cut": 18,
+  "opening-in-sheet": 19,
+  "post-through-opening": 20,
+  "post-holds-nothing": 21,
+  "pad-missing": 22,
+  "pad-holds-nothing": 23,
+  "below-not-settled": 24,
+  "borne-on-fittings": 25,
 };
 
 const worstFirst = (a: Mark, b: Mark): number =>

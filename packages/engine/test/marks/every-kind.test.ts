@@ -20,6 +20,8 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
   "corner-on-air": [schemeOf({ units: [{ ...g1, z: 50 }], pads: padsUnder(g1, 50).slice(1) }), "not checked"],
   "tips-over": [schemeOf({ units: [g1, { ...f1, x: 3500 }], pads }), "does not work"],
   rocks: [schemeOf({ units: [g1], pads: pads.map((pad, at) => ({ ...pad, top: at === 0 ? -10 : 0 })) }), "not checked"],
+  "stands-clear": [schemeOf({ units: [{ ...g1, z: 10 }], pads }), "not checked"],
+  "off-its-pad": [schemeOf({ units: [g1], pads: pads.map((pad) => ({ ...pad, width: 100 })) }), "not checked"],
   mechanism: [schemeOf({ units: [{ ...g1, z: 5000 }] }), "does not work"],
   collision: [schemeOf({ units: [g1, { ...g1, id: "g2", y: 2400 }], pads }), "does not work"],
   "member-cut": [schemeOf({ ...onGround, cuts: [{ ...window, sill: 100 }] }), "does not work"],

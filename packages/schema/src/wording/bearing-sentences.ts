@@ -55,6 +55,31 @@ export const bearingSentences = {
     };
   },
 
+  "stands-clear": ({ gapMm, places: count }: FactOf<"stands-clear">, { at, rest }: Named): Telling => {
+    const where = `${millimetres(gapMm)} above ${inRow(rest(1))} at ${count === 1 ? "one place" : `${count} places`}`;
+    return {
+      architect: {
+        body: `${at(0)} is drawn up to ${where}. It stands there only once the gap is packed; drawn level, it needs no packing.`,
+      },
+      engineer: {
+        body: `${at(0)} stands up to ${where}: taken as packed. Packing, its steel and its hold sideways are not judged.`,
+      },
+      owner: { body: `${at(0)} does not touch all it is to stand on. It has to be packed when it is set down.` },
+    };
+  },
+
+  "off-its-pad": ({ corners, pastMm }: FactOf<"off-its-pad">, { at, rest }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} reaches up to ${millimetres(pastMm)} past the edge of its pad at ${places(corners)} (${inRow(rest(1))}). The whole corner fitting needs a pad under it.`,
+    },
+    engineer: {
+      body: `At ${places(corners)} the fitting of ${at(0)} reaches up to ${millimetres(pastMm)} past the edge of ${inRow(rest(1))}. Edge bearing of fitting and pad is not judged.`,
+    },
+    owner: {
+      body: `${at(0)} stands partly beside its foundation at ${places(corners)}. The architect has to move or enlarge it.`,
+    },
+  }),
+
   "pad-missing": ({ corners }: FactOf<"pad-missing">, { at }: Named): Telling => ({
     architect: { body: `${at(0)} stands on bare ground at ${places(corners)}. It needs pads there.` },
     engineer: {

@@ -37,6 +37,8 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
     case "corner-on-air":
     case "made-connection":
     case "rocks":
+    case "stands-clear":
+    case "off-its-pad":
       return bandUnder(mark.at, seen, 340, 130);
     case "tips-over":
     case "mechanism":
