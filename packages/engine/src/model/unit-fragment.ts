@@ -88,18 +88,14 @@ class UnitBuilder {
       ...seats.filter((seat) => seat.side === side),
       ...posts.filter((post) => post.side === side && post.footed),
     ];
-    const stations = [
-      ...Array.from({ length: floorBays - 1 }, (_, n) => (lengthMm * (n + 1)) / floorBays),
-      ...posts.filter((post) => post.side === side).map(({ u }) => u),
-      ...bearing.map(({ u }) => u),
-    ];
     // what stands off the corners comes first, so that a cross member beside it joins its line and not the other way round
-    const ordered = [...bearing.map(({ u }) => u), ...stations];
-    return wallGrid({
-      ...this.wallShape(side, lengthMm),
-      stations: ordered,
-      loadedOffCorners: bearing.length > 0 && this.sheeted(side),
-    });
+    const stations = [
+      ...bearing.map(({ u }) => u),
+      ...posts.filter((post) => post.side === side).map(({ u }) => u),
+      ...Array.from({ length: floorBays - 1 }, (_, n) => (lengthMm * (n + 1)) / floorBays),
+    ];
+    const offCorners = this.sheeted(side) ? bearing.map(({ u }) => u) : [];
+    return wallGrid({ ...this.wallShape(side, lengthMm), stations, offCorners });
   }
 
   private sheeted(side: SideName): boolean {
@@ -110,11 +106,7 @@ class UnitBuilder {
   private frontGrid(): WallGrid {
     const { widthMm } = this.lines;
     const seats = this.endSeats("front");
-    return wallGrid({
-      ...this.wallShape("front", widthMm),
-      stations: [...seats, ...this.endStations()],
-      loadedOffCorners: seats.length > 0,
-    });
+    return wallGrid({ ...this.wallShape("front", widthMm), stations: this.endStations(), offCorners: seats });
   }
 
   private endStations(): number[] {

@@ -16,8 +16,8 @@ export interface WallShape {
   readonly topMm: number;
   /** Places where something meets a rail: cross members, posts, seats. */
   readonly stations: readonly number[];
-  /** Whether a seat or support acts away from the corners, so that the sheet must be modelled in layers. */
-  readonly loadedOffCorners: boolean;
+  /** Seats and supports away from the corners, which need the sheet in layers. */
+  readonly offCorners: readonly number[];
   readonly cuts: readonly WallCut[];
 }
 
@@ -40,14 +40,17 @@ export interface WallGrid {
 export function wallGrid(shape: WallShape): WallGrid {
   const windows = shape.cuts.filter(({ fullHeight }) => !fullHeight);
   const layered =
-    shape.loadedOffCorners || windows.length > 0 || shape.cuts.some((cut) => hasFreeEdge(cut, shape.lengthMm));
+    shape.offCorners.length > 0 || windows.length > 0 || shape.cuts.some((cut) => hasFreeEdge(cut, shape.lengthMm));
   const { cuts } = shape;
   const edges = cuts.flatMap(({ u0, u1 }) => [u0, u1]);
   const forced = merged(
     [0, shape.lengthMm],
-    [...edges, ...shape.stations].filter((u) => u > 0 && u < shape.lengthMm),
+    [...edges, ...shape.offCorners, ...shape.stations].filter((u) => u > 0 && u < shape.lengthMm),
   );
-  const columns = subdivided(forced, layered ? LAYERED_STRIP_MM : STRIP_MM);
+  const fine = layered ? disturbances(shape) : [];
+  const columns = subdivided(forced, (from, to) =>
+    fine.some((u) => u > from - FINE_REACH_MM && u < to + FINE_REACH_MM) ? FINE_STRIP_MM : STRIP_MM,
+  );
   const rows = layered ? layeredRows(shape, windows) : [shape.bottomMm, shape.topMm];
   const filled = (column: number, row: number): boolean => {
     const u = middle(columns, column);
@@ -58,7 +61,9 @@ export function wallGrid(shape: WallShape): WallGrid {
 }
 
 const STRIP_MM = 310;
-const LAYERED_STRIP_MM = 155;
+const FINE_STRIP_MM = 155;
+/** How far from an opening's edge, a seat or a support the fine strips go: more than half the height of a container. */
+const FINE_REACH_MM = 1500;
 const LAYERS = 4;
 const WINDOW_LAYER_MM = 700;
 /** Lines closer than this are taken as one. */
@@ -69,10 +74,17 @@ function hasFreeEdge({ framed, u0, u1 }: WallCut, lengthMm: number): boolean {
   return !framed && (u0 > 0 || u1 < lengthMm);
 }
 
+/** Where the sheet's flow changes over a short way. */
+function disturbances({ cuts, offCorners, lengthMm }: WallShape): number[] {
+  const edges = cuts.filter((cut) => !cut.fullHeight || hasFreeEdge(cut, lengthMm)).flatMap(({ u0, u1 }) => [u0, u1]);
+  return [...edges, ...offCorners];
+}
+
 function layeredRows({ bottomMm, topMm }: WallShape, windows: readonly WallCut[]): number[] {
   const edges = windows.flatMap(({ v0, v1 }) => [v0, v1]).filter((v) => v > bottomMm && v < topMm);
   const forced = merged([bottomMm, topMm], edges);
-  return subdivided(forced, windows.length > 0 ? WINDOW_LAYER_MM : (topMm - bottomMm) / LAYERS + SAME_LINE_MM);
+  const most = windows.length > 0 ? WINDOW_LAYER_MM : (topMm - bottomMm) / LAYERS + SAME_LINE_MM;
+  return subdivided(forced, () => most);
 }
 
 /** Sorted, `fixed` kept, others dropped where they fall on a line that is already there. */
@@ -82,11 +94,11 @@ function merged(fixed: readonly number[], others: readonly number[]): number[] {
   return lines.sort((a, b) => a - b);
 }
 
-function subdivided(lines: readonly number[], mostMm: number): number[] {
+function subdivided(lines: readonly number[], mostMm: (from: number, to: number) => number): number[] {
   return lines.flatMap((from, n) => {
     const to = lines[n + 1];
     if (to === undefined) return [from];
-    const parts = Math.max(1, Math.ceil((to - from) / mostMm));
+    const parts = Math.max(1, Math.ceil((to - from) / mostMm(from, to)));
     return Array.from({ length: parts }, (_, k) => from + ((to - from) * k) / parts);
   });
 }

@@ -51,7 +51,7 @@ function solveWall(wall: WallCase) {
     bottomMm: BOTTOM,
     topMm: TOP,
     stations,
-    loadedOffCorners: !wall.removed && stations.length > 0,
+    offCorners: wall.removed ? [] : stations,
     cuts: cutsOf(wall),
   });
   const id = (u: number, v: number) => `${u.toFixed(1)},${v.toFixed(1)}`;
