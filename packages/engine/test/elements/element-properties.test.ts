@@ -79,7 +79,7 @@ const panels = fc
       alongStiffness: 333,
       arms: drawn.withArms ? drawn.arms : null,
     });
-    return { element, places: nodes as Vector[], shape };
+    return { element, places: nodes, shape };
   })
   .filter((drawn) => drawn !== null);
 

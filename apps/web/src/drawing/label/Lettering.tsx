@@ -11,8 +11,8 @@ type LetteringProps = {
   colour?: string;
   fontWeight?: number;
   trackingEm?: number;
-  /** Paper round the letters, so that lines stop short of them. */
-  halo?: string | "none";
+  /** Colour round the letters, so that lines stop short of them; `none` for none. */
+  halo?: string;
 };
 
 /** One line of lettering on a drawing. */
