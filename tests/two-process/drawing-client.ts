@@ -39,6 +39,8 @@ export class DrawingClient {
   repeats = 0;
   conflicts = 0;
   connections = 0;
+  /** Why each line ended, RFC 6455 section 7.4.1; 1006 when the other end vanished. */
+  readonly closed: number[] = [];
   readonly #processes: Processes;
   readonly #projectId: string;
   readonly #session: SignedIn;
@@ -117,7 +119,8 @@ export class DrawingClient {
     socket.on("open", () => socket.send(JSON.stringify({ type: "resume", after: this.upTo })));
     socket.on("message", (data) => this.#hear(Buffer.isBuffer(data) ? data.toString("utf8") : ""));
     socket.on("error", () => undefined); // followed by close
-    socket.on("close", () => {
+    socket.on("close", (code) => {
+      this.closed.push(code);
       this.#turn += 1;
       void pause().then(() => this.#connect());
     });

@@ -77,15 +77,19 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
     treeHead(entries.reduce<string[]>((frontier, { leaf }, at) => appendLeaf(frontier, at, leaf), [])),
   );
 
+  const sum = (count: (client: DrawingClient) => number) => clients.reduce((all, client) => all + count(client), 0);
+  const opened = sum(({ connections }) => connections);
+  const endings = [...new Set(clients.flatMap(({ closed }) => closed))];
+  expect(endings).toEqual([1006]); // the killed process, and no line cut for any other reason
+
   second.process.kill("SIGTERM");
   expect(await second.ended).toBe(0);
-  const sum = (count: (client: DrawingClient) => number) => clients.reduce((all, client) => all + count(client), 0);
   console.log(
     [
       `two processes, ${clientCount} clients, ${total} acts acknowledged in ${(drawnMs / 1000).toFixed(1)} s (${Math.round((total / drawnMs) * 1000)} a second)`,
       `${cut} listening connections terminated, one process SIGKILLed after ${killedAt} acts; the other left with exit code 0`,
       `record 1 to ${last} without a gap; ${drawn.length} drawn entries for ${acknowledged.length} acknowledged acts, each once`,
-      `${sum(({ repeats }) => repeats)} acts sent again, ${sum(({ conflicts }) => conflicts)} conflicts drawn again, ${sum(({ connections }) => connections)} sockets opened`,
+      `${sum(({ repeats }) => repeats)} acts sent again, ${sum(({ conflicts }) => conflicts)} conflicts drawn again, ${opened} sockets opened, those of the killed process ended with ${endings.join()}`,
       `${clientCount} clients and the service at content digest ${draft.contentDigest}`,
     ].join("\n"),
   );

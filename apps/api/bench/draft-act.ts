@@ -12,8 +12,8 @@ import { updateDraft } from "../src/store/draft-rows.ts";
 import { insertPerson } from "../src/store/new-project.ts";
 
 // One drawing act from the service's function to the commit, on a small scheme and on the largest one there may be.
-// Budgets are judgement: a drop should be acknowledged within a tenth of a second, also on the largest scheme.
-const budgets = { small: 30, largest: 150 };
+// Budgets are judgement: a drop is acknowledged before it is noticed, on the largest scheme within a quarter second.
+const budgets = { small: 50, largest: 250 };
 const rounds = 60;
 
 const server = await startPostgres({
