@@ -29,7 +29,8 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await signIn(architect.page, service.origin, "architect");
     await signIn(engineer.page, service.origin, "engineer");
     await signIn(owner.page, service.origin, "owner");
-    for (const { page } of [architect, engineer, owner]) await page.evaluate(() => Reflect.set(globalThis, "neverReloaded", true));
+    for (const { page } of [architect, engineer, owner])
+      await page.evaluate(() => Reflect.set(globalThis, "neverReloaded", true));
   });
 
   afterAll(async () => {
@@ -103,7 +104,11 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await page.mouse.move(box.x + box.width * 0.46, box.y + box.height * 0.7, { steps: 6 });
     await picture(page, "03-architect-cutting");
     await drawn(page, "W1").waitFor();
-    await page.getByRole("region", { name: "Notes, as you draw" }).getByText(/\bW1\b/).first().waitFor();
+    await page
+      .getByRole("region", { name: "Notes, as you draw" })
+      .getByText(/\bW1\b/)
+      .first()
+      .waitFor();
     await page.mouse.up();
     await page.getByLabel("Width, m").waitFor();
     await picture(page, "03-architect-drawn");
@@ -155,7 +160,9 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     }
     await page.getByText(/P1 set, .*P2 set/).waitFor();
     await picture(page, "06-engineer-asks");
-    await page.getByLabel("What is asked, in your own words").fill("Two posts under the south end of T1, on pads of their own.");
+    await page
+      .getByLabel("What is asked, in your own words")
+      .fill("Two posts under the south end of T1, on pads of their own.");
     await page.getByRole("button", { name: "Send the request to the architect" }).click();
     await architect.page.getByRole("region", { name: "Change request 1" }).waitFor();
     await picture(architect.page, "06-architect-asked");
@@ -180,7 +187,9 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await page.getByRole("button", { name: "Stamp revision B" }).click();
     expect((await boxOf(page.getByRole("form", { name: "Stamp for revision B" }))).width).toBeGreaterThan(300);
     expect(await page.getByRole("radio", { name: /No exceptions taken/ }).getAttribute("aria-disabled")).toBe("true");
-    expect(await page.getByRole("radio", { name: /Make corrections noted/ }).getAttribute("aria-disabled")).toBe("true");
+    expect(await page.getByRole("radio", { name: /Make corrections noted/ }).getAttribute("aria-disabled")).toBe(
+      "true",
+    );
     await page.getByRole("radio", { name: /Revise and resubmit/ }).check();
     await page.getByLabel("What is to be done").fill("Show what holds T1 against sliding on its posts.");
     await picture(page, "08-engineer-stamping");
@@ -252,4 +261,7 @@ const expectField = (page: Page, label: string, value: string) =>
   expect.poll(() => page.getByLabel(label).inputValue()).toBe(value);
 
 const turnTo = (page: Page, sheet: number) =>
-  page.getByRole("navigation", { name: "Sheets" }).getByRole("button", { name: new RegExp(`^${sheet}`) }).click();
+  page
+    .getByRole("navigation", { name: "Sheets" })
+    .getByRole("button", { name: new RegExp(`^${sheet}`) })
+    .click();

@@ -112,7 +112,10 @@ describe("two hands on one draft", () => {
 });
 
 const unit = (page: Page, tag: string): Locator =>
-  page.getByRole("tree", { name: "south elevation" }).getByRole("treeitem", { name: new RegExp(`^${tag}, \\d+ ft`) }).first();
+  page
+    .getByRole("tree", { name: "south elevation" })
+    .getByRole("treeitem", { name: new RegExp(`^${tag}, \\d+ ft`) })
+    .first();
 
 const expectField = (page: Page, label: string, value: string) =>
   expect.poll(() => page.getByLabel(label).inputValue(), { timeout: 15_000 }).toBe(value);

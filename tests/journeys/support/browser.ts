@@ -1,7 +1,12 @@
 import { existsSync } from "node:fs";
 import { chromium, type Browser } from "playwright-core";
 
-const candidates = [process.env["CHROMIUM_PATH"] ?? "", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const candidates = [
+  process.env["CHROMIUM_PATH"] ?? "",
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+];
 
 const quiet = [
   "--no-sandbox",

@@ -16,7 +16,11 @@ export function PersonField({
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
-      {children({ id, "aria-invalid": fault !== undefined, "aria-describedby": fault === undefined ? undefined : faultId })}
+      {children({
+        id,
+        "aria-invalid": fault !== undefined,
+        "aria-describedby": fault === undefined ? undefined : faultId,
+      })}
       {fault === undefined ? null : (
         <p id={faultId} className="field-fault" role="alert">
           {fault}

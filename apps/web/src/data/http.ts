@@ -60,5 +60,10 @@ async function send(path: string, { method = "GET", body, signal }: Ask): Promis
 function readProblem(body: unknown, status: number): Problem {
   const parsed = Problem.safeParse(body);
   if (parsed.success) return parsed.data;
-  return { type: "about:blank", title: "The office answered in a way this page does not know.", status, code: "internal" };
+  return {
+    type: "about:blank",
+    title: "The office answered in a way this page does not know.",
+    status,
+    code: "internal",
+  };
 }

@@ -6,7 +6,8 @@ import { threadKey } from "./thread.ts";
 
 const path = (projectId: string) => `/api/projects/${projectId}/notes`;
 
-export const writeNote = (projectId: string, note: NewNote) => http(Note, path(projectId), { method: "POST", body: note });
+export const writeNote = (projectId: string, note: NewNote) =>
+  http(Note, path(projectId), { method: "POST", body: note });
 
 export const settleNote = (projectId: string, noteId: string) =>
   http(Note, `${path(projectId)}/${noteId}/settle`, { method: "POST" });

@@ -22,7 +22,13 @@ export function firstUnit(scheme: Scheme, type: ContainerType): Container {
 }
 
 /** The new unit under the pointer: resting on what lies below, drawn to fittings and sides within reach. */
-export function unitAt(scheme: Scheme, unit: Container, projection: Projection, at: PointMm, reachMm: number): Container {
+export function unitAt(
+  scheme: Scheme,
+  unit: Container,
+  projection: Projection,
+  at: PointMm,
+  reachMm: number,
+): Container {
   const seesX = projection !== "east" && projection !== "west";
   const seesY = projection !== "south" && projection !== "north";
   const hint = projection === "plan" ? at.zMm : at.zMm - placeContainer(unit).dimensions.heightMm / 2;
@@ -43,8 +49,12 @@ function frontUnit(scheme: Scheme, side: Side, at: PointMm, footMm: number): Con
     const us = solidCorners(placed).map((corner) => project(side, corner).uMm);
     return uMm >= Math.min(...us) && uMm <= Math.max(...us) && Math.abs(placed.topZMm - footMm) < lineUpMm;
   });
-  const depth = (placed: PlacedContainer) => Math.min(...solidCorners(placed).map((corner) => project(side, corner).depthMm));
-  const front = under.reduce<PlacedContainer | null>((best, next) => (best === null || depth(next) < depth(best) ? next : best), null);
+  const depth = (placed: PlacedContainer) =>
+    Math.min(...solidCorners(placed).map((corner) => project(side, corner).depthMm));
+  const front = under.reduce<PlacedContainer | null>(
+    (best, next) => (best === null || depth(next) < depth(best) ? next : best),
+    null,
+  );
   return front?.container ?? null;
 }
 

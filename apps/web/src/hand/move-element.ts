@@ -24,7 +24,8 @@ export function moveElement(
   const opening = scheme.openings.find((cut) => cut.id === id);
   if (opening !== undefined) return moveOpening(scheme, opening, projection, by);
   const post = scheme.posts.find((standing) => standing.id === id);
-  if (post !== undefined) return [{ kind: "post.move", id, xUm: onGrid(post.xUm, by.xMm), yUm: onGrid(post.yUm, by.yMm) }];
+  if (post !== undefined)
+    return [{ kind: "post.move", id, xUm: onGrid(post.xUm, by.xMm), yUm: onGrid(post.yUm, by.yMm) }];
   const pad = scheme.pads.find((lying) => lying.id === id);
   if (pad === undefined) return [];
   return [{ kind: "pad.move", id, xUm: onGrid(pad.xUm, by.xMm), yUm: onGrid(pad.yUm, by.yMm), topZUm: pad.topZUm }];
@@ -55,7 +56,14 @@ function moveOpening(scheme: Scheme, opening: Opening, projection: Projection, b
   const up = projection === "plan" ? 0 : by.zMm * v.zMm;
   const { id, widthUm, heightUm } = opening;
   return [
-    { kind: "opening.shape", id, offsetUm: onGrid(opening.offsetUm, along), sillUm: onGrid(opening.sillUm, up), widthUm, heightUm },
+    {
+      kind: "opening.shape",
+      id,
+      offsetUm: onGrid(opening.offsetUm, along),
+      sillUm: onGrid(opening.sillUm, up),
+      widthUm,
+      heightUm,
+    },
   ];
 }
 

@@ -35,7 +35,8 @@ export function press(given: Press): Pressed {
   if (tool === "stack" && held?.kind === "unit") return { kind: "draw", operations: placeUnit(scheme, held.unit) };
   if (tool === "post") return pressPost(given);
   const unit = scheme.containers.find(({ id }) => id === picked?.id);
-  if (tool === "turn" && unit !== undefined) return { kind: "draw", operations: moveUnit(scheme, turnUnit(unit, 90_000)) };
+  if (tool === "turn" && unit !== undefined)
+    return { kind: "draw", operations: moveUnit(scheme, turnUnit(unit, 90_000)) };
   if (tool === "cut" && unit !== undefined && picked !== null) return startCut(given, unit, picked);
   if (tool === "open-wall" && picked !== null) return pressWall(scheme, picked, unit);
   if (picked === null) return { kind: "choose", id: null };
@@ -47,11 +48,15 @@ function startCut({ projection }: Press, unit: Container, picked: PickedElement)
   if (projection === "plan" || picked.face === undefined)
     return { kind: "cannot", why: "Cut on the elevation, where the wall is seen." };
   const from = facePoint(unit, picked.face, picked.at);
-  return { kind: "hold", held: { kind: "cut", containerId: unit.id, face: picked.face, from, to: from, operations: [] } };
+  return {
+    kind: "hold",
+    held: { kind: "cut", containerId: unit.id, face: picked.face, from, to: from, operations: [] },
+  };
 }
 
 function pressWall(scheme: Scheme, picked: PickedElement, unit: Container | undefined): Pressed {
-  const wall = unit === undefined ? wallOfOpening(scheme, picked.id) : { unit, face: picked.face ?? nearestWall(unit, picked.at) };
+  const wall =
+    unit === undefined ? wallOfOpening(scheme, picked.id) : { unit, face: picked.face ?? nearestWall(unit, picked.at) };
   if (wall === null) return { kind: "cannot", why: "Choose a wall to open." };
   return { kind: "draw", operations: openWall(scheme, wall.unit, wall.face) };
 }
@@ -69,7 +74,8 @@ function pressPost({ scheme, assessment, picked, at, projection, reachMm }: Pres
     projection === "plan"
       ? Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm)
       : Math.abs(project(projection, { ...a, zMm: 0 }).uMm - project(projection, { ...b, zMm: 0 }).uMm) +
-        depthWeight * Math.abs(project(projection, { ...a, zMm: 0 }).depthMm - project(projection, { ...b, zMm: 0 }).depthMm);
+        depthWeight *
+          Math.abs(project(projection, { ...a, zMm: 0 }).depthMm - project(projection, { ...b, zMm: 0 }).depthMm);
   const operations = setPost(scheme, snapPost(scheme, assessment, place, reachMm, across, held), held);
   if (operations === null) return { kind: "cannot", why: "There is no unit above this place for a post to hold." };
   return { kind: "draw", operations };

@@ -97,7 +97,23 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
     hold({ kind: "steps", id: chosenId, steps: whole, operations: stepElement(scheme, chosenId, side, whole) });
   };
 
-  return { tool, take, letGo, chosenId, choose, held, hold, shown, operations, pressAt, moveTo, drop, setHeldUnit, step, finish };
+  return {
+    tool,
+    take,
+    letGo,
+    chosenId,
+    choose,
+    held,
+    hold,
+    shown,
+    operations,
+    pressAt,
+    moveTo,
+    drop,
+    setHeldUnit,
+    step,
+    finish,
+  };
 }
 
 export type Hand = ReturnType<typeof useHand>;

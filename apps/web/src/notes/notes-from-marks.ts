@@ -18,7 +18,10 @@ export interface NotesFrom {
   /** Marks an engineer has answered on this very content. */
   answered: ReadonlySet<string>;
   /** Commands under a note, by what it concerns. */
-  offers?: (about: { elementId: string; markId: string | null; noteId: string | null }) => { offer?: Offer; quietOffer?: Offer };
+  offers?: (about: { elementId: string; markId: string | null; noteId: string | null }) => {
+    offer?: Offer;
+    quietOffer?: Offer;
+  };
 }
 
 /** Verdicts whose marks of one kind are told together: nothing is to be done about each by itself. */
@@ -30,7 +33,9 @@ export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
   const { alone, together } = spoken.length > mostApart ? foldNotes(spoken) : { alone: spoken, together: [] };
   const folded = together.map(({ notes }) => laidTogether(notes));
   const onMarks = new Set(from.marks.map(({ id }) => id));
-  const loose = from.written.filter(({ answers, markId }) => answers === null && (markId === null || !onMarks.has(markId)));
+  const loose = from.written.filter(
+    ({ answers, markId }) => answers === null && (markId === null || !onMarks.has(markId)),
+  );
   return [...alone, ...folded, ...loose.map((note) => looseNote(note, from))];
 }
 

@@ -12,10 +12,7 @@ export type UnplacedNote = Omit<SheetNote, "number" | "anchor"> & { id: string; 
 export type PlacedNote = SheetNote & { id: string; elementId: string };
 
 /** Notes in an order in which leaders do not cross; those without a place come last. */
-export function placeNotes(
-  notes: readonly UnplacedNote[],
-  view: ViewsOnField | null,
-): PlacedNote[] {
+export function placeNotes(notes: readonly UnplacedNote[], view: ViewsOnField | null): PlacedNote[] {
   const anchorOf = view === null ? null : anchorFinder(view);
   const ends = separateEnds(
     notes.map(({ at, elementId }) => (anchorOf === null || at === null ? null : anchorOf({ elementId, at }))),

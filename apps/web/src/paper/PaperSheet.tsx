@@ -59,7 +59,9 @@ export function PaperSheet(props: PaperSheetProps) {
     () =>
       placeNotes(
         props.notes,
-        field === null || views === null ? null : { scheme, side: eye.side, storey: eye.storey, views, field, isometric: props.isometric ?? true },
+        field === null || views === null
+          ? null
+          : { scheme, side: eye.side, storey: eye.storey, views, field, isometric: props.isometric ?? true },
       ),
     [props.notes, scheme, eye.side, eye.storey, views, field, props.isometric],
   );
@@ -78,7 +80,9 @@ export function PaperSheet(props: PaperSheetProps) {
       spine={props.spine}
       tray={props.tray}
       levels={
-        views === null ? null : <LevelStrip levels={levelsOf(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
+        views === null ? null : (
+          <LevelStrip levels={levelsOf(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
+        )
       }
       field={(place) => (
         <FieldTeller field={place} onField={onField}>

@@ -6,7 +6,10 @@ export type Field = FieldPlace;
 /** The size of the drawing field once the sheet has been laid out; null before. */
 export function useField(): { field: Field | null; onField: (field: Field) => void } {
   const [field, setField] = useState<Field | null>(null);
-  const onField = useCallback((next: Field) => setField((last) => (last !== null && same(last, next) ? last : next)), []);
+  const onField = useCallback(
+    (next: Field) => setField((last) => (last !== null && same(last, next) ? last : next)),
+    [],
+  );
   return { field, onField };
 }
 

@@ -4,7 +4,9 @@ import { useRoom } from "./room-context.ts";
 /** Who else has this project open, and which sheet; no faces, no dots. */
 export function HerePeople() {
   const { here, me } = useRoom();
-  const others = [...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values()];
+  const others = [
+    ...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values(),
+  ];
   if (others.length === 0) return <span>Nobody else is here.</span>;
   return (
     <span>

@@ -17,7 +17,8 @@ export function ProjectRoom() {
   const { projectId } = useParams({ from: "/projects/$projectId" });
   const session = useSession();
   const project = useProject(projectId);
-  if (project.isPending || session.data === undefined || session.data === null) return <Ruled label="Fetching the sheet" />;
+  if (project.isPending || session.data === undefined || session.data === null)
+    return <Ruled label="Fetching the sheet" />;
   if (project.isError) return <Trouble error={project.error} again={() => void project.refetch()} />;
   return <DraftOf key={projectId} project={project.data} me={session.data.person} />;
 }

@@ -24,7 +24,11 @@ export function RoomSpine({
   return (
     <Spine
       draftMoves={draftMoves}
-      revisions={newestFirst.map(({ letter, sentAt }) => ({ letter, date: dayOf(sentAt), entriesSince: stitches.since.get(letter) ?? 0 }))}
+      revisions={newestFirst.map(({ letter, sentAt }) => ({
+        letter,
+        date: dayOf(sentAt),
+        entriesSince: stitches.since.get(letter) ?? 0,
+      }))}
       currentLetter={currentLetter}
       entriesBefore={stitches.before}
       entries={Math.max(project.last, stitches.entries)}

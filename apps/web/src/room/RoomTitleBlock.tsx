@@ -23,16 +23,19 @@ export function RoomTitleBlock(props: {
     <>
       <title>{`${project.name}, sheet ${props.sheet} · Cornerway`}</title>
       <TitleBlock
-      {...props}
-      projectName={project.name}
-      subtitle={`${project.client} · ${project.place}`}
-      date={dateOf(project.since ?? openedAt)}
-      onSheet={(sheet) =>
-        void navigate({ to: "/projects/$projectId/sheet/$sheet", params: { projectId: project.id, sheet: String(sheet) } })
-      }
-      onProject={() => void navigate({ to: "/" })}
-      asleepSheets={asleepSheets}
-    />
+        {...props}
+        projectName={project.name}
+        subtitle={`${project.client} · ${project.place}`}
+        date={dateOf(project.since ?? openedAt)}
+        onSheet={(sheet) =>
+          void navigate({
+            to: "/projects/$projectId/sheet/$sheet",
+            params: { projectId: project.id, sheet: String(sheet) },
+          })
+        }
+        onProject={() => void navigate({ to: "/" })}
+        asleepSheets={asleepSheets}
+      />
     </>
   );
 }

@@ -14,6 +14,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
   const socket = useRef<LiveSocket | null>(null);
   const { id, last } = project;
   const from = useRef(last);
+  const told = useRef<Presence | null>(null);
 
   useEffect(() => {
     const line = new LiveSocket(liveAddress(id), from.current, {
@@ -28,12 +29,15 @@ export function useLive(project: Project, draft: DraftStore | null) {
       },
     });
     socket.current = line;
+    if (told.current !== null) line.tell(told.current);
     return () => line.end();
   }, [client, draft, id]);
 
-  const tell = useCallback((presence: Presence) => socket.current?.tell(presence), []);
+  const tell = useCallback((presence: Presence) => {
+    told.current = presence;
+    socket.current?.tell(presence);
+  }, []);
   return { lineDownSince, here, tell };
 }
 
-const liveAddress = (projectId: string) =>
-  `${location.origin.replace(/^http/, "ws")}/api/projects/${projectId}/live`;
+const liveAddress = (projectId: string) => `${location.origin.replace(/^http/, "ws")}/api/projects/${projectId}/live`;

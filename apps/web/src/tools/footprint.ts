@@ -25,7 +25,8 @@ export function footprintsOverlap(a: PlacedContainer, b: PlacedContainer): boole
     const along = (placed: PlacedContainer) => cornersOf(placed).map(({ xMm, yMm }) => xMm * ux + yMm * uy);
     const first = along(a);
     const second = along(b);
-    const shared = Math.min(Math.max(...first), Math.max(...second)) - Math.max(Math.min(...first), Math.min(...second));
+    const shared =
+      Math.min(Math.max(...first), Math.max(...second)) - Math.max(Math.min(...first), Math.min(...second));
     return shared > touchMm;
   });
 }

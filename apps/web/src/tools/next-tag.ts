@@ -32,6 +32,4 @@ export const openingCapital: Record<Opening["use"], string> = {
 const storeyCapitals = ["G", "F", "T", "U", "V", "X", "Y"];
 
 const tagsOf = (scheme: Scheme): string[] =>
-  [scheme.containers, scheme.openings, scheme.posts, scheme.pads].flatMap((elements) =>
-    elements.map(({ tag }) => tag),
-  );
+  [scheme.containers, scheme.openings, scheme.posts, scheme.pads].flatMap((elements) => elements.map(({ tag }) => tag));

@@ -13,7 +13,12 @@ export function nudgeElement(scheme: Scheme, id: string, by: NudgeMm, alongFace:
   const um = (mm: number) => Math.round(mm * 1000);
   const unit = scheme.containers.find((container) => container.id === id);
   if (unit !== undefined)
-    return moveUnit(scheme, { ...unit, xUm: unit.xUm + um(by.xMm), yUm: unit.yUm + um(by.yMm), zUm: unit.zUm + um(by.zMm) });
+    return moveUnit(scheme, {
+      ...unit,
+      xUm: unit.xUm + um(by.xMm),
+      yUm: unit.yUm + um(by.yMm),
+      zUm: unit.zUm + um(by.zMm),
+    });
   const opening = scheme.openings.find((cut) => cut.id === id);
   if (opening !== undefined) {
     const { offsetUm, sillUm, widthUm, heightUm } = opening;
@@ -24,7 +29,9 @@ export function nudgeElement(scheme: Scheme, id: string, by: NudgeMm, alongFace:
   if (post !== undefined) return [{ kind: "post.move", id, xUm: post.xUm + um(by.xMm), yUm: post.yUm + um(by.yMm) }];
   const pad = scheme.pads.find((lying) => lying.id === id);
   if (pad === undefined) return [];
-  return [{ kind: "pad.move", id, xUm: pad.xUm + um(by.xMm), yUm: pad.yUm + um(by.yMm), topZUm: pad.topZUm + um(by.zMm) }];
+  return [
+    { kind: "pad.move", id, xUm: pad.xUm + um(by.xMm), yUm: pad.yUm + um(by.yMm), topZUm: pad.topZUm + um(by.zMm) },
+  ];
 }
 
 export interface NudgeAlongFace {

@@ -27,17 +27,15 @@ export function wallAgainst(scheme: Scheme, unit: Container, face: Face): Wall |
   const { u1, v1 } = containerDimensions(unit.type).face(face);
   const middle = pointOnFace(own, u1 / 2, v1 / 2);
   for (const other of scheme.containers.filter(({ id }) => id !== unit.id))
-    for (const side of walls) if (standsAgainst({ unit: other, face: side }, middle, own.normal)) return { unit: other, face: side };
+    for (const side of walls)
+      if (standsAgainst({ unit: other, face: side }, middle, own.normal)) return { unit: other, face: side };
   return null;
 }
 
 function standsAgainst({ unit, face }: Wall, point: PointMm, normal: PointMm): boolean {
   const frame = faceFrame(placeContainer(unit), face);
   if (dot(frame.normal, normal) > -0.999) return false;
-  const off = dot(
-    { xMm: point.xMm - frame.origin.xMm, yMm: point.yMm - frame.origin.yMm, zMm: 0 },
-    frame.normal,
-  );
+  const off = dot({ xMm: point.xMm - frame.origin.xMm, yMm: point.yMm - frame.origin.yMm, zMm: 0 }, frame.normal);
   const { uMm, vMm } = facePoint(unit, face, point);
   const { u1, v1 } = containerDimensions(unit.type).face(face);
   return Math.abs(off) <= oneWallMm && uMm > 0 && uMm < u1 && vMm > 0 && vMm < v1;

@@ -47,9 +47,7 @@ export function padsOfAlone(scheme: Scheme, unit: Container): { pad: Pad; corner
 /** True when the point lies on top of the pad. */
 export function carries(pad: Pad, point: PointMm): boolean {
   const { xMm, yMm, zMm } = toLocal(padFrame(pad), point);
-  return (
-    Math.abs(xMm) <= pad.lengthUm / 2000 && Math.abs(yMm) <= pad.widthUm / 2000 && Math.abs(zMm) <= sameHeightMm
-  );
+  return Math.abs(xMm) <= pad.lengthUm / 2000 && Math.abs(yMm) <= pad.widthUm / 2000 && Math.abs(zMm) <= sameHeightMm;
 }
 
 function setPads(scheme: Scheme, feet: PointMm[]): Operation[] {
@@ -60,8 +58,7 @@ function setPads(scheme: Scheme, feet: PointMm[]): Operation[] {
   }));
 }
 
-const onGround = (scheme: Scheme, unit: Container) =>
-  Math.abs(unit.zUm - scheme.site.groundZUm) <= sameHeightMm * 1000;
+const onGround = (scheme: Scheme, unit: Container) => Math.abs(unit.zUm - scheme.site.groundZUm) <= sameHeightMm * 1000;
 
 const standsOn = (unit: PlacedContainer, pad: Pad) => unit.bottomFittings.some((foot) => carries(pad, foot.at));
 

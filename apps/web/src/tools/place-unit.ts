@@ -11,11 +11,9 @@ const usualLoads = [
 /** Sets a unit with the loads of its floor and, on the ground, the pads under its corners. */
 export const placeUnit = (scheme: Scheme, container: Container): Operation[] => [
   { kind: "container.place", container },
-  ...usualLoads.map(
-    (load): Operation => ({
-      kind: "load.put",
-      load: { id: newElementId("l"), containerId: container.id, surface: "floor", ...load },
-    }),
-  ),
+  ...usualLoads.map((load): Operation => ({
+    kind: "load.put",
+    load: { id: newElementId("l"), containerId: container.id, surface: "floor", ...load },
+  })),
   ...padsFollow(scheme, null, container),
 ];

@@ -31,7 +31,10 @@ export const writeDegrees = (mdeg: number): string => String(mdeg / 1000);
 export const writeKpa = (pa: number): string => (pa / 1000).toFixed(2);
 
 function readNumber(text: string, shape: RegExp): { number: number; unit: string | undefined } | null {
-  const bare = text.replaceAll(/[\s\u2009\u00a0]/g, "").replace("−", "-").replace(",", ".");
+  const bare = text
+    .replaceAll(/[\s\u2009\u00a0]/g, "")
+    .replace("−", "-")
+    .replace(",", ".");
   const found = shape.exec(bare);
   return found?.[1] === undefined ? null : { number: Number(found[1]), unit: found[2] };
 }

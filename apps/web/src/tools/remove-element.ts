@@ -9,7 +9,9 @@ export function removeElement(scheme: Scheme, id: string): Operation[] {
   const unit = scheme.containers.find((container) => container.id === id);
   if (unit !== undefined)
     return [
-      ...scheme.loads.filter((load) => load.containerId === id).map(({ id }): Operation => ({ kind: "load.remove", id })),
+      ...scheme.loads
+        .filter((load) => load.containerId === id)
+        .map(({ id }): Operation => ({ kind: "load.remove", id })),
       { kind: "container.remove", id },
       ...padsOfAlone(scheme, unit).map(({ pad }): Operation => ({ kind: "pad.remove", id: pad.id })),
     ];

@@ -29,8 +29,14 @@ export function snapUnit(scheme: Scheme, unit: Container, reachMm: number): Snap
   const below = others.filter((other) => Math.abs(other.topZMm - placed.baseZMm) <= contactMm);
   const beside = others.filter((other) => Math.abs(other.baseZMm - placed.baseZMm) < sameLevelMm);
   const near = [...below, ...beside].filter((other) => isNear(placed, other, reachMm));
-  const x = nearest(near.flatMap((other) => catches(placed, other, "x")), reachMm);
-  const y = nearest(near.flatMap((other) => catches(placed, other, "y")), reachMm);
+  const x = nearest(
+    near.flatMap((other) => catches(placed, other, "x")),
+    reachMm,
+  );
+  const y = nearest(
+    near.flatMap((other) => catches(placed, other, "y")),
+    reachMm,
+  );
   return {
     unit: { ...unit, xUm: landed(unit.xUm, x), yUm: landed(unit.yUm, y) },
     caught: [...new Set([x, y].flatMap((caught) => (caught === null ? [] : [caught.id])))],

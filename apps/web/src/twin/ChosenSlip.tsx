@@ -39,7 +39,12 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
       </QuantityForm>
       <div className="twin-row">
         {unit === undefined ? null : (
-          <Command quiet shortcut="T" asleepBecause={asleepBecause} onPress={() => onDraw(moveUnit(scheme, turnUnit(unit, 90_000)))}>
+          <Command
+            quiet
+            shortcut="T"
+            asleepBecause={asleepBecause}
+            onPress={() => onDraw(moveUnit(scheme, turnUnit(unit, 90_000)))}
+          >
             Turn by 90°
           </Command>
         )}
@@ -108,7 +113,11 @@ function Choices({ scheme, id, onDraw }: Pick<ChosenSlipProps, "scheme" | "id" |
       </PersonField>
       <PersonField label="Frame">
         {(bound) => (
-          <select {...bound} value={framed ? "framed" : "bare"} onChange={({ target }) => onDraw([{ kind: "opening.dress", id, use, framed: target.value === "framed" }])}>
+          <select
+            {...bound}
+            value={framed ? "framed" : "bare"}
+            onChange={({ target }) => onDraw([{ kind: "opening.dress", id, use, framed: target.value === "framed" }])}
+          >
             <option>framed</option>
             <option>bare</option>
           </select>

@@ -9,7 +9,15 @@ import { QuantityForm } from "./QuantityForm.tsx";
 import type { QuantityField } from "./quantity-field.ts";
 
 /** The typed twin of cutting: a wall of the chosen unit and the rectangle on it. */
-export function NewOpeningSlip({ scheme, unit, onDraw }: { scheme: Scheme; unit: Container; onDraw: (operations: Operation[]) => void }) {
+export function NewOpeningSlip({
+  scheme,
+  unit,
+  onDraw,
+}: {
+  scheme: Scheme;
+  unit: Container;
+  onDraw: (operations: Operation[]) => void;
+}) {
   const [face, setFace] = useState<Face>("right");
   const fields = useMemo(() => proposedCut(unit, face), [unit, face]);
   return (

@@ -6,7 +6,15 @@ import { QuantityForm } from "./QuantityForm.tsx";
 import type { QuantityField } from "./quantity-field.ts";
 
 /** The typed twin of setting a post: where it stands; it runs from the unit above down to a pad of its own. */
-export function NewPostSlip({ scheme, unitId, onDraw }: { scheme: Scheme; unitId: string | null; onDraw: (operations: Operation[]) => void }) {
+export function NewPostSlip({
+  scheme,
+  unitId,
+  onDraw,
+}: {
+  scheme: Scheme;
+  unitId: string | null;
+  onDraw: (operations: Operation[]) => void;
+}) {
   const [none, setNone] = useState(false);
   const unit = scheme.containers.find(({ id }) => id === unitId);
   const xUm = unit?.xUm ?? 0;
@@ -31,7 +39,11 @@ export function NewPostSlip({ scheme, unitId, onDraw }: { scheme: Scheme; unitId
           if (operations !== null) onDraw(operations);
         }}
       />
-      {none ? <p className="field-fault" role="alert">There is no unit above this place for a post to hold.</p> : null}
+      {none ? (
+        <p className="field-fault" role="alert">
+          There is no unit above this place for a post to hold.
+        </p>
+      ) : null}
     </Slip>
   );
 }

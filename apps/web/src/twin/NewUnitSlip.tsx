@@ -9,7 +9,15 @@ import { QuantityForm } from "./QuantityForm.tsx";
 import type { QuantityField } from "./quantity-field.ts";
 
 /** The unit in hand, in numbers: the typed twin of setting it with the pointer. */
-export function NewUnitSlip({ unit, onChange, onSet }: { unit: Container; onChange: (unit: Container) => void; onSet: () => void }) {
+export function NewUnitSlip({
+  unit,
+  onChange,
+  onSet,
+}: {
+  unit: Container;
+  onChange: (unit: Container) => void;
+  onSet: () => void;
+}) {
   const { xUm, yUm, zUm, turnMdeg } = unit;
   const fields = useMemo<QuantityField[]>(
     () => [

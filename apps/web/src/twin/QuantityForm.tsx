@@ -40,7 +40,13 @@ export function QuantityForm({ fields, command, asleepBecause, onValues, childre
         {fields.map(({ name, label, kind }) => (
           <PersonField key={name} label={`${label}, ${unitOf[kind]}`} fault={errors[name]?.message}>
             {(bound) => (
-              <input {...bound} {...form.register(name)} inputMode="decimal" autoComplete="off" readOnly={asleepBecause !== undefined} />
+              <input
+                {...bound}
+                {...form.register(name)}
+                inputMode="decimal"
+                autoComplete="off"
+                readOnly={asleepBecause !== undefined}
+              />
             )}
           </PersonField>
         ))}

@@ -104,7 +104,12 @@ function padFields(pad: Pad): ElementFields {
 }
 
 const length = (name: string, label: string, value: number): QuantityField => ({ name, label, kind: "length", value });
-const pressure = (name: string, label: string, value: number): QuantityField => ({ name, label, kind: "pressure", value });
+const pressure = (name: string, label: string, value: number): QuantityField => ({
+  name,
+  label,
+  kind: "pressure",
+  value,
+});
 
 /** What was typed under a name, or what stands there. */
 const typed = (values: Record<string, number>, name: string, standing: number): number => values[name] ?? standing;
@@ -112,9 +117,16 @@ const typed = (values: Record<string, number>, name: string, standing: number): 
 const loadOf = (scheme: Scheme, containerId: string, which: "imposed" | "finish") =>
   scheme.loads.find((load) => load.containerId === containerId && load.surface === "floor" && load.case === which);
 
-function changeLoad(scheme: Scheme, containerId: string, which: "imposed" | "finish", pressurePa: number | undefined): Operation[] {
+function changeLoad(
+  scheme: Scheme,
+  containerId: string,
+  which: "imposed" | "finish",
+  pressurePa: number | undefined,
+): Operation[] {
   const load = loadOf(scheme, containerId, which);
   if (pressurePa === undefined || pressurePa === (load?.pressurePa ?? 0)) return [];
   if (load !== undefined) return [{ kind: "load.change", id: load.id, pressurePa }];
-  return [{ kind: "load.put", load: { id: newElementId("l"), containerId, surface: "floor", case: which, pressurePa } }];
+  return [
+    { kind: "load.put", load: { id: newElementId("l"), containerId, surface: "floor", case: which, pressurePa } },
+  ];
 }

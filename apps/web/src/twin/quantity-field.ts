@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { readAngleMdeg, readLengthUm, readPressurePa, writeDegrees, writeKpa, writeMetres } from "../tools/read-quantity.ts";
+import {
+  readAngleMdeg,
+  readLengthUm,
+  readPressurePa,
+  writeDegrees,
+  writeKpa,
+  writeMetres,
+} from "../tools/read-quantity.ts";
 import type { ReadQuantity } from "../tools/read-quantity.ts";
 
 export type QuantityKind = "length" | "angle" | "pressure";

@@ -11,7 +11,9 @@ export function actSentence(operations: readonly Operation[], inverse: readonly 
   const leading = operations.filter((operation) => !/^(pad|load|site)\./.test(operation.kind));
   const told = leading.length > 0 ? leading : operations.slice(0, 1);
   const sentences = told.map((operation) => operationSentence(operation, inverse, nameOf));
-  return sentences.length > 3 ? `${sentences.slice(0, 2).join(", ")} and ${sentences.length - 2} more` : listOf(sentences);
+  return sentences.length > 3
+    ? `${sentences.slice(0, 2).join(", ")} and ${sentences.length - 2} more`
+    : listOf(sentences);
 }
 
 function operationSentence(operation: Operation, inverse: readonly Operation[], nameOf: NameOf): string {

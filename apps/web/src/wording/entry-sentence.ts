@@ -14,7 +14,9 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf, und
     case "role given":
       return `${payload.personName} is the ${payload.role}.`;
     case "drawn":
-      return sentence(`${undoWords(payload.undoes, undos)}${actSentence(payload.operations, payload.inverse, nameOf)}.`);
+      return sentence(
+        `${undoWords(payload.undoes, undos)}${actSentence(payload.operations, payload.inverse, nameOf)}.`,
+      );
     case "revision sent":
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;
     case "assessed":

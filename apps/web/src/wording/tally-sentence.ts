@@ -15,6 +15,8 @@ export function tallySentence(marks: readonly Mark[]): string {
     .toReversed()
     .map((verdict) => ({ verdict, count: marks.filter((mark) => mark.verdict === verdict).length }))
     .filter(({ count }) => count > 0)
-    .map(({ verdict, count }, at) => `${count}${at === 0 ? (count === 1 ? " note" : " notes") : ""} ${phrase[verdict]}`);
+    .map(
+      ({ verdict, count }, at) => `${count}${at === 0 ? (count === 1 ? " note" : " notes") : ""} ${phrase[verdict]}`,
+    );
   return parts.length === 0 ? "No notes." : `${parts.join(", ")}.`;
 }

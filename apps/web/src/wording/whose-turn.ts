@@ -18,7 +18,19 @@ export const nextStep: Record<Role, { heading: string; sentence: string; command
     sentence: "A revision is here. Its marks are on the drawing and wait for an answer.",
     command: "Open the review",
   },
-  checker: { heading: "Check the review", sentence: "The engineer's answers wait for a second pair of eyes.", command: "Open the review" },
-  owner: { heading: "Say yes or no", sentence: "Something in this project waits for the owner.", command: "Open the status" },
-  reader: { heading: "Read the record", sentence: "The record of this project is open to you.", command: "Open the record" },
+  checker: {
+    heading: "Check the review",
+    sentence: "The engineer's answers wait for a second pair of eyes.",
+    command: "Open the review",
+  },
+  owner: {
+    heading: "Say yes or no",
+    sentence: "Something in this project waits for the owner.",
+    command: "Open the status",
+  },
+  reader: {
+    heading: "Read the record",
+    sentence: "The record of this project is open to you.",
+    command: "Open the record",
+  },
 };

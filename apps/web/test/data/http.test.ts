@@ -4,7 +4,10 @@ import { csrfToken } from "../../src/data/csrf-token.ts";
 import { http, isProblem, NoAnswer, ServiceProblem } from "../../src/data/http.ts";
 
 const answerWith = (status: number, body: unknown) =>
-  vi.stubGlobal("fetch", vi.fn(async () => new Response(JSON.stringify(body), { status })));
+  vi.stubGlobal(
+    "fetch",
+    vi.fn(async () => new Response(JSON.stringify(body), { status })),
+  );
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -29,7 +32,10 @@ describe("http(shape, path)", () => {
   });
 
   it("a dead line is NoAnswer", async () => {
-    vi.stubGlobal("fetch", vi.fn(async () => Promise.reject(new TypeError("fetch failed"))));
+    vi.stubGlobal(
+      "fetch",
+      vi.fn(async () => Promise.reject(new TypeError("fetch failed"))),
+    );
     await expect(http(z.unknown(), "/api/x")).rejects.toBeInstanceOf(NoAnswer);
   });
 

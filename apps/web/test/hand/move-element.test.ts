@@ -49,7 +49,14 @@ describe("moveElement(scheme, id, projection, from, to, reach)", () => {
 
   it("an opening moves along and up its own wall in steps of 10 mm", () => {
     expect(moveElement(scheme, "o1", "south", at(0, 0, 4000), at(253, 0, 3897), 100)).toEqual([
-      { kind: "opening.shape", id: "o1", offsetUm: 4_250_000, sillUm: 900_000, widthUm: 1_000_000, heightUm: 1_000_000 },
+      {
+        kind: "opening.shape",
+        id: "o1",
+        offsetUm: 4_250_000,
+        sillUm: 900_000,
+        widthUm: 1_000_000,
+        heightUm: 1_000_000,
+      },
     ]);
   });
 
@@ -63,7 +70,9 @@ describe("stepElement(scheme, id, side, steps)", () => {
     const east = stepElement(scheme, "f1", "south", { rightMm: 10, upMm: 0 });
     const west = stepElement(scheme, "f1", "north", { rightMm: 10, upMm: 0 });
     const north = stepElement(scheme, "f1", "east", { rightMm: 10, upMm: 0 });
-    expect([unitAfter(east, "f1")?.xUm, unitAfter(west, "f1")?.xUm, unitAfter(north, "f1")?.yUm]).toEqual([10_000, -10_000, 10_000]);
+    expect([unitAfter(east, "f1")?.xUm, unitAfter(west, "f1")?.xUm, unitAfter(north, "f1")?.yUm]).toEqual([
+      10_000, -10_000, 10_000,
+    ]);
   });
 
   it("an opening seen from the other side goes the other way along its wall", () => {

@@ -24,7 +24,12 @@ export class Office implements DraftPorts {
 
   fetchDraft = async (): Promise<Draft> => {
     if (!this.reachable) throw new NoAnswer(new TypeError("fetch failed"));
-    return { number: this.number, contentDigest: digestOf(this.number), scheme: this.scheme, movesSinceRevision: this.number };
+    return {
+      number: this.number,
+      contentDigest: digestOf(this.number),
+      scheme: this.scheme,
+      movesSinceRevision: this.number,
+    };
   };
 
   sendAct = async (act: DraftAct): Promise<DraftActDone> => {
@@ -66,7 +71,13 @@ export class Office implements DraftPorts {
 /** Until everything that was sent is answered. */
 export const settled = () => new Promise<void>((done) => setTimeout(done, 0));
 
-function entryOf(done: DraftActDone, actId: string, operations: Operation[], inverse: Operation[], by: string): RecordEntry {
+function entryOf(
+  done: DraftActDone,
+  actId: string,
+  operations: Operation[],
+  inverse: Operation[],
+  by: string,
+): RecordEntry {
   return {
     projectId: "00000000-0000-4000-8000-000000000009",
     number: done.entry,
@@ -75,7 +86,15 @@ function entryOf(done: DraftActDone, actId: string, operations: Operation[], inv
     kind: "drawn",
     leaf: digestOf(done.entry),
     head: digestOf(done.entry),
-    payload: { kind: "drawn", actId, draftNumber: done.draftNumber, contentDigest: done.contentDigest, operations, inverse, undoes: null },
+    payload: {
+      kind: "drawn",
+      actId,
+      draftNumber: done.draftNumber,
+      contentDigest: done.contentDigest,
+      operations,
+      inverse,
+      undoes: null,
+    },
   };
 }
 

@@ -21,7 +21,8 @@ describe("readLengthUm(text)", () => {
   });
 
   it("reads back what writeMetres wrote, to the millimetre", () => {
-    for (const um of [0, 1000, 2_438_000, -3_000_000]) expect(readLengthUm(writeMetres(um))).toEqual({ ok: true, value: um });
+    for (const um of [0, 1000, 2_438_000, -3_000_000])
+      expect(readLengthUm(writeMetres(um))).toEqual({ ok: true, value: um });
   });
 });
 

@@ -7,7 +7,8 @@ const g1 = unitAt("g1", "G1", 0, 0, 0);
 const f1 = unitAt("f1", "F1", 3000, 0, 2896);
 const t1 = unitAt("t1", "T1", 0, -3000, 5792, 90);
 const scheme = schemeOf([g1, f1, t1]);
-const apart = (a: { xMm: number; yMm: number }, b: { xMm: number; yMm: number }) => Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
+const apart = (a: { xMm: number; yMm: number }, b: { xMm: number; yMm: number }) =>
+  Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
 
 describe("setPost(scheme, at, unit)", () => {
   it("runs from the ground to the underside of the unit it holds, on a pad of its own", () => {
@@ -18,7 +19,10 @@ describe("setPost(scheme, at, unit)", () => {
   });
 
   it("without a unit holds the lowest one above the ground there", () => {
-    expect(setPost(scheme, { xMm: 8000, yMm: 0 })).toMatchObject([{ post: { topZUm: 2_896_000 } }, { kind: "pad.set" }]);
+    expect(setPost(scheme, { xMm: 8000, yMm: 0 })).toMatchObject([
+      { post: { topZUm: 2_896_000 } },
+      { kind: "pad.set" },
+    ]);
   });
 
   it("is nothing where no unit is above the ground", () => {

@@ -22,7 +22,9 @@ const told = (before: Scheme, operations: Operation[]): string => {
 describe("actSentence(operations, inverse, names)", () => {
   it("tells a move by its way, to the centimetre, with the building as subject", () => {
     expect(told(scheme, moveUnit(scheme, { ...g1, xUm: 850_000 }))).toBe("G1 moved 0.85 m east");
-    expect(told(scheme, moveUnit(scheme, { ...g1, xUm: -10_000, yUm: 300_000 }))).toBe("G1 moved 0.01 m west and 0.30 m north");
+    expect(told(scheme, moveUnit(scheme, { ...g1, xUm: -10_000, yUm: 300_000 }))).toBe(
+      "G1 moved 0.01 m west and 0.30 m north",
+    );
   });
 
   it("tells a unit set with its pads and loads as one thing", () => {
@@ -31,7 +33,10 @@ describe("actSentence(operations, inverse, names)", () => {
   });
 
   it("tells a run of many things by the first two and how many more", () => {
-    const more = [1, 2, 3, 4].map((at): Operation => ({ kind: "container.place", container: unitAt(`u${at}`, `F${at}`, 0, 0, 2896 * at) }));
+    const more = [1, 2, 3, 4].map((at): Operation => ({
+      kind: "container.place",
+      container: unitAt(`u${at}`, `F${at}`, 0, 0, 2896 * at),
+    }));
     expect(told(scheme, more)).toBe("F1 set, a 40 ft high cube, F2 set, a 40 ft high cube and 2 more");
   });
 });

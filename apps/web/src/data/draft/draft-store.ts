@@ -25,10 +25,7 @@ export interface DraftSnapshot extends DraftState {
 }
 
 export type DrawResult =
-  | { ok: true }
-  | { ok: false; refusal: Refusal }
-  | { ok: false; changed: string[] }
-  | { ok: false; nothing: true };
+  { ok: true } | { ok: false; refusal: Refusal } | { ok: false; changed: string[] } | { ok: false; nothing: true };
 
 /** The draft on this page: the server's, with this page's acts on top, sent one after the other. */
 export class DraftStore {

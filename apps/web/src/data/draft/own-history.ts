@@ -27,7 +27,13 @@ export const remember = (history: OwnHistory, act: OwnAct): OwnHistory => ({
 });
 
 /** What an act wrote, as it stands after it. */
-export function ownAct(id: string, operations: Operation[], inverse: Operation[], before: Scheme, after: Scheme): OwnAct {
+export function ownAct(
+  id: string,
+  operations: Operation[],
+  inverse: Operation[],
+  before: Scheme,
+  after: Scheme,
+): OwnAct {
   const writes = touchedByAll(before, operations).writes.filter((key) => !key.startsWith("tag:"));
   return { id, operations, inverse, left: Object.fromEntries(writes.map((key) => [key, asText(after, key)])) };
 }

@@ -24,7 +24,13 @@ export function AsleepSheet({ sheet }: { sheet: SheetNumber }) {
         </section>
       )}
       titleBlock={
-        <RoomTitleBlock sheet={sheet} scale="none" revision={project.revision} verdict="not checked" verdictLine="Not drawn yet" />
+        <RoomTitleBlock
+          sheet={sheet}
+          scale="none"
+          revision={project.revision}
+          verdict="not checked"
+          verdictLine="Not drawn yet"
+        />
       }
     />
   );

@@ -4,7 +4,13 @@ import { Triangle } from "../../look/Triangle.tsx";
 import { whoseTurn } from "../../wording/whose-turn.ts";
 
 /** Every sheet set in one row each; the name opens it. */
-export function DeskTable({ projects, onOpen }: { projects: ProjectSummary[]; onOpen: (project: ProjectSummary) => void }) {
+export function DeskTable({
+  projects,
+  onOpen,
+}: {
+  projects: ProjectSummary[];
+  onOpen: (project: ProjectSummary) => void;
+}) {
   return (
     <table className="desk-table">
       <thead>
@@ -26,7 +32,9 @@ export function DeskTable({ projects, onOpen }: { projects: ProjectSummary[]; on
               </button>
             </th>
             <td>{project.revision === null ? "none yet" : <Triangle letter={project.revision} current />}</td>
-            <td className={project.stamp === null ? "" : "hand-engineer"}>{project.stamp?.disposition ?? "Not stamped"}</td>
+            <td className={project.stamp === null ? "" : "hand-engineer"}>
+              {project.stamp?.disposition ?? "Not stamped"}
+            </td>
             <td>{whoseTurn(project)}</td>
             <td>{project.since === null ? "" : dayOf(project.since)}</td>
             <td className="desk-count">{project.containers}</td>

@@ -15,7 +15,13 @@ const mostPxPerM = 26;
 const widthPx = 1240;
 
 /** All projects that were ever sent, side by side at one scale, as one street. */
-export function Street({ projects, onOpen }: { projects: ProjectSummary[]; onOpen: (project: ProjectSummary) => void }) {
+export function Street({
+  projects,
+  onOpen,
+}: {
+  projects: ProjectSummary[];
+  onOpen: (project: ProjectSummary) => void;
+}) {
   const sent = projects.filter((project) => project.revision !== null);
   const revisions = useQueries({
     queries: sent.map(({ id, revision }) => ({

@@ -4,7 +4,13 @@ import { dayOf } from "../../controls/calendar.ts";
 import { nextStep } from "../../wording/whose-turn.ts";
 
 /** One numbered thing for each project that waits for this person. */
-export function WaitsForMe({ projects, onOpen }: { projects: ProjectSummary[]; onOpen: (project: ProjectSummary) => void }) {
+export function WaitsForMe({
+  projects,
+  onOpen,
+}: {
+  projects: ProjectSummary[];
+  onOpen: (project: ProjectSummary) => void;
+}) {
   return (
     <ol className="desk-waits">
       {projects.map((project, at) => (

@@ -16,8 +16,8 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
       <section>
         <h2 className="caption">How to read the thread</h2>
         <p>
-          Each entry has a leaf: the SHA-256 of what was done, by whom and when. The head beside it is the root of the tree over every
-          entry so far (RFC 9162). Change a word in one entry and every head below it is different.
+          Each entry has a leaf: the SHA-256 of what was done, by whom and when. The head beside it is the root of the
+          tree over every entry so far (RFC 9162). Change a word in one entry and every head below it is different.
         </p>
         <p>Entries are added and never altered. A mistake is mended by a later entry that names it.</p>
       </section>
@@ -35,8 +35,8 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
       <section>
         <h2 className="caption">The caution</h2>
         <p>
-          The record shows who did what and when, and that nothing was altered since. It does not show that what they did was right. That is
-          what the seal is for, and it is a person’s.
+          The record shows who did what and when, and that nothing was altered since. It does not show that what they
+          did was right. That is what the seal is for, and it is a person’s.
         </p>
       </section>
     </div>

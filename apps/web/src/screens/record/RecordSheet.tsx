@@ -34,7 +34,11 @@ export function RecordSheet() {
       title={`Sheet 7, Record, ${project.name}`}
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       field={() =>
-        record.isPending ? <Ruled label="Fetching the record" /> : <RecordThread project={project} entries={entries} nameOf={nameOf} />
+        record.isPending ? (
+          <Ruled label="Fetching the record" />
+        ) : (
+          <RecordThread project={project} entries={entries} nameOf={nameOf} />
+        )
       }
       margin={<RecordMargin entries={entries} />}
       titleBlock={

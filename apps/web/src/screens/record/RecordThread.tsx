@@ -6,7 +6,15 @@ import type { NameOf } from "../../wording/name-of.ts";
 import { EntrySign } from "./EntrySign.tsx";
 
 /** The record as a thread: each entry a stitch tied to the one before, down to the head of the whole. */
-export function RecordThread({ project, entries, nameOf }: { project: Project; entries: readonly RecordEntry[]; nameOf: NameOf }) {
+export function RecordThread({
+  project,
+  entries,
+  nameOf,
+}: {
+  project: Project;
+  entries: readonly RecordEntry[];
+  nameOf: NameOf;
+}) {
   const last = entries.at(-1);
   const undos = undosIn(entries.map(({ payload }) => payload));
   return (
@@ -14,7 +22,8 @@ export function RecordThread({ project, entries, nameOf }: { project: Project; e
       <header>
         <h2>The record</h2>
         <p className="lettered">
-          {project.name} · {entries.length === 0 ? "no entries" : `entries ${entries[0]?.number} to ${last?.number}`} · times are local
+          {project.name} · {entries.length === 0 ? "no entries" : `entries ${entries[0]?.number} to ${last?.number}`} ·
+          times are local
         </p>
       </header>
       <table>
@@ -53,7 +62,13 @@ function Stitch({ entry, told }: { entry: RecordEntry; told: string }) {
     <tr data-entry={number}>
       <td className="record-stitch" aria-hidden="true">
         <svg width="20" height="100%" viewBox="0 0 20 40" preserveAspectRatio="none">
-          <path d="M10 0C5 7 15 12 10 20C5 28 15 33 10 40" fill="none" stroke="var(--ink)" strokeWidth="1" vectorEffect="non-scaling-stroke" />
+          <path
+            d="M10 0C5 7 15 12 10 20C5 28 15 33 10 40"
+            fill="none"
+            stroke="var(--ink)"
+            strokeWidth="1"
+            vectorEffect="non-scaling-stroke"
+          />
         </svg>
         <i />
       </td>

@@ -42,9 +42,20 @@ export function NoteSlip({ revision, elementId, chosenNote, notes }: NoteSlipPro
       },
     );
   return (
-    <Slip label={chosenNote?.verdict == null ? `Write on ${name}` : `Answer the note on ${name}`} hand={project.roles[0]}>
+    <Slip
+      label={chosenNote?.verdict == null ? `Write on ${name}` : `Answer the note on ${name}`}
+      hand={project.roles[0]}
+    >
       <PersonField label="In your own words" fault={write.isError ? write.error.message : undefined}>
-        {(bound) => <textarea {...bound} rows={3} maxLength={4000} value={text} onChange={(event) => setText(event.target.value)} />}
+        {(bound) => (
+          <textarea
+            {...bound}
+            rows={3}
+            maxLength={4000}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+          />
+        )}
       </PersonField>
       <Command onPress={dispatch} asleepBecause={why ?? (text.trim() === "" ? "Nothing is written yet." : undefined)}>
         {`Write it on ${name}`}

@@ -29,10 +29,20 @@ export function NothingSent() {
       notes={[]}
       chosenNoteId={null}
       onNote={() => undefined}
-      slip={<p>The architect has not sent a revision. It appears here when it is sent; this page need not be fetched again.</p>}
+      slip={
+        <p>
+          The architect has not sent a revision. It appears here when it is sent; this page need not be fetched again.
+        </p>
+      }
       spine={<RoomSpine draftMoves={0} currentLetter={null} />}
       titleBlock={
-        <RoomTitleBlock sheet={3} scale="as noted" revision={null} verdict="not checked" verdictLine="Nothing to review" />
+        <RoomTitleBlock
+          sheet={3}
+          scale="as noted"
+          revision={null}
+          verdict="not checked"
+          verdictLine="Nothing to review"
+        />
       }
     />
   );

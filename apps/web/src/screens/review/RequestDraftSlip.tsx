@@ -40,7 +40,13 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
       {drawn ? <BeforeAfter before={revision.result} scheme={request.proposed} /> : null}
       <PersonField label="What is asked, in your own words" fault={make.isError ? make.error.message : undefined}>
         {(bound) => (
-          <textarea {...bound} rows={3} maxLength={4000} value={request.text} onChange={(event) => request.setText(event.target.value)} />
+          <textarea
+            {...bound}
+            rows={3}
+            maxLength={4000}
+            value={request.text}
+            onChange={(event) => request.setText(event.target.value)}
+          />
         )}
       </PersonField>
       <div className="twin-row">

@@ -23,7 +23,11 @@ export function RequestSlip({ request, revision }: { request: ChangeRequest; rev
   }, [revision.scheme, request.operations]);
   const decline = () => answer.mutate({ requestId: request.id, answer: { answer: "decline", reason: reason.trim() } });
   return (
-    <Slip label={`Change request ${request.number}`} author={`${request.author.name}, ${dayAndTimeOf(request.madeAt)}`} hand="engineer">
+    <Slip
+      label={`Change request ${request.number}`}
+      author={`${request.author.name}, ${dayAndTimeOf(request.madeAt)}`}
+      hand="engineer"
+    >
       <p className="said-by-person hand-engineer">{request.text}</p>
       <BeforeAfter before={revision.result} scheme={proposed} />
       <div className="twin-row">
@@ -36,7 +40,9 @@ export function RequestSlip({ request, revision }: { request: ChangeRequest; rev
             request={request}
             store={draft}
             busy={answer.isPending}
-            onTake={(base) => answer.mutate({ requestId: request.id, answer: { answer: "take in", actId: crypto.randomUUID(), base } })}
+            onTake={(base) =>
+              answer.mutate({ requestId: request.id, answer: { answer: "take in", actId: crypto.randomUUID(), base } })
+            }
           />
         )}
         <Command onPress={() => setDeclining(!declining)} asleepBecause={why}>
@@ -46,7 +52,15 @@ export function RequestSlip({ request, revision }: { request: ChangeRequest; rev
       {declining ? (
         <>
           <PersonField label="Why not">
-            {(bound) => <textarea {...bound} rows={2} maxLength={2000} value={reason} onChange={(event) => setReason(event.target.value)} />}
+            {(bound) => (
+              <textarea
+                {...bound}
+                rows={2}
+                maxLength={2000}
+                value={reason}
+                onChange={(event) => setReason(event.target.value)}
+              />
+            )}
           </PersonField>
           <Command onPress={decline} asleepBecause={reason.trim() === "" ? "Say why it is declined." : undefined}>
             Decline it so

@@ -53,7 +53,10 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   const open = thread.requests.filter((each) => each.state === "open" && each.revision === letter);
   const asked = useMemo(() => open.flatMap(({ operations }) => operations), [open]);
   const proposed = request.open ? hand.shown : proposedScheme(scheme, asked);
-  const written = useMemo(() => thread.notes.filter((note) => note.revision === null || !isLater(note.revision, letter)), [thread.notes, letter]);
+  const written = useMemo(
+    () => thread.notes.filter((note) => note.revision === null || !isLater(note.revision, letter)),
+    [thread.notes, letter],
+  );
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
   const notes = useMarkNotes({ scheme, marks: result?.marks, written, answered, role: project.roles[0] });
   const offered = useSettleOffers(notes, thread.notes);
@@ -107,7 +110,11 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
         <Tray
           inHand={hand.tool}
           onTake={hand.take}
-          asleepBecause={request.open ? undefined : (whyNot(project, "make-request") ?? "Ask for a change first; then the tools draw it.")}
+          asleepBecause={
+            request.open
+              ? undefined
+              : (whyNot(project, "make-request") ?? "Ask for a change first; then the tools draw it.")
+          }
         />
       }
       titleBlock={
@@ -129,7 +136,10 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   );
 }
 
-function proposedScheme(scheme: Revision["scheme"], operations: Parameters<typeof applyOperations>[1]): Revision["scheme"] {
+function proposedScheme(
+  scheme: Revision["scheme"],
+  operations: Parameters<typeof applyOperations>[1],
+): Revision["scheme"] {
   if (operations.length === 0) return scheme;
   const applied = applyOperations(scheme, operations);
   return applied.ok ? applied.scheme : scheme;

@@ -43,14 +43,25 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
     if (resultDigest === null) return onCannot("This revision is not checked yet, so it cannot be stamped.");
     if (text.trim() === "") return onCannot("Say on the stamp what is to be done.");
     press.mutate(
-      { id: crypto.randomUUID(), revision: letter, disposition: chosen, text: text.trim(), contentDigest, resultDigest },
+      {
+        id: crypto.randomUUID(),
+        revision: letter,
+        disposition: chosen,
+        text: text.trim(),
+        contentDigest,
+        resultDigest,
+      },
       { onSuccess: () => say(`Revision ${letter} stamped: ${chosen}.`), onError: (error) => onCannot(error.message) },
     );
   };
   if (!inHand)
     return (
       <aside className="stamp-place" aria-label="Stamp">
-        <Command engineer onPress={() => take(true)} asleepBecause={resultDigest === null ? "Not checked yet." : undefined}>
+        <Command
+          engineer
+          onPress={() => take(true)}
+          asleepBecause={resultDigest === null ? "Not checked yet." : undefined}
+        >
           {`Stamp revision ${letter}`}
         </Command>
       </aside>

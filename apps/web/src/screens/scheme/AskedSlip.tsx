@@ -9,7 +9,9 @@ export function AskedSlip() {
   const { project } = useRoom();
   const navigate = useNavigate();
   const thread = useThread(project.id).data;
-  const open = (thread?.requests ?? []).filter(({ state, revision }) => state === "open" && revision === project.revision);
+  const open = (thread?.requests ?? []).filter(
+    ({ state, revision }) => state === "open" && revision === project.revision,
+  );
   if (open.length === 0 || whyNot(project, "answer-request") !== undefined) return null;
   return (
     <Slip label={open.length === 1 ? "A change is asked for" : `${open.length} changes are asked for`} hand="engineer">
@@ -19,7 +21,9 @@ export function AskedSlip() {
         </p>
       ))}
       <Command
-        onPress={() => void navigate({ to: "/projects/$projectId/sheet/$sheet", params: { projectId: project.id, sheet: "3" } })}
+        onPress={() =>
+          void navigate({ to: "/projects/$projectId/sheet/$sheet", params: { projectId: project.id, sheet: "3" } })
+        }
       >
         Answer on sheet 3
       </Command>

@@ -15,11 +15,14 @@ export interface ConflictSlipProps {
 /** Two hands on one thing: both versions in words, with the ghost on the drawing, and two answers. */
 export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAnswer }: ConflictSlipProps) {
   const nameOf = namesIn(scheme, [...act.operations, ...theirs.flatMap(({ operations }) => operations)]);
-  const things = [...new Set(withoutFollowers(elements, act.operations).map((key) => nameOf(key.replace(/^tag:/, ""))))];
+  const things = [
+    ...new Set(withoutFollowers(elements, act.operations).map((key) => nameOf(key.replace(/^tag:/, "")))),
+  ];
   return (
     <Slip label="Two hands on one thing">
       <p>
-        {listOf(things)} {things.length === 1 ? "was" : "were"} changed by someone else first. Your move lies over it in pencil. Nothing is lost either way.
+        {listOf(things)} {things.length === 1 ? "was" : "were"} changed by someone else first. Your move lies over it in
+        pencil. Nothing is lost either way.
       </p>
       {theirs.map(({ draftNumber, by, operations }) => (
         <p key={draftNumber}>
@@ -39,7 +42,11 @@ export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAn
 
 /** Pads that only follow the unit are not named beside it. */
 function withoutFollowers(elements: readonly string[], operations: readonly Operation[]): readonly string[] {
-  const pads = new Set(operations.flatMap((operation) => (operation.kind === "pad.move" || operation.kind === "pad.remove" ? [operation.id] : [])));
+  const pads = new Set(
+    operations.flatMap((operation) =>
+      operation.kind === "pad.move" || operation.kind === "pad.remove" ? [operation.id] : [],
+    ),
+  );
   const leading = elements.filter((key) => !pads.has(key));
   return leading.length > 0 ? leading : elements;
 }

@@ -19,37 +19,42 @@ export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; p
   const letter = nextLetter(last?.letter ?? null);
   const why = whyNot(project, "send-revision") ?? whyNotYet(draft, last?.contentDigest);
   const dispatch = () =>
-    send.mutate({
-      id: crypto.randomUUID(),
-      draftNumber: draft.number,
-      contentDigest: draft.contentDigest,
-      remark: remark.trim() === "" ? null : remark.trim(),
-    }, { onSuccess: () => setRemark("") });
+    send.mutate(
+      {
+        id: crypto.randomUUID(),
+        draftNumber: draft.number,
+        contentDigest: draft.contentDigest,
+        remark: remark.trim() === "" ? null : remark.trim(),
+      },
+      { onSuccess: () => setRemark("") },
+    );
   return (
     <div className="draft-footer">
       <div className="draft-next">
-      {why === undefined ? (
-        <PersonField label={`What is new in revision ${letter}`}>
-          {(bound) => <input {...bound} value={remark} maxLength={2000} onChange={(event) => setRemark(event.target.value)} />}
-        </PersonField>
-      ) : null}
-      <div className="draft-send">
-        <Command next onPress={dispatch} asleepBecause={send.isPending ? "It is on its way." : why}>
-          {`Send revision ${letter} to the engineer`}
-        </Command>
         {why === undefined ? (
-          <span className="digest" title={draft.contentDigest}>
-            {digestGroups(draft.contentDigest)}
-          </span>
-        ) : (
-          <span className="draft-why">{why}</span>
-        )}
-      </div>
-      {send.isError ? (
-        <p className="field-fault" role="alert">
-          {send.error.message}
-        </p>
-      ) : null}
+          <PersonField label={`What is new in revision ${letter}`}>
+            {(bound) => (
+              <input {...bound} value={remark} maxLength={2000} onChange={(event) => setRemark(event.target.value)} />
+            )}
+          </PersonField>
+        ) : null}
+        <div className="draft-send">
+          <Command next onPress={dispatch} asleepBecause={send.isPending ? "It is on its way." : why}>
+            {`Send revision ${letter} to the engineer`}
+          </Command>
+          {why === undefined ? (
+            <span className="digest" title={draft.contentDigest}>
+              {digestGroups(draft.contentDigest)}
+            </span>
+          ) : (
+            <span className="draft-why">{why}</span>
+          )}
+        </div>
+        {send.isError ? (
+          <p className="field-fault" role="alert">
+            {send.error.message}
+          </p>
+        ) : null}
       </div>
       <MarginFoot pxPerM={pxPerM} onKeys={onKeys} />
     </div>

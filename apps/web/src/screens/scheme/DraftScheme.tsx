@@ -79,7 +79,12 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       onNote={toNote}
       slip={<DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />}
       footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
-      spine={<RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={letters.at(-1) ?? null} />}
+      spine={
+        <RoomSpine
+          draftMoves={draft.movesSinceRevision + draft.pending.length}
+          currentLetter={letters.at(-1) ?? null}
+        />
+      }
       tray={<Tray inHand={hand.tool} onTake={hand.take} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={
         <RoomTitleBlock
@@ -93,7 +98,9 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       }
       onField={
         <>
-          {empty && hand.tool === null ? <EmptySheet onSet={() => hand.take("stack")} asleepBecause={whyNot(project, "draw")} /> : null}
+          {empty && hand.tool === null ? (
+            <EmptySheet onSet={() => hand.take("stack")} asleepBecause={whyNot(project, "draw")} />
+          ) : null}
           {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
         </>
       }

@@ -48,7 +48,12 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
       )}
       {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
       {hand.tool === null && hand.chosenId !== null ? (
-        <ChosenSlip scheme={moving(hand) ? hand.shown : draft.scheme} id={hand.chosenId} asleepBecause={asleepBecause} onDraw={hand.finish} />
+        <ChosenSlip
+          scheme={moving(hand) ? hand.shown : draft.scheme}
+          id={hand.chosenId}
+          asleepBecause={asleepBecause}
+          onDraw={hand.finish}
+        />
       ) : null}
     </>
   );
@@ -65,8 +70,15 @@ function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
     hand.take(null);
   };
   if (tool === "stack" && held?.kind === "unit")
-    return <NewUnitSlip unit={held.unit} onChange={(next) => hand.hold({ kind: "unit", unit: next })} onSet={hand.setHeldUnit} />;
-  if (tool === "cut" && held === null && unit !== undefined) return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
+    return (
+      <NewUnitSlip
+        unit={held.unit}
+        onChange={(next) => hand.hold({ kind: "unit", unit: next })}
+        onSet={hand.setHeldUnit}
+      />
+    );
+  if (tool === "cut" && held === null && unit !== undefined)
+    return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
   if (tool === "post") return <NewPostSlip scheme={draft.scheme} unitId={chosenId} onDraw={draw} />;
   return null;
 }

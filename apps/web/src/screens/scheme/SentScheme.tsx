@@ -48,7 +48,13 @@ export function SentScheme() {
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       tray={<Tray inHand={null} onTake={() => undefined} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={
-        <RoomTitleBlock sheet={1} scale="as noted" revision={project.revision} verdict={verdict} verdictLine={wholeWords(verdict)} />
+        <RoomTitleBlock
+          sheet={1}
+          scale="as noted"
+          revision={project.revision}
+          verdict={verdict}
+          verdictLine={wholeWords(verdict)}
+        />
       }
     />
   );

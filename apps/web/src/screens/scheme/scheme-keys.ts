@@ -56,7 +56,9 @@ export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKey
     "Ctrl+Shift+z": acts.redo,
     "Ctrl+y": acts.redo,
     "?": () => showKeys(!keysShown),
-    ...(hand.chosenId === null && hand.held === null ? {} : { ...arrows("", stepMm, hand), ...arrows("Shift+", bayMm, hand) }),
+    ...(hand.chosenId === null && hand.held === null
+      ? {}
+      : { ...arrows("", stepMm, hand), ...arrows("Shift+", bayMm, hand) }),
   };
 }
 

@@ -28,11 +28,24 @@ function milestones(project: Project, revisions: readonly RevisionSummary[]): Mi
   const checked = last?.assessment === "done";
   const reviewed = last?.stamp ?? null;
   return [
-    { name: "Drawn", line: first === undefined ? "being drawn" : dayOf(first.sentAt), state: last === undefined ? "here" : "passed" },
-    { name: "Load path", line: checked ? "looked through" : "waits", state: last === undefined ? "ahead" : checked ? "passed" : "here" },
+    {
+      name: "Drawn",
+      line: first === undefined ? "being drawn" : dayOf(first.sentAt),
+      state: last === undefined ? "here" : "passed",
+    },
+    {
+      name: "Load path",
+      line: checked ? "looked through" : "waits",
+      state: last === undefined ? "ahead" : checked ? "passed" : "here",
+    },
     {
       name: "Reviewed",
-      line: reviewed === null ? (last === undefined ? "" : `with ${engineer}`) : `${reviewed.disposition}, ${dayOf(reviewed.pressedAt)}`,
+      line:
+        reviewed === null
+          ? last === undefined
+            ? ""
+            : `with ${engineer}`
+          : `${reviewed.disposition}, ${dayOf(reviewed.pressedAt)}`,
       state: last !== undefined && checked ? "here" : "ahead",
     },
     { name: "Permit set", line: "", state: "ahead" },

@@ -15,9 +15,21 @@ const roomPx = 40;
 export function StatusDrawing({ revision, inTheWay }: { revision: Revision; inTheWay: readonly Hindrance[] }) {
   const view = fitted(revision.scheme);
   return (
-    <svg className="status-drawing" viewBox={`0 0 ${widthPx} ${heightPx}`} role="img" aria-label="The building from the south">
+    <svg
+      className="status-drawing"
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      role="img"
+      aria-label="The building from the south"
+    >
       <HatchDefs />
-      <ElevationView scheme={revision.scheme} assessment={withoutFigures(revision)} side="south" bare figures transform={view} />
+      <ElevationView
+        scheme={revision.scheme}
+        assessment={withoutFigures(revision)}
+        side="south"
+        bare
+        figures
+        transform={view}
+      />
       {inTheWay.map(({ id, mark }, at) => {
         if (mark === null) return null;
         const { xPx, yPx } = toScreen(view, project("south", mark.at));

@@ -28,9 +28,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
       <div className="status-sheet">
         <header className="status-head">
           <div>
-            <p className="caption">
-              For {reader === project.client ? reader : `${reader}, ${project.client}`}
-            </p>
+            <p className="caption">For {reader === project.client ? reader : `${reader}, ${project.client}`}</p>
             <h1>
               {project.name} {words.heading}
             </h1>
@@ -49,8 +47,8 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
             <h2 className="caption">Premium over the plain stack</h2>
             <p className="status-figure">Not counted yet</p>
             <p>
-              What the openings, the overhang and the posts cost over the same containers set plainly is counted once strengths are
-              checked. No figure is guessed before.
+              What the openings, the overhang and the posts cost over the same containers set plainly is counted once
+              strengths are checked. No figure is guessed before.
             </p>
           </section>
           <section aria-label="Next step and history">

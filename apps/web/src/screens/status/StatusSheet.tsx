@@ -32,7 +32,8 @@ export function StatusSheet() {
   );
   if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (revisions.isError) return <Trouble error={revisions.error} again={() => void revisions.refetch()} />;
-  if (revisions.isPending || (project.revision !== null && revision.isPending)) return <Ruled label="Fetching where it stands" />;
+  if (revisions.isPending || (project.revision !== null && revision.isPending))
+    return <Ruled label="Fetching where it stands" />;
   return (
     <StatusPage
       project={project}

@@ -5,9 +5,15 @@ import { nextLetter } from "../../wording/next-letter.ts";
 export function standing(project: Project, inTheWay: number): { heading: string; lead: string } {
   const { revision, stamp, waitsFor } = project;
   if (revision === null)
-    return { heading: "is being drawn.", lead: "Nothing has been sent to the engineer yet. It appears here when it is." };
+    return {
+      heading: "is being drawn.",
+      lead: "Nothing has been sent to the engineer yet. It appears here when it is.",
+    };
   if (stamp?.disposition === "Rejected")
-    return { heading: "was rejected.", lead: `${stamp.author.name} stamped revision ${revision} Rejected. ${quoted(stamp.text)}` };
+    return {
+      heading: "was rejected.",
+      lead: `${stamp.author.name} stamped revision ${revision} Rejected. ${quoted(stamp.text)}`,
+    };
   if (stamp !== null)
     return {
       heading: "goes back to the architect.",
@@ -22,7 +28,10 @@ export function standing(project: Project, inTheWay: number): { heading: string;
 
 export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading: string; sentence: string } {
   if (revision === null)
-    return { heading: "The architect sends revision A.", sentence: "Then the engineer reads it and answers on the drawing." };
+    return {
+      heading: "The architect sends revision A.",
+      sentence: "Then the engineer reads it and answers on the drawing.",
+    };
   if (stamp?.disposition === "Rejected")
     return { heading: "The scheme stops here.", sentence: "The architect and you decide whether another is drawn." };
   if (stamp !== null || waitsFor === "architect")
@@ -32,7 +41,8 @@ export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading
     };
   return {
     heading: `The engineer stamps revision ${revision}.`,
-    sentence: "A stamp is a step between the parties. The seal on the permit set is another act, by a licensed engineer.",
+    sentence:
+      "A stamp is a step between the parties. The seal on the permit set is another act, by a licensed engineer.",
   };
 }
 

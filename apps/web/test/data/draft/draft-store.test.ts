@@ -35,7 +35,10 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
 
   it("refuses at once what the scheme cannot take, and sends nothing", async () => {
     const { office, store } = await opened(schemeOf([g1]));
-    expect(store.draw([place({ ...g2, tag: "G1" })])).toMatchObject({ ok: false, refusal: { reason: "tag-taken", by: ["g1"] } });
+    expect(store.draw([place({ ...g2, tag: "G1" })])).toMatchObject({
+      ok: false,
+      refusal: { reason: "tag-taken", by: ["g1"] },
+    });
     await settled();
     expect(office.received).toEqual([]);
   });
@@ -57,7 +60,9 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
     await settled();
     office.take("theirs", [move("g2", 900)], "Bo Linne");
     store.receive(office.entries);
-    expect([eastOf(store.getSnapshot().scheme, "g1"), eastOf(store.getSnapshot().scheme, "g2")]).toEqual([500_000, 900_000]);
+    expect([eastOf(store.getSnapshot().scheme, "g1"), eastOf(store.getSnapshot().scheme, "g2")]).toEqual([
+      500_000, 900_000,
+    ]);
     office.reachable = true;
     office.passTime();
     await settled();
@@ -74,12 +79,19 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
     store.receive(office.entries);
     expect(eastOf(store.getSnapshot().scheme, "g1")).toBe(900_000);
     expect(store.getSnapshot().conflicts).toMatchObject([
-      { elements: ["g1"], act: { operations: [move("g1", 500)] }, theirs: [{ by: "Bo Linne", operations: [move("g1", 900)] }] },
+      {
+        elements: ["g1"],
+        act: { operations: [move("g1", 500)] },
+        theirs: [{ by: "Bo Linne", operations: [move("g1", 900)] }],
+      },
     ]);
   });
 
   it("mine sends the act again on top of theirs; theirs drops it", async () => {
-    for (const [answer, east] of [["mine", 500_000], ["theirs", 0]] as const) {
+    for (const [answer, east] of [
+      ["mine", 500_000],
+      ["theirs", 0],
+    ] as const) {
       const { office, store } = await opened(schemeOf([g1]));
       office.conflictWith = ["g1"];
       store.draw([move("g1", 500)]);
@@ -123,7 +135,11 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
     office.refuse = "The scheme cannot take this change.";
     store.draw([move("g1", 500)]);
     await settled();
-    expect(store.getSnapshot()).toMatchObject({ refused: "The scheme cannot take this change.", pending: [], canUndo: false });
+    expect(store.getSnapshot()).toMatchObject({
+      refused: "The scheme cannot take this change.",
+      pending: [],
+      canUndo: false,
+    });
     expect(eastOf(store.getSnapshot().scheme, "g1")).toBe(0);
   });
 });
