@@ -60,7 +60,8 @@ function sideContacts(
   const corners = mine.filter(({ fitting }) => isCorner(fitting));
   const frontBorne = corners.some(({ localXMm }) => localXMm < 0);
   const doorBorne = corners.some(({ localXMm }) => localXMm > 0);
-  const { placed, crossed } = railContacts(structure, below, unit, side);
+  const { placed, crossed: met } = railContacts(structure, below, unit, side);
+  const crossed = met.filter((contact) => !mine.some((own) => isBeside(unit, own, contact)));
   const clear = placed.filter(
     (contact) => !alreadyUnder(mine, contact) && !(contact.target.on === "pad" && taken.has(contact.target.elementId)),
   );
@@ -70,6 +71,10 @@ function sideContacts(
   const fresh = crossed.filter((contact) => seats.includes(contact));
   return [...clear, ...fresh];
 }
+
+/** A rail does not bear a second time where a fitting of its own already does, as at the inner fittings of a 45 ft unit. */
+const isBeside = ({ dimensions }: Unit, own: Contact, contact: Contact): boolean =>
+  Math.abs(own.localXMm - contact.localXMm) <= dimensions.fitting.lengthMm;
 
 /** A pad or post that already bears a fitting of this unit does not bear its rail as well. */
 const alreadyUnder = (direct: readonly Contact[], { target }: Contact): boolean =>
