@@ -1,4 +1,5 @@
 import type { Mark } from "@cornerway/schema";
+import type { PadCollision } from "../bearing/pad-collisions.ts";
 import type { Collision } from "../geometry/collisions.ts";
 import { rounded } from "../units.ts";
 import { markOf } from "./mark-of.ts";
@@ -17,5 +18,19 @@ export const collisionMarks = (collisions: readonly Collision[]): Mark[] =>
         zMm: Math.max(one.baseZMm, other.baseZMm),
       },
       basis: "Geometry: the solids share a place (external dimensions of ISO 668; separating axes, any angle).",
+    }),
+  );
+
+/** A pad drawn into a container. */
+export const padCollisionMarks = (collisions: readonly PadCollision[]): Mark[] =>
+  collisions.map(({ unit, pad, depthMm }) =>
+    markOf({
+      fact: { kind: "collision", depthMm: rounded(depthMm) },
+      verdict: "does not work",
+      certainty: "memory",
+      elements: [unit.id, pad.id],
+      at: { xMm: pad.xMm, yMm: pad.yMm, zMm: pad.topZMm },
+      basis:
+        "Geometry: the pad reaches above the underside of the container (fittings at its base, rails and cross members 12.5 mm higher, ISO 1496-1, from memory).",
     }),
   );

@@ -1,8 +1,9 @@
 import type { Mark, MarkKind } from "@cornerway/schema";
+import { padCollisionsOf } from "../bearing/pad-collisions.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import { bearingMarks } from "./bearing-marks.ts";
 import { borneMarks } from "./borne-marks.ts";
-import { collisionMarks } from "./collision-marks.ts";
+import { collisionMarks, padCollisionMarks } from "./collision-marks.ts";
 import { fabricMarks } from "./fabric-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
 import { seatingMarks } from "./seating-marks.ts";
@@ -18,6 +19,7 @@ export function marksOf(analysis: Analysis): Mark[] {
   const standing = standingOf(analysis);
   const causes = [
     ...collisionMarks(analysis.collisions),
+    ...padCollisionMarks(padCollisionsOf(building)),
     ...building.units.flatMap((unit) => fabricMarks(analysis.structure, unit)),
     ...building.units.flatMap((unit) => {
       const run = standing.run(unit.id);
