@@ -7,7 +7,7 @@ import type { UnitRun } from "../load-path/run-down.ts";
 /** Who stands on whom, and who is borne on fittings all the way down. */
 export type Standing = {
   readonly run: (unitId: string) => UnitRun | undefined;
-  /** Every unit that stands on this one, directly or not, by id. */
+  /** Every unit that stands on this one, directly, on another or on posts, by id. */
   readonly unitsAbove: (unitId: string) => string[];
   /** Its own four corners bear fitting on fitting with a stock lock, or on pads. */
   readonly onCorners: (unitId: string) => boolean;
@@ -39,7 +39,7 @@ export function standingOf(analysis: Analysis): Standing {
   };
   return {
     run: (unitId) => runs.get(unitId),
-    unitsAbove: (unitId) => reached(loaders, unitId),
+    unitsAbove: (unitId) => reached(loaders, unitId).filter((id) => runs.has(id)),
     onCorners,
     onCornersToGround: leadsDown,
   };
@@ -58,14 +58,16 @@ const isPlain = ({ fitting, target, joint, gapMm }: Contact): boolean =>
 const isWhole = ({ structure }: Analysis, unitId: string): boolean =>
   structure.fabric(unitId).cuts.every(({ members, offFace }) => members.length === 0 && !offFace);
 
-function loadersOf({ bearings }: Analysis): Map<string, string[]> {
+/** Units and posts by what they stand on. */
+function loadersOf({ bearings, footings }: Analysis): Map<string, string[]> {
   const loaders = new Map<string, string[]>();
+  const add = (below: string, above: string) => {
+    const list = loaders.get(below) ?? [];
+    if (!list.includes(above)) loaders.set(below, [...list, above]);
+  };
   for (const { unitId, contacts } of bearings)
-    for (const { target } of contacts) {
-      if (target.on === "ground") continue;
-      const list = loaders.get(target.elementId) ?? [];
-      if (!list.includes(unitId)) loaders.set(target.elementId, [...list, unitId]);
-    }
+    for (const { target } of contacts) if (target.on !== "ground") add(target.elementId, unitId);
+  for (const [postId, footing] of footings) if ("elementId" in footing) add(footing.elementId, postId);
   return loaders;
 }
 
