@@ -12,7 +12,7 @@ export const bearingSentences = {
     const how = fact.turned ? "crosses" : "comes down on the rails of";
     return {
       architect: {
-        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${metres(furthestMm)} from the nearest; ${kilonewtons(heaviestKn)} comes down at the heaviest place. What the rails take there is not judged yet.`,
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${metres(furthestMm)} from the nearest; ${downThere(heaviestKn)}. What the rails take there is not judged yet.`,
       },
       engineer: {
         body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${metres(furthestMm)} from a fitting, with ${inRow(gaps)} to pack; heaviest ${kilonewtonsExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
@@ -59,7 +59,7 @@ export const bearingSentences = {
     const where = `${millimetres(gapMm)} above ${inRow(rest(1))} at ${count === 1 ? "one place" : `${count} places`}`;
     return {
       architect: {
-        body: `${at(0)} is drawn up to ${where}. It stands there only once the gap is packed; drawn level, it needs no packing.`,
+        body: `${at(0)} is drawn up to ${where}. It bears there only once the gap is packed.`,
       },
       engineer: {
         body: `${at(0)} stands up to ${where}: taken as packed. Packing, its steel and its hold sideways are not judged.`,
@@ -94,6 +94,14 @@ export const bearingSentences = {
     owner: { body: `Nothing stands on the foundation ${at(0)}. It may not be needed.` },
   }),
 };
+
+/** Less than this prints as 0 kN on the drawing: a bearing that lifts as the unit begins to turn. */
+const leastKn = 0.5;
+
+const downThere = (heaviestKn: number): string =>
+  heaviestKn < leastKn
+    ? "nothing presses there as drawn"
+    : `${kilonewtons(heaviestKn)} comes down at the heaviest place`;
 
 const whyWords: Record<FactOf<"made-connection">["why"], (offset: string) => string> = {
   "apertures cross": () => "turned across them, so that their apertures cross",

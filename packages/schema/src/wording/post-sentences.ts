@@ -26,13 +26,13 @@ export const postSentences = {
     architect: {
       body:
         forceKn < leastKn
-          ? `${at(0)} holds up ${inRow(rest(1))}. What it takes to the ground depends on how stiff the rails are, which is not judged yet.`
+          ? `${at(0)} holds up ${inRow(rest(1))}. Statics alone gives it no load; what it takes depends on how stiff the parts are, which is not judged yet.`
           : `${at(0)} holds up ${inRow(rest(1))} and takes ${kilonewtons(forceKn)} to the ground. Its size and its pad are not judged yet.`,
     },
     engineer: {
       body:
         forceKn < leastKn
-          ? `${at(0)} holds ${inRow(rest(1))}: no load comes down on the rail it holds, and its share of the unit's own load is left to stiffness, not to statics. Section, head, foot and pad are not judged.`
+          ? `${at(0)} holds ${inRow(rest(1))}: statics gives it no share; what stiffness gives it is not judged. Section, head, foot and pad are not judged.`
           : `${at(0)} holds ${inRow(rest(1))}: ${kilonewtonsExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
     },
     owner: { body: `Post ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
@@ -68,7 +68,7 @@ export const postSentences = {
   },
 };
 
-/** Statics gives a rail's post only what comes down on that rail from above; below this, kN, it has found nothing. */
+/** Below this, kN, statics has found nothing to give: to a rail's post it gives only what comes down on that rail. */
 const leastKn = 0.05;
 
 const standsOn: Record<FactOf<"post-without-ground">["under"], (unit: string | undefined) => string> = {

@@ -40,7 +40,7 @@ export const standSentences = {
       body: `${at(0)} overhangs ${metres(fact.lengthMm)} to the ${fact.towards}: ${kilonewtonsExact(fact.bearingKn)} on the bearing line, ${kilonewtonsExact(fact.tailReactionKn)} left at the tail, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
     },
     owner: {
-      body: `${at(0)} reaches ${metresInWords(fact.lengthMm)} out to the ${fact.towards} with nothing under it. The engineer has to say what holds it.`,
+      body: `${at(0)} reaches ${metresInWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
     },
   }),
 
