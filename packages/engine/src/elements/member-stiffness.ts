@@ -1,13 +1,12 @@
 import type { ModelSection } from "../model/analytical-model.ts";
-import { numberRoom } from "../numerics/number-room.ts";
 
 /**
- * Stiffness of a straight member in its local axes (12 × 12, row-major): ends i then j, ux uy uz rx ry rz each, with
+ * Writes the stiffness of a straight member in its local axes into `k` (12 × 12, row-major): ends i then j, ux uy uz rx ry rz each, with
  * shear deformation where the section has shear areas.
  * Source: Przemieniecki, Theory of Matrix Structural Analysis, §5.6 (from memory); test: closed beam formulae.
  */
-export function memberStiffness(section: ModelSection, lengthMm: number): Float64Array {
-  const k = numberRoom(144);
+export function memberStiffness(section: ModelSection, lengthMm: number, k: Float64Array): void {
+  k.fill(0);
   bar(k, 0, (section.E * section.A) / lengthMm);
   bar(k, 3, (section.G * section.J) / lengthMm);
   bending(
@@ -28,23 +27,20 @@ export function memberStiffness(section: ModelSection, lengthMm: number): Float6
     shearRatio(section.E * section.Iy, section.G, section.Asz, lengthMm),
     lengthMm,
   );
-  return k;
 }
 
 /**
- * Forces the nodes exert on the fixed ends of a member under one N/mm along local axis 0, 1 or 2; the same with and
- * without shear deformation, by symmetry. Source: w·L/2, w·L²/12 (fixed-fixed beam, uniform load).
+ * Writes into `f` the forces the nodes exert on the fixed ends of a member under a uniform load (N/mm) along local axis 0, 1
+ * or 2; the same with and without shear deformation, by symmetry. Source: w·L/2, w·L²/12 (fixed-fixed beam, uniform load).
  */
-export function fixedEndForces(axis: 0 | 1 | 2, lengthMm: number): Float64Array {
-  const f = numberRoom(12);
-  f[axis] = -lengthMm / 2;
-  f[6 + axis] = -lengthMm / 2;
-  if (axis === 0) return f;
+export function fixedEndForces(axis: 0 | 1 | 2, lengthMm: number, load: number, f: Float64Array): void {
+  f[axis] = (-load * lengthMm) / 2;
+  f[6 + axis] = (-load * lengthMm) / 2;
+  if (axis === 0) return;
   const rotation = axis === 1 ? 5 : 4;
   const sign = axis === 1 ? -1 : 1;
-  f[rotation] = (sign * lengthMm * lengthMm) / 12;
-  f[6 + rotation] = (-sign * lengthMm * lengthMm) / 12;
-  return f;
+  f[rotation] = (sign * load * lengthMm * lengthMm) / 12;
+  f[6 + rotation] = (-sign * load * lengthMm * lengthMm) / 12;
 }
 
 /** Φ = 12·EI/(G·As·L²), the ratio of shear to bending flexibility; zero without a shear area. */

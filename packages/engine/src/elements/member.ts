@@ -20,23 +20,16 @@ export interface MemberFacts {
 /** A straight member with releases and rigid arms; one line of the model. */
 export interface Member extends Element {
   readonly facts: MemberFacts;
-  /** Stiffness in local axes at the member's ends, after releases. */
-  readonly local: Float64Array;
-  /** Fixed-end forces for one N/mm along each local axis, after releases. */
-  readonly fixed: readonly [Float64Array, Float64Array, Float64Array];
   /** Local load directions that drive a movement the member's own releases leave free. */
   readonly drivenBy: readonly number[];
 }
 
 export function member(facts: MemberFacts): Member {
-  const local = memberStiffness(facts.section, facts.axes.lengthMm);
-  const { lengthMm } = facts.axes;
-  const fixed = [fixedEndForces(0, lengthMm), fixedEndForces(1, lengthMm), fixedEndForces(2, lengthMm)] as const;
-  const drivenBy = facts.released.length > 0 ? release(local, fixed, facts.released) : [];
-  const matrix = toGlobal(local, facts.axes);
+  const drivenBy = writeLocal(facts);
+  const matrix = toGlobal(LOCAL, facts.axes);
   if (facts.armI) moveStiffness(matrix, 12, 0, facts.armI);
   if (facts.armJ) moveStiffness(matrix, 12, 6, facts.armJ);
-  return { freedoms: freedomsOf(facts.nodes), matrix, facts, local, fixed, drivenBy };
+  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy };
 }
 
 /** Components in local axes of a vector given in global axes. */
@@ -48,11 +41,16 @@ export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, 
   ];
 }
 
-/** Local fixed-end forces under `load`, N/mm along the local axes. */
-export function fixedForces({ fixed }: Member, load: readonly [number, number, number]): Float64Array {
-  return Float64Array.from({ length: 12 }, (_, i) => {
-    return (fixed[0][i] ?? 0) * load[0] + (fixed[1][i] ?? 0) * load[1] + (fixed[2][i] ?? 0) * load[2];
-  });
+/** Local fixed-end forces under `load`, N/mm along the local axes, after releases. */
+export function fixedForces({ facts }: Member, load: readonly [number, number, number]): Float64Array {
+  const f = new Float64Array(12);
+  if (facts.released.length === 0) {
+    for (const axis of [0, 1, 2] as const) fixedEndForces(axis, facts.axes.lengthMm, load[axis], f);
+    return f;
+  }
+  writeLocal(facts);
+  FIXED.forEach((unit, axis) => unit.forEach((value, i) => (f[i] = (f[i] ?? 0) + value * (load[axis] ?? 0))));
+  return f;
 }
 
 /** Adds the nodal forces equivalent to a uniform load (N/mm of length, local axes) to `forces` (global freedoms). */
@@ -82,12 +80,24 @@ export function memberEndForces(
 ): Float64Array {
   const u = localMovement(m, movement);
   const f = fixedForces(m, load);
+  writeLocal(m.facts);
   for (let i = 0; i < 12; i++) {
     let sum = 0;
-    for (let j = 0; j < 12; j++) sum += (m.local[i * 12 + j] ?? 0) * (u[j] ?? 0);
+    for (let j = 0; j < 12; j++) sum += (LOCAL[i * 12 + j] ?? 0) * (u[j] ?? 0);
     f[i] = (f[i] ?? 0) + sum;
   }
   return f;
+}
+
+/** Stiffness and unit fixed-end forces of the member at hand, after releases; rewritten before every use. */
+const LOCAL = new Float64Array(144);
+const FIXED = [new Float64Array(12), new Float64Array(12), new Float64Array(12)] as const;
+
+function writeLocal({ section, axes, released }: MemberFacts): number[] {
+  memberStiffness(section, axes.lengthMm, LOCAL);
+  if (released.length === 0) return [];
+  for (const axis of [0, 1, 2] as const) fixedEndForces(axis, axes.lengthMm, 1, FIXED[axis].fill(0));
+  return release(LOCAL, FIXED, released);
 }
 
 function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, movement: Float64Array): Float64Array {
