@@ -1,5 +1,5 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
-import { useRef } from "react";
+import { memo, useCallback, useDeferredValue, useRef } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
@@ -48,6 +48,9 @@ const reachPx = 12;
 export function SchemePaper(props: SchemePaperProps) {
   const { field, views, scheme, side, storey } = props;
   const picked = useRef<PickedElement | null>(null);
+  const pick = useCallback((found: PickedElement) => {
+    picked.current = found;
+  }, []);
   const levelMm = storeysOf(scheme)[storey]?.levelMm ?? scheme.site.groundZUm / 1000;
   const point = (event: PointerEvent<SVGSVGElement>) => pointOf(event, views, side, levelMm);
   const shared = {
@@ -60,11 +63,12 @@ export function SchemePaper(props: SchemePaperProps) {
     proposed: props.proposed,
     ghost: props.ghost,
     waiting: props.waiting,
-    onElementPointerDown: (found: PickedElement) => {
-      picked.current = found;
-    },
+    onElementPointerDown: pick,
     onElementFocus: props.onFocusElement,
   };
+  // The isometric follows a drag when there is time; the view in hand never waits for it.
+  const calmScheme = useDeferredValue(scheme);
+  const calmAssessment = useDeferredValue(props.assessment);
   return (
     <svg
       className={props.inHand ? "paper paper-in-hand" : "paper"}
@@ -87,7 +91,14 @@ export function SchemePaper(props: SchemePaperProps) {
       }}
       onPointerUp={props.onDrop}
     >
-      {props.isometric && !views.oneView ? <IsometricView {...shared} transform={views.isometric.transform} /> : null}
+      {props.isometric && !views.oneView ? (
+        <CalmIsometric
+          {...shared}
+          scheme={calmScheme}
+          assessment={calmAssessment}
+          transform={views.isometric.transform}
+        />
+      ) : null}
       {views.oneView ? null : <PlanView {...shared} transform={views.plan.transform} storey={storey} />}
       <ElevationView
         {...shared}
@@ -101,6 +112,8 @@ export function SchemePaper(props: SchemePaperProps) {
     </svg>
   );
 }
+
+const CalmIsometric = memo(IsometricView);
 
 function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
   const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();

@@ -2,7 +2,7 @@ import type { Draft, DraftAct, DraftActDone, Operation, RecordEntry, Refusal } f
 import { NoAnswer, ServiceProblem } from "../http.ts";
 import { acknowledge, drawAct, markSent, openDraft, setAside, settleConflict, withdraw } from "./draft-state.ts";
 import type { DraftState } from "./draft-state.ts";
-import { changedSince, emptyHistory, ownAct, remember } from "./own-history.ts";
+import { changedSince, emptyHistory, forget, ownAct, remember } from "./own-history.ts";
 import type { OwnAct, OwnHistory } from "./own-history.ts";
 import { receiveDrawn, replaceServer } from "./receive-drawn.ts";
 
@@ -62,7 +62,7 @@ export class DraftStore {
     const act = this.#history.done.at(-1);
     if (act === undefined) return { ok: false, nothing: true };
     const changed = changedSince(act, this.#state.scheme);
-    if (changed.length > 0) return { ok: false, changed };
+    if (changed.length > 0) return this.#letStand(act.id, changed);
     return this.#act(act.inverse, act.id, (undo) => ({
       done: this.#history.done.slice(0, -1),
       undone: [...this.#history.undone, undo],
@@ -73,7 +73,7 @@ export class DraftStore {
     const act = this.#history.undone.at(-1);
     if (act === undefined) return { ok: false, nothing: true };
     const changed = changedSince(act, this.#state.scheme);
-    if (changed.length > 0) return { ok: false, changed };
+    if (changed.length > 0) return this.#letStand(act.id, changed);
     return this.#act(act.inverse, act.id, (again) => ({
       done: [...this.#history.done, again],
       undone: this.#history.undone.slice(0, -1),
@@ -87,6 +87,7 @@ export class DraftStore {
       if (payload?.kind !== "drawn") continue;
       const after = receiveDrawn(this.#state, { ...payload, by: actor.name });
       if (after === null) return void this.reload();
+      for (const { act } of after.conflicts) this.#history = forget(this.#history, act.id);
       this.#set(after);
     }
     this.#pump();
@@ -110,6 +111,12 @@ export class DraftStore {
     return answer === "mine" ? this.draw(conflict.act.operations) : { ok: true };
   }
 
+  /** Takes away what was said about a refused act. */
+  dismissRefusal(): void {
+    this.#refused = null;
+    this.#set(this.#state);
+  }
+
   /** Tries the line now. */
   retry(): void {
     this.#callOff?.();
@@ -120,6 +127,13 @@ export class DraftStore {
   stop(): void {
     this.#callOff?.();
     this.#listeners.clear();
+  }
+
+  /** A move that others drew over stays as it is; the way back goes on with the one before it. */
+  #letStand(actId: string, changed: string[]): DrawResult {
+    this.#history = forget(this.#history, actId);
+    this.#set(this.#state);
+    return { ok: false, changed };
   }
 
   #act(operations: Operation[], undoes: string | null, book: (act: OwnAct) => OwnHistory): DrawResult {
@@ -167,12 +181,12 @@ export class DraftStore {
       return this.#stumble(error);
     }
     const conflict = error instanceof ServiceProblem ? error.problem.conflict : undefined;
+    this.#history = forget(this.#history, actId);
     if (conflict !== undefined) {
       this.#set(setAside(this.#state, actId, conflict.elements, conflict.theirs));
       return void this.reload();
     }
     this.#refused = error instanceof Error ? error.message : String(error);
-    this.#history = { done: this.#history.done.filter((act) => act.id !== actId), undone: this.#history.undone };
     this.#set(withdraw(this.#state, actId));
     void this.reload();
   }

@@ -26,6 +26,12 @@ export const remember = (history: OwnHistory, act: OwnAct): OwnHistory => ({
   undone: [],
 });
 
+/** An act that can no longer be taken back or drawn again. */
+export const forget = ({ done, undone }: OwnHistory, actId: string): OwnHistory => ({
+  done: done.filter(({ id }) => id !== actId),
+  undone: undone.filter(({ id }) => id !== actId),
+});
+
 /** What an act wrote, as it stands after it. */
 export function ownAct(
   id: string,

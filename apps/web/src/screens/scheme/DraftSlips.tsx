@@ -39,7 +39,12 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
           onAnswer={(answer) => store.answerConflict(conflict.act.id, answer)}
         />
       ))}
-      {trouble === null ? null : <CannotSlip why={trouble} onAway={() => acts.setCannot(null)} />}
+      {trouble === null ? null : (
+        <CannotSlip
+          why={trouble}
+          onAway={() => (acts.cannot === null ? store.dismissRefusal() : acts.setCannot(null))}
+        />
+      )}
       {broke === null ? null : (
         <Slip label="!">
           <p>The engine stopped on this scheme, so nothing is checked. The drawing is safe: {broke}</p>

@@ -141,6 +141,8 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
       canUndo: false,
     });
     expect(eastOf(store.getSnapshot().scheme, "g1")).toBe(0);
+    store.dismissRefusal();
+    expect(store.getSnapshot().refused).toBeNull();
   });
 });
 
@@ -167,6 +169,19 @@ describe("undo and redo", () => {
     store.receive(office.entries);
     expect(store.undo()).toEqual({ ok: false, changed: ["g1"] });
     expect(eastOf(store.getSnapshot().scheme, "g1")).toBe(900_000);
+  });
+
+  it("go on with the move before one that others drew over", async () => {
+    const { office, store } = await opened(schemeOf([g1, g2]));
+    store.draw([move("g2", 300)]);
+    store.draw([move("g1", 500)]);
+    await settled();
+    office.take("theirs", [move("g1", 900)], "Bo Linne");
+    store.receive(office.entries);
+    expect(store.undo()).toEqual({ ok: false, changed: ["g1"] });
+    expect(store.undo()).toEqual({ ok: true });
+    await settled();
+    expect([eastOf(office.scheme, "g1"), eastOf(office.scheme, "g2")]).toEqual([900_000, 0]);
   });
 
   it("say that there is nothing when there is nothing", async () => {
