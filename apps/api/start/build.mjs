@@ -19,7 +19,7 @@ export async function ensureBuilt(control) {
   const resultsPresent = RESULTS.every((file) => existsSync(file));
   if (resultsPresent && lastBuilt() === digest) return;
   await saying("Building", async () => {
-    await must({ name: "generate", words: generateWords(), env: generateEnvironment(process.env), ...control });
+    await generateClient(control);
     // The compiler goes by its notes, not by what is on disk: where results are missing it must be told to write all.
     await must({
       name: "compile",
@@ -35,6 +35,14 @@ export async function ensureBuilt(control) {
   });
   mkdirSync(CACHE, { recursive: true });
   writeFileSync(STAMP, digest);
+}
+
+/**
+ * Writes the database client, which the type check needs as much as the build.
+ * @param {Pick<import("./run-step.mjs").Step, "signal" | "onWorker">} control
+ */
+export async function generateClient(control) {
+  await must({ name: "generate", words: generateWords(), env: generateEnvironment(process.env), ...control });
 }
 
 function lastBuilt() {

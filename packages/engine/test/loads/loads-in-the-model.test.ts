@@ -52,8 +52,8 @@ function reactionsTo(action: ActionCase): [number, number, number] {
   const total = (name: "with" | "without") => {
     const combination = result.combos[name];
     if (combination === undefined || "refused" in combination) throw new Error(`no equilibrium for ${action.id}`);
-    return Object.values(combination.frame.reactions).reduce(
-      ([x, y, z], [a = 0, b = 0, c = 0]): [number, number, number] => [x + a, y + b, z + c],
+    return Object.values(combination.frame.reactions).reduce<[number, number, number]>(
+      ([x, y, z], [a = 0, b = 0, c = 0]) => [x + a, y + b, z + c],
       [0, 0, 0],
     );
   };
