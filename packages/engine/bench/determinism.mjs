@@ -13,7 +13,7 @@ const folder = mkdtempSync(path.join(tmpdir(), "hash-"));
 const bundle = path.join(folder, "hash.mjs");
 try {
   await build({
-    entryPoints: [path.join(here, "scheme-hash.ts")],
+    entryPoints: [path.join(here, "support/scheme-hash.ts")],
     bundle: true,
     format: "esm",
     conditions: ["development"],
@@ -27,7 +27,7 @@ try {
   for (const node of [process.execPath, ...process.argv.slice(2)])
     process.stdout.write(execFileSync(node, [path.join(folder, "run.mjs")]));
   const iife = await build({
-    entryPoints: [path.join(here, "scheme-hash.ts")],
+    entryPoints: [path.join(here, "support/scheme-hash.ts")],
     bundle: true,
     format: "iife",
     globalName: "Hash",

@@ -7,8 +7,8 @@ import { solveMovements } from "../src/analysis/solve-movement.ts";
 import { allClosed } from "../src/analysis/system.ts";
 import { condensationCache, solveBuilding } from "../src/building.ts";
 import type { BuildingModel } from "../src/model/building-model.ts";
-import { generalSolver } from "./general-solver.ts";
-import { COMBINATIONS, stackedModel, stackedScheme } from "./stacked-building.ts";
+import { generalSolver } from "./support/general-solver.ts";
+import { COMBINATIONS, stackedModel, stackedScheme } from "./support/stacked-building.ts";
 
 /** Medians over this many runs; processor time of this process beside wall time, since other work shares the cores. */
 const RUNS = Number(process.argv[3] ?? 3);

@@ -10,7 +10,7 @@ import { usualAssumptions as assumptions } from "../../src/model/model-assumptio
 import { mergeBuilding } from "../../src/model/merge-building.ts";
 import { readAnalyticalModel } from "../../src/model/read-analytical-model.ts";
 import { sampleScheme, idOf, type Placed } from "../loads/sample-scheme.ts";
-import { stackedModel, stackedScheme } from "../../bench/stacked-building.ts";
+import { stackedModel, stackedScheme } from "../../bench/support/stacked-building.ts";
 
 const { lengthMm, heightMm, holeSpacingLengthwiseMm: L } = containerDimensions("1AAA");
 const weight = (...ids: string[]): ActionCase => ({

@@ -3,12 +3,12 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { combinedLoads } from "../src/analysis/combined-loads.ts";
-import { frameSystem } from "../src/analysis/frame-system.ts";
-import { prepare } from "../src/analysis/prepare.ts";
-import { allClosed } from "../src/analysis/system.ts";
-import type { BuildingModel } from "../src/model/building-model.ts";
-import { mergeBuilding } from "../src/model/merge-building.ts";
+import { combinedLoads } from "../../src/analysis/combined-loads.ts";
+import { frameSystem } from "../../src/analysis/frame-system.ts";
+import { prepare } from "../../src/analysis/prepare.ts";
+import { allClosed } from "../../src/analysis/system.ts";
+import type { BuildingModel } from "../../src/model/building-model.ts";
+import { mergeBuilding } from "../../src/model/merge-building.ts";
 
 /** Time of a general sparse direct solver on the same building, uncondensed, for the first combination; null where SciPy is not there. */
 export function generalSolver(building: BuildingModel): { wallMs: number; cpuMs: number; unknowns: number } | null {

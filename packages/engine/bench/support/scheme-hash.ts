@@ -1,10 +1,10 @@
 import type { Scheme } from "@cornerway/schema";
-import { containerDimensions } from "../src/catalog/container-dimensions.ts";
-import { analyse } from "../src/load-path/analysis.ts";
-import type { ActionCase } from "../src/loads/action-case.ts";
-import { evenPatch } from "../src/loads/action-case.ts";
-import { condensationCache, solveBuilding } from "../src/building.ts";
-import { buildModel } from "../src/model/build-model.ts";
+import { containerDimensions } from "../../src/catalog/container-dimensions.ts";
+import { analyse } from "../../src/load-path/analysis.ts";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { evenPatch } from "../../src/loads/action-case.ts";
+import { condensationCache, solveBuilding } from "../../src/building.ts";
+import { buildModel } from "../../src/model/build-model.ts";
 
 /** Hash of the bits of every number in the solutions of `count` generated schemes: FNV-1a, 2 × 32 bits. */
 export function hashOfSchemes(count: number): string {

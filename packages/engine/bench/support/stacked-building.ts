@@ -1,11 +1,11 @@
 import type { Scheme } from "@cornerway/schema";
-import { analyse } from "../src/load-path/analysis.ts";
-import type { ActionCase } from "../src/loads/action-case.ts";
-import { evenPatch } from "../src/loads/action-case.ts";
-import { containerDimensions } from "../src/catalog/container-dimensions.ts";
-import type { ModelSpring } from "../src/model/analytical-model.ts";
-import { buildModel } from "../src/model/build-model.ts";
-import type { BuildingModel } from "../src/model/building-model.ts";
+import { analyse } from "../../src/load-path/analysis.ts";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { evenPatch } from "../../src/loads/action-case.ts";
+import { containerDimensions } from "../../src/catalog/container-dimensions.ts";
+import type { ModelSpring } from "../../src/model/analytical-model.ts";
+import { buildModel } from "../../src/model/build-model.ts";
+import type { BuildingModel } from "../../src/model/building-model.ts";
 
 /** Sizes of the grids measured: along, across, up. */
 export const GRIDS: Readonly<Record<number, readonly [number, number, number]>> = {
