@@ -11,7 +11,7 @@ export type Standing = {
   readonly unitsAbove: (unitId: string) => string[];
   /** Its own four corners bear fitting on fitting with a stock lock, or on pads. */
   readonly onCorners: (unitId: string) => boolean;
-  /** The same all the way to the ground, through posts that are whole. */
+  /** Its corners bear so all the way to the ground, through posts that are whole; what else bears a unit below is no matter. */
   readonly onCornersToGround: (unitId: string) => boolean;
 };
 
@@ -19,19 +19,20 @@ export function standingOf(analysis: Analysis): Standing {
   const runs = new Map(analysis.run.units.map((run) => [run.unitId, run]));
   const loaders = loadersOf(analysis);
   const settled = new Map<string, boolean>();
-  const onCorners = (unitId: string) => {
+  const cornersBear = (unitId: string) => {
     const run = runs.get(unitId);
     return (
-      run !== undefined && run.stand.state === "stands" && cornersOf(run).length === 4 && run.contacts.every(isPlain)
+      run !== undefined && run.stand.state === "stands" && cornersOf(run).length === 4 && cornersOf(run).every(isPlain)
     );
   };
+  const onCorners = (unitId: string) => cornersBear(unitId) && runs.get(unitId)?.contacts.every(isPlain) === true;
   const leadsDown = (unitId: string): boolean => {
     const known = settled.get(unitId);
     if (known !== undefined) return known;
     settled.set(unitId, false);
     const below = runs.get(unitId)?.contacts ?? [];
     const leads =
-      onCorners(unitId) &&
+      cornersBear(unitId) &&
       isWhole(analysis, unitId) &&
       below.every(({ target }) => target.on !== "fitting" || leadsDown(target.elementId));
     settled.set(unitId, leads);
