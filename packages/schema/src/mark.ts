@@ -133,6 +133,8 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("post-through-unit"), through: z.union([MemberName, z.enum(["roof", "floor"])]) }),
     z.strictObject({ kind: z.literal("pad-missing"), corners: z.int() }),
     z.strictObject({ kind: z.literal("pad-holds-nothing") }),
+    /** The underside of a pad lies this far above the ground and on no other pad. */
+    z.strictObject({ kind: z.literal("pad-off-ground"), aboveMm: z.number() }),
     /** Uncut and corner on corner, but what it stands on is not settled. */
     z.strictObject({ kind: z.literal("below-not-settled") }),
   ])

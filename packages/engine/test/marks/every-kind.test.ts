@@ -67,6 +67,7 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
     "does not work",
   ],
   "pad-missing": [schemeOf({ units: [g1] }), "not checked"],
+  "pad-off-ground": [schemeOf({ units: [{ ...g1, z: 3000 }], pads: padsUnder(g1, 3000) }), "does not work"],
   "pad-holds-nothing": [schemeOf({ units: [g1], pads: [...pads, { id: "b9", x: 9000, y: 0 }] }), "not checked"],
 };
 

@@ -88,6 +88,21 @@ export const bearingSentences = {
     owner: { body: `${at(0)} has no foundation drawn under ${places(corners)}. The architect has to draw one.` },
   }),
 
+  "pad-off-ground": ({ aboveMm }: FactOf<"pad-off-ground">, { at }: Named): Telling => {
+    const above = aboveMm < 1000 ? millimetres(aboveMm) : metres(aboveMm);
+    return {
+      architect: {
+        body: `Pad ${at(0)} hangs ${above} above the ground. It has to reach down, or stand on something drawn.`,
+      },
+      engineer: {
+        body: `The underside of pad ${at(0)} lies ${above} above the ground. What stands on it has no way down.`,
+      },
+      owner: {
+        body: `The foundation ${at(0)} does not reach the ground as it is drawn. The architect has to change it.`,
+      },
+    };
+  },
+
   "pad-holds-nothing": (_fact: FactOf<"pad-holds-nothing">, { at }: Named): Telling => ({
     architect: { body: `Nothing stands on pad ${at(0)}. It can go, or something has to come down on it.` },
     engineer: { body: `Nothing stands on pad ${at(0)}.` },

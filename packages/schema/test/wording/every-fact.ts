@@ -71,4 +71,6 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "pad-missing", corners: 1 },
   { kind: "pad-missing", corners: 4 },
   { kind: "pad-holds-nothing" },
+  { kind: "pad-off-ground", aboveMm: 300 },
+  { kind: "pad-off-ground", aboveMm: 2400 },
 ];
