@@ -31,7 +31,7 @@ export function unitLinesOf(
     floorShear: assumptions.floorShear,
     roofShear: assumptions.roofShear,
     roofAcross: assumptions.roofAcross,
-    openings: cuts.flatMap((cut) => openingOf(unit, cut)),
+    openings: cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts))),
     posts: postsOf(structure, plan, unit, assumptions),
     seats: seatsOf(plan, unit.id),
   };
@@ -43,7 +43,15 @@ export function postSection(name: string, assumptions: ModelAssumptions): ModelS
   return found === undefined ? assumptions.sections.frame : lineSection(found);
 }
 
-function openingOf({ dimensions }: Unit, { opening, rect, members, wallOut }: Cut): UnitOpening[] {
+/** Faces whose whole wall is out. */
+const goneWalls = (cuts: readonly Cut[]): ReadonlySet<string> =>
+  new Set(cuts.filter(({ wallOut }) => wallOut).map(({ opening }) => opening.face));
+
+function openingOf(
+  { dimensions }: Unit,
+  { opening, rect, members, wallOut }: Cut,
+  gone: ReadonlySet<string>,
+): UnitOpening[] {
   const { face } = opening;
   if (face !== "left" && face !== "right" && face !== "front") return [];
   const wall: WallName = face;
@@ -66,7 +74,8 @@ function openingOf({ dimensions }: Unit, { opening, rect, members, wallOut }: Cu
     {
       wall,
       ...cut,
-      framed: opening.framed,
+      // a frame in a wall that is out has no sheet to stand in
+      framed: opening.framed && (wallOut || !gone.has(face)),
       fullHeight: cut.v0 <= sheet.v0 + touchMm && cut.v1 >= sheet.v1 - touchMm,
       cutsBottomRail: members.includes(bottom),
       cutsTopRail: members.includes(top),
