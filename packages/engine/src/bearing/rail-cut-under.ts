@@ -1,3 +1,4 @@
+import type { FaceRect } from "../catalog/container-dimensions.ts";
 import type { Rail } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
 import { overlapDepthMm, type PlanRect } from "../geometry/plan-rect.ts";
@@ -19,9 +20,10 @@ export function railCutUnder(
     const railLengthMm = rail === "left" || rail === "right" ? lengthMm : widthMm;
     if (overlapDepthMm(outline, railOutline(below, rail, 0, railLengthMm)) < leastLapMm) continue;
     const uMm = alongRailMm(below, rail, at);
-    const top = below.dimensions.sheetZone(rail).v1 + touchMm;
-    const cut = cuts.find(
-      ({ opening, rect }) => isOn(opening.face, rail) && rect.v1 > top && rect.u0 <= uMm && uMm <= rect.u1,
+    const cut = cuts.find(({ opening, rect }) =>
+      opening.face === "roof"
+        ? takenFromRoof(below, rail, rect, uMm)
+        : isOn(opening.face, rail) && takenFromFace(below, rail, rect, uMm),
     );
     if (cut !== undefined) return cut.opening.id;
   }
@@ -29,3 +31,23 @@ export function railCutUnder(
 }
 
 const isOn = (face: string, rail: Rail): boolean => face === rail;
+
+const takenFromFace = (below: Unit, rail: Rail, { u0, u1, v1 }: FaceRect, uMm: number): boolean =>
+  v1 > below.dimensions.sheetZone(rail).v1 + touchMm && u0 <= uMm && uMm <= u1;
+
+/** A roof opening takes a rail where it reaches past the roof sheet on that side; across the roof v is the way along an end. */
+function takenFromRoof({ dimensions }: Unit, rail: Rail, { u0, u1, v0, v1 }: FaceRect, uMm: number): boolean {
+  const roof = dimensions.sheetZone("roof");
+  const alongSide = u0 <= uMm && uMm <= u1;
+  const alongEnd = v0 <= uMm && uMm <= v1;
+  switch (rail) {
+    case "left":
+      return alongSide && v1 > roof.v1 + touchMm;
+    case "right":
+      return alongSide && v0 < roof.v0 - touchMm;
+    case "front":
+      return alongEnd && u0 < roof.u0 - touchMm;
+    case "door":
+      return alongEnd && u1 > roof.u1 + touchMm;
+  }
+}
