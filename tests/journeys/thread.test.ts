@@ -72,6 +72,10 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await page.mouse.down();
     await page.mouse.up();
     await drawn(page, "F1").waitFor();
+    await page
+      .getByRole("status")
+      .getByText(/^F1 set, a 40 ft high cube\. .*works as built/)
+      .waitFor({ state: "attached" });
     // G1 stands at the origin; a 40 ft high cube is 2.896 m high (ISO 668). Snapped, F1 has its fittings on those of G1.
     await expectField(page, "Centre, east, m", "0.000");
     await expectField(page, "Centre, north, m", "0.000");
@@ -148,23 +152,34 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     expect(read).toBe("Nothing holds the south end of T1. It has to stand on something.");
   });
 
+  it("a request is declined with a reason, which the engineer reads", async () => {
+    const { page } = engineer;
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Ask for a change", exact: true }).click();
+    await pressPost(page, 14);
+    await page.getByLabel("What is asked, in your own words").fill("One post under the south end of T1.");
+    await page.getByRole("button", { name: "Send the request to the architect" }).click();
+    const asked = architect.page.getByRole("region", { name: "Change request 1" });
+    await asked.getByRole("button", { name: "Decline, with a reason" }).click();
+    await asked.getByLabel("Why not").fill("One post stands in the way and the other side hangs.");
+    await asked.getByRole("button", { name: "Decline it so" }).click();
+    await page.getByText("Change request 1, declined by Tilda Varrow").click();
+    expect(await page.getByText("One post stands in the way and the other side hangs.").isVisible()).toBe(true);
+  });
+
   it("the engineer asks for two posts, drawn on the revision and not in the scheme", async () => {
     const { page } = engineer;
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Ask for a change", exact: true }).click();
-    const box = await boxOf(drawn(page, "T1"));
-    for (const x of [box.x + 14, box.x + box.width - 14]) {
-      await page.locator(".sheet-field").hover({ position: { x: 5, y: 5 } });
-      await page.keyboard.press("p");
-      await page.mouse.click(x, box.y + box.height * 0.8);
-    }
+    await pressPost(page, 14);
+    await pressPost(page, -14);
     await page.getByText(/P1 set, .*P2 set/).waitFor();
     await picture(page, "06-engineer-asks");
     await page
       .getByLabel("What is asked, in your own words")
       .fill("Two posts under the south end of T1, on pads of their own.");
     await page.getByRole("button", { name: "Send the request to the architect" }).click();
-    await architect.page.getByRole("region", { name: "Change request 1" }).waitFor();
+    await architect.page.getByRole("region", { name: "Change request 2" }).waitFor();
     await picture(architect.page, "06-architect-asked");
     expect(await seriousFindings(architect.page)).toEqual([]);
   });
@@ -172,7 +187,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
   it("the architect takes the posts in and sends revision B", async () => {
     const { page } = architect;
     await page.getByRole("button", { name: "Take it in" }).click();
-    await page.getByText("Change request 1, taken in by Tilda Varrow").waitFor();
+    await page.getByText("Change request 2, taken in by Tilda Varrow").waitFor();
     await turnTo(page, 1);
     await drawn(page, "P1").waitFor();
     await drawn(page, "P2").waitFor();
@@ -220,8 +235,10 @@ describe("a scheme goes from the first container to a stamped revision", () => {
       expect.stringMatching(/^Revision A sent: Two units and one across\./),
       expect.stringMatching(/^Revision A: does not work/),
       expect.stringMatching(/^Note on T1: Nothing holds the south end/),
-      expect.stringMatching(/^Change request 1: Two posts under the south end/),
-      expect.stringMatching(/^Change request 1 taken in\./),
+      expect.stringMatching(/^Change request 1: One post under the south end/),
+      expect.stringMatching(/^Change request 1 declined: One post stands in the way/),
+      expect.stringMatching(/^Change request 2: Two posts under the south end/),
+      expect.stringMatching(/^Change request 2 taken in\./),
       expect.stringMatching(/^Revision B sent\./),
       expect.stringMatching(/^Revision B: not checked/),
       "Revision B stamped: Revise and resubmit.",
@@ -248,6 +265,16 @@ const drawn = (page: Page, tag: string): Locator =>
     .getByRole("tree", { name: "south elevation" })
     .getByRole("treeitem", { name: new RegExp(`(^|door |window |post )${tag}\\b`, "i") })
     .first();
+
+/** Presses the post tool on T1, px from its left side, or from its right where negative. */
+async function pressPost(page: Page, fromSidePx: number): Promise<void> {
+  const box = await boxOf(drawn(page, "T1"));
+  await page.keyboard.press("p");
+  await page.mouse.click(
+    fromSidePx > 0 ? box.x + fromSidePx : box.x + box.width + fromSidePx,
+    box.y + box.height * 0.8,
+  );
+}
 
 const note = (page: Page, verdict: string): Locator => page.locator(".note h3").filter({ hasText: verdict });
 

@@ -87,6 +87,20 @@ describe("two hands on one draft", () => {
     expect(await unit(page, "G1").count()).toBe(1);
   });
 
+  it("a thing is chosen by key and its wall taken out without a pointer", async () => {
+    const { page } = desk;
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press(".");
+    await page.getByText("G1 · 40 ft high cube").waitFor();
+    await page.keyboard.press("w");
+    await page.getByLabel("Wall").selectOption("left");
+    await page.getByRole("button", { name: "Take the left wall out" }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByText("O1 · open-wall in G1").waitFor();
+    expect(await page.getByLabel("Use").inputValue()).toBe("open-wall");
+  });
+
   it("the key list opens and closes", async () => {
     const { page } = desk;
     await page.keyboard.press("?");

@@ -4,7 +4,8 @@ import { facePoint } from "./face-point.ts";
 import { newElementId } from "./new-element-id.ts";
 import { nextTags, openingCapital } from "./next-tag.ts";
 
-const walls: readonly Face[] = ["left", "right", "front", "door"];
+/** The four walls of a unit. */
+export const walls: readonly Face[] = ["left", "right", "front", "door"];
 /** Walls this close and back to back are one wall between two rooms. */
 const oneWallMm = 60;
 

@@ -68,9 +68,6 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
     );
   return (
     <aside className="stamp-place stamp-in-hand" aria-label="Stamp">
-      <Command quiet onPress={() => take(false)}>
-        Lay the stamp aside
-      </Command>
       <ReviewStamp
         state="choosing"
         revision={letter}
@@ -83,6 +80,7 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
         text={text}
         onText={setText}
         onPress={dispatch}
+        onAside={() => take(false)}
       />
     </aside>
   );

@@ -1,3 +1,4 @@
+import { choiceKeys } from "../../hand/step-choice.ts";
 import type { Hand } from "../../hand/use-hand.ts";
 import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
@@ -6,6 +7,7 @@ import type { RequestDraft } from "./use-request-draft.ts";
 
 export const reviewKeyLines: readonly KeyLine[] = [
   ["P S H T C W", "tools, while a change request is drawn"],
+  [". and ,", "choose the next, the former thing"],
   ["Page Up, Page Down", "level"],
   ["A, R", "take in; write or answer"],
   ["Ctrl Z", "take the last proposed thing back"],
@@ -20,6 +22,7 @@ interface ReviewKeysGiven {
 }
 
 export const reviewKeys = ({ hand, eye, request, keysShown, showKeys }: ReviewKeysGiven): Keys => ({
+  ...choiceKeys(hand.shown, hand.chosenId, hand.choose),
   PageUp: eye.up,
   PageDown: eye.down,
   Escape: () => (keysShown ? showKeys(false) : hand.letGo()),

@@ -82,7 +82,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       spine={
         <RoomSpine
           draftMoves={draft.movesSinceRevision + draft.pending.length}
-          currentLetter={letters.at(-1) ?? null}
+          currentLetter={project.revision}
         />
       }
       tray={<Tray inHand={hand.tool} onTake={hand.take} asleepBecause={whyNot(project, "draw")} />}

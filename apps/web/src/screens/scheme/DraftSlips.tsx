@@ -1,12 +1,14 @@
 import { useEffect } from "react";
 import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
 import { Command } from "../../controls/Command.tsx";
+import { labelled } from "../../hand/first-unit.ts";
 import type { Hand } from "../../hand/use-hand.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { ChosenSlip } from "../../twin/ChosenSlip.tsx";
 import { NewOpeningSlip } from "../../twin/NewOpeningSlip.tsx";
 import { NewPostSlip } from "../../twin/NewPostSlip.tsx";
+import { OpenWallSlip } from "../../twin/OpenWallSlip.tsx";
 import { NewUnitSlip } from "../../twin/NewUnitSlip.tsx";
 import { AskedSlip } from "./AskedSlip.tsx";
 import { ConflictSlip } from "./ConflictSlip.tsx";
@@ -78,12 +80,14 @@ function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
     return (
       <NewUnitSlip
         unit={held.unit}
-        onChange={(next) => hand.hold({ kind: "unit", unit: next })}
+        onChange={(next) => hand.hold({ kind: "unit", unit: labelled(draft.scheme, next) })}
         onSet={hand.setHeldUnit}
       />
     );
   if (tool === "cut" && held === null && unit !== undefined)
     return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
+  if (tool === "open-wall" && unit !== undefined)
+    return <OpenWallSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
   if (tool === "post") return <NewPostSlip scheme={draft.scheme} unitId={chosenId} onDraw={draw} />;
   return null;
 }

@@ -1,6 +1,7 @@
 import { containerTypes } from "@cornerway/schema";
 import type { Scheme } from "@cornerway/schema";
 import type { Hand } from "../../hand/use-hand.ts";
+import { choiceKeys } from "../../hand/step-choice.ts";
 import { labelled } from "../../hand/first-unit.ts";
 import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
@@ -26,6 +27,7 @@ interface SchemeKeysGiven {
 
 export const schemeKeyLines: readonly KeyLine[] = [
   ["S H T C W P", "Stack, Shift, Turn, Cut, Open wall, Post"],
+  [". and ,", "choose the next, the former thing"],
   ["arrows", "move the chosen thing 10 mm"],
   ["Shift + arrows", "move it 305 mm, a cross-member bay"],
   ["[ ]", "smaller, larger"],
@@ -46,6 +48,7 @@ export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKey
     p: () => hand.take("post"),
     "[": () => resize(hand, draft, 1),
     "]": () => resize(hand, draft, -1),
+    ...choiceKeys(hand.shown, hand.chosenId, hand.choose),
     PageUp: eye.up,
     PageDown: eye.down,
     Enter: () => hand.setHeldUnit(),

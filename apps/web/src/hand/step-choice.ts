@@ -1,0 +1,16 @@
+import type { Scheme } from "@cornerway/schema";
+import type { Keys } from "../room/use-keys.ts";
+import { nextElement } from "./element-order.ts";
+
+/** `.` and `,` step through the elements: the next one is chosen and, where a view shows it, focused and read out. */
+export const choiceKeys = (scheme: Scheme, chosenId: string | null, choose: (id: string | null) => void): Keys => ({
+  ".": () => step(scheme, chosenId, 1, choose),
+  ",": () => step(scheme, chosenId, -1, choose),
+});
+
+function step(scheme: Scheme, chosenId: string | null, by: 1 | -1, choose: (id: string | null) => void): void {
+  const next = nextElement(scheme, chosenId, by);
+  if (next === null) return;
+  choose(next);
+  document.querySelector<SVGGElement>(`[role=treeitem][data-element="${CSS.escape(next)}"]`)?.focus();
+}
