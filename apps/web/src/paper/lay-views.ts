@@ -1,5 +1,6 @@
 import { placeContainer, solidCorners } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
+import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
 import { isometricModel, isometricSize } from "../drawing/isometric/isometric-model.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
@@ -41,8 +42,11 @@ const elevationShares = [0.58, 0.62, 0.66, 0.7, 0.74];
 /** A narrower field shows the elevation alone. */
 const oneViewBelowPx = 480;
 
-/** Where the three views stand on the field: elevation above, plan and isometric below it side by side. */
-export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews {
+/**
+ * Where the three views stand on the field: elevation above, plan and isometric below it side by side. The plan is
+ * drawn as large as its own storey allows; the elevation keeps its place whatever storey is cut.
+ */
+export function layViews(field: FieldPx, scheme: Scheme, side: Side, storey: number): LaidViews {
   const half = Math.round(field.widthPx * 0.52);
   const oneView = field.widthPx < oneViewBelowPx;
   const above = oneView ? field.heightPx : Math.round(field.heightPx * bestShare(field, half, scheme, side));
@@ -52,7 +56,7 @@ export function layViews(field: FieldPx, scheme: Scheme, side: Side): LaidViews 
   return {
     oneView,
     elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
-    plan: { rect: left, transform: centred(left, extentOf(scheme, "plan"), planRoom) },
+    plan: { rect: left, transform: centred(left, extentOf(seenOnPlan(scheme, storey), "plan"), planRoom) },
     isometric: { rect: right, transform: isometricTransform(right, scheme) },
   };
 }

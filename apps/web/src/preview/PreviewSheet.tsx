@@ -34,7 +34,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
   const [storey, setStorey] = useState(storeyAtFirst);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [chosen, setChosen] = useState<number | null>(null);
-  const views = useMemo(() => layViews(place, scheme, side), [place, scheme, side]);
+  const views = useMemo(() => layViews(place, scheme, side, storey), [place, scheme, side, storey]);
   const notes = useMemo(() => notesOf(assessment, scheme, place, side), [assessment, scheme, place, side]);
   const proposed = useMemo(() => (review ? withTwoPosts(scheme) : undefined), [review, scheme]);
   return (
@@ -162,7 +162,7 @@ function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlac
     scheme,
     side,
     storey: 1,
-    views: layViews(place, scheme, side),
+    views: layViews(place, scheme, side, 1),
     field: place,
     isometric: true,
   });

@@ -2,29 +2,32 @@ import { useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
 import { placeContainer, solidCorners } from "@cornerway/engine";
 import { ink } from "../../look/ink.ts";
-import { gridOf } from "../grid/grid-lines.ts";
+import { gridOf, type GridLine } from "../grid/grid-lines.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
+import { seenOnPlan } from "./seen-on-plan.ts";
 import { toScreen, project, type ViewTransform } from "../view-transform.ts";
 
 /** Px the grid runs past the building, and from there to its circles. */
 const pastPx = 12;
 const radiusPx = 8.5;
 
-/** Grid lines with their circles at the top and at the left, and north. */
+/** Grid lines of what a storey shows, with their circles at the top and at the left, and north. */
 export function PlanFrame({
   scheme,
+  storey,
   view,
   revisionLetters,
 }: {
   scheme: Scheme;
+  storey: number;
   view: ViewTransform;
   revisionLetters: readonly string[];
 }) {
   const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
-  const corners = scheme.containers
-    .flatMap((container) => solidCorners(placeContainer(container)))
+  const corners = seenOnPlan(scheme, storey)
+    .containers.flatMap((container) => solidCorners(placeContainer(container)))
     .map((corner) => toScreen(view, project("plan", corner)));
   if (corners.length === 0) return null;
   const left = Math.min(...corners.map(({ xPx }) => xPx));
@@ -36,14 +39,14 @@ export function PlanFrame({
       <GridLines
         upright
         radiusPx={radiusPx}
-        lines={grid.numbers.map(({ label, atMm }) => ({ label, atPx: xToPx(view, atMm) }))}
+        lines={linesWithin(grid.numbers, (atMm) => xToPx(view, atMm), left, right)}
         bubblePx={top - pastPx - radiusPx}
         toPx={foot + pastPx}
       />
       <GridLines
         upright={false}
         radiusPx={radiusPx}
-        lines={grid.letters.map(({ label, atMm }) => ({ label, atPx: yToPx(view, atMm) }))}
+        lines={linesWithin(grid.letters, (atMm) => yToPx(view, atMm), top, foot)}
         bubblePx={left - pastPx - radiusPx - 10}
         toPx={right + pastPx}
       />
@@ -51,6 +54,12 @@ export function PlanFrame({
     </g>
   );
 }
+
+/** The lines of the grid that run through what this plan shows; the others belong to other storeys. */
+const linesWithin = (lines: readonly GridLine[], toPx: (atMm: number) => number, fromPx: number, endPx: number) =>
+  lines
+    .map(({ label, atMm }) => ({ label, atPx: toPx(atMm) }))
+    .filter(({ atPx }) => atPx >= fromPx - 1 && atPx <= endPx + 1);
 
 function NorthArrow({ xPx, yPx, turnDeg }: { xPx: number; yPx: number; turnDeg: number }) {
   return (

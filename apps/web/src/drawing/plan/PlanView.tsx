@@ -30,7 +30,7 @@ export function PlanView(props: PlanViewProps) {
   };
   return (
     <g className="plan">
-      <PlanFrame scheme={scheme} view={view} revisionLetters={revisionLetters} />
+      <PlanFrame scheme={scheme} storey={storey} view={view} revisionLetters={revisionLetters} />
       <UnitsBelow model={model} view={view} />
       <ElementTree
         label={`Plan, storey ${storey}`}
