@@ -11,7 +11,7 @@ export function ReviewStamp(props: ReviewStampProps) {
 }
 
 function ChoosingStamp(props: Choosing) {
-  const { subject, revision, text, onText, signer, chosen, onPress } = props;
+  const { subject, revision, text, onText, signer, chosen, onPress, onAside } = props;
   const asleep = chosen === null;
   return (
     <form
@@ -42,6 +42,11 @@ function ChoosingStamp(props: Choosing) {
       </label>
       <footer>
         <span className="signer">{signer}</span>
+        {onAside !== undefined && (
+          <button type="button" className="command command-quiet" onClick={onAside}>
+            Lay it aside
+          </button>
+        )}
         <button
           type="submit"
           className="command command-engineer"

@@ -152,6 +152,8 @@ export type ReviewStampProps =
       text: string;
       onText: (text: string) => void;
       onPress: () => void;
+      /** Puts the stamp down without pressing it. */
+      onAside?: (() => void) | undefined;
     }
   | {
       state: "pressed";
