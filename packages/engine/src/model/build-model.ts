@@ -1,24 +1,12 @@
 import type { Analysis } from "../load-path/analysis.ts";
-import type { Unit } from "../geometry/building.ts";
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
-import { actionLoads } from "./action-loads.ts";
-import type {
-  ModelBeam,
-  ModelCase,
-  ModelLink,
-  ModelNode,
-  ModelSection,
-  ModelSupport,
-  Triple,
-} from "./analytical-model.ts";
+import type { ModelBeam, ModelCase, ModelLink, ModelNode, ModelSection, ModelSupport } from "./analytical-model.ts";
 import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
-import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
+import { nodeName, type BuildingModel } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
-import { turned, turnOf } from "./turn.ts";
-import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
-import { postSection, seatIn, unitLinesOf } from "./unit-lines-of.ts";
-import type { UnitLines } from "./unit-lines.ts";
+import { FragmentStore, ModelledUnit } from "./modelled-unit.ts";
+import { postSection } from "./unit-lines-of.ts";
 
 /** What the model leaves out or takes another way than drawn. */
 export type ModelNote =
@@ -73,75 +61,6 @@ export function buildModel(
   };
 }
 
-/** Containers with the same lines share one fragment. */
-class FragmentStore {
-  private readonly built = new Map<string, BuiltUnit>();
-
-  of(lines: UnitLines): BuiltUnit {
-    const key = JSON.stringify(lines);
-    const found = this.built.get(key) ?? unitFragment(lines, key);
-    this.built.set(key, found);
-    return found;
-  }
-}
-
-/** One container with the names of its bearing points in the building. */
-class ModelledUnit {
-  readonly unit: Unit;
-  private readonly lines: UnitLines;
-  private readonly built: BuiltUnit;
-
-  constructor(
-    analysis: Analysis,
-    plan: BearingPlan,
-    unit: Unit,
-    assumptions: ModelAssumptions,
-    fragments: FragmentStore,
-  ) {
-    this.unit = unit;
-    this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
-    this.built = fragments.of(this.lines);
-  }
-
-  node(point: UnitPoint): string {
-    const seat = seatIn(this.lines, point);
-    if (seat !== null) return nodeName(this.unit.id, this.built.bearingPoint(seat));
-    if (!("corner" in point)) throw new RangeError(`container ${this.unit.id} has no such bearing point`);
-    const { end, side, level } = point.corner;
-    return nodeName(this.unit.id, this.built.corners(end, side, level));
-  }
-
-  /** Place of a bearing point in the site frame. */
-  at(point: UnitPoint): Triple {
-    const name = this.node(point);
-    const node = this.built.fragment.nodes.find(({ id }) => nodeName(this.unit.id, id) === name);
-    const { frame } = this.unit;
-    const [x, y, z] = turned(turnOf(frame.turnMdeg), [node?.x ?? NaN, node?.y ?? NaN, node?.z ?? NaN]);
-    return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
-  }
-
-  placed(actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[]): PlacedUnit {
-    const { id, frame } = this.unit;
-    const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
-    const loadsKey = JSON.stringify([
-      hasPoints ? this.unit.frame : null,
-      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
-    ]);
-    const loads = actions.map(([name, byElement]): [string, ModelCase] => [
-      name,
-      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
-    ]);
-    return {
-      id,
-      fragment: this.built.fragment,
-      turnMdeg: frame.turnMdeg,
-      at: [frame.xMm, frame.yMm, frame.zMm],
-      loads: Object.fromEntries(loads),
-      loadsKey,
-    };
-  }
-}
-
 function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
   const found = new Map<string, ActionLoad[]>();
   for (const load of loads) {
@@ -151,11 +70,6 @@ function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
     else list.push(load);
   }
   return found;
-}
-
-/** Pressures in face coordinates say nothing of the container they act on; points do, and keep their place. */
-function withoutIds(loads: readonly ActionLoad[]): unknown[] {
-  return loads.map((load) => ("containerId" in load ? { ...load, containerId: "" } : load));
 }
 
 function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit {

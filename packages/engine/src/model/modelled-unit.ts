@@ -1,0 +1,86 @@
+import type { Unit } from "../geometry/building.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import type { ActionLoad } from "../loads/action-case.ts";
+import { actionLoads } from "./action-loads.ts";
+import type { ModelCase, Triple } from "./analytical-model.ts";
+import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
+import { nodeName, type PlacedUnit } from "./building-model.ts";
+import type { ModelAssumptions } from "./model-assumptions.ts";
+import { turned, turnOf } from "./turn.ts";
+import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
+import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
+import type { UnitLines } from "./unit-lines.ts";
+
+/** Containers with the same lines share one fragment. */
+export class FragmentStore {
+  private readonly built = new Map<string, BuiltUnit>();
+
+  of(lines: UnitLines): BuiltUnit {
+    const key = JSON.stringify(lines);
+    const found = this.built.get(key) ?? unitFragment(lines, key);
+    this.built.set(key, found);
+    return found;
+  }
+}
+
+/** One container with the names of its bearing points in the building. */
+export class ModelledUnit {
+  readonly unit: Unit;
+  private readonly lines: UnitLines;
+  private readonly built: BuiltUnit;
+
+  constructor(
+    analysis: Analysis,
+    plan: BearingPlan,
+    unit: Unit,
+    assumptions: ModelAssumptions,
+    fragments: FragmentStore,
+  ) {
+    this.unit = unit;
+    this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
+    this.built = fragments.of(this.lines);
+  }
+
+  node(point: UnitPoint): string {
+    const seat = seatIn(this.lines, point);
+    if (seat !== null) return nodeName(this.unit.id, this.built.bearingPoint(seat));
+    if (!("corner" in point)) throw new RangeError(`container ${this.unit.id} has no such bearing point`);
+    const { end, side, level } = point.corner;
+    return nodeName(this.unit.id, this.built.corners(end, side, level));
+  }
+
+  /** Place of a bearing point in the site frame. */
+  at(point: UnitPoint): Triple {
+    const name = this.node(point);
+    const node = this.built.fragment.nodes.find(({ id }) => nodeName(this.unit.id, id) === name);
+    const { frame } = this.unit;
+    const [x, y, z] = turned(turnOf(frame.turnMdeg), [node?.x ?? NaN, node?.y ?? NaN, node?.z ?? NaN]);
+    return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
+  }
+
+  placed(actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[]): PlacedUnit {
+    const { id, frame } = this.unit;
+    const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
+    const loadsKey = JSON.stringify([
+      hasPoints ? this.unit.frame : null,
+      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
+    ]);
+    const loads = actions.map(([name, byElement]): [string, ModelCase] => [
+      name,
+      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
+    ]);
+    return {
+      id,
+      fragment: this.built.fragment,
+      turnMdeg: frame.turnMdeg,
+      at: [frame.xMm, frame.yMm, frame.zMm],
+      loads: Object.fromEntries(loads),
+      loadsKey,
+    };
+  }
+}
+
+/** Pressures in face coordinates say nothing of the container they act on; points do, and keep their place. */
+function withoutIds(loads: readonly ActionLoad[]): unknown[] {
+  return loads.map((load) => ("containerId" in load ? { ...load, containerId: "" } : load));
+}
