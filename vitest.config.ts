@@ -57,7 +57,7 @@ export default defineConfig({
         test: {
           name: "journeys",
           include: ["tests/journeys/**/*.test.ts"],
-          globalSetup: [database],
+          globalSetup: [database, "tests/journeys/support/pages.ts"],
           fileParallelism: false,
           testTimeout: 300_000,
           hookTimeout: 180_000,

@@ -94,7 +94,7 @@ describe("two hands on one draft", () => {
     await page.keyboard.press(".");
     await page.getByText("G1 · 40 ft high cube").waitFor();
     await page.keyboard.press("w");
-    await page.getByLabel("Wall").selectOption("left");
+    await page.getByLabel("Wall", { exact: true }).selectOption("left");
     await page.getByRole("button", { name: "Take the left wall out" }).focus();
     await page.keyboard.press("Enter");
     await page.getByText("O1 · open-wall in G1").waitFor();

@@ -1,6 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import os from "node:os";
-import path from "node:path";
+import { inject } from "vitest";
 import { demoPeople } from "../../../apps/api/src/seed/demo-people.ts";
 import { openProject } from "../../../apps/api/src/services/open-project.ts";
 import { hashPassword } from "../../../apps/api/src/services/sign-in.ts";
@@ -8,7 +6,7 @@ import { openDatabase } from "../../../apps/api/src/store/database.ts";
 import { insertPerson } from "../../../apps/api/src/store/new-project.ts";
 import { freshDatabase } from "../../support/fresh-database.ts";
 import { startProcess } from "../../two-process/service-process.ts";
-import { buildPages } from "./build-pages.ts";
+import type {} from "./pages.ts";
 
 export interface OpenService {
   origin: string;
@@ -25,11 +23,9 @@ const project = {
 
 /** The whole service on a fresh database, with an empty project and the production build of the pages. */
 export async function openService(): Promise<OpenService> {
-  const pages = mkdtempSync(path.join(os.tmpdir(), "cornerway-pages-"));
-  await buildPages(pages);
   const database = await freshDatabase();
   await fillDatabase(database.ownerUrl);
-  const service = await startProcess(database.serviceUrl, { WEB_ROOT: pages });
+  const service = await startProcess(database.serviceUrl, { WEB_ROOT: inject("pagesFolder") });
   return {
     origin: service.origin,
     projectId: project.id,
@@ -37,7 +33,6 @@ export async function openService(): Promise<OpenService> {
       service.process.kill("SIGTERM");
       await service.ended;
       await database.drop();
-      rmSync(pages, { recursive: true, force: true });
     },
   };
 }

@@ -72,7 +72,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       drawingRemark={assessment === null ? "not checked" : undefined}
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
-      heading={empty ? "To begin" : "Notes, as you draw"}
+      heading={empty ? "To begin" : mayDraw ? "Notes, as you draw" : "Notes on the draft"}
       remark={assessment === null || empty ? undefined : `${assessment.questions} questions, load path only`}
       notes={notes}
       chosenNoteId={noteId}
