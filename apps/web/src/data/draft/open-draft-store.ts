@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import { fetchDraft, sendAct } from "../draft.ts";
 import { DraftStore } from "./draft-store.ts";
 
@@ -6,7 +7,7 @@ export async function openDraftStore(projectId: string): Promise<DraftStore> {
   return new DraftStore(await fetchDraft(projectId), {
     fetchDraft: () => fetchDraft(projectId),
     sendAct: (act) => sendAct(projectId, act),
-    newId: () => crypto.randomUUID(),
+    newId: newUuid,
     now: () => Date.now(),
     later: (call, ms) => {
       const timer = setTimeout(call, ms);

@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import type { Note, Revision } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
@@ -27,7 +28,7 @@ export function NoteSlip({ revision, elementId, chosenNote, notes }: NoteSlipPro
   const dispatch = () =>
     write.mutate(
       {
-        id: crypto.randomUUID(),
+        id: newUuid(),
         elementId,
         markId: chosenNote?.markIds[0] ?? null,
         revision: revision.letter,

@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import type { Revision } from "@cornerway/schema";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
@@ -17,7 +18,7 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
   const send = () =>
     make.mutate(
       {
-        id: crypto.randomUUID(),
+        id: newUuid(),
         revision: revision.letter,
         contentDigest: revision.contentDigest,
         text: request.text.trim(),

@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import type { ChangeRequest, Revision } from "@cornerway/schema";
 import { applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
@@ -41,7 +42,7 @@ export function RequestSlip({ request, revision }: { request: ChangeRequest; rev
             store={draft}
             busy={answer.isPending}
             onTake={(base) =>
-              answer.mutate({ requestId: request.id, answer: { answer: "take in", actId: crypto.randomUUID(), base } })
+              answer.mutate({ requestId: request.id, answer: { answer: "take in", actId: newUuid(), base } })
             }
           />
         )}

@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import type { Disposition, Revision } from "@cornerway/schema";
 import { dispositions, dispositionsOpen, may } from "@cornerway/schema";
 import { useState } from "react";
@@ -44,7 +45,7 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
     if (text.trim() === "") return onCannot("Say on the stamp what is to be done.");
     press.mutate(
       {
-        id: crypto.randomUUID(),
+        id: newUuid(),
         revision: letter,
         disposition: chosen,
         text: text.trim(),

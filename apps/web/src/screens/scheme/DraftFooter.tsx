@@ -1,3 +1,4 @@
+import { newUuid } from "../../tools/new-uuid.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
 import type { DraftSnapshot } from "../../data/draft/draft-store.ts";
 import { useRevisions, useSendRevision } from "../../data/revision.ts";
@@ -21,7 +22,7 @@ export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; p
   const dispatch = () =>
     send.mutate(
       {
-        id: crypto.randomUUID(),
+        id: newUuid(),
         draftNumber: draft.number,
         contentDigest: draft.contentDigest,
         remark: remark.trim() === "" ? null : remark.trim(),

@@ -80,10 +80,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       slip={<DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />}
       footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
       spine={
-        <RoomSpine
-          draftMoves={draft.movesSinceRevision + draft.pending.length}
-          currentLetter={project.revision}
-        />
+        <RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={project.revision} />
       }
       tray={<Tray inHand={hand.tool} onTake={hand.take} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={
