@@ -1,5 +1,5 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
-import { useMemo, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
 import type { Hand } from "../hand/use-hand.ts";
 import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
@@ -14,6 +14,7 @@ import { FieldTeller } from "./FieldTeller.tsx";
 import { layViews } from "./lay-views.ts";
 import { levelsOf } from "./levels.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
+import { useLettered } from "./use-lettered.ts";
 import { useField } from "./use-field.ts";
 import type { Eye } from "./use-eye.ts";
 
@@ -66,6 +67,8 @@ export function PaperSheet(props: PaperSheetProps) {
     [props.notes, scheme, eye.side, eye.storey, views, field, props.isometric],
   );
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
+  const overlay = useRef<SVGGElement>(null);
+  const lettered = useLettered(overlay, notes);
   const chosen = notes.find(({ id }) => id === props.chosenNoteId);
   const step = (by: 1 | -1) => {
     const at = chosen === undefined ? (by === 1 ? -1 : 0) : chosen.number - 1;
@@ -129,7 +132,16 @@ export function PaperSheet(props: PaperSheetProps) {
           onSlots={setSlots}
         />
       }
-      overlay={<LeaderLayer anchors={leaderAnchors(notes)} slots={slots} chosenNumber={chosen?.number ?? null} />}
+      overlay={
+        <g ref={overlay}>
+          <LeaderLayer
+            anchors={leaderAnchors(notes)}
+            slots={slots}
+            chosenNumber={chosen?.number ?? null}
+            lettered={lettered}
+          />
+        </g>
+      }
     />
   );
 }

@@ -1,6 +1,6 @@
 import { memo } from "react";
 import { ink } from "../look/ink.ts";
-import { routeLeaders } from "../drawing/leaders/route-leaders.ts";
+import { routeLeaders, type KeptClear } from "../drawing/leaders/route-leaders.ts";
 import { px } from "../drawing/px-path.ts";
 import { sameDrawn } from "../drawing/same-drawn.ts";
 import type { ScreenPoint } from "../drawing/view-transform.ts";
@@ -13,26 +13,34 @@ type LeaderLayerProps = {
   slots: readonly NoteSlot[];
   /** The note that has the focus: its leader is drawn even if it must cross others, and heavier. */
   chosenNumber?: number | null | undefined;
+  /** Words and figures on the drawing, px of the sheet: leaders keep off them where they can. */
+  lettered?: readonly KeptClear[] | undefined;
 };
 
-/** A leader that rises or falls farther than this would run across the whole drawing, px. */
+/** A leader that rises, falls or runs farther than this would cross the whole drawing, px. */
 const mostRisePx = 270;
+const mostRunPx = 560;
 
-const isNear = (yPx: number, slot: NoteSlot | undefined): boolean =>
-  slot !== undefined && Math.abs(slot.yPx - yPx) <= mostRisePx;
+const isNear = ({ xPx, yPx }: ScreenPoint, slot: NoteSlot | undefined): boolean =>
+  slot !== undefined && Math.abs(slot.yPx - yPx) <= mostRisePx && slot.xPx - xPx <= mostRunPx;
 
 /**
  * Leaders from the margin to the drawing, none crossing another. Where one would, or would run across the whole
  * drawing, the number stands at its place and the leader is drawn while the note is chosen.
  */
-export const LeaderLayer = memo(function LeaderLayer({ anchors, slots, chosenNumber = null }: LeaderLayerProps) {
-  const near = anchors.filter(({ number, yPx }) =>
+export const LeaderLayer = memo(function LeaderLayer({
+  anchors,
+  slots,
+  chosenNumber = null,
+  lettered,
+}: LeaderLayerProps) {
+  const near = anchors.filter((anchor) =>
     isNear(
-      yPx,
-      slots.find((slot) => slot.number === number),
+      anchor,
+      slots.find((slot) => slot.number === anchor.number),
     ),
   );
-  const routed = new Map(routeLeaders(near, slots).map(({ number, line }) => [number, line]));
+  const routed = new Map(routeLeaders(near, slots, lettered).map(({ number, line }) => [number, line]));
   return (
     <g className="leaders">
       {anchors.map((anchor) => {

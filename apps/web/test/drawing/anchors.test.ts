@@ -22,10 +22,12 @@ describe("the end of a leader on an elevation", () => {
     expect(found).toEqual({ xPx: 8008, yPx: -5789, end: "dot" });
   });
 
-  it("is on the unit's own face when what is said concerns its corner", () => {
-    const found = elevationAnchor({ elementId: "f1", at: at(3103, -1130, 2896) }, south, view);
-    expect(found?.xPx).toBeGreaterThan(14_000);
-    expect(found?.yPx).toBeLessThan(-2896);
+  it("is on the unit's own face by the corner that what is said concerns", () => {
+    const west = elevationAnchor({ elementId: "f1", at: at(3103, -1130, 2896) }, south, view);
+    const east = elevationAnchor({ elementId: "f1", at: at(15_088, -1130, 2896) }, south, view);
+    expect(west?.xPx).toBeLessThan(3500);
+    expect(east?.xPx).toBeGreaterThan(14_700);
+    expect(west?.yPx).toBeLessThan(-2896);
   });
 
   it("is nowhere for what this side does not show", () => {

@@ -49,6 +49,15 @@ describe("leaders", () => {
     );
   });
 
+  it("take a later bend where the first would run through a figure", () => {
+    // Straight from (1058, 400) to (900, 200) the line is at y = 368 where x = 1033; bent at 990 it passes there at y = 400.
+    const figure = { leftPx: 1026, topPx: 350, rightPx: 1040, footPx: 386 };
+    const ends = [{ xPx: 900, yPx: 200, number: 1 }];
+    const slots = [{ xPx: marginPx, yPx: 400, number: 1 }];
+    expect(routeLeaders(ends, slots)[0]?.line?.[1]?.xPx).toBe(1058);
+    expect(routeLeaders(ends, slots, [figure])[0]?.line?.[1]?.xPx).toBeLessThan(1040);
+  });
+
   it("leave the margin level, bend once and end at the place", () => {
     fc.assert(
       fc.property(anchors, heights, (places, ys) => {

@@ -13,7 +13,8 @@ export type ViewAnchor = ScreenPoint & { end: "dot" | "arrow" };
 
 /**
  * Where a leader ends on an elevation: the edge of an opening clear of its tag, the side of a post or pad, the very
- * place when a face at the front bears it, else the unit's own face where nothing nearer covers it. Null when this side
+ * place when a face at the front bears it, else the spot of the unit's own face
+ * nearest to it that nothing nearer covers. Null when this side
  * does not show it.
  */
 export function elevationAnchor(target: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
@@ -25,7 +26,7 @@ export function elevationAnchor(target: LeaderTarget, model: ElevationModel, vie
   const pad = model.pads.find((place) => place.pad.id === target.elementId && !place.behind);
   if (pad !== undefined) return { ...rightOf(pad, view), end: "arrow" };
   if (!front.some(({ container }) => container.id === target.elementId)) return null;
-  return onBearing(target, model, view) ?? onOwnFace(target.elementId, model, view);
+  return onBearing(target, model, view) ?? onOwnFace(target, model, view);
 }
 
 /** A fitting stands this near to the end of its face, mm: what is said of it is said of the unit. */
@@ -47,12 +48,15 @@ function onBearing({ elementId, at }: LeaderTarget, model: ElevationModel, view:
   return { xPx: xPx + 8, yPx: yPx + 3, end: "dot" };
 }
 
-function onOwnFace(unitId: string, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
-  const at = model.faces.findLastIndex(({ container, beyond }) => container.id === unitId && !beyond);
-  const face = model.faces[at];
+/** The spot on the unit's own face that lies nearest to the place spoken of. */
+function onOwnFace({ elementId, at }: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
+  const index = model.faces.findLastIndex(({ container, beyond }) => container.id === elementId && !beyond);
+  const face = model.faces[index];
   if (face === undefined) return null;
-  const nearer = model.faces.slice(at + 1);
-  const spot = faceSpots(face).find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
+  const nearer = model.faces.slice(index + 1);
+  const along = project(model.side, at).uMm;
+  const nearestFirst = faceSpots(face).toSorted((a, b) => Math.abs(a.uMm - along) - Math.abs(b.uMm - along));
+  const spot = nearestFirst.find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
   return spot === undefined ? null : { ...toScreen(view, spot), end: "dot" };
 }
 

@@ -9,11 +9,19 @@ export type RoutedLeader = { number: number; line: readonly ScreenPoint[] | null
 /** Px left of the margin at which a leader may bend, best first. */
 const bendsPx = [26, 14, 40, 56, 74, 94] as const;
 
+/** A place a leader keeps off where it can, px: words and figures on the drawing. */
+export type KeptClear = { leftPx: number; topPx: number; rightPx: number; footPx: number };
+
 /**
  * Leaders level out of the margin with one bend, none crossing another. Each takes the first bend clear of those before
- * it, those with the shortest way first; one that finds none is left out and its number stands on the drawing alone.
+ * it and of what is lettered, else the first clear of those before it, those with the shortest way first; one that finds
+ * none is left out and its number stands on the drawing alone.
  */
-export function routeLeaders(anchors: readonly LeaderEnd[], slots: readonly LeaderEnd[]): RoutedLeader[] {
+export function routeLeaders(
+  anchors: readonly LeaderEnd[],
+  slots: readonly LeaderEnd[],
+  lettered: readonly KeptClear[] = [],
+): RoutedLeader[] {
   const ends = anchors.flatMap((anchor) => {
     const slot = slots.find(({ number }) => number === anchor.number);
     return slot === undefined ? [] : [{ anchor, slot }];
@@ -21,9 +29,10 @@ export function routeLeaders(anchors: readonly LeaderEnd[], slots: readonly Lead
   const shortestFirst = ends.toSorted((a, b) => wayPx(a) - wayPx(b));
   const drawn: (readonly ScreenPoint[])[] = [];
   const routed = shortestFirst.map(({ anchor, slot }): RoutedLeader => {
-    const line = bendsPx
+    const free = bendsPx
       .map((bend) => leaderLine(slot, anchor, bend))
-      .find((each) => drawn.every((other) => !linesCross(each, other)));
+      .filter((each) => drawn.every((other) => !linesCross(each, other)));
+    const line = free.find((each) => !lettered.some((place) => runsThrough(each, place))) ?? free[0];
     if (line !== undefined) drawn.push(line);
     return { number: anchor.number, line: line ?? null };
   });
@@ -43,3 +52,16 @@ function leaderLine(slot: ScreenPoint, anchor: ScreenPoint, bendPx: number): Scr
     { xPx: anchor.xPx, yPx: anchor.yPx },
   ];
 }
+
+/** Whether a line meets a diagonal of the place, which it must to run through it. */
+const runsThrough = (line: readonly ScreenPoint[], { leftPx, topPx, rightPx, footPx }: KeptClear): boolean =>
+  [
+    [
+      { xPx: leftPx, yPx: topPx },
+      { xPx: rightPx, yPx: footPx },
+    ],
+    [
+      { xPx: leftPx, yPx: footPx },
+      { xPx: rightPx, yPx: topPx },
+    ],
+  ].some((diagonal) => linesCross(line, diagonal));
