@@ -56,7 +56,7 @@ function solveCombinations(
   const inUnits = building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed));
   const combos = Object.entries(model.combos);
   const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
-  const closed = prepare(building.frame.system, allClosed(building.frame.system));
+  const closed = prepare(building.frame.system, allClosed(building.frame.system), cache.building);
   const bases = closed.stable ? solveMovements(closed.prepared, loads) : [];
   return combos.map(([name, combo], s) => {
     const load = loads[s];

@@ -1,3 +1,4 @@
+import { FactorMemory } from "../numerics/factor-memory.ts";
 import { BoundedStore } from "./bounded-store.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
 import { condense, type Condensation, type Condensed } from "./condense.ts";
@@ -8,6 +9,8 @@ import { unitElements, type UnitElements } from "./unit-elements.ts";
 export class CondensationCache {
   private readonly parts: BoundedStore<Condensation<UnitElements>>;
   private readonly loads: BoundedStore<LocalUnitLoads>;
+  /** The last building solved, on its bearing points. */
+  readonly building = new FactorMemory();
 
   constructor(limitBytes: number) {
     this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);

@@ -1,4 +1,5 @@
-import { factorise, type SparseFactor } from "../numerics/sparse-ldlt.ts";
+import { factorise } from "../numerics/sparse-ldlt.ts";
+import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
 import type { IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";

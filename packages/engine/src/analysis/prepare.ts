@@ -1,7 +1,9 @@
 import type { Element } from "../elements/element.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
 import { integerRoom } from "../numerics/number-room.ts";
-import { factorise, type SparseElement } from "../numerics/sparse-ldlt.ts";
+import type { FactorMemory } from "../numerics/factor-memory.ts";
+import { factorise } from "../numerics/sparse-ldlt.ts";
+import type { SparseElement } from "../numerics/sparse-factor.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
@@ -11,15 +13,18 @@ export type Preparation =
   | { readonly stable: true; readonly prepared: Prepared }
   | { readonly stable: false; readonly movements: readonly Float64Array[] };
 
-/** Factorises the system in this state, or returns the movements (6 per node) that nothing resists. */
-export function prepare(system: System, state: ContactState): Preparation {
+/**
+ * Factorises the system in this state, or returns the movements (6 per node) that nothing resists. `memory` saves work where
+ * the same building was factorised before.
+ */
+export function prepare(system: System, state: ContactState, memory: FactorMemory | null = null): Preparation {
   const acting = actingElements(system, state);
   const held = heldFreedoms(system, state);
   const numbered = numberFreedoms(system, acting, held, new Uint8Array(system.nodeCount));
   const { elements, equationOf, idle, tree, sparse } = numbered;
   const trusted = new Set<number>();
   for (;;) {
-    const factor = factorise(tree, sparse, trusted);
+    const factor = memory === null ? factorise(tree, sparse, trusted) : memory.factorise(tree, sparse, trusted);
     const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle };
     if (factor.loose.length === 0) return { stable: true, prepared };
     const movements = looseMovements(prepared, trusted);

@@ -1,5 +1,5 @@
 import type { Element } from "../elements/element.ts";
-import type { SparseFactor } from "../numerics/sparse-ldlt.ts";
+import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import type { IdleDirection } from "./idle-directions.ts";
 import type { ContactState, System } from "./system.ts";
 

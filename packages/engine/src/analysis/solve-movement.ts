@@ -41,8 +41,8 @@ export function unbalanced({ equationOf }: Prepared, { answered }: Movement, loa
   return most;
 }
 
-/** Operations behind one component of K·u. */
-const ROUNDING = roundingBound(32);
+/** Operations behind one component of K·u: a node joins a few condensed containers of a hundred terms and more each. */
+const ROUNDING = roundingBound(1024);
 
 function isSettled(left: number, before: number, { answered }: Movement): boolean {
   if (!(left < before / 2)) return true;

@@ -1,35 +1,18 @@
-import { eliminateFront } from "./front-kernel.ts";
-import type { Front, FrontTree } from "./front-tree.ts";
+import { Elimination, type Reuse } from "./elimination.ts";
+import type { FrontTree } from "./front-tree.ts";
+import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
 import { SUSPECT_PIVOT_RATIO } from "./tolerances.ts";
-
-/** A symmetric contribution; equations of −1 (held freedoms) are skipped. `matrix` is full, row-major. */
-export interface SparseElement {
-  readonly equations: Int32Array;
-  readonly matrix: Float64Array;
-}
-
-export interface SparseFactor {
-  readonly tree: FrontTree;
-  /** L of each front, n × pivots, row-major. */
-  readonly panels: readonly Float64Array[];
-  readonly diagonal: Float64Array;
-  /** What is left on the retained unknowns (their Schur complement), full, row-major. */
-  readonly schur: Float64Array;
-  /** Sum of the contributions on each equation's diagonal. */
-  readonly assembledDiagonal: Float64Array;
-  /** Equations whose pivot nearly vanished; each was held by a spring equal to its assembled diagonal. */
-  readonly loose: readonly number[];
-}
 
 /**
  * Multifrontal LDLᵀ without row exchanges (stiffness is positive definite when nothing moves freely).
  * Source: Duff and Reid, ACM Trans. Math. Softw. 9 (1983) (from memory).
- * `trusted` equations keep their pivot however small.
+ * `trusted` equations keep their pivot however small; `reuse` saves what has not changed since an earlier factorisation.
  */
 export function factorise(
   tree: FrontTree,
   elements: readonly SparseElement[],
   trusted: ReadonlySet<number> = new Set(),
+  reuse: Reuse | null = null,
 ): SparseFactor {
   const assembledDiagonal = sumDiagonals(tree.equations, elements);
   const diagonal = new Float64Array(tree.equations);
@@ -40,7 +23,7 @@ export function factorise(
     loose.push(equation);
     return pivot + (assembled > 0 ? assembled : 1);
   };
-  const { panels, schur } = new Elimination(tree, elements).run(diagonal, settle);
+  const { panels, schur } = new Elimination(tree, elements, reuse).run(diagonal, settle);
   return { tree, panels, diagonal, schur, assembledDiagonal, loose };
 }
 
@@ -53,177 +36,4 @@ function sumDiagonals(equations: number, elements: readonly SparseElement[]): Fl
     }
   }
   return sum;
-}
-
-class Elimination {
-  private readonly tree: FrontTree;
-  private readonly elementsOf: SparseElement[][];
-  private readonly children: number[][];
-  private readonly place: Int32Array; // equation → row of the current front
-  private readonly work: Float64Array;
-  /** Remainders waiting for their parents: in this order of fronts the newest are always wanted first. */
-  private readonly stack: Float64Array;
-  private top = 0;
-
-  constructor(tree: FrontTree, elements: readonly SparseElement[]) {
-    this.tree = tree;
-    this.elementsOf = tree.fronts.map(() => []);
-    this.children = tree.fronts.map(() => []);
-    tree.fronts.forEach(({ parent }, index) => this.children[parent]?.push(index));
-    this.place = new Int32Array(tree.equations);
-    this.work = new Float64Array(
-      tree.fronts.reduce((most, front) => Math.max(most, front.rows.length * front.pivots), 0),
-    );
-    this.stack = new Float64Array(stackRoom(tree, this.children));
-    for (const element of elements) this.elementsOf[this.frontOf(element)]?.push(element);
-  }
-
-  run(diagonal: Float64Array, settle: (pivot: number, equation: number) => number) {
-    const panels: Float64Array[] = [];
-    const { fronts } = this.tree;
-    const room = new Float64Array(fronts.reduce((sum, front) => sum + front.rows.length * front.pivots, 0));
-    let used = 0;
-    fronts.forEach((front, index) => {
-      const panel = room.subarray(used, (used += front.rows.length * front.pivots));
-      this.process(front, index, panel, diagonal, settle);
-      panels.push(panel);
-    });
-    const last = fronts.at(-1)?.rows.length ?? 0; // the root passes on nothing: its remainder is what is retained
-    return { panels, schur: mirrored(this.stack, last) };
-  }
-
-  private process(
-    front: Front,
-    index: number,
-    panel: Float64Array,
-    diagonal: Float64Array,
-    settle: (pivot: number, equation: number) => number,
-  ): void {
-    const size = remainderSize(front);
-    const remainder = this.stack.subarray(this.top, this.top + size).fill(0);
-    const below = this.assemble(front, index, panel, remainder);
-    this.eliminate(front, panel, remainder, diagonal, settle);
-    this.stack.copyWithin(below, this.top, this.top + size);
-    this.top = below + size;
-  }
-
-  private frontOf({ equations }: SparseElement): number {
-    let first = this.tree.fronts.length; // an element on held freedoms only belongs nowhere
-    for (let e = 0; e < equations.length; e++) {
-      const equation = equations[e] ?? -1;
-      if (equation >= 0) first = Math.min(first, this.tree.frontOf[equation] ?? first);
-    }
-    return first;
-  }
-
-  /** Returns where the stack begins once the children have been taken in. */
-  private assemble(front: Front, index: number, panel: Float64Array, remainder: Float64Array): number {
-    const { place } = this;
-    for (let row = 0; row < front.rows.length; row++) place[front.rows[row] ?? 0] = row;
-    for (const element of this.elementsOf[index] ?? []) addElement(element, place, front, panel, remainder);
-    let below = this.top;
-    for (const child of (this.children[index] ?? []).toReversed()) {
-      const taken = this.tree.fronts[child];
-      if (taken === undefined) continue;
-      below -= remainderSize(taken);
-      addRemainder(taken.rows.subarray(taken.pivots), this.stack, below, place, front, panel, remainder);
-    }
-    return below;
-  }
-
-  private eliminate(
-    front: Front,
-    panel: Float64Array,
-    remainder: Float64Array,
-    diagonal: Float64Array,
-    settle: (pivot: number, equation: number) => number,
-  ): void {
-    if (front.pivots === 0) return;
-    const first = front.rows[0] ?? 0;
-    const own = diagonal.subarray(first, first + front.pivots);
-    eliminateFront(front.rows.length, front.pivots, panel, this.work, remainder, own, (pivot, i) =>
-      settle(pivot, first + i),
-    );
-  }
-}
-
-/** What a front passes on; nothing without a parent, except from the root, which comes last. */
-function remainderSize({ rows, pivots }: Front): number {
-  return (rows.length - pivots) * (rows.length - pivots);
-}
-
-function stackRoom({ fronts }: FrontTree, children: readonly (readonly number[])[]): number {
-  let top = 0;
-  let most = 0;
-  fronts.forEach((front, index) => {
-    most = Math.max(most, top + remainderSize(front));
-    for (const child of children[index] ?? []) {
-      const taken = fronts[child];
-      if (taken !== undefined) top -= remainderSize(taken);
-    }
-    top += remainderSize(front);
-  });
-  return most;
-}
-
-function addElement(
-  { equations, matrix }: SparseElement,
-  place: Int32Array,
-  front: Front,
-  panel: Float64Array,
-  remainder: Float64Array,
-): void {
-  const size = equations.length;
-  const k = front.pivots;
-  const m = front.rows.length - k;
-  for (let a = 0; a < size; a++) {
-    const equation = equations[a] ?? -1;
-    if (equation < 0) continue;
-    const i = place[equation] ?? 0;
-    for (let b = 0; b < size; b++) {
-      const other = equations[b] ?? -1;
-      if (other < 0) continue;
-      const j = place[other] ?? 0;
-      if (j > i) continue;
-      const value = matrix[a * size + b] ?? 0;
-      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
-      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
-    }
-  }
-}
-
-function addRemainder(
-  rows: Int32Array,
-  values: Float64Array,
-  from: number,
-  place: Int32Array,
-  front: Front,
-  panel: Float64Array,
-  remainder: Float64Array,
-): void {
-  const size = rows.length;
-  const k = front.pivots;
-  const m = front.rows.length - k;
-  for (let a = 0; a < size; a++) {
-    const i = place[rows[a] ?? 0] ?? 0;
-    const source = from + a * size;
-    for (let b = 0; b <= a; b++) {
-      const j = place[rows[b] ?? 0] ?? 0;
-      const value = values[source + b] ?? 0;
-      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
-      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
-    }
-  }
-}
-
-function mirrored(lower: Float64Array, size: number): Float64Array<ArrayBuffer> {
-  const full = new Float64Array(size * size);
-  for (let i = 0; i < size; i++) {
-    for (let j = 0; j <= i; j++) {
-      const value = lower[i * size + j] ?? 0;
-      full[i * size + j] = value;
-      full[j * size + i] = value;
-    }
-  }
-  return full;
 }

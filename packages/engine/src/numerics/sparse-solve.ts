@@ -1,5 +1,5 @@
 import type { Front } from "./front-tree.ts";
-import type { SparseFactor } from "./sparse-ldlt.ts";
+import type { SparseFactor } from "./sparse-factor.ts";
 
 /** Solves in place for `count` right-hand sides stored equation by equation (x[equation·count + side]). */
 export function solveInPlace(factor: SparseFactor, x: Float64Array, count: number): void {

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import fc from "fast-check";
 import { Matrix, solve } from "ml-matrix";
+import { FactorMemory } from "../../src/numerics/factor-memory.ts";
 import { frontTree } from "../../src/numerics/front-tree.ts";
-import { factorise, type SparseElement } from "../../src/numerics/sparse-ldlt.ts";
+import { factorise } from "../../src/numerics/sparse-ldlt.ts";
+import type { SparseElement } from "../../src/numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads, solveInPlace } from "../../src/numerics/sparse-solve.ts";
 
 interface Network {
@@ -136,6 +138,26 @@ describe("sparse LDLᵀ", () => {
     const first = build(net);
     const second = build(net);
     expect(factorise(second.tree, second.elements).panels).toEqual(factorise(first.tree, first.elements).panels);
+  });
+
+  it("worked on from memory after one element has changed, has the same bits as worked from nothing", () => {
+    fc.assert(
+      fc.property(network, fc.nat(), (net, pick) => {
+        const before = build({ ...net, retained: new Uint8Array(net.weights.length) });
+        const changed = pick % before.elements.length;
+        const after = before.elements.map((element, n) =>
+          n === changed ? { ...element, matrix: element.matrix.map((value) => value * 1.5) } : element,
+        );
+        const memory = new FactorMemory();
+        const first = memory.factorise(before.tree, before.elements, new Set());
+        const again = memory.factorise(before.tree, after, new Set());
+        const fresh = factorise(before.tree, after);
+        expect(again.panels).toEqual(fresh.panels);
+        expect(again.diagonal).toEqual(fresh.diagonal);
+        expect(memory.factorise(before.tree, before.elements, new Set()).panels).toEqual(first.panels);
+      }),
+      settings,
+    );
   });
 
   it("names the equation of a floating chain as loose instead of dividing by its vanished pivot", () => {

@@ -1,0 +1,74 @@
+import type { Reuse } from "./elimination.ts";
+import type { FrontTree } from "./front-tree.ts";
+import { factorise } from "./sparse-ldlt.ts";
+import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
+
+/**
+ * Remembers the last factorisation, so that the next one of the same tree works only the fronts above changed elements. The
+ * result has the same bits as a factorisation from nothing.
+ */
+export class FactorMemory {
+  private last: { factor: SparseFactor; elements: readonly SparseElement[]; remainders: Float64Array[] } | null = null;
+
+  factorise(tree: FrontTree, elements: readonly SparseElement[], trusted: ReadonlySet<number>): SparseFactor {
+    const { last } = this;
+    const same = last !== null && trusted.size === 0 && sameTree(last.factor.tree, tree) ? last : null;
+    const clean = same === null ? new Uint8Array(tree.fronts.length) : cleanFronts(tree, same.elements, elements);
+    const remainders = same?.remainders.slice() ?? [];
+    const reuse: Reuse = {
+      isClean: (front) => clean[front] === 1,
+      panel: (front) => same?.factor.panels[front] ?? NOTHING,
+      diagonal: same?.factor.diagonal ?? NOTHING,
+      remainder: (front) => remainders[front] ?? NOTHING,
+      keep: (front, remainder) => (remainders[front] = remainder.slice()),
+    };
+    const factor = factorise(tree, elements, trusted, reuse);
+    // a factorisation with held pivots is no basis for the next
+    this.last = factor.loose.length === 0 && trusted.size === 0 ? { factor, elements, remainders } : null;
+    return factor;
+  }
+}
+
+const NOTHING = new Float64Array(0);
+
+function sameTree(a: FrontTree, b: FrontTree): boolean {
+  if (a.fronts.length !== b.fronts.length || a.equations !== b.equations || a.eliminated !== b.eliminated) return false;
+  return a.fronts.every((front, n) => {
+    const other = b.fronts[n];
+    return (
+      other !== undefined &&
+      front.pivots === other.pivots &&
+      front.parent === other.parent &&
+      sameNumbers(front.rows, other.rows)
+    );
+  });
+}
+
+/** 1 for every front in and below which all elements are as they were. */
+function cleanFronts(tree: FrontTree, before: readonly SparseElement[], now: readonly SparseElement[]): Uint8Array {
+  const clean = new Uint8Array(tree.fronts.length);
+  if (before.length !== now.length) return clean;
+  clean.fill(1);
+  now.forEach((element, n) => {
+    const was = before[n];
+    const same =
+      was !== undefined && sameNumbers(was.equations, element.equations) && sameNumbers(was.matrix, element.matrix);
+    if (same) return;
+    for (const one of was === undefined ? [element] : [was, element]) soil(tree, one, clean);
+  });
+  return clean;
+}
+
+/** The front in which the element is taken up, and all that follow from it. */
+function soil({ fronts, frontOf }: FrontTree, { equations }: SparseElement, clean: Uint8Array): void {
+  let front = fronts.length;
+  for (const equation of equations) if (equation >= 0) front = Math.min(front, frontOf[equation] ?? front);
+  for (; front >= 0 && front < fronts.length; front = fronts[front]?.parent ?? -1) clean[front] = 0;
+}
+
+function sameNumbers(a: Int32Array | Float64Array, b: Int32Array | Float64Array): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let n = 0; n < a.length; n++) if (a[n] !== b[n]) return false;
+  return true;
+}
