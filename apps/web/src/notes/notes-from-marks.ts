@@ -64,7 +64,7 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
     markIds: ids,
     verdict: mark.verdict,
     screening: !ids.every((id) => from.answered.has(id)),
-    body: bodyOf(group, from.say),
+    ...saidOf(group.map((each) => from.say(each).body)),
     greyLine: group.length === 1 ? from.say(mark).detail : undefined,
     comments: withAnswers(words, from.written).map(commentOf),
     at: mark.at,
@@ -72,23 +72,21 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
   };
 }
 
-function bodyOf(group: Mark[], say: NotesFrom["say"]): string {
-  const sentences = group.slice(0, mostSaid).map((mark) => say(mark).body);
-  const rest = group.length - sentences.length;
-  return rest > 0 ? `${sentences.join(" ")} ${rest} more alike.` : sentences.join(" ");
-}
+/** The first sentences of marks told together, and those that stay folded. */
+const saidOf = (sentences: readonly string[]) => ({
+  body: sentences.slice(0, mostSaid).join(" "),
+  alike: sentences.slice(mostSaid),
+});
 
 /** Several notes of one verdict as one, pointing where the first does. */
 function laidTogether(notes: readonly UnplacedNote[]): UnplacedNote {
   const [first] = notes;
   if (first === undefined) throw new Error("nothing is laid together");
-  const said = notes.slice(0, mostSaid).map(({ body }) => body);
-  const rest = notes.length - said.length;
   return {
     ...first,
     markIds: notes.flatMap(({ markIds }) => markIds),
     screening: notes.some(({ screening }) => screening),
-    body: rest > 0 ? `${said.join(" ")} ${rest} more alike.` : said.join(" "),
+    ...saidOf(notes.flatMap(({ body, alike = [] }) => [body, ...alike])),
   };
 }
 

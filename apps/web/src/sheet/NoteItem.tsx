@@ -7,7 +7,7 @@ type NoteItemProps = { note: SheetNote; chosen: boolean; onChoose: ((number: num
 
 /** A note: number, verdict with its symbol, what is so and why, one grey line, at most one offer and one quiet way. */
 export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
-  const { number, verdict, screening, heading, body, greyLine, offer, quietOffer } = note;
+  const { number, verdict, screening, heading, body, alike = [], greyLine, offer, quietOffer } = note;
   const headingId = `note-${number}-heading`;
   return (
     <section className={chosen ? "note note-chosen" : "note"} id={`note-${number}`} aria-labelledby={headingId}>
@@ -28,6 +28,7 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
       </h3>
       <div className="note-folds">
         <p>{body}</p>
+        {alike.length > 0 && <Alike sentences={alike} />}
         {greyLine !== undefined && <p className="note-grey">{greyLine}</p>}
         {(offer !== undefined || quietOffer !== undefined) && (
           <div className="note-offers">
@@ -41,6 +42,18 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
     </section>
   );
 }
+
+/** What is said of further marks of the same kind; so many sentences stay folded until asked for. */
+const Alike = ({ sentences }: { sentences: readonly string[] }) => (
+  <details className="alike">
+    <summary>{sentences.length} more alike</summary>
+    <ul>
+      {sentences.map((sentence, at) => (
+        <li key={`${at} ${sentence}`}>{sentence}</li>
+      ))}
+    </ul>
+  </details>
+);
 
 function OfferButton({
   offer: { label, key, onPress, asleepBecause },

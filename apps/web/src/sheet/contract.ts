@@ -45,6 +45,8 @@ export type SheetNote = {
   screening: boolean;
   heading?: string | undefined;
   body: string;
+  /** Sentences of further marks of the same kind, opened on demand. */
+  alike?: readonly string[] | undefined;
   greyLine?: string | undefined;
   offer?: Offer | undefined;
   quietOffer?: Offer | undefined;

@@ -193,8 +193,8 @@ describe("the heights the margin tells for its leaders", () => {
 
 describe("the leaders of a sheet", () => {
   const anchors = [
-    { number: 1, xPx: 300, yPx: 350, end: "dot" as const },
-    { number: 2, xPx: 300, yPx: 250, end: "dot" as const },
+    { number: 1, xPx: 600, yPx: 350, end: "dot" as const },
+    { number: 2, xPx: 600, yPx: 250, end: "dot" as const },
   ];
   const slots = [
     { number: 1, xPx: 1084, yPx: 100 },
@@ -217,8 +217,13 @@ describe("the leaders of a sheet", () => {
   });
 
   it("leave it there too where the leader would fall more than 270 px across the drawing", () => {
-    expect(numbers(null, [{ number: 1, xPx: 300, yPx: 370, end: "dot" }])).toEqual([]);
-    expect(numbers(null, [{ number: 1, xPx: 300, yPx: 371, end: "dot" }])).toEqual(["1"]);
+    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 370, end: "dot" }])).toEqual([]);
+    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 371, end: "dot" }])).toEqual(["1"]);
+  });
+
+  it("leave it there too where the leader would run more than 560 px into the drawing", () => {
+    expect(numbers(null, [{ number: 1, xPx: 524, yPx: 100, end: "dot" }])).toEqual([]);
+    expect(numbers(null, [{ number: 1, xPx: 523, yPx: 100, end: "dot" }])).toEqual(["1"]);
   });
 });
 

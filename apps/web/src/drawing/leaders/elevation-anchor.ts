@@ -48,15 +48,19 @@ function onBearing({ elementId, at }: LeaderTarget, model: ElevationModel, view:
   return { xPx: xPx + 8, yPx: yPx + 3, end: "dot" };
 }
 
-/** The spot on the unit's own face that lies nearest to the place spoken of. */
+/** An end of a unit is too narrow for one spot to be nearer than another, mm. */
+const narrowMm = 3000;
+
+/** The spot on the unit's own face that lies nearest to the place spoken of; on a narrow one, by its right-hand post. */
 function onOwnFace({ elementId, at }: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
   const index = model.faces.findLastIndex(({ container, beyond }) => container.id === elementId && !beyond);
   const face = model.faces[index];
   if (face === undefined) return null;
   const nearer = model.faces.slice(index + 1);
   const along = project(model.side, at).uMm;
-  const nearestFirst = faceSpots(face).toSorted((a, b) => Math.abs(a.uMm - along) - Math.abs(b.uMm - along));
-  const spot = nearestFirst.find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
+  const spots = faceSpots(face);
+  if (face.u1Mm - face.u0Mm > narrowMm) spots.sort((a, b) => Math.abs(a.uMm - along) - Math.abs(b.uMm - along));
+  const spot = spots.find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
   return spot === undefined ? null : { ...toScreen(view, spot), end: "dot" };
 }
 
