@@ -1,15 +1,15 @@
 import { sheets } from "../sheet/contract.ts";
 import { useRoom } from "./room-context.ts";
 
-/** Who else has this project open, and which sheet; no faces, no dots. */
+/** Who else has this project open, and which sheet; no faces, no dots, nothing while one is alone. */
 export function HerePeople() {
   const { here, me } = useRoom();
   const others = [
     ...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values(),
   ];
-  if (others.length === 0) return <span>Nobody else is here.</span>;
+  if (others.length === 0) return null;
   return (
-    <span>
+    <span className="here-people">
       Also here:{" "}
       {others.map(({ personId, name, role, presence }, at) => (
         <span key={personId} className={`hand-${role}`}>

@@ -8,11 +8,15 @@ import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
+import { KeysSlip, type KeyLine } from "../../room/KeysSlip.tsx";
+import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+
+const lookingKeyLines: readonly KeyLine[] = [["Page Up, Page Down", "level"]];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
 export function SentScheme() {
@@ -23,7 +27,13 @@ export function SentScheme() {
   const eye = useEye(scheme);
   const hand = useLookingHand();
   const [noteId, chooseNote] = useState<string | null>(null);
-  useSheetKeys({ PageUp: eye.up, PageDown: eye.down, Escape: () => hand.choose(null) });
+  const [keysShown, showKeys] = useState(false);
+  useSheetKeys({
+    PageUp: eye.up,
+    PageDown: eye.down,
+    Escape: () => (keysShown ? showKeys(false) : hand.choose(null)),
+    "?": () => showKeys(!keysShown),
+  });
   const notes = useMarkNotes({ scheme, marks: revision.data?.result?.marks, role: project.roles[0] });
   if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (project.revision !== null && revision.isPending) return <Ruled label="Fetching the revision" />;
@@ -45,6 +55,8 @@ export function SentScheme() {
         chooseNote(note.id);
         hand.choose(note.elementId);
       }}
+      footer={(pxPerM) => <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
+      onField={keysShown ? <KeysSlip lines={lookingKeyLines} onClose={() => showKeys(false)} /> : null}
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       tray={<Tray inHand={null} onTake={() => undefined} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={
