@@ -54,7 +54,7 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
         </Slip>
       )}
       {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
-      {hand.tool === null && hand.chosenId !== null ? (
+      {leavesChosen.has(hand.tool) && hand.chosenId !== null ? (
         <ChosenSlip
           scheme={moving(hand) ? hand.shown : draft.scheme}
           id={hand.chosenId}
@@ -65,6 +65,9 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
     </>
   );
 }
+
+/** With these in hand what was last shifted or turned stays chosen, and its typed twin beside it. */
+const leavesChosen: ReadonlySet<Hand["tool"]> = new Set([null, "shift", "turn"]);
 
 /** While something is moved its numbers move along. */
 const moving = ({ held }: Hand) => held?.kind === "element" || held?.kind === "steps";

@@ -13,7 +13,13 @@ export function History({ revisions }: { revisions: readonly RevisionSummary[] }
           <span className="lettered">{dayOf(sentAt)}</span>
           <span>
             {letter} sent by {sentBy.name}
-            {remark === null ? "." : `: ${remark}`}
+            {remark === null ? (
+              "."
+            ) : (
+              <>
+                : <em>{remark}</em>
+              </>
+            )}
             {stamp === null ? null : (
               <>
                 {" "}
