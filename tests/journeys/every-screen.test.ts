@@ -38,6 +38,19 @@ describe("every screen", () => {
     }
     expect(faults).toEqual([]);
   });
+
+  it("would be reported with a style written inline, so that silence means there was none", async () => {
+    const { page, faults } = await watchedPage(browser);
+    await page.goto(service.origin);
+    await page.evaluate(() => {
+      const style = document.createElement("style");
+      style.textContent = "p { color: red }";
+      document.head.append(style);
+    });
+    await expect
+      .poll(() => faults.filter((fault) => fault.startsWith("content-security policy: style-src")))
+      .toHaveLength(1);
+  });
 });
 
 async function carriesCaution(page: Page, where: string): Promise<void> {
