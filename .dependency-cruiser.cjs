@@ -12,6 +12,7 @@ const ENGINE_ORDER = [
   ["analysis"],
   ["codes"],
   ["checks"],
+  ["strength"],
   ["marks"],
   ["remedies"],
   ["cost"],

@@ -149,8 +149,9 @@ function atNearestNode(
     const [dx, dy, dz] = [node.x - xMm, node.y - yMm, node.z - zMm];
     return dx * dx + dy * dy + dz * dz;
   };
-  const [node] = fragment.nodes.filter(({ id }) => carried.has(id)).toSorted((a, b) => square(a) - square(b));
-  if (node === undefined) throw new RangeError(`container ${unit.id} has no node`);
+  const [first, ...others] = fragment.nodes.filter(({ id }) => carried.has(id));
+  if (first === undefined) throw new RangeError(`container ${unit.id} has no node`);
+  const node = others.reduce((best, next) => (square(next) < square(best) ? next : best), first);
   const [a, b, c] = turnedBack(unit.frame, [load.xN, load.yN, load.zN]);
   const [x, y, z] = [xMm - node.x, yMm - node.y, zMm - node.z];
   return { node: node.id, F: [a, b, c, y * c - z * b, z * a - x * c, x * b - y * a] };

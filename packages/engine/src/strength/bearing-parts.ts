@@ -1,0 +1,116 @@
+import { containerMembers } from "../catalog/sections/container-members.ts";
+import { corrugatedSheet, folds } from "../catalog/sections/corrugated-sheet.ts";
+import type { Steel } from "../catalog/materials.ts";
+import type { CheckBasis } from "../checks/check-basis.ts";
+import type { Check } from "../checks/check.ts";
+import type { CheckedElement } from "../checks/limit-state.ts";
+import { isoProofLoad } from "../checks/iso-proof-load.ts";
+import type { Building } from "../geometry/building.ts";
+import type { UnitPoint } from "../model/bearing-plan.ts";
+import { bearingForce, placeOf, type ModelledBearing } from "./modelled-bearings.ts";
+import { forcePart } from "./force-part.ts";
+import type { StrengthPart } from "./strength-part.ts";
+
+/** Along the rail; common practice, no published source. */
+const SEAT_MM = 100;
+/** Share of the loaded face already used by the rail's own forces; assumed, no published source. */
+const FACE_USED = 0.5;
+
+/** What presses on each fitting and on each rail at a bearing: on the unit above and on the one below. */
+export function bearingParts(
+  bearings: readonly ModelledBearing[],
+  building: Building,
+  basis: CheckBasis,
+): StrengthPart[] {
+  return bearings.flatMap((bearing) => {
+    const { above, below } = bearing.planned;
+    const points = ["unitId" in above ? above : undefined, "point" in below ? below.point : undefined];
+    return points.flatMap((point) => (point === undefined ? [] : partsAt(point, bearing, building, basis)));
+  });
+}
+
+function partsAt(point: UnitPoint, bearing: ModelledBearing, building: Building, basis: CheckBasis): StrengthPart[] {
+  const part = (element: CheckedElement, checksAt: (forceN: number, steel: Steel) => readonly Check[]) =>
+    forcePart(
+      {
+        ownerId: point.unitId,
+        element,
+        place: `at ${placeOf(point)}, ${bearing.ownerId} ${bearing.place} on it`,
+        level: "strength",
+      },
+      (solved) => bearingForce(bearing, solved)[2],
+      checksAt,
+    );
+  if ("corner" in point)
+    return [
+      part("corner fitting", (forceN) => [
+        basis.cornerFitting("compression", forceN, isoProofLoad({ edition: "1990" })),
+      ]),
+    ];
+  const lengthMm = building.unitById.get(point.unitId)?.dimensions.holeSpacingLengthwiseMm ?? 0;
+  const { rail, side, u } = point.seat;
+  const toEndMm = Math.min(u, lengthMm - u);
+  if (rail === "bottom")
+    return [part("bottom side rail", (forceN, steel) => onBottomRail(forceN, toEndMm, steel, basis))];
+  if (side === "door") return [part("door header", () => [doorHeaderRefused])];
+  const element = side === "front" ? "front header" : "top side rail";
+  const seated = part(element, (forceN, steel) => onTopRail(element, forceN, toEndMm, steel, basis));
+  return [
+    seated,
+    part(side === "front" ? "end sheet" : "side sheet", (forceN, steel) => crushed(side, forceN, steel, basis)),
+  ];
+}
+
+const doorHeaderRefused: Check = {
+  ok: false,
+  element: "door header",
+  limitState: "local moment at a seat",
+  why: "shape not covered by this check",
+};
+
+const sideSheet = corrugatedSheet(folds.side, 1.6);
+const endSheet = corrugatedSheet(folds.end, 2);
+
+function onBottomRail(forceN: number, toEndMm: number, steel: Steel, basis: CheckBasis): readonly Check[] {
+  const section = containerMembers["bottom side rail"];
+  const held = { strongMm: 300, weakMm: 300, twistMm: 300 };
+  const member = { element: "bottom side rail", section, steel, lengths: held, unbracedMm: 0, cb: 1 } as const;
+  const bending = basis.memberStrengths(member).headPressed;
+  const rail = { element: "bottom side rail", section, steel, sheet: sideSheet, bending } as const;
+  return basis.seatOnPressedRail({ ...rail, where: "inside, one flange" }, { forceN, bearingMm: SEAT_MM, toEndMm });
+}
+
+function onTopRail(
+  element: "top side rail" | "front header",
+  forceN: number,
+  toEndMm: number,
+  steel: Steel,
+  basis: CheckBasis,
+): readonly Check[] {
+  const section = containerMembers[element];
+  const held = { strongMm: 300, weakMm: 300, twistMm: 300 };
+  const bending = basis.memberStrengths({ element, section, steel, lengths: held, unbracedMm: 0, cb: 1 }).headPressed;
+  const sheet = element === "front header" ? endSheet : sideSheet;
+  return basis.seatOnTubeRail(
+    { element, section, steel, sheet, useOfFace: FACE_USED, bending },
+    { forceN, bearingMm: SEAT_MM, toEndMm },
+  );
+}
+
+/** The sheet is taken as whole below the seat; an opening there is said by a reason of its own. */
+function crushed(side: string, forceN: number, steel: Steel, basis: CheckBasis): readonly Check[] {
+  const front = side === "front";
+  return [
+    basis.sheetCrushing({
+      element: front ? "end sheet" : "side sheet",
+      sheet: front ? endSheet : sideSheet,
+      steel,
+      railIMm4: containerMembers["top side rail"].ixMm4,
+      heightMm: SHEET_HEIGHT_MM,
+      forceN,
+    }),
+  ];
+}
+
+/** Of a high-cube between its rails; lower sheets are stronger. */
+const SHEET_HEIGHT_MM = 2766;

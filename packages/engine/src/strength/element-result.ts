@@ -1,0 +1,78 @@
+import type { Certainty } from "@cornerway/schema";
+import { steels } from "../catalog/materials.ts";
+import { governing, type Check } from "../checks/check.ts";
+import { coverageOf, type Coverage } from "../checks/coverage.ts";
+import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
+import type { Refusal } from "../working/resistance.ts";
+import type { Working } from "../working/working.ts";
+import type { AssumptionId } from "./assumption-sets.ts";
+import type { PartWorst } from "./screen.ts";
+
+/** What governs one part of the building, with its working. */
+export type ElementResult = {
+  readonly id: string;
+  readonly ownerId: string;
+  readonly element: CheckedElement;
+  readonly place: string;
+  readonly limitState: LimitState;
+  /** Absent where a strength that acts is refused; then `refused` says why. */
+  readonly utilisation?: number;
+  readonly refused?: Refusal;
+  /** Between two bounds: the utilisation of the upper one. */
+  readonly upperBound?: number;
+  /** The same at a yield of 343 MPa, where the steel has no record. */
+  readonly ifProved?: number;
+  readonly governingRun: string;
+  readonly assumptions: AssumptionId;
+  /** The run stands only if bearings hold what lifts. */
+  readonly heldDown: boolean;
+  /** Greatest utilisation in each set of assumptions solved; null where refused. */
+  readonly envelope: Readonly<Partial<Record<AssumptionId, number | null>>>;
+  /** Greatest in runs that stand as drawn; null where refused, absent where there is none. */
+  readonly asDrawn?: number | null;
+  readonly covered: Coverage;
+  readonly coveredWhy?: string;
+  readonly certainty?: Certainty;
+  readonly working?: Working;
+};
+
+/** The full working of what governs a part: every limit state in that run, and the one that decides. */
+export function elementResult({ part, screened, solved, envelope, asDrawn }: PartWorst): ElementResult {
+  const { id, ownerId, element, place } = part;
+  const decides = governing(screened.checks());
+  const limitState = decides?.limitState ?? screened.limitState;
+  const coverage = coverageOf(limitState, element);
+  const proved = decides?.ok === true ? provedUtilisation(screened.checks(steels.weathering), limitState) : undefined;
+  return {
+    id,
+    ownerId,
+    element,
+    place,
+    limitState,
+    ...(decides?.ok === true && {
+      utilisation: decides.utilisation,
+      certainty: decides.working.certainty,
+      working: decides.working,
+    }),
+    ...(decides?.ok === false && { refused: decides.why }),
+    ...(screened.upper !== undefined && Number.isFinite(screened.upper) && { upperBound: screened.upper }),
+    ...(proved !== undefined && !added.includes(element) && { ifProved: proved }),
+    governingRun: solved.run.id,
+    assumptions: solved.set.id,
+    heldDown: solved.heldDown,
+    envelope: Object.fromEntries([...envelope].map(([set, value]) => [set, finite(value)])),
+    ...(asDrawn !== undefined && { asDrawn: finite(asDrawn) }),
+    covered: coverage.coverage,
+    ...(coverage.why !== undefined && { coveredWhy: coverage.why }),
+  };
+}
+
+/** Bought steel is what it is; pads are no steel. */
+const added: readonly CheckedElement[] = ["added post", "added beam", "jamb", "pad", "corner fitting"];
+
+const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+function provedUtilisation(checks: readonly Check[], limitState: LimitState): number | undefined {
+  const same = checks.find((check) => check.limitState === limitState);
+  return same?.ok === true ? same.utilisation : undefined;
+}

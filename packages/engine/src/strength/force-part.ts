@@ -1,0 +1,42 @@
+import { steels, type Steel } from "../catalog/materials.ts";
+import type { Check } from "../checks/check.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import type { StrengthPart } from "./strength-part.ts";
+
+/** The force a part is pressed with in a run, N; 0 where it is not pressed. */
+type ForceOf = (solved: SolvedRun) => number;
+
+/**
+ * A part under one force whose utilisations all grow in proportion to it, so one working at a kilonewton screens every
+ * run.
+ */
+export function forcePart(
+  named: Omit<StrengthPart, "id" | "screen">,
+  forceOf: ForceOf,
+  checksAt: (forceN: number, steel: Steel) => readonly Check[],
+): StrengthPart {
+  const worst = worstOf(checksAt(KILONEWTON, steels.unproved));
+  return {
+    id: `${named.ownerId} ${named.element} ${named.place}`,
+    ...named,
+    screen: (solved) => {
+      const forceN = forceOf(solved);
+      if (forceN <= 0 || worst === undefined) return undefined;
+      return {
+        limitState: worst.limitState,
+        utilisation: worst.ok ? (worst.utilisation * forceN) / KILONEWTON : Infinity,
+        checks: (steel = steels.unproved) => checksAt(forceN, steel),
+      };
+    },
+  };
+}
+
+const KILONEWTON = 1000;
+
+function worstOf(checks: readonly Check[]): Check | undefined {
+  const use = (check: Check): number => (check.ok ? check.utilisation : Infinity);
+  return checks.reduce<Check | undefined>(
+    (worst, next) => (worst === undefined || use(next) > use(worst) ? next : worst),
+    undefined,
+  );
+}

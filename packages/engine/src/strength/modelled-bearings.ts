@@ -1,0 +1,64 @@
+import type { Building } from "../geometry/building.ts";
+import type { PlannedBearing, UnitPoint } from "../model/bearing-plan.ts";
+import type { BuiltModel } from "../model/build-model.ts";
+import { nodeName } from "../model/building-model.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+
+/** A bearing of the building with the name its force goes by in the solution. */
+export type ModelledBearing = {
+  readonly planned: PlannedBearing;
+  /** The link, or the supported node. */
+  readonly name: string;
+  readonly on: "link" | "support";
+  /** The unit, or the free post, that bears. */
+  readonly ownerId: string;
+  /** Short: which corner, or which rail at how many metres from the front post. */
+  readonly place: string;
+};
+
+/** Every planned bearing once; two that share a support are one. */
+export function modelledBearings({ plan, model }: BuiltModel, building: Building): ModelledBearing[] {
+  const links = [...model.links];
+  const seen = new Set<string>();
+  return plan.bearings.flatMap((planned): ModelledBearing[] => {
+    const grounded = "ground" in planned.below;
+    const name = grounded ? supportName(planned.above, building) : links.shift()?.id;
+    if (name === undefined || seen.has(name)) return [];
+    seen.add(name);
+    const { above } = planned;
+    return [
+      {
+        planned,
+        name,
+        on: grounded ? "support" : "link",
+        ownerId: "post" in above ? above.post : above.unitId,
+        place: "post" in above ? "foot" : placeOf(above),
+      },
+    ];
+  });
+}
+
+/** Three forces on what bears, N, global axes; upwards is compression. */
+export function bearingForce({ name, on }: ModelledBearing, { frame }: SolvedRun): readonly [number, number, number] {
+  const [x = 0, y = 0, z = 0] = (on === "link" ? frame.links[name] : frame.reactions[name]) ?? [];
+  return [x, y, z];
+}
+
+export const placeOf = (point: UnitPoint): string =>
+  "corner" in point
+    ? `${point.corner.end} ${point.corner.side}`
+    : `${point.seat.rail} rail ${point.seat.side} ${(Math.round(point.seat.u / 10) / 100).toFixed(2)} m`;
+
+function supportName(above: PlannedBearing["above"], { unitById }: Building): string {
+  if ("post" in above) return nodeName(above.post, "foot");
+  const unit = unitById.get(above.unitId);
+  if (unit === undefined) throw new RangeError(`no container ${above.unitId} in this building`);
+  const { holeSpacingLengthwiseMm: length, holeSpacingCrosswiseMm: width } = unit.dimensions;
+  const side = "corner" in above ? above.corner.side : above.seat.side;
+  const u = "corner" in above ? (above.corner.end === "front" ? 0 : length) : above.seat.u;
+  const [x, y] = [u - length / 2, side === "left" ? width / 2 : -width / 2];
+  return nodeName(above.unitId, `${tenths(x)},${tenths(y)},0.0`);
+}
+
+/** As the model names its nodes. */
+const tenths = (value: number): string => (Math.round(value * 10) / 10 + 0).toFixed(1);

@@ -1,0 +1,75 @@
+import { folds } from "../catalog/sections/corrugated-sheet.ts";
+import type { ModelNode } from "../model/analytical-model.ts";
+import type { UnitFragment } from "../model/building-model.ts";
+import type { UnitLines } from "../model/unit-lines.ts";
+import type { SheetPiece, SheetStrip } from "./sheet-part.ts";
+
+type Piece = Omit<SheetPiece, "ownerId">;
+type Cell = {
+  readonly id: string;
+  readonly wall: "left" | "right" | "front";
+  readonly from: number;
+  readonly to: number;
+  readonly heightMm: number;
+};
+
+/** The sheets of the walls in pieces without a full-height gap; over and under a window they go on. */
+export function sheetPieces({ panels, nodes }: UnitFragment, lines: UnitLines): Piece[] {
+  const places = new Map(nodes.map((node) => [node.id, node]));
+  const cells = panels
+    .filter(({ id }) => id.startsWith("sheet#"))
+    .map(({ id, nodes: [a, b, , d] }) => cellOf(id, places.get(a), places.get(b), places.get(d), lines));
+  return (["left", "right", "front"] as const).flatMap((wall) =>
+    unbroken(stripsOf(cells.filter((cell) => cell.wall === wall))).map((strips): Piece => {
+      const [first, last] = [strips[0], strips.at(-1)];
+      return {
+        element: wall === "front" ? "end sheet" : "side sheet",
+        place: `${wall} ${metres(first?.from ?? 0)}–${metres(last?.to ?? 0)} m`,
+        fold: wall === "front" ? folds.end : folds.side,
+        thicknessMm: wall === "front" ? 2 : 1.6,
+        heightMm: lines.topRailMm - lines.bottomRailMm,
+        strips,
+      };
+    }),
+  );
+}
+
+function cellOf(
+  id: string,
+  a: ModelNode | undefined,
+  b: ModelNode | undefined,
+  d: ModelNode | undefined,
+  { lengthMm, widthMm }: UnitLines,
+): Cell {
+  if (a === undefined || b === undefined || d === undefined) throw new RangeError(`panel ${id} has no corners`);
+  const heightMm = d.z - a.z;
+  const across = Math.abs(b.x - a.x) < 1;
+  if (across) return { id, wall: "front", from: a.y + widthMm / 2, to: b.y + widthMm / 2, heightMm };
+  const wall = a.y > 0 ? "left" : "right";
+  return { id, wall, from: a.x + lengthMm / 2, to: b.x + lengthMm / 2, heightMm };
+}
+
+type PlacedStrip = SheetStrip & { readonly from: number; readonly to: number };
+
+function stripsOf(cells: readonly Cell[]): PlacedStrip[] {
+  const columns = new Map<number, Cell[]>();
+  for (const cell of cells) columns.set(cell.from, [...(columns.get(cell.from) ?? []), cell]);
+  return [...columns.values()]
+    .map((panels): PlacedStrip => {
+      const [{ from = 0, to = 0 } = {}] = panels;
+      return { from, to, widthMm: to - from, panels };
+    })
+    .toSorted((a, b) => a.from - b.from);
+}
+
+function unbroken(strips: readonly PlacedStrip[]): PlacedStrip[][] {
+  const pieces: PlacedStrip[][] = [];
+  for (const strip of strips) {
+    const piece = pieces.at(-1);
+    if (piece !== undefined && Math.abs((piece.at(-1)?.to ?? NaN) - strip.from) < 1) piece.push(strip);
+    else pieces.push([strip]);
+  }
+  return pieces;
+}
+
+const metres = (mm: number): string => (Math.round(mm / 10) / 100).toFixed(2);

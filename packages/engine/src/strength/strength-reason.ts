@@ -1,0 +1,47 @@
+import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
+import type { ShapeLimitCode } from "../loads/shape-limit.ts";
+import type { ModelNote } from "../model/build-model.ts";
+import type { Refusal } from "../working/resistance.ts";
+import type { Axis } from "../loads/wind-shape.ts";
+
+/** Why a verdict is what it is; wording is elsewhere. `partId` names an element result. */
+export type StrengthReason =
+  /** Every set of assumptions says no. */
+  | { readonly kind: "over"; readonly partId: string; readonly utilisation: number }
+  /** Beyond a safe bound, or between two. */
+  | {
+      readonly kind: "beyond its bound";
+      readonly partId: string;
+      readonly utilisation: number;
+      readonly upperBound?: number;
+    }
+  | { readonly kind: "assumption decides"; readonly partId: string; readonly least: string; readonly most: string }
+  /** Over 1 only in runs that need bearings to hold what lifts. */
+  | { readonly kind: "over if held down"; readonly partId: string; readonly utilisation: number }
+  | { readonly kind: "strength refused"; readonly partId: string; readonly why: Refusal }
+  | {
+      readonly kind: "not covered";
+      readonly element: CheckedElement;
+      readonly limitState: LimitState;
+      readonly why: string;
+    }
+  /** This unit moves without resistance in these runs. */
+  | {
+      readonly kind: "moves";
+      readonly runs: number;
+      readonly of: number;
+      readonly first: string;
+      readonly words: string;
+    }
+  /** Other units move: those runs have no forces for this one either. */
+  | { readonly kind: "runs without equilibrium"; readonly runs: number; readonly of: number }
+  /** No connection is drawn that could hold this. */
+  | {
+      readonly kind: "hold not drawn";
+      readonly places: readonly string[];
+      readonly sidewaysN: number;
+      readonly upliftN: number;
+    }
+  | { readonly kind: "wind outside its limits"; readonly limits: readonly ShapeLimitCode[] }
+  | { readonly kind: "seismic system refused"; readonly axis: Axis }
+  | { readonly kind: "left out of the model"; readonly note: ModelNote };

@@ -1,0 +1,49 @@
+import type { CheckBasis } from "../checks/check-basis.ts";
+import type { Unit } from "../geometry/building.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
+import type { UnitLines } from "../model/unit-lines.ts";
+import { cornerPostPart } from "./corner-post-part.ts";
+import { memberPart } from "./member-part.ts";
+import { memberStretches } from "./member-stretches.ts";
+import { sheetPart } from "./sheet-part.ts";
+import { sheetPieces } from "./sheet-pieces.ts";
+import type { StrengthPart } from "./strength-part.ts";
+import { unitBeams, type UnitBeam } from "./unit-beams.ts";
+
+/** Everything of one container that is checked: members, corner posts, sheets of its walls. */
+export function unitParts(
+  unit: Unit,
+  { fragment }: PlacedUnit,
+  lines: UnitLines,
+  sectionOfPost: (side: "left" | "right", uMm: number) => string,
+  basis: CheckBasis,
+): StrengthPart[] {
+  const beams = unitBeams(fragment, lines);
+  const { id } = unit;
+  return [
+    ...memberStretches(id, beams, lines, sectionOfPost).map((stretch) =>
+      memberPart({ ...stretch, ownerId: id, forces: (solved) => solved.unit(id).memberEndForces }, basis),
+    ),
+    ...cornerPosts(id, beams, lines, basis),
+    ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),
+  ];
+}
+
+function cornerPosts(ownerId: string, beams: readonly UnitBeam[], lines: UnitLines, basis: CheckBasis): StrengthPart[] {
+  return (["front", "door"] as const).flatMap((end) =>
+    (["left", "right"] as const).map((side) =>
+      cornerPostPart(
+        {
+          ownerId,
+          element: `${end} corner post`,
+          place: side,
+          clearMm: lines.topRailMm - lines.bottomRailMm,
+          beams: beams.filter(
+            (beam) => beam.kind === "post" && beam.side === side && beam.uMm < lines.lengthMm / 2 === (end === "front"),
+          ),
+        },
+        basis,
+      ),
+    ),
+  );
+}

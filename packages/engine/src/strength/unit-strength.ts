@@ -1,0 +1,94 @@
+import type { Verdict } from "@cornerway/schema";
+import type { ElementResult } from "./element-result.ts";
+import type { HoldNeeded } from "./holds-needed.ts";
+import type { RefusedRun } from "./solve-runs.ts";
+import type { StrengthReason } from "./strength-reason.ts";
+
+/** What strength says of one unit, and why. */
+export type UnitStrength = {
+  readonly unitId: string;
+  readonly verdict: Verdict;
+  /** Never empty for `needs the engineer` and `does not work`. */
+  readonly reasons: readonly StrengthReason[];
+};
+
+/** What is known of a unit when its verdict is drawn. */
+export type UnitFindings = {
+  readonly unitId: string;
+  readonly results: readonly ElementResult[];
+  readonly holds: readonly HoldNeeded[];
+  readonly refused: readonly RefusedRun[];
+  readonly runs: number;
+  /** Steel is drawn in it: framed openings, posts. */
+  readonly withSteel: boolean;
+  /** Reasons that come from the building as a whole, or from how this unit is modelled. */
+  readonly given: readonly StrengthReason[];
+};
+
+/**
+ * The verdict of one unit: `does not work` where a checked part is over 1 under every set of assumptions in a run that
+ * stands as drawn; otherwise `needs the engineer` where anything is open; never more than what solved runs say.
+ */
+export function unitStrength(findings: UnitFindings): UnitStrength {
+  const { unitId, results, withSteel, given } = findings;
+  const reasons = [...results.flatMap(resultReasons), ...standing(findings), ...holding(findings), ...given];
+  const built = withSteel ? "works with steel" : "works as built";
+  const verdict = reasons.some(({ kind }) => kind === "over")
+    ? "does not work"
+    : reasons.length > 0
+      ? "needs the engineer"
+      : results.length === 0
+        ? "not checked"
+        : built;
+  return { unitId, verdict, reasons };
+}
+
+function resultReasons(result: ElementResult): StrengthReason[] {
+  const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;
+  if (refused !== undefined) return [{ kind: "strength refused", partId, why: refused }];
+  if (covered === "not covered") return [{ kind: "not covered", element, limitState, why: coveredWhy ?? "" }];
+  if (utilisation === undefined || utilisation <= 1) return [];
+  if (result.asDrawn === undefined || (result.asDrawn ?? Infinity) <= 1)
+    return [{ kind: "over if held down", partId, utilisation }];
+  if (covered === "bounded") {
+    const upper = result.upperBound === undefined ? {} : { upperBound: result.upperBound };
+    return [{ kind: "beyond its bound", partId, utilisation, ...upper }];
+  }
+  const [least, most] = extremes(result);
+  return (result.envelope[least] ?? Infinity) <= 1
+    ? [{ kind: "assumption decides", partId, least, most }]
+    : [{ kind: "over", partId, utilisation }];
+}
+
+type SetId = ElementResult["assumptions"];
+
+/** The set of assumptions with the least and the one with the greatest utilisation. */
+function extremes({ envelope, assumptions }: ElementResult): [SetId, SetId] {
+  const size = (id: SetId): number => envelope[id] ?? Infinity;
+  const ids = Object.keys(envelope).filter((id): id is SetId => id in envelope);
+  return ids.reduce<[SetId, SetId]>(
+    ([least, most], id) => [size(id) < size(least) ? id : least, size(id) > size(most) ? id : most],
+    [assumptions, assumptions],
+  );
+}
+
+function standing({ unitId, refused, runs }: UnitFindings): StrengthReason[] {
+  if (refused.length === 0) return [];
+  const own = refused.filter(({ refusal }) => refusal.moves.nodes.some((node) => node.startsWith(`${unitId}:`)));
+  const [first] = own;
+  if (first === undefined) return [{ kind: "runs without equilibrium", runs: refused.length, of: runs }];
+  return [{ kind: "moves", runs: own.length, of: runs, first: first.run.id, words: first.refusal.refused }];
+}
+
+function holding({ holds }: UnitFindings): StrengthReason[] {
+  if (holds.length === 0) return [];
+  const most = (of: (hold: HoldNeeded) => number): number => Math.max(...holds.map(of));
+  return [
+    {
+      kind: "hold not drawn",
+      places: holds.map(({ place }) => place),
+      sidewaysN: most(({ sidewaysN }) => sidewaysN),
+      upliftN: most(({ upliftN }) => upliftN),
+    },
+  ];
+}
