@@ -27,17 +27,17 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
         {verdict !== null && screening && <small>screening</small>}
       </h3>
       <div className="note-folds">
-        <p>{body}</p>
+        {body !== "" && <p>{body}</p>}
         {alike.length > 0 && <Alike sentences={alike} />}
         {greyLine !== undefined && <p className="note-grey">{greyLine}</p>}
+        {note.children}
+        <NoteComments comments={note.comments} />
         {(offer !== undefined || quietOffer !== undefined) && (
           <div className="note-offers">
             {offer !== undefined && <OfferButton offer={offer} />}
             {quietOffer !== undefined && <OfferButton offer={quietOffer} quiet />}
           </div>
         )}
-        {note.children}
-        <NoteComments comments={note.comments} />
       </div>
     </section>
   );

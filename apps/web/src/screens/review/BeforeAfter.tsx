@@ -42,9 +42,9 @@ export function BeforeAfter({ before, scheme }: { before: Assessment | null; sch
 }
 
 const Word = ({ verdict }: { verdict: Verdict }) => (
-  <>
-    <VerdictSymbol verdict={verdict} sizePx={14} /> {verdictWords(verdict)}
-  </>
+  <span className="before-after-verdict">
+    <VerdictSymbol verdict={verdict} sizePx={13} /> {verdictWords(verdict)}
+  </span>
 );
 
 const count = (assessment: Assessment, verdict: Verdict) =>

@@ -1,6 +1,7 @@
 import type { ChangeRequest, Note, Revision } from "@cornerway/schema";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { Command } from "../../controls/Command.tsx";
+import { elementPlace } from "../../notes/element-place.ts";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
@@ -22,7 +23,10 @@ export interface ReviewSlipsProps {
   onAway: () => void;
 }
 
-/** What is laid first in the margin of a review: requests that ask for an answer, then the hand that writes. */
+/**
+ * What is laid first in the margin of a review: requests that ask for an answer, then the hand that writes, on what the
+ * revision holds; what a request only proposes is answered with the request.
+ */
 export function ReviewSlips(props: ReviewSlipsProps) {
   const { revision, requests, current, chosenId, chosenNote, request, cannot, onAway } = props;
   const { project } = useRoom();
@@ -56,7 +60,7 @@ export function ReviewSlips(props: ReviewSlipsProps) {
         <RequestDraftSlip revision={revision} request={request} />
       ) : (
         <>
-          {chosenId === null ? null : (
+          {chosenId === null || elementPlace(revision.scheme, chosenId) === null ? null : (
             <NoteSlip
               key={`${chosenId} ${chosenNote?.id ?? ""}`}
               revision={revision}
