@@ -1,4 +1,4 @@
-import type { Mark, MarkFact } from "@cornerway/schema";
+import type { FactOf, Mark, MarkFact } from "@cornerway/schema";
 import type { Contact, OpenCorner } from "../bearing/contact.ts";
 import { parallel } from "../bearing/joint.ts";
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
@@ -34,15 +34,26 @@ function madeConnectionMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
       verdict: "not checked",
       certainty: "memory",
       elements: [unit.id, target.elementId],
-      part: joint.why,
       at,
       basis: lockBasis,
     });
     const known = marks.get(mark.id)?.fact;
-    if (known?.kind !== "made-connection" || known.offsetMm < offsetMm) marks.set(mark.id, mark);
+    if (known?.kind !== "made-connection" || decides({ why: joint.why, offsetMm }, known)) marks.set(mark.id, mark);
   }
   return [...marks.values()];
 }
+
+type Apart = Pick<FactOf<"made-connection">, "why" | "offsetMm">;
+
+/** Of two corners of one pair of units the one further from what a lock needs is told. */
+const decides = (one: Apart, other: Apart): boolean =>
+  whyRank[one.why] > whyRank[other.why] || (one.why === other.why && one.offsetMm > other.offsetMm);
+
+const whyRank: Record<Apart["why"], number> = {
+  "hole centres apart": 0,
+  "bears off the corner": 1,
+  "apertures cross": 2,
+};
 
 function railMarks({ structure: { building } }: Analysis, unit: Unit, { contacts, forcesKn }: UnitRun): Mark[] {
   const crossings = contacts.flatMap((contact, at) => {
