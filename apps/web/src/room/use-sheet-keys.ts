@@ -16,7 +16,7 @@ export function useSheetKeys(own: Keys): void {
   useKeys({ ...turns, F6: () => stepRegion(1), "Shift+F6": () => stepRegion(-1), ...own });
 }
 
-const focusable = "button, a[href], summary, input, textarea, select, [tabindex='0']";
+const focusable = "button:enabled, a[href], summary, input:enabled, textarea:enabled, select:enabled, [tabindex='0']";
 
 /** Moves the focus to the first thing of the next region that has one. */
 function stepRegion(by: 1 | -1): void {

@@ -18,7 +18,7 @@ type LeaderLayerProps = {
 };
 
 /** A leader that rises, falls or runs farther than this would cross the whole drawing, px. */
-const mostRisePx = 270;
+const mostRisePx = 200;
 const mostRunPx = 560;
 
 const isNear = ({ xPx, yPx }: ScreenPoint, slot: NoteSlot | undefined): boolean =>

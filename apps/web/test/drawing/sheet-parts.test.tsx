@@ -193,7 +193,7 @@ describe("the heights the margin tells for its leaders", () => {
 
 describe("the leaders of a sheet", () => {
   const anchors = [
-    { number: 1, xPx: 600, yPx: 350, end: "dot" as const },
+    { number: 1, xPx: 600, yPx: 290, end: "dot" as const },
     { number: 2, xPx: 600, yPx: 250, end: "dot" as const },
   ];
   const slots = [
@@ -216,9 +216,9 @@ describe("the leaders of a sheet", () => {
     expect(numbers(Number(alone[0]))).toEqual([]);
   });
 
-  it("leave it there too where the leader would fall more than 270 px across the drawing", () => {
-    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 370, end: "dot" }])).toEqual([]);
-    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 371, end: "dot" }])).toEqual(["1"]);
+  it("leave it there too where the leader would fall more than 200 px across the drawing", () => {
+    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 300, end: "dot" }])).toEqual([]);
+    expect(numbers(null, [{ number: 1, xPx: 600, yPx: 301, end: "dot" }])).toEqual(["1"]);
   });
 
   it("leave it there too where the leader would run more than 560 px into the drawing", () => {

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRevision, useRevisions } from "../../data/revision.ts";
+import { choiceKeys } from "../../hand/step-choice.ts";
 import { useLookingHand } from "../../hand/use-looking-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
@@ -16,7 +17,10 @@ import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
 
-const lookingKeyLines: readonly KeyLine[] = [["Page Up, Page Down", "level"]];
+const lookingKeyLines: readonly KeyLine[] = [
+  [". and ,", "choose the next, the former thing"],
+  ["Page Up, Page Down", "level"],
+];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
 export function SentScheme() {
@@ -29,6 +33,7 @@ export function SentScheme() {
   const [noteId, chooseNote] = useState<string | null>(null);
   const [keysShown, showKeys] = useState(false);
   useSheetKeys({
+    ...choiceKeys(scheme, hand.chosenId, hand.choose),
     PageUp: eye.up,
     PageDown: eye.down,
     Escape: () => (keysShown ? showKeys(false) : hand.choose(null)),
