@@ -15,9 +15,8 @@ it("a made connection keeps its name when the reason for it changes, so that wha
 });
 
 // Turned by 0.4° about its middle (within the 1° of a lock) and moved 20 mm along, the corners of u lie
-// 2926.5 × sin 0.4° = 20.4 mm
-// to either side and 20 ± 1129.5 × sin 0.4° = 20 ± 7.9 mm along: all within 38 and 25.4 mm. Moved 6 mm across as well,
-// one end lies 26.4 mm across, past 25.4: that corner is the one told.
+// 2926.5 × sin 0.4° = 20.4 mm to either side and 20 ± 1129.5 × sin 0.4° = 20 ± 7.9 mm along: all within 38 and 25.4 mm.
+// Moved 6 mm across as well, one end lies 26.4 mm across, past 25.4: that end is the one told.
 it("where the corners of one pair differ, the one that bears off the corner is told", () => {
   const turned = factsOf(
     assess(schemeOf({ units: [g, { ...g, id: "u", x: 20, y: 6, z: 2591, turn: 0.4 }], pads: padsUnder(g) })),

@@ -47,6 +47,18 @@ export const wallRuleResults = [
   "not a wall",
 ] as const;
 
+/** How all openings of one wall together stand to the conditions of the code; lengths in mm. */
+export const WallFacts = z
+  .strictObject({
+    /** Share of the wall's length cut away by all openings of that face, 0 to 1. */
+    cutShare: z.number(),
+    /** The shortest full-height piece left; 0 where none is. */
+    shortestPierMm: z.number(),
+    wallRule: z.enum(wallRuleResults),
+  })
+  .meta({ id: "WallFacts" });
+export type WallFacts = z.infer<typeof WallFacts>;
+
 /** What the engine notes, by kind, each with the facts its sentences are made of. Lengths in mm, forces in kN. */
 export const MarkFact = z
   .discriminatedUnion("kind", [
@@ -116,12 +128,16 @@ export const MarkFact = z
       widthMm: z.number(),
       toFrontPostMm: z.number(),
       toDoorPostMm: z.number(),
-      /** Share of the side's length cut away by all openings of that face, 0 to 1. */
-      cutShare: z.number(),
-      shortestPierMm: z.number(),
-      wallRule: z.enum(wallRuleResults),
+      ...WallFacts.shape,
     }),
-    z.strictObject({ kind: z.literal("wall-out"), face: Face, widthMm: z.number(), joins: z.boolean() }),
+    z.strictObject({
+      kind: z.literal("wall-out"),
+      face: Face,
+      widthMm: z.number(),
+      joins: z.boolean(),
+      /** Absent in answers of engine 0.1.0. */
+      wall: WallFacts.optional(),
+    }),
     z.strictObject({ kind: z.literal("openings-overlap") }),
     z.strictObject({ kind: z.literal("opening-off-face"), face: Face }),
     z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int() }),

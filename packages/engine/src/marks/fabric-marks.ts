@@ -1,4 +1,4 @@
-import type { FactOf, Mark, PointMm } from "@cornerway/schema";
+import type { Mark, PointMm, WallFacts } from "@cornerway/schema";
 import { wallRules } from "../catalog/wall-rules.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Cut } from "../fabric/fabric-of.ts";
@@ -85,18 +85,20 @@ const wallOutMark = (structure: Structure, unit: Unit, cut: Cut, at: PointMm): M
       face: cut.opening.face,
       widthMm: rounded(cut.rect.u1 - cut.rect.u0),
       joins: joinsAnother(structure, unit, cut),
+      wall: wallFactsOf(cut),
     },
     verdict: "not checked",
-    certainty: "common practice",
+    certainty: "memory",
     elements: [cut.opening.id, unit.id],
     at,
-    basis:
-      "The side sheet is the web between the rails; without it the rails must span by themselves. Strength not judged.",
+    basis: `The side sheet is the web between the rails; without it the rails must span by themselves. ${wallBasis}`,
   });
 
-const openingMark = (unit: Unit, { opening, rect, wall }: Cut, at: PointMm): Mark => {
+const openingMark = (unit: Unit, cut: Cut, at: PointMm): Mark => {
+  const { opening, rect } = cut;
   const { u0, u1 } = unit.dimensions.sheetZone(opening.face);
-  const wallRule = wallRuleOf(opening.face, wall);
+  const wall = wallFactsOf(cut);
+  const isWall = wall.wallRule !== "not a wall";
   return markOf({
     fact: {
       kind: "opening-in-sheet",
@@ -104,15 +106,13 @@ const openingMark = (unit: Unit, { opening, rect, wall }: Cut, at: PointMm): Mar
       widthMm: rounded(rect.u1 - rect.u0),
       toFrontPostMm: rounded(rect.u0 - u0),
       toDoorPostMm: rounded(u1 - rect.u1),
-      cutShare: rounded(wall.cutShare),
-      shortestPierMm: rounded(wall.shortestPierMm),
-      wallRule,
+      ...wall,
     },
     verdict: "not checked",
-    certainty: wallRule === "not a wall" ? "common practice" : "memory",
+    certainty: isWall ? "memory" : "common practice",
     elements: [opening.id, unit.id],
     at,
-    basis: wallRule === "not a wall" ? clearBasis : wallBasis,
+    basis: isWall ? wallBasis : clearBasis,
   });
 };
 
@@ -121,7 +121,13 @@ const clearBasis =
 const wallBasis =
   "IBC 3115.8.5 (numbering of 2021), from memory, confirm against the text: openings at most 50 % of a wall's length, pieces under 4 ft (1219 mm) do not count. Strength of the sheet not judged.";
 
-function wallRuleOf(face: Cut["opening"]["face"], wall: Cut["wall"]): FactOf<"opening-in-sheet">["wallRule"] {
+const wallFactsOf = ({ opening, wall }: Cut): WallFacts => ({
+  cutShare: rounded(wall.cutShare),
+  shortestPierMm: rounded(wall.shortestPierMm),
+  wallRule: wallRuleOf(opening.face, wall),
+});
+
+function wallRuleOf(face: Cut["opening"]["face"], wall: Cut["wall"]): WallFacts["wallRule"] {
   if (face === "roof" || face === "floor" || face === "door") return "not a wall";
   const tooMuch = wall.cutShare > wallRules.mostCutShare.value;
   const tooShort = wall.shortestPierMm < wallRules.leastPier.value;

@@ -1,4 +1,4 @@
-import type { FactOf } from "../mark.ts";
+import type { FactOf, WallFacts } from "../mark.ts";
 import { kilonewtons, kilonewtonsExact, metres, metresInWords, percent } from "./figures.ts";
 import { faceWords } from "./part-words.ts";
 import type { Named, Telling } from "./reader.ts";
@@ -54,12 +54,13 @@ export const fabricSentences = {
     },
   }),
 
-  "wall-out": ({ face, widthMm, joins }: FactOf<"wall-out">, { at }: Named): Telling => ({
+  "wall-out": ({ face, widthMm, joins, wall }: FactOf<"wall-out">, { at }: Named): Telling => ({
     architect: {
       body: `${at(0)} takes ${metres(widthMm)} of ${faceWords[face]} of ${at(1)} out${joins ? ", onto the open side of the unit beside it" : ""}. The rails have to span there by themselves; what they take is not judged yet.`,
+      ...(wall === undefined ? {} : { detail: architectRule(wall) }),
     },
     engineer: {
-      body: `${at(0)} takes out ${metres(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there; rails, posts and header are not judged.`,
+      body: `${at(0)} takes out ${metres(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there${wall === undefined ? "" : `, ${engineerWall(wall)}`}; rails, posts and header are not judged.`,
     },
     owner: {
       body: `${at(0)} takes ${metresInWords(widthMm)} of wall out of ${at(1)}. The engineer has to say what posts or beams that needs.`,
@@ -99,7 +100,7 @@ const trimming = (count: number): string =>
     ? "Their places are taken, not measured; measure them before it is cut."
     : "The hole needs trimming, which is not judged yet.";
 
-function architectRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-in-sheet">): string {
+function architectRule({ wallRule, cutShare, shortestPierMm }: WallFacts): string {
   switch (wallRule) {
     case "not a wall":
       return "It stays clear of posts, rails and headers.";
@@ -108,17 +109,22 @@ function architectRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-i
     case "more than half cut":
       return `Openings take ${percent(cutShare)} of that wall, more than half.`;
     case "pier under 4 ft":
-      return `Openings take ${percent(cutShare)} of that wall, and a piece of ${metres(shortestPierMm)} is too short to count as wall.`;
+      return `Openings take ${percent(cutShare)} of that wall, and ${shortPiece(shortestPierMm)} as wall.`;
     case "more than half cut and pier under 4 ft":
-      return `Openings take ${percent(cutShare)} of that wall, more than half, and a piece of ${metres(shortestPierMm)} is too short to count.`;
+      return `Openings take ${percent(cutShare)} of that wall, more than half, and ${shortPiece(shortestPierMm)}.`;
   }
 }
 
-function engineerRule({ wallRule, cutShare, shortestPierMm }: FactOf<"opening-in-sheet">): string {
-  if (wallRule === "not a wall") return "Clear of posts, rails and headers; strength not judged.";
-  const share = `${percent(cutShare)} of the wall cut (limit 50 %)`;
-  return `${share}, shortest piece ${metres(shortestPierMm)} (1.22 m counts), from memory; strength not judged.`;
-}
+const shortPiece = (pierMm: number): string =>
+  pierMm === 0 ? "nothing is left long enough to count" : `a piece of ${metres(pierMm)} is too short to count`;
+
+const engineerRule = (wall: WallFacts): string =>
+  wall.wallRule === "not a wall"
+    ? "Clear of posts, rails and headers; strength not judged."
+    : `${engineerWall(wall)}; strength not judged.`;
+
+const engineerWall = ({ cutShare, shortestPierMm }: WallFacts): string =>
+  `${percent(cutShare)} of the wall cut (limit 50 %), shortest piece ${metres(shortestPierMm)} (1.22 m counts), from memory`;
 
 const engineerDistances = ({ face, toFrontPostMm, toDoorPostMm }: FactOf<"opening-in-sheet">): string =>
   face === "front" || face === "door"
