@@ -4,14 +4,17 @@ import type { KeptClear } from "../drawing/leaders/route-leaders.ts";
 
 const none: readonly KeptClear[] = [];
 
-/** Where words and figures stand on the drawing, px of the sheet; measured anew when what is drawn changed. */
+/** Where words and figures stand on the drawing, px of the sheet; measured anew, a frame later, when what is drawn changed. */
 export function useLettered(place: RefObject<Element | null>, drawn: unknown): readonly KeptClear[] {
   const [lettered, setLettered] = useState(none);
   useLayoutEffect(() => {
-    const sheet = place.current?.closest(".sheet");
-    if (sheet === null || sheet === undefined) return;
-    const next = letteredOn(sheet);
-    setLettered((last) => (JSON.stringify(last) === JSON.stringify(next) ? last : next));
+    const frame = requestAnimationFrame(() => {
+      const sheet = place.current?.closest(".sheet");
+      if (sheet === null || sheet === undefined) return;
+      const next = letteredOn(sheet);
+      setLettered((last) => (JSON.stringify(last) === JSON.stringify(next) ? last : next));
+    });
+    return () => cancelAnimationFrame(frame);
   }, [place, drawn]);
   return lettered;
 }
