@@ -4,17 +4,13 @@ import { inOrder } from "../geometry/in-order.ts";
 import { analyse, type Analysis } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import type { BuiltModel } from "../model/build-model.ts";
-import { usualAssumptions } from "../model/model-assumptions.ts";
-import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
-import { bearingParts } from "./bearing-parts.ts";
+import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons, modelReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
-import { freePostParts } from "./free-post-parts.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
-import { padParts } from "./pad-parts.ts";
 import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import { solveRuns, type RefusedRun, type SolvedSet } from "./solve-runs.ts";
@@ -22,7 +18,6 @@ import { spreadOnRails } from "./spread-on-rails.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
 import { strengthRuns, type RunPlan } from "./strength-runs.ts";
-import { unitParts } from "./unit-parts.ts";
 import { unitStrength, type UnitStrength } from "./unit-strength.ts";
 
 /** What strength says of a scheme, by unit and by part, or why nothing can be said. Screening, never the engineer's answer. */
@@ -117,38 +112,8 @@ const screenSets = (
   before: readonly PartWorst[] = [],
 ): readonly PartWorst[] => sets.reduce((found, { built, solved }) => screen(partsIn(built), solved, found), before);
 
-function checkedParts(
-  analysis: Analysis,
-  built: BuiltModel,
-  request: StrengthRequest,
-  basis: StrengthBasis,
-): StrengthPart[] {
-  const { structure } = analysis;
-  const { building } = structure;
-  const bearings = bearingsIn(analysis, built);
-  const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
-  return [
-    ...building.units.flatMap((unit) => {
-      const model = placed.get(unit.id);
-      if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
-      const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
-      return unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis.factored);
-    }),
-    ...freePostParts(building, built, basis.factored),
-    ...bearingParts(bearings, building, basis.factored),
-    ...padParts(building.pads, bearings, basis.loads.soil(request.soil), request.concreteMpa, basis),
-  ];
-}
-
 const bearingsIn = ({ structure }: Analysis, built: BuiltModel): ModelledBearing[] =>
   modelledBearings(built, structure.building);
-
-function postSections({ structure }: Analysis, { plan }: BuiltModel, unitId: string) {
-  return (side: "left" | "right", uMm: number): string => {
-    const post = plan.inWalls.get(unitId)?.find((one) => one.side === side && Math.abs(one.u - uMm) < 1);
-    return post === undefined ? "" : (structure.building.postById.get(post.postId)?.post.section ?? "");
-  };
-}
 
 function padsUnder(unitId: string, analysis: Analysis, base: SolvedSet | undefined): Set<string> {
   const bearings = base === undefined ? [] : bearingsIn(analysis, base.built);

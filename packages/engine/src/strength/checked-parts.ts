@@ -1,0 +1,43 @@
+import type { Analysis } from "../load-path/analysis.ts";
+import type { BuiltModel } from "../model/build-model.ts";
+import { usualAssumptions } from "../model/model-assumptions.ts";
+import { unitLinesOf } from "../model/unit-lines-of.ts";
+import { bearingParts } from "./bearing-parts.ts";
+import { freePostParts } from "./free-post-parts.ts";
+import { modelledBearings } from "./modelled-bearings.ts";
+import { padParts } from "./pad-parts.ts";
+import type { StrengthPart } from "./strength-part.ts";
+import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
+import { unitParts } from "./unit-parts.ts";
+
+/** Everything that is checked in a building, with its strengths: units, posts by themselves, bearings, pads. */
+export function checkedParts(
+  analysis: Analysis,
+  built: BuiltModel,
+  request: Pick<StrengthRequest, "soil" | "concreteMpa">,
+  basis: StrengthBasis,
+): StrengthPart[] {
+  const { structure } = analysis;
+  const { building } = structure;
+  const bearings = modelledBearings(built, building);
+  const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
+  return [
+    ...building.units.flatMap((unit) => {
+      const model = placed.get(unit.id);
+      if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
+      // lengths and openings are the same in every set of assumptions
+      const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
+      return unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis.factored);
+    }),
+    ...freePostParts(building, built, basis.factored),
+    ...bearingParts(bearings, building, basis.factored),
+    ...padParts(building.pads, bearings, basis.loads.soil(request.soil), request.concreteMpa, basis),
+  ];
+}
+
+function postSections({ structure }: Analysis, { plan }: BuiltModel, unitId: string) {
+  return (side: "left" | "right", uMm: number): string => {
+    const post = plan.inWalls.get(unitId)?.find((one) => one.side === side && Math.abs(one.u - uMm) < 1);
+    return post === undefined ? "" : (structure.building.postById.get(post.postId)?.post.section ?? "");
+  };
+}

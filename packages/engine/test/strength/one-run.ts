@@ -1,0 +1,83 @@
+import type { Scheme } from "@cornerway/schema";
+import { condensationCache } from "../../src/building.ts";
+import { checkBasisOf } from "../../src/checks/check-basis.ts";
+import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
+import { inOrder } from "../../src/geometry/in-order.ts";
+import { analyse } from "../../src/load-path/analysis.ts";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
+import { checkedParts } from "../../src/strength/checked-parts.ts";
+import { screen, type PartWorst } from "../../src/strength/screen.ts";
+import { solveRuns, type SolvedRun, type SolvedSet } from "../../src/strength/solve-runs.ts";
+import type { StrengthBasis } from "../../src/strength/strength-request.ts";
+import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+
+export const basis: StrengthBasis = {
+  loads: designBasisFor("IBC 2021"),
+  factored: checkBasisOf("IBC 2021", "LRFD"),
+  allowable: checkBasisOf("IBC 2021", "ASD"),
+};
+
+/** One run of cases each taken once, at one level, under the first set of assumptions unless told. */
+export function oneRun(
+  scheme: Scheme,
+  cases: readonly ActionCase[],
+  { level = "strength", set = firstSet() }: { level?: StrengthRun["level"]; set?: AssumptionSet } = {},
+): { readonly set: SolvedSet; readonly solved: SolvedRun; readonly worsts: readonly PartWorst[] } {
+  const analysis = analyse(inOrder(scheme));
+  const combination = {
+    id: "one",
+    level,
+    terms: [],
+    clause: { document: "", edition: "", place: "", certainty: "derived" as const },
+  };
+  const run: StrengthRun = {
+    id: "one",
+    level,
+    combination,
+    factors: Object.fromEntries(cases.map(({ id }) => [id, 1])),
+  };
+  const answer = solveRuns(analysis, cases, [run], set, condensationCache(1e8));
+  const [solved] = answer.solved;
+  if (solved === undefined) throw new Error(`no equilibrium: ${answer.refused[0]?.refusal.refused}`);
+  const parts = checkedParts(analysis, answer.built, { soil: "sand", concreteMpa: 17.2 }, basis);
+  return { set: answer, solved, worsts: screen(parts, [solved]) };
+}
+
+/** Greatest utilisation of the parts whose name holds this text. */
+export function useOf(worsts: readonly PartWorst[], text: string): number {
+  const found = worsts.filter(({ part }) => part.id.includes(text));
+  if (found.length === 0)
+    throw new Error(`no part "${text}"; there are ${worsts.map(({ part }) => part.id).join(", ")}`);
+  return Math.max(...found.map(({ screened }) => screened.utilisation));
+}
+
+export function firstSet(): AssumptionSet {
+  const [first] = assumptionSets;
+  if (first === undefined) throw new Error("there is a first set");
+  return first;
+}
+
+/** Own weight of every unit, N. */
+export const ownWeight = (scheme: Scheme, weightN: number): ActionCase => ({
+  id: "own",
+  symbol: "D",
+  loads: scheme.containers.map(({ id }) => ({ kind: "own weight", containerId: id, weightN })),
+});
+
+/** Pressure over the whole floor (or roof) of every unit, Pa. */
+export const pressed = (scheme: Scheme, pressurePa: number, surface: "floor" | "roof" = "floor"): ActionCase => ({
+  id: `${surface} load`,
+  symbol: "L",
+  loads: scheme.containers.map(({ id, type }) => ({
+    kind: "on",
+    containerId: id,
+    surface,
+    patch: {
+      rect: { u0: 0, u1: type === "1AAA" ? 12_192 : 6058, v0: 0, v1: 2438 },
+      pressurePa,
+      alongUPaPerMm: 0,
+      alongVPaPerMm: 0,
+    },
+  })),
+});
