@@ -33,8 +33,9 @@ function nameOf(event: KeyboardEvent): string {
 const isSilenced = ({ key, ctrlKey, metaKey }: KeyboardEvent): boolean =>
   key.length === 1 && key !== "?" && !ctrlKey && !metaKey && !singleLetters.on();
 
-/** True while someone types in a field; Escape lets the field go first. */
+/** True while someone types in a field; Escape lets the field go first, and F6 leaves it for the next region. */
 function leavesField({ target, key }: KeyboardEvent): boolean {
+  if (key === "F6") return false;
   if (!(target instanceof HTMLElement) || target.closest(fields) === null) return false;
   if (key === "Escape") target.blur();
   return true;
