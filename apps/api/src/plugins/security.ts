@@ -1,10 +1,14 @@
 import helmet from "@fastify/helmet";
 import fp from "fastify-plugin";
+import { isOfApi } from "./is-of-api.ts";
 
 const self = ["'self'"];
 const none = ["'none'"];
 
-/** Everything the pages load comes from this origin; nothing is written inline; no other page may frame them. */
+/**
+ * Everything the pages load comes from this origin; nothing is written inline; no other page may frame them. What the
+ * API answers is one person's and is kept by no cache.
+ */
 export default fp(
   async (app) => {
     await app.register(helmet, {
@@ -26,6 +30,9 @@ export default fp(
       },
       xFrameOptions: { action: "deny" },
       referrerPolicy: { policy: "no-referrer" },
+    });
+    app.addHook("onSend", async (request, reply) => {
+      if (isOfApi(request)) reply.header("cache-control", "no-store");
     });
   },
   { name: "security" },

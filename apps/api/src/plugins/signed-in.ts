@@ -6,6 +6,7 @@ import fp from "fastify-plugin";
 import { csrfTokenOf, sessionIdOf, sessionLastsMs } from "../services/sign-in.ts";
 import type { Person } from "../store/person-rows.ts";
 import { findSession } from "../store/session-rows.ts";
+import { isOfApi } from "./is-of-api.ts";
 import { sendProblem } from "./problems.ts";
 
 /** Who sends a request, by the session in their cookie. */
@@ -36,7 +37,7 @@ export default fp(
     await app.register(cookie);
     app.decorateRequest("signedIn", null);
     app.addHook("onRequest", async (request, reply) => {
-      if (!request.url.startsWith("/api/")) return;
+      if (!isOfApi(request)) return;
       if (!isRead(request) && !comesFromHere(request)) return sendProblem(reply, { code: "origin-refused" });
       request.signedIn = await whoSends(request);
       if (request.routeOptions.config.open === true || request.is404) return;

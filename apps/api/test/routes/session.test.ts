@@ -61,11 +61,17 @@ describe("POST /api/session", () => {
     expect(expectProblem(await signIn(body), "body-invalid").fields?.map((field) => field.pointer)).toEqual([pointer]);
   });
 
-  it("refuses a sign-in that another site's page sends", async () => {
-    expectProblem(
-      await signIn({ email: "architect@people.example", password }).set("origin", "https://elsewhere.example"),
-      "origin-refused",
-    );
+  it.each(["/api/session", "/%61pi/session", "/ap%69/session"])(
+    "refuses a sign-in that another site's page sends to %s",
+    async (address) => {
+      const sent = supertest(service.app.server).post(address).set("origin", "https://elsewhere.example");
+      expectProblem(await sent.send({ email: "architect@people.example", password }), "origin-refused");
+    },
+  );
+
+  it("is answered for this browser alone: no cache keeps the token", async () => {
+    const answer = await signIn({ email: "architect@people.example", password }).expect(201);
+    expect(answer.headers["cache-control"]).toBe("no-store");
   });
 });
 
@@ -104,6 +110,7 @@ describe("a session", () => {
     const nobody = supertest(service.app.server);
     expectProblem(await nobody.get("/api/session"), "not-signed-in");
     expectProblem(await nobody.get("/api/projects"), "not-signed-in");
+    expectProblem(await nobody.get("/%61pi/projects"), "not-signed-in");
     expectProblem(
       await nobody.get("/api/projects").set("cookie", `cornerway_session=${"x".repeat(5000)}`),
       "not-signed-in",
