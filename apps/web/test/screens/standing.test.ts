@@ -46,7 +46,8 @@ describe("the owner reads where the project stands in plain words", () => {
   it("stamped, it says what the engineer wrote and who comes next", () => {
     const stamped = { ...project, stamp, waitsFor: "architect" as const };
     expect(standing(stamped, 2).heading).toBe("goes back to the architect.");
-    expect(standing(stamped, 2).lead).toContain("“Show what holds T1.”");
+    expect(standing(stamped, 2).lead).toBe("Emmet Quillon stamped revision B: Revise and resubmit.");
+    expect(standing(stamped, 2).said).toBe("Show what holds T1.");
     expect(nextStepWords(stamped).heading).toBe("Revision C comes from the architect.");
     const rejected = { ...stamped, stamp: { ...stamp, disposition: "Rejected" as const } };
     expect(standing(rejected, 2).heading).toBe("was rejected.");

@@ -32,7 +32,10 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
             <h1>
               {project.name} {words.heading}
             </h1>
-            <p className="status-lead">{words.lead}</p>
+            <p className="status-lead">
+              {words.lead}
+              {words.said === undefined ? null : <em className="hand-engineer"> {words.said}</em>}
+            </p>
             <CautionLine />
           </div>
           {revision === null ? null : <StatusDrawing revision={revision} inTheWay={inTheWay} />}

@@ -1,8 +1,16 @@
 import type { Project } from "@cornerway/schema";
 import { nextLetter } from "../../wording/next-letter.ts";
 
-/** How the project stands, as the end of its name: "is with the engineer." */
-export function standing(project: Project, inTheWay: number): { heading: string; lead: string } {
+export interface Standing {
+  /** The end of the project's name: "is with the engineer." */
+  heading: string;
+  lead: string;
+  /** What the engineer wrote on the stamp, in the engineer's words. */
+  said?: string;
+}
+
+/** How the project stands. */
+export function standing(project: Project, inTheWay: number): Standing {
   const { revision, stamp, waitsFor } = project;
   if (revision === null)
     return {
@@ -12,12 +20,14 @@ export function standing(project: Project, inTheWay: number): { heading: string;
   if (stamp?.disposition === "Rejected")
     return {
       heading: "was rejected.",
-      lead: `${stamp.author.name} stamped revision ${revision} Rejected. ${quoted(stamp.text)}`,
+      lead: `${stamp.author.name} stamped revision ${revision}: Rejected.`,
+      said: stamp.text,
     };
   if (stamp !== null)
     return {
       heading: "goes back to the architect.",
-      lead: `${stamp.author.name} stamped revision ${revision} ${stamp.disposition}. ${quoted(stamp.text)}`,
+      lead: `${stamp.author.name} stamped revision ${revision}: ${stamp.disposition}.`,
+      said: stamp.text,
     };
   const things = inTheWay === 1 ? "One thing stands" : `${inWords[inTheWay] ?? inTheWay} things stand`;
   return {
@@ -47,5 +57,3 @@ export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading
 }
 
 const inWords = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"];
-
-const quoted = (text: string) => `“${text}”`;
