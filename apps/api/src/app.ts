@@ -33,11 +33,17 @@ const allRoutes = [
 /** The largest body taken: an act of 200 operations with long names is about a third of it. */
 const largestBodyBytes = 256 * 1024;
 
+/**
+ * Only the proxy that connects here is believed, and so the last address of `X-Forwarded-For`, which it wrote; those before
+ * it are what the caller says of itself, and would let it pass the limit on sign-in.
+ */
+const nearestHop = (_address: string, hop: number): boolean => hop === 0;
+
 /** The whole service, ready to listen or to have requests injected. `log` takes the lines of its log. */
 export async function buildApp(config: Config, log?: { write(line: string): void }): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit: largestBodyBytes,
-    trustProxy: config.trustProxy,
+    trustProxy: config.trustProxy && nearestHop,
     forceCloseConnections: "idle",
     logController: new LogController({ disableRequestLogging: true }),
     logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },

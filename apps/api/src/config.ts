@@ -25,7 +25,7 @@ export interface Config {
   port: number;
   webRoot: string;
   logLevel: string;
-  /** True behind a proxy of one's own: the address of a caller is then the one the proxy names. */
+  /** True behind one proxy of one's own: the address of a caller is then the last one that proxy names. */
   trustProxy: boolean;
   requestsPerMinute: number;
   assessmentLimitMs: number;
