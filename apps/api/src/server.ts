@@ -1,8 +1,6 @@
 import { buildApp } from "./app.ts";
 import { readConfig } from "./config.ts";
 
-const CLOSE_IDLE_EVERY_MS = 50;
-
 const config = readConfig(process.env);
 const app = await buildApp(config);
 
@@ -14,15 +12,11 @@ process.stdout.write(`listening ${address}\n`);
 /** Takes no more requests, finishes those in flight, closes the sockets, and leaves. */
 async function stop(signal: string): Promise<void> {
   app.log.info({ signal }, "stopping");
-  // A connection whose last request was still in flight at the signal stays open for later ones unless it is closed then.
-  const closing = setInterval(() => app.server.closeIdleConnections(), CLOSE_IDLE_EVERY_MS);
   try {
     await app.close();
     process.exitCode = 0;
   } catch (error) {
     app.log.error(error, "could not stop in order");
     process.exitCode = 1;
-  } finally {
-    clearInterval(closing);
   }
 }
