@@ -16,7 +16,6 @@ import { StartFailure } from "./start-failure.mjs";
  */
 export async function seedDemo({ words, database, environment, signal }) {
   // People and projects are made by the owner of the tables: the service's own role may not.
-  // People and projects are made by the owner of the tables: the service's own role may not.
   const env = { ...environment, DATABASE_URL: database.serviceUrl, OWNER_DATABASE_URL: database.ownerUrl };
   const { ok, output, stdout } = await runStep({ name: "seed", words: [process.execPath, ...words], env, signal });
   const signIns = ok ? readSignIns(stdout) : undefined;
