@@ -55,11 +55,8 @@ const whyRank: Record<Apart["why"], number> = {
   "apertures cross": 2,
 };
 
-function railMarks({ structure: { building } }: Analysis, unit: Unit, { contacts, forcesKn }: UnitRun): Mark[] {
-  const crossings = contacts.flatMap((contact, at) => {
-    const below = contact.target.on === "rail" ? building.unitById.get(contact.target.elementId) : undefined;
-    return below === undefined ? [] : [{ contact, below, forceKn: forcesKn[at] ?? 0 }];
-  });
+function railMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  const crossings = railCrossings(analysis, run);
   const first = crossings[0];
   if (first === undefined) return [];
   const below = crossings.map((crossing) => crossing.below);
@@ -84,6 +81,16 @@ function railMarks({ structure: { building } }: Analysis, unit: Unit, { contacts
         "Top fittings stand 6 mm above the roof and the base 12.5 mm above the fittings' underside (ISO 1496-1, from memory): fitting over rail 6, rail over fitting 12.5, rail over rail 18.5 mm to pack. Rail strength not judged; force by statics, ± not known.",
     }),
   ];
+}
+
+/** Where it crosses rails. One that tips lifts off some: that they take nothing then follows from the tipping. */
+function railCrossings({ structure: { building } }: Analysis, { contacts, forcesKn, stand }: UnitRun) {
+  return contacts.flatMap((contact, at) => {
+    const below = contact.target.on === "rail" ? building.unitById.get(contact.target.elementId) : undefined;
+    const forceKn = forcesKn[at] ?? 0;
+    const lifts = stand.state === "tips" && rounded(forceKn) === 0;
+    return below === undefined || lifts ? [] : [{ contact, below, forceKn }];
+  });
 }
 
 const roundedPoint = ({ xMm, yMm, zMm }: Contact["at"]) => ({
@@ -143,7 +150,9 @@ const railCutMark = (unit: Unit, { at, elementId }: OpenCorner, cutBy: string): 
     basis: "The opening takes the piece of top rail this corner would stand on: no way to the ground at this place.",
   });
 
-function rockingMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
+/** One that tips bears on its last bearings alone, at whatever height the others lie. */
+function rockingMarks(unit: Unit, { contacts, stand }: UnitRun): Mark[] {
+  if (stand.state === "tips") return [];
   const bearing = contacts.filter(
     ({ fitting, target }) => fitting !== undefined || target.on === "fitting" || target.on === "rail",
   );
