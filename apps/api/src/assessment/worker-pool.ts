@@ -71,6 +71,7 @@ export class WorkerPool {
     worker.once("message", (message: unknown) => finish({ ok: true, ...Result.parse(message) }, true));
     worker.once("error", (error) => finish({ ok: false, why: `the engine stopped: ${error.message}` }, false));
     worker.once("exit", () => {
+      clearTimeout(timer); // it would hold the process for the rest of the limit
       if (this.#closed) return fail(new Error("the pool is closed"));
       finish({ ok: false, why: "the engine's thread ended" }, false);
     });

@@ -1,6 +1,6 @@
 import { assess } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { WorkerPool } from "../../src/assessment/worker-pool.ts";
 import { digestOfScheme } from "../../src/services/digest-of-scheme.ts";
 import { unit } from "../support/sample.ts";
@@ -66,5 +66,19 @@ describe("WorkerPool", () => {
     await pool.close();
     expect((await outcomes).map(({ status }) => status)).toEqual(["rejected", "rejected"]);
     await expect(pool.assess(taskOf(schemeOf(1)))).rejects.toThrow("closed");
+  });
+
+  it("leaves no clock running when it is closed, so that the process can end", async () => {
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    try {
+      const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./never-answers.mjs") });
+      const running = expect(pool.assess(taskOf(schemeOf(1)))).rejects.toThrow("closed");
+      expect(vi.getTimerCount()).toBe(1);
+      await pool.close();
+      await running;
+      expect(vi.getTimerCount()).toBe(0);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });
