@@ -52,10 +52,11 @@ export class Live {
     if (!this.#lines.delete(line)) return;
     this.#say({ ...wordOf(line, null), gone: true });
     const { projectId } = line.part;
-    void this.#rooms.get(projectId)?.then((room) => {
+    const left = (room: Room) => {
       room.lines.delete(line);
       if (room.lines.size === 0 && !this.#someoneIn(projectId)) this.#rooms.delete(projectId);
-    });
+    };
+    this.#rooms.get(projectId)?.then(left, () => undefined); // one that could not be opened holds nobody
   }
 
   async resume(line: Line, after: number): Promise<void> {
