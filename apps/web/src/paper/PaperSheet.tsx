@@ -12,7 +12,7 @@ import { SheetFrame } from "../sheet/SheetFrame.tsx";
 import type { NoteSlot } from "../sheet/contract.ts";
 import { FieldTeller } from "./FieldTeller.tsx";
 import { layViews } from "./lay-views.ts";
-import { levelsOf } from "./levels.ts";
+import { levelMarks } from "./level-marks.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { useField } from "./use-field.ts";
@@ -84,7 +84,7 @@ export function PaperSheet(props: PaperSheetProps) {
       tray={props.tray}
       levels={
         views === null ? null : (
-          <LevelStrip levels={levelsOf(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
+          <LevelStrip levels={levelMarks(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
         )
       }
       field={(place) => (

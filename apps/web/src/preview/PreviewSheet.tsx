@@ -1,12 +1,11 @@
 import { useMemo, useState } from "react";
 import { applyOperations, markSentences, type Assessment, type Scheme } from "@cornerway/schema";
-import { levelsOf } from "../drawing/elevation/elevation-model.ts";
 import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
-import { yToPx } from "../drawing/paper-to-px.ts";
 import type { Side } from "../drawing/contract.ts";
 import { notesFromMarks } from "../notes/notes-from-marks.ts";
 import { leaderAnchors, noteNumbers, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
 import { layViews } from "../paper/lay-views.ts";
+import { levelMarks } from "../paper/level-marks.ts";
 import { SchemePaper } from "../paper/SchemePaper.tsx";
 import type { FieldPlace, NoteSlot, ToolName } from "../sheet/contract.ts";
 import { Key } from "../sheet/Key.tsx";
@@ -53,13 +52,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
           entries={49}
         />
       }
-      levels={
-        <LevelStrip
-          levels={levelsOf(scheme).map((level) => ({ ...level, yPx: yToPx(views.elevation.transform, level.zMm) }))}
-          chosenStorey={storey}
-          onChoose={setStorey}
-        />
-      }
+      levels={<LevelStrip levels={levelMarks(scheme, views)} chosenStorey={storey} onChoose={setStorey} />}
       tray={<Tray inHand={tool} onTake={setTool} asleepBecause={review ? "Only the architect draws" : undefined} />}
       field={(field) => (
         <>

@@ -1,0 +1,9 @@
+import type { Scheme } from "@cornerway/schema";
+import { levelsOf } from "../drawing/elevation/elevation-model.ts";
+import { yToPx } from "../drawing/paper-to-px.ts";
+import type { LevelMark } from "../sheet/contract.ts";
+import type { LaidViews } from "./lay-views.ts";
+
+/** The levels of the building at the true height of the elevation beside them, roof on top. */
+export const levelMarks = (scheme: Scheme, { elevation }: LaidViews): LevelMark[] =>
+  levelsOf(scheme).map((level) => ({ ...level, yPx: yToPx(elevation.transform, level.zMm) }));
