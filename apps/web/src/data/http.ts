@@ -35,6 +35,10 @@ export async function http<T>(shape: z.ZodType<T>, path: string, ask: Ask = {}):
   return shape.parse(body);
 }
 
+/** True when the same request may be answered later: nobody answered, or the service has no hand free just now. */
+export const mayPass = (error: unknown): boolean =>
+  error instanceof NoAnswer || isProblem(error, "unready") || isProblem(error, "too-many-tries");
+
 /** True when the service refused with this code. */
 export const isProblem = (error: unknown, code: ProblemCode): error is ServiceProblem =>
   error instanceof ServiceProblem && error.problem.code === code;

@@ -15,6 +15,8 @@ export class Office implements DraftPorts {
   readonly received: DraftAct[] = [];
   conflictWith: string[] | null = null;
   refuse: string | null = null;
+  /** The code and status it answers with while it has no hand free. */
+  busy: { status: number; code: string } | null = null;
   #ids = 0;
   #waiting: (() => void)[] = [];
 
@@ -34,6 +36,7 @@ export class Office implements DraftPorts {
 
   sendAct = async (act: DraftAct): Promise<DraftActDone> => {
     if (!this.reachable) throw new NoAnswer(new TypeError("fetch failed"));
+    if (this.busy !== null) throw problem(this.busy.status, this.busy.code, "Try again shortly.");
     this.received.push(act);
     if (this.refuse !== null) throw problem(422, "draft-refused", this.refuse);
     if (this.conflictWith !== null) throw conflict(this.conflictWith, act.operations, this.number);

@@ -1,5 +1,5 @@
 import type { Draft, DraftAct, DraftActDone, Operation, RecordEntry, Refusal } from "@cornerway/schema";
-import { NoAnswer, ServiceProblem } from "../http.ts";
+import { mayPass, ServiceProblem } from "../http.ts";
 import { acknowledge, drawAct, markSent, openDraft, setAside, settleConflict, withdraw } from "./draft-state.ts";
 import type { DraftState } from "./draft-state.ts";
 import { changedSince, emptyHistory, forget, ownAct, remember } from "./own-history.ts";
@@ -176,7 +176,7 @@ export class DraftStore {
 
   #answered(actId: string, error: unknown): void {
     this.#busy = false;
-    if (error instanceof NoAnswer) {
+    if (mayPass(error)) {
       this.#set(markSent(this.#state, actId, false));
       return this.#stumble(error);
     }
@@ -191,9 +191,9 @@ export class DraftStore {
     void this.reload();
   }
 
-  /** The line is down: the acts stay here and are tried again, ever less often. */
+  /** The line is down or the office has no hand free: the acts stay here and are tried again, ever less often. */
   #stumble(error: unknown): void {
-    if (!(error instanceof NoAnswer)) {
+    if (!mayPass(error)) {
       this.#refused = error instanceof Error ? error.message : String(error);
       return this.#set(this.#state);
     }

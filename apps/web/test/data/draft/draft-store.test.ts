@@ -121,6 +121,23 @@ describe("a DraftStore shows the server's draft with this page's acts on top", (
     expect(eastOf(office.scheme, "g1")).toBe(700_000);
   });
 
+  it.each([
+    { status: 503, code: "unready" },
+    { status: 429, code: "too-many-tries" },
+  ])("keeps an act the service answers with $code, and sends it again under the same id", async (busy) => {
+    const { office, store } = await opened(schemeOf([g1]));
+    office.busy = busy;
+    store.draw([move("g1", 500)]);
+    await settled();
+    const [kept] = store.getSnapshot().pending;
+    expect(store.getSnapshot()).toMatchObject({ refused: null, canUndo: true, cutOffSince: 1000 });
+    office.busy = null;
+    office.passTime();
+    await settled();
+    expect(office.received.map(({ id }) => id)).toEqual([kept?.id]);
+    expect(store.getSnapshot()).toMatchObject({ cutOffSince: null, pending: [], number: 1 });
+  });
+
   it("reads the draft anew when an entry between is missing", async () => {
     const { office, store } = await opened(schemeOf([g1, g2]));
     office.take("one", [move("g1", 100)]);
