@@ -1,10 +1,12 @@
 import { assessCommand } from "./cli/assess-command.ts";
 import type { Answer } from "./cli/answer.ts";
 import { frameCommand } from "./cli/frame-command.ts";
+import { modelCommand } from "./cli/model-command.ts";
 import { readInput } from "./cli/read-input.ts";
+import { strengthCommand } from "./cli/strength-command.ts";
 
 /**
- * The command line: `assess scheme.json [--text]` and `frame model.json`; `-` reads standard input. Writes the answer
+ * The command line: `assess scheme.json [--text]`, `frame model.json` and `strength scheme.json --hazards hazards.json [--text]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
 export async function runCommand(words: readonly string[]): Promise<number> {
@@ -20,25 +22,45 @@ export async function runCommand(words: readonly string[]): Promise<number> {
 }
 
 async function answer(words: readonly string[]): Promise<Answer> {
+  if (words[0] === "strength") return strengthAnswer(words.slice(1));
   const flags = words.filter((word) => word.startsWith("--"));
   const [command, file, ...more] = words.filter((word) => !word.startsWith("--"));
-  const known = command === "assess" ? ["--text"] : [];
+  const known = command === "assess" ? ["--text", "--model"] : [];
   if (file === undefined || more.length > 0 || !flags.every((flag) => known.includes(flag))) return usage;
+  if (new Set(flags).size > 1) return usage;
   if (command !== "assess" && command !== "frame") return usage;
   const input = await readInput(file);
   if (!input.ok) return input.answer;
-  return command === "assess"
-    ? assessCommand(input.name, input.value, flags.includes("--text"))
-    : frameCommand(input.name, input.value);
+  if (command === "frame") return frameCommand(input.name, input.value);
+  if (flags.includes("--model")) return modelCommand(input.name, input.value);
+  return assessCommand(input.name, input.value, flags.includes("--text"));
+}
+
+/** `--hazards` takes the word after it. */
+async function strengthAnswer(words: readonly string[]): Promise<Answer> {
+  const at = words.indexOf("--hazards");
+  const site = at < 0 ? undefined : words[at + 1];
+  const others = words.filter((_, place) => at < 0 || (place !== at && place !== at + 1));
+  const [file, ...more] = others.filter((word) => word !== "--text");
+  if (file === undefined || site === undefined || more.length > 0 || file.startsWith("--")) return usage;
+  if (file === "-" && site === "-") return usage;
+  const [scheme, hazards] = [await readInput(file), await readInput(site)];
+  if (!scheme.ok) return scheme.answer;
+  if (!hazards.ok) return hazards.answer;
+  return strengthCommand(scheme, hazards, words.includes("--text"));
 }
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text]\n       cornerway frame model.json\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text | --model]\n       cornerway frame model.json\n       cornerway strength scheme.json --hazards hazards.json [--text]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 
+/** A reader that has seen enough and closed its end, as `head` does, is no fault: the rest is not wanted. */
 const written = (stream: NodeJS.WriteStream, text: string): Promise<void> =>
   new Promise((resolve, reject) => {
-    stream.write(text, (error) => (error ? reject(error) : resolve()));
+    const end = (error: NodeJS.ErrnoException | null | undefined): void =>
+      error && error.code !== "EPIPE" ? reject(error) : resolve();
+    stream.once("error", end); // the stream tells of a closed pipe twice: here and to the write
+    stream.write(text, end);
   });

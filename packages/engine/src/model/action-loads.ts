@@ -2,7 +2,7 @@ import type { FaceRect } from "../catalog/container-dimensions.ts";
 import type { Unit } from "../geometry/building.ts";
 import { toLocal } from "../geometry/place.ts";
 import type { ActionLoad, Patch } from "../loads/action-case.ts";
-import type { ModelCase, Six, Triple } from "./analytical-model.ts";
+import type { ModelCase, ModelNode, Six, Triple } from "./analytical-model.ts";
 import type { LoadCarrier } from "./load-carrier.ts";
 import type { BuiltUnit } from "./unit-fragment.ts";
 import { turnedBack } from "./turn.ts";
@@ -11,11 +11,12 @@ import { turnedBack } from "./turn.ts";
 export function actionLoads(loads: readonly ActionLoad[], unit: Unit, built: BuiltUnit): ModelCase {
   const onLines = new Map<string, [number, number, number]>();
   const nodal: { node: string; F: Six }[] = [];
+  const carried = loads.some(({ kind }) => kind === "point") ? nodesOnBeams(built) : [];
   for (const load of loads) {
     if (load.kind === "own weight") spreadOwnWeight(load.weightN, built, onLines);
     if (load.kind === "on") spread(load.surface, load.patch, DOWN, unit, built, onLines);
     if (load.kind === "against") spread(load.face, load.patch, inward(load.face), unit, built, onLines);
-    if (load.kind === "point") nodal.push(atNearestNode(load, unit, built));
+    if (load.kind === "point") nodal.push(atNearestNode(load, unit, carried));
   }
   const beam_udl = [...onLines].map(([beam, q]) => ({ beam, q }));
   return { ...(nodal.length > 0 && { nodal }), ...(beam_udl.length > 0 && { beam_udl }) };
@@ -137,19 +138,23 @@ function overlap(a: FaceRect, b: FaceRect): FaceRect | null {
   return lap.u1 > lap.u0 && lap.v1 > lap.v0 ? lap : null;
 }
 
+function nodesOnBeams({ fragment }: BuiltUnit): ModelNode[] {
+  const carried = new Set(fragment.beams.flatMap(({ i, j }) => [i, j]));
+  return fragment.nodes.filter(({ id }) => carried.has(id));
+}
+
 /** A point force goes to the nearest node with the moment that keeps its line of action. */
 function atNearestNode(
   load: Extract<ActionLoad, { kind: "point" }>,
   unit: Unit,
-  { fragment }: BuiltUnit,
+  carried: readonly ModelNode[],
 ): { node: string; F: Six } {
   const { xMm, yMm, zMm } = toLocal(unit.frame, load.at);
-  const carried = new Set(fragment.beams.flatMap(({ i, j }) => [i, j]));
   const square = (node: { x: number; y: number; z: number }): number => {
     const [dx, dy, dz] = [node.x - xMm, node.y - yMm, node.z - zMm];
     return dx * dx + dy * dy + dz * dz;
   };
-  const [first, ...others] = fragment.nodes.filter(({ id }) => carried.has(id));
+  const [first, ...others] = carried;
   if (first === undefined) throw new RangeError(`container ${unit.id} has no node`);
   const node = others.reduce((best, next) => (square(next) < square(best) ? next : best), first);
   const [a, b, c] = turnedBack(unit.frame, [load.xN, load.yN, load.zN]);

@@ -6,7 +6,7 @@ import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
-import type { PartWorst } from "./screen.ts";
+import { governingOf, type PartWorst } from "./screen.ts";
 
 /** What governs one part of the building, with its working. */
 export type ElementResult = {
@@ -24,12 +24,12 @@ export type ElementResult = {
   readonly ifProved?: number;
   readonly governingRun: string;
   readonly assumptions: AssumptionId;
-  /** The run stands only if bearings hold what lifts. */
+  /** No run stands as drawn: this one does only if bearings hold what lifts. */
   readonly heldDown: boolean;
-  /** Greatest utilisation in each set of assumptions solved; null where refused. */
+  /** Greatest utilisation of runs that stand as drawn in each set of assumptions solved; null where refused. */
   readonly envelope: Readonly<Partial<Record<AssumptionId, number | null>>>;
-  /** Greatest in runs that stand as drawn; null where refused, absent where there is none. */
-  readonly asDrawn?: number | null;
+  /** Greatest of runs that stand only if bearings hold what lifts; null where refused, absent where there is none. */
+  readonly ifHeldDown?: number | null;
   readonly covered: Coverage;
   readonly coveredWhy?: string;
   readonly certainty?: Certainty;
@@ -37,7 +37,9 @@ export type ElementResult = {
 };
 
 /** The full working of what governs a part: every limit state in that run, and the one that decides. */
-export function elementResult({ part, screened, solved, envelope, asDrawn }: PartWorst): ElementResult {
+export function elementResult(worst: PartWorst): ElementResult {
+  const { part, envelope, heldDown } = worst;
+  const { screened, solved } = governingOf(worst);
   const { id, ownerId, element, place } = part;
   const decides = governing(screened.checks());
   const limitState = decides?.limitState ?? screened.limitState;
@@ -61,7 +63,7 @@ export function elementResult({ part, screened, solved, envelope, asDrawn }: Par
     assumptions: solved.set.id,
     heldDown: solved.heldDown,
     envelope: Object.fromEntries([...envelope].map(([set, value]) => [set, finite(value)])),
-    ...(asDrawn !== undefined && { asDrawn: finite(asDrawn) }),
+    ...(heldDown && { ifHeldDown: finite(heldDown.screened.utilisation) }),
     covered: coverage.coverage,
     ...(coverage.why !== undefined && { coveredWhy: coverage.why }),
   };

@@ -49,10 +49,15 @@ export function solveRuns(
   const asDrawn = solveBuilding(built.model, cache).combos;
   const lifting = runs.filter(({ id }) => !stands(asDrawn[id]));
   const held = lifting.length === 0 ? {} : solveBuilding(heldDown(built.model, lifting), cache).combos;
-  const answer = (combos: typeof asDrawn, down: boolean) => (run: StrengthRun) => {
-    const combination = combos[run.id];
-    return combination !== undefined && stands(combination) ? [solvedRun(run, set, down, combination)] : [];
-  };
+  const unitOf = lastUnit();
+  const answer =
+    (combos: typeof asDrawn, down: boolean) =>
+    (run: StrengthRun): SolvedRun[] => {
+      const combination = combos[run.id];
+      if (combination === undefined || !stands(combination)) return [];
+      const { frame } = combination;
+      return [{ run, set, heldDown: down, frame, unit: (id) => unitOf(combination, id) }];
+    };
   return {
     built,
     solved: [...runs.flatMap(answer(asDrawn, false)), ...lifting.flatMap(answer(held, true))],
@@ -76,18 +81,11 @@ function heldDown(model: BuildingModel, runs: readonly StrengthRun[]): BuildingM
   };
 }
 
-/** The inside of a unit is recovered once, by the first part that asks. */
-function solvedRun(run: StrengthRun, set: AssumptionSet, down: boolean, combination: BuildingCombination): SolvedRun {
-  const units = new Map<string, UnitSolution>();
-  return {
-    run,
-    set,
-    heldDown: down,
-    frame: combination.frame,
-    unit: (id) => {
-      const found = units.get(id) ?? combination.unit(id);
-      units.set(id, found);
-      return found;
-    },
+/** Keeps the inside of the unit asked for last, and no other: parts ask unit by unit, run by run, and all would fill memory. */
+function lastUnit() {
+  let last: { readonly of: BuildingCombination; readonly id: string; readonly solution: UnitSolution } | undefined;
+  return (of: BuildingCombination, id: string): UnitSolution => {
+    if (last?.of !== of || last.id !== id) last = { of, id, solution: of.unit(id) };
+    return last.solution;
   };
 }

@@ -17,7 +17,7 @@ export type StrengthReason =
     }
   | { readonly kind: "assumption decides"; readonly partId: string; readonly least: string; readonly most: string }
   /** Over 1 only in runs that need bearings to hold what lifts. */
-  | { readonly kind: "over if held down"; readonly partId: string; readonly utilisation: number }
+  | { readonly kind: "over if held down"; readonly partId: string; readonly utilisation?: number }
   | { readonly kind: "strength refused"; readonly partId: string; readonly why: Refusal }
   | {
       readonly kind: "not covered";

@@ -47,9 +47,8 @@ function resultReasons(result: ElementResult): StrengthReason[] {
   const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;
   if (refused !== undefined) return [{ kind: "strength refused", partId, why: refused }];
   if (covered === "not covered") return [{ kind: "not covered", element, limitState, why: coveredWhy ?? "" }];
-  if (utilisation === undefined || utilisation <= 1) return [];
-  if (result.asDrawn === undefined || (result.asDrawn ?? Infinity) <= 1)
-    return [{ kind: "over if held down", partId, utilisation }];
+  const ifHeld = heldDownReason(result);
+  if (utilisation === undefined || utilisation <= 1 || result.heldDown) return ifHeld;
   if (covered === "bounded") {
     const upper = result.upperBound === undefined ? {} : { upperBound: result.upperBound };
     return [{ kind: "beyond its bound", partId, utilisation, ...upper }];
@@ -58,6 +57,12 @@ function resultReasons(result: ElementResult): StrengthReason[] {
   return (result.envelope[least] ?? Infinity) <= 1
     ? [{ kind: "assumption decides", partId, least, most }]
     : [{ kind: "over", partId, utilisation }];
+}
+
+/** Runs without equilibrium never make a part fail; they say what would, were the connections there. */
+function heldDownReason({ id: partId, ifHeldDown }: ElementResult): StrengthReason[] {
+  if (ifHeldDown === undefined || (ifHeldDown !== null && ifHeldDown <= 1)) return [];
+  return [{ kind: "over if held down", partId, ...(ifHeldDown !== null && { utilisation: ifHeldDown }) }];
 }
 
 type SetId = ElementResult["assumptions"];

@@ -7,7 +7,7 @@ import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
 import { checkedParts } from "../../src/strength/checked-parts.ts";
-import { screen, type PartWorst } from "../../src/strength/screen.ts";
+import { governingOf, screen, type PartWorst } from "../../src/strength/screen.ts";
 import { solveRuns, type SolvedRun, type SolvedSet } from "../../src/strength/solve-runs.ts";
 import type { StrengthBasis } from "../../src/strength/strength-request.ts";
 import type { StrengthRun } from "../../src/strength/strength-runs.ts";
@@ -49,7 +49,7 @@ export function useOf(worsts: readonly PartWorst[], text: string): number {
   const found = worsts.filter(({ part }) => part.id.includes(text));
   if (found.length === 0)
     throw new Error(`no part "${text}"; there are ${worsts.map(({ part }) => part.id).join(", ")}`);
-  return Math.max(...found.map(({ screened }) => screened.utilisation));
+  return Math.max(...found.map((worst) => governingOf(worst).screened.utilisation));
 }
 
 export function firstSet(): AssumptionSet {

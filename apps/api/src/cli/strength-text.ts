@@ -1,0 +1,81 @@
+import type { ElementResult, HoldNeeded, Strength, StrengthReason } from "@cornerway/engine";
+import { cautionLine, cautions, elementNames, kilonewtonsExact, verdictHeadings, type Scheme } from "@cornerway/schema";
+
+type Stated = Extract<Strength, { accepted: true }>;
+
+/** What strength says as text for people: the envelope, units with their reasons, what governs each part, cautions. */
+export function strengthText(scheme: Scheme, answer: Stated): string {
+  const names = elementNames(scheme);
+  const tag = (id: string): string => names.get(id) ?? id;
+  return lines([
+    cautionLine,
+    "",
+    "Strength, screening only: not yet part of any verdict on screen. Forces factored unless said.",
+    "",
+    "ENVELOPE",
+    ...answer.envelope.map(
+      ({ assumptions, runs, withoutEquilibrium, worstResidual }) =>
+        `  ${assumptions}: ${runs} runs, ${withoutEquilibrium} without equilibrium as drawn, residual ${worstResidual.toExponential(1)}`,
+    ),
+    "",
+    "UNITS",
+    ...answer.units.flatMap(({ unitId, verdict, reasons }) => [
+      `  ${tag(unitId)}  ${verdictHeadings[verdict]}`,
+      ...reasons.map((reason) => `    ${reasonText(reason)}`),
+    ]),
+    "",
+    "WHAT GOVERNS",
+    ...answer.results.map((result) => `  ${resultText(result, tag)}`),
+    "",
+    "HOLDS NEEDED, NONE DRAWN",
+    ...answer.holds.map((hold) => `  ${holdText(hold, tag)}`),
+    "",
+    "NOT JUDGED",
+    ...answer.notJudged.map((what) => `  ${what}`),
+    "",
+    "CAUTIONS",
+    ...cautions.map((caution) => `  ${caution}`),
+  ]);
+}
+
+function resultText(result: ElementResult, tag: (id: string) => string): string {
+  const { ownerId, element, place, limitState, utilisation, refused, covered, certainty } = result;
+  const use = utilisation === undefined ? `not stated (${refused ?? ""})` : utilisation.toFixed(2);
+  const proved = result.ifProved === undefined ? "" : `, if proved ${result.ifProved.toFixed(2)}`;
+  const held = result.heldDown ? "; only if bearings hold what lifts" : "";
+  return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}`;
+}
+
+const holdText = ({ ownerId, place, sidewaysN, upliftN }: HoldNeeded, tag: (id: string) => string): string =>
+  `${tag(ownerId)} ${place}: ${kilonewtonsExact(sidewaysN / 1000)} sideways, ${kilonewtonsExact(upliftN / 1000)} up`;
+
+function reasonText(reason: StrengthReason): string {
+  switch (reason.kind) {
+    case "over":
+      return `${reason.partId}: ${reason.utilisation.toFixed(2)} of its strength under every assumption`;
+    case "beyond its bound":
+      return `${reason.partId}: ${reason.utilisation.toFixed(2)} of its safe bound${reason.upperBound === undefined ? "" : `, ${reason.upperBound.toFixed(2)} of the upper one`}`;
+    case "assumption decides":
+      return `${reason.partId}: within its strength with ${reason.least}, beyond it with ${reason.most}`;
+    case "over if held down":
+      return `${reason.partId}: ${reason.utilisation?.toFixed(2) ?? "beyond what can be stated"} of its strength once connections hold what lifts`;
+    case "strength refused":
+      return `${reason.partId}: no strength can be stated, ${reason.why}`;
+    case "not covered":
+      return `${reason.limitState} of the ${reason.element} is not covered: ${reason.why}`;
+    case "moves":
+      return `moves in ${reason.runs} of ${reason.of} runs, first ${reason.first}. ${reason.words}`;
+    case "runs without equilibrium":
+      return `${reason.runs} of ${reason.of} runs have no equilibrium: another unit moves`;
+    case "hold not drawn":
+      return `nothing drawn holds ${kilonewtonsExact(reason.sidewaysN / 1000)} sideways and ${kilonewtonsExact(reason.upliftN / 1000)} up at ${reason.places.join(", ")}`;
+    case "wind outside its limits":
+      return `wind is outside the procedure's limits (${reason.limits.join(", ")}); the enclosing box stands in`;
+    case "seismic system refused":
+      return `no earthquake system is permitted along ${reason.axis}`;
+    case "left out of the model":
+      return `the model leaves out: ${reason.note.kind}`;
+  }
+}
+
+const lines = (text: readonly string[]): string => `${text.join("\n")}\n`;
