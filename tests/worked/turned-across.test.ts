@@ -8,7 +8,9 @@ import { padsUnder, schemeOf } from "../support/scheme-of.ts";
 // two eastern ones on the outer side rails, 2259 mm from the castings (hole spacing P).
 const row = [0, 1, 2, 3, 4].map((at) => ({ id: `g${at + 1}`, type: "1CCC" as const, x: 3029, y: at * 2438 }));
 const turned = { id: "t1", type: "1AAA" as const, x: 1219, y: 2 * 2438, z: 2896, turn: 90 };
-const scheme = schemeOf({ units: [...row, turned], pads: row.flatMap((unit) => padsUnder(unit)) });
+// Each corner on a pad of its own as wide as there is room for: the hole centres of neighbours are 2438 − 2259 = 179 mm apart.
+const pads = row.flatMap((unit) => padsUnder(unit)).map((pad) => ({ ...pad, width: 179 }));
+const scheme = schemeOf({ units: [...row, turned], pads });
 
 it("five touching boxes are 12 190 mm wide and do not collide", () => {
   expect(5 * 2438).toBe(12190);

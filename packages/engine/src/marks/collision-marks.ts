@@ -1,5 +1,6 @@
 import type { Mark } from "@cornerway/schema";
 import type { PadCollision } from "../bearing/pad-collisions.ts";
+import type { SolidInPad } from "../bearing/solids-in-pads.ts";
 import type { Collision } from "../geometry/collisions.ts";
 import { rounded } from "../units.ts";
 import { markOf } from "./mark-of.ts";
@@ -32,5 +33,19 @@ export const padCollisionMarks = (collisions: readonly PadCollision[]): Mark[] =
       at: { xMm: pad.xMm, yMm: pad.yMm, zMm: pad.topZMm },
       basis:
         "Geometry: the pad reaches above the underside of the container (fittings at its base, rails and cross members 12.5 mm higher, ISO 1496-1, from memory).",
+    }),
+  );
+
+/** Two pads drawn in one place, or a post whose foot is drawn into a pad. */
+export const solidInPadMarks = (found: readonly SolidInPad[]): Mark[] =>
+  found.map(({ solid, pad, depthMm }) =>
+    markOf({
+      fact: { kind: "collision", depthMm: rounded(depthMm) },
+      verdict: "does not work",
+      certainty: "derived",
+      elements: [solid.id, pad.id],
+      at: { xMm: solid.xMm, yMm: solid.yMm, zMm: pad.topZMm },
+      basis:
+        "Geometry: the two share a place as they are drawn. Pads that run together are one pad; a post stands on the top of its pad.",
     }),
   );

@@ -1,9 +1,10 @@
 import type { Mark, MarkKind } from "@cornerway/schema";
 import { padCollisionsOf } from "../bearing/pad-collisions.ts";
+import { solidsInPads } from "../bearing/solids-in-pads.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import { bearingMarks } from "./bearing-marks.ts";
 import { borneMarks } from "./borne-marks.ts";
-import { collisionMarks, padCollisionMarks } from "./collision-marks.ts";
+import { collisionMarks, padCollisionMarks, solidInPadMarks } from "./collision-marks.ts";
 import { fabricMarks } from "./fabric-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
 import { seatingMarks } from "./seating-marks.ts";
@@ -17,9 +18,12 @@ import { verdictRank } from "./verdicts-of.ts";
 export function marksOf(analysis: Analysis): Mark[] {
   const { building } = analysis.structure;
   const standing = standingOf(analysis);
+  const sunk = solidsInPads(building);
+  const sunkIds = new Set(sunk.map(({ solid }) => solid.id));
   const causes = [
     ...collisionMarks(analysis.collisions),
     ...padCollisionMarks(padCollisionsOf(building)),
+    ...solidInPadMarks(sunk),
     ...building.units.flatMap((unit) => fabricMarks(analysis.structure, unit)),
     ...building.units.flatMap((unit) => {
       const run = standing.run(unit.id);
@@ -32,7 +36,7 @@ export function marksOf(analysis: Analysis): Mark[] {
           ];
     }),
     ...loadOverOpeningMarks(analysis),
-    ...building.posts.flatMap((post) => postMarks(analysis, post)),
+    ...building.posts.flatMap((post) => postMarks(analysis, post, sunkIds.has(post.id))),
     ...padMarks(analysis, standing),
   ];
   const named = new Set(causes.flatMap(({ elements }) => elements));

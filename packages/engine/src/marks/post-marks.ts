@@ -6,9 +6,12 @@ import { rounded } from "../units.ts";
 import { markOf } from "./mark-of.ts";
 import { openingAround, throughUnit } from "./post-in-unit.ts";
 
-/** What is to be said of one added post: its foot, what it holds up, what it stands in the way of. */
-export function postMarks(analysis: Analysis, post: PlacedPost): Mark[] {
-  return [...footMarks(analysis, post), ...headMarks(analysis, post), ...wayMarks(analysis, post)];
+/**
+ * What is to be said of one added post: its foot, what it holds up, what it stands in the way of. Of one drawn into a
+ * pad that has been said, and its foot decides nothing more.
+ */
+export function postMarks(analysis: Analysis, post: PlacedPost, inPad: boolean): Mark[] {
+  return [...(inPad ? [] : footMarks(analysis, post)), ...headMarks(analysis, post), ...wayMarks(analysis, post)];
 }
 
 const footPlace = ({ xMm, yMm, footZMm }: PlacedPost) => ({ xMm, yMm, zMm: footZMm });
