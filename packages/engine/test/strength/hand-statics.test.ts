@@ -5,7 +5,7 @@ import { governingOf } from "../../src/strength/screen.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { oneRun, ownWeight, pressed } from "./one-run.ts";
 
-const within = (ours: number, hand: number, part: number): void =>
+const expectWithin = (ours: number, hand: number, part: number): void =>
   expect(Math.abs(ours / hand - 1), `ours ${ours}, by hand ${hand}`).toBeLessThan(part);
 
 describe("demandsAlong", () => {
@@ -39,7 +39,7 @@ describe("a single 40 ft unit on four pads", () => {
   it("stands on a quarter of its load at each corner, to 1 in 10⁵, and balances to 1 in 10⁹", () => {
     const reactions = Object.values(solved.frame.reactions).map(([, , z = 0]) => z);
     expect(reactions).toHaveLength(4);
-    for (const reaction of reactions) within(reaction, quarter, 1e-5);
+    for (const reaction of reactions) expectWithin(reaction, quarter, 1e-5);
     expect(solved.frame.residual).toBeLessThan(1e-9);
   });
 
@@ -47,7 +47,7 @@ describe("a single 40 ft unit on four pads", () => {
     const { memberEndForces } = solved.unit("u1");
     const feet = Object.entries(memberEndForces).filter(([id]) => id.startsWith("post#"));
     const most = Math.max(...feet.map(([, ends]) => Math.abs(ends[0] ?? 0)));
-    within(most, quarter, 1e-5);
+    expectWithin(most, quarter, 1e-5);
   });
 
   it("has no level reaction under upright load with locks at play", () => {
@@ -65,7 +65,7 @@ describe("a single 40 ft unit on four pads", () => {
     const found = worsts.find(({ part }) => part.element === "cross member");
     const bending = found?.asDrawn?.screened.checks().find(({ limitState }) => limitState === "bending, strong axis");
     const ours = bending?.ok === true ? bending.working.symbols.find(({ symbol }) => symbol === "demand")?.value : NaN;
-    within(ours ?? NaN, (w * 2259 * 2259) / 8, 0.01);
+    expectWithin(ours ?? NaN, (w * 2259 * 2259) / 8, 0.01);
   });
 
   it("gives every part the same utilisation by its working as by its screening, to 1 in 10⁹", () => {
@@ -86,11 +86,11 @@ describe("a plain stack of two", () => {
   it("hands a quarter of the upper unit to each fitting below, to 1 in 10⁵", () => {
     const links = Object.values(solved.frame.links).map(([, , z = 0]) => z);
     expect(links).toHaveLength(4);
-    for (const force of links) within(force, (2300 * 9.81) / 4, 1e-5);
+    for (const force of links) expectWithin(force, (2300 * 9.81) / 4, 1e-5);
   });
 
   it("stands on a quarter of both at each pad, to 1 in 10⁵", () => {
-    for (const [, , z = 0] of Object.values(solved.frame.reactions)) within(z, (2300 * 9.81) / 2, 1e-5);
+    for (const [, , z = 0] of Object.values(solved.frame.reactions)) expectWithin(z, (2300 * 9.81) / 2, 1e-5);
   });
 });
 
@@ -118,11 +118,11 @@ describe("the moment of a bottom rail", () => {
   });
 
   it("with a framed 3 m opening at mid-length is 2.7 kN·m, to a third", () => {
-    within(middle, 2.7, 1 / 3);
+    expectWithin(middle, 2.7, 1 / 3);
   });
 
   it("with the same at the quarter point is 16.3 kN·m, to a sixth", () => {
-    within(quarter, 16.3, 1 / 6);
+    expectWithin(quarter, 16.3, 1 / 6);
   });
 
   it("passes the rail's first yield of 9.4 kN·m at 235 MPa only near the end (W 39.9 cm³, common practice)", () => {

@@ -1,0 +1,92 @@
+import { describe, expect, it } from "vitest";
+import { canonicalJson } from "@cornerway/schema";
+import { strength } from "../../src/strength.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
+import { sampleInputs } from "../loads/sample-scheme.ts";
+import { drawnUnit } from "./drawn-unit.ts";
+
+const request = { hazards: sampleHazards(), inputs: sampleInputs(), soil: "sand", concreteMpa: 17.2 } as const;
+const scheme = drawnUnit({
+  type: "1CC",
+  openings: [{ face: "right", framed: true, fromMm: 2000, widthMm: 1200 }],
+});
+
+describe("strength of a 20 ft unit with a framed opening on four pads", () => {
+  const answer = strength(scheme, request);
+  if (!answer.accepted) throw new Error("the sample is accepted");
+
+  it("solves every run locked at play and tied, and what governed under four more sets, each balanced to 1 in 10⁹", () => {
+    const [play, tied, ...rest] = answer.envelope;
+    expect([play?.assumptions, tied?.assumptions]).toEqual(["locks at play", "locks tied"]);
+    expect(play?.runs).toBe(tied?.runs);
+    expect(rest.map(({ assumptions }) => assumptions)).toEqual([
+      "diaphragms ×¼",
+      "diaphragms ×4",
+      "racking ×0.7",
+      "racking ×1.3",
+    ]);
+    expect(answer.worstResidual).toBeLessThan(1e-9);
+  });
+
+  it("gives each part its run, its working with clause and certainty, its envelope and its coverage", () => {
+    expect(answer.results.length).toBeGreaterThan(20);
+    for (const result of answer.results) {
+      expect(result.governingRun, result.id).not.toBe("");
+      expect(result.covered, result.id).not.toBe("does not arise");
+      expect(result.working === undefined, result.id).toBe(result.refused !== undefined);
+      if (result.working === undefined) continue;
+      expect(result.working.utilisation, result.id).toBe(result.utilisation);
+      expect(result.certainty).toBe(result.working.certainty);
+    }
+  });
+
+  it("covers rails, sills, headers, posts, jambs, sheets, fittings and pads", () => {
+    expect([...new Set(answer.results.map(({ element }) => element))].toSorted()).toEqual(
+      [
+        "added beam",
+        "bottom side rail",
+        "corner fitting",
+        "cross member",
+        "door corner post",
+        "door header",
+        "end sheet",
+        "front corner post",
+        "front header",
+        "jamb",
+        "pad",
+        "sill",
+        "side sheet",
+        "top side rail",
+      ].toSorted(),
+    );
+  });
+
+  it("is worst first", () => {
+    const order = answer.results.map(({ utilisation }) => utilisation ?? Infinity);
+    expect(order).toEqual(order.toSorted((a, b) => b - a));
+  });
+
+  it("names every run without equilibrium in words, and leaves a unit that moves in one to the engineer at best", () => {
+    expect(answer.refusedRuns.length).toBeGreaterThan(0);
+    for (const { words } of answer.refusedRuns) expect(words).toMatch(/^No equilibrium/);
+    const [unit] = answer.units;
+    expect(["needs the engineer", "does not work"]).toContain(unit?.verdict);
+    expect(unit?.reasons.map(({ kind }) => kind)).toContain("moves");
+  });
+
+  it("is plain data, the same in every byte when worked out again from a scheme in another order", () => {
+    const again = strength({ ...scheme, pads: scheme.pads.toReversed(), loads: scheme.loads.toReversed() }, request);
+    expect(canonicalJson(again)).toBe(canonicalJson(answer));
+  });
+});
+
+describe("strength", () => {
+  it("refuses hazards read for another edition, and says which", () => {
+    const answer = strength(scheme, { ...request, hazards: sampleHazards({ edition: "IBC 2024" }) });
+    expect(answer).toMatchObject({ accepted: false, refusals: [{ code: "other-edition", hazard: "wind" }, {}, {}] });
+  });
+
+  it("throws for a scheme without containers", () => {
+    expect(() => strength({ ...scheme, containers: [], openings: [], loads: [] }, request)).toThrow(RangeError);
+  });
+});
