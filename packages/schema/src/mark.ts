@@ -147,6 +147,8 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("post-through-opening") }),
     /** A post drawn where a container has a member, or through its roof or floor. */
     z.strictObject({ kind: z.literal("post-through-unit"), through: z.union([MemberName, z.enum(["roof", "floor"])]) }),
+    /** Its underside lies this far below the ground level of the site. */
+    z.strictObject({ kind: z.literal("below-ground"), depthMm: z.number() }),
     z.strictObject({ kind: z.literal("pad-missing"), corners: z.int() }),
     z.strictObject({ kind: z.literal("pad-holds-nothing") }),
     /** The underside of a pad lies this far above the ground and on no other pad. */

@@ -26,7 +26,7 @@ export function fittingContact(
     ...onPosts(below.posts, unit, fitting, outline),
     ...onPads(below.pads, unit, fitting),
   ];
-  return found.toSorted(bySmallestGap)[0] ?? onGround(structure, unit, fitting);
+  return found.toSorted(bySmallestGap)[0] ?? onGround(structure, below, unit, fitting);
 }
 
 const order = ["fitting", "post", "pad", "rail", "ground"];
@@ -128,9 +128,12 @@ function onPads(pads: Beneath["pads"], unit: Unit, fitting: PlacedFitting): Cont
     });
 }
 
-function onGround({ building }: Structure, unit: Unit, fitting: PlacedFitting): Contact | undefined {
-  const gapMm = unit.baseZMm - building.groundZMm;
-  if (Math.abs(gapMm) > jointTolerances.contactGap.value) return undefined;
+/** The ground at its level; below it the bottom of the pit a unit is drawn in, unless it stands on another unit there. */
+function onGround({ building }: Structure, below: Beneath, unit: Unit, fitting: PlacedFitting): Contact | undefined {
+  const aboveMm = unit.baseZMm - building.groundZMm;
+  const inPit = aboveMm < -jointTolerances.contactGap.value;
+  if (inPit ? below.units.length > 0 : aboveMm > jointTolerances.contactGap.value) return undefined;
+  const gapMm = inPit ? 0 : aboveMm;
   const { xMm, yMm } = fitting.at;
   return contact(unit, fitting, { target: { on: "ground" }, gapMm, joint: { joint: "bearing" }, xMm, yMm });
 }

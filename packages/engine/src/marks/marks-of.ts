@@ -69,10 +69,11 @@ const order: Record<MarkKind, number> = {
   "opening-in-sheet": 20,
   "post-through-opening": 21,
   "post-holds-nothing": 22,
-  "pad-missing": 23,
-  "pad-holds-nothing": 24,
-  "below-not-settled": 25,
-  "borne-on-fittings": 26,
+  "below-ground": 23,
+  "pad-missing": 24,
+  "pad-holds-nothing": 25,
+  "below-not-settled": 26,
+  "borne-on-fittings": 27,
 };
 
 const worstFirst = (a: Mark, b: Mark): number =>

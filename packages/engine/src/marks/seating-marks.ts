@@ -3,6 +3,7 @@ import type { Contact } from "../bearing/contact.ts";
 import { fittingOutline } from "../bearing/top-parts.ts";
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
 import type { Unit } from "../geometry/building.ts";
+import { toSite } from "../geometry/place.ts";
 import { reachPastMm } from "../geometry/plan-rect.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { Analysis } from "../load-path/analysis.ts";
@@ -10,11 +11,28 @@ import type { UnitRun } from "../load-path/run-down.ts";
 import { rounded } from "../units.ts";
 import { markOf } from "./mark-of.ts";
 
-/** Whether a unit truly sits on what it is drawn to stand on: clear of it in height, or past the edge of its pads. */
+/** Whether a unit truly sits on what it is drawn to stand on: clear of it, past the edge of its pads, or in the ground. */
 export const seatingMarks = (analysis: Analysis, unit: Unit, run: UnitRun): Mark[] => [
   ...clearMarks(unit, run),
   ...offPadMarks(analysis, unit, run),
+  ...inGroundMarks(analysis, unit),
 ];
+
+function inGroundMarks({ structure: { building } }: Analysis, unit: Unit): Mark[] {
+  const depthMm = building.groundZMm - unit.baseZMm;
+  if (depthMm <= jointTolerances.contactGap.value) return [];
+  return [
+    markOf({
+      fact: { kind: "below-ground", depthMm: rounded(depthMm) },
+      verdict: "not checked",
+      certainty: "derived",
+      elements: [unit.id],
+      at: toSite(unit.frame, { xMm: 0, yMm: 0, zMm: 0 }),
+      basis:
+        "Geometry: its underside lies below the ground level of the site. Earth and water pressure, uplift and the pit are not judged.",
+    }),
+  ];
+}
 
 function clearMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
   const clear = contacts.filter(

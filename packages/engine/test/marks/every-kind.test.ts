@@ -66,6 +66,7 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
     schemeOf({ ...onGround, posts: [{ id: "p1", x: 0, y: 1190, foot: 0, head: 2000 }] }),
     "does not work",
   ],
+  "below-ground": [schemeOf({ units: [{ ...g1, z: -500 }], pads: padsUnder(g1, -500) }), "not checked"],
   "pad-missing": [schemeOf({ units: [g1] }), "not checked"],
   "pad-off-ground": [schemeOf({ units: [{ ...g1, z: 3000 }], pads: padsUnder(g1, 3000) }), "does not work"],
   "pad-holds-nothing": [schemeOf({ units: [g1], pads: [...pads, { id: "b9", x: 9000, y: 0 }] }), "not checked"],

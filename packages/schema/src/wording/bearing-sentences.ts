@@ -88,6 +88,22 @@ export const bearingSentences = {
     owner: { body: `${at(0)} has no foundation drawn under ${places(corners)}. The architect has to draw one.` },
   }),
 
+  "below-ground": ({ depthMm }: FactOf<"below-ground">, { at }: Named): Telling => {
+    const below = depthMm < 1000 ? millimetres(depthMm) : metres(depthMm);
+    return {
+      architect: {
+        body: `${at(0)} lies ${below} below the ground level of the site. What the ground does to its walls is not judged.`,
+        detail: "Container walls are not made to hold back earth.",
+      },
+      engineer: {
+        body: `The underside of ${at(0)} lies ${below} below ground level. Earth and water against the sheets, uplift and the pit itself are not judged.`,
+      },
+      owner: {
+        body: `${at(0)} lies partly in the ground as it is drawn. The engineer has to say what holds the earth back.`,
+      },
+    };
+  },
+
   "pad-off-ground": ({ aboveMm }: FactOf<"pad-off-ground">, { at }: Named): Telling => {
     const above = aboveMm < 1000 ? millimetres(aboveMm) : metres(aboveMm);
     return {

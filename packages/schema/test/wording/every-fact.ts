@@ -82,6 +82,8 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "post-through-opening" },
   { kind: "post-through-unit", through: "top side rail" },
   { kind: "post-through-unit", through: "roof" },
+  { kind: "below-ground", depthMm: 500 },
+  { kind: "below-ground", depthMm: 2600 },
   { kind: "pad-missing", corners: 1 },
   { kind: "pad-missing", corners: 4 },
   { kind: "pad-holds-nothing" },

@@ -43,6 +43,7 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
     case "tips-over":
     case "mechanism":
     case "collision":
+    case "below-ground":
       return facesOf(mark.elements[0], seen).map((face) => ({ ...rectOf(face), size: "wide" }));
     default:
       return mark.verdict === "not checked" ? [] : postsOf(mark, seen);
