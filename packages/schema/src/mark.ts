@@ -144,6 +144,14 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("post-without-ground"), under: z.enum(["air", "rail", "sheet", "ground"]) }),
     z.strictObject({ kind: z.literal("post-holds-nothing") }),
     z.strictObject({ kind: z.literal("post-carries"), forceKn: z.number(), holds: z.array(ElementId) }),
+    /** What it holds comes down beside its middle, or it stands beside the middle of its pad. */
+    z.strictObject({
+      kind: z.literal("post-off-centre"),
+      end: z.enum(["head", "foot"]),
+      offsetMm: z.number(),
+      /** Its force by statics times the offset, kN m: carried by nothing in the run-down. */
+      momentKnm: z.number(),
+    }),
     z.strictObject({ kind: z.literal("post-through-opening") }),
     /** A post drawn where a container has a member, or through its roof or floor. */
     z.strictObject({ kind: z.literal("post-through-unit"), through: z.union([MemberName, z.enum(["roof", "floor"])]) }),

@@ -35,6 +35,20 @@ export const jointTolerances = {
     source: "no published source; a lock's head in a 63.5 mm wide aperture leaves little more",
     certainty: "common practice",
   },
+  /** A post this little off the middle of what it holds, or of its pad, stands as it is set up on site. */
+  postOffCentre: {
+    value: 25,
+    unit: "mm",
+    source: "no published source; what setting out and erection leave",
+    certainty: "common practice",
+  },
+  /** A pad longer than this is a strip or a slab along that side: it has no middle to stand on. */
+  longestSinglePad: {
+    value: 2000,
+    unit: "mm",
+    source: "no published source",
+    certainty: "common practice",
+  },
   /** Two faces this close in height touch. */
   contactGap: {
     value: 2,

@@ -9,6 +9,7 @@ import { fabricMarks } from "./fabric-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
 import { seatingMarks } from "./seating-marks.ts";
 import { padMarks } from "./pad-marks.ts";
+import { postCentreMarks } from "./post-centre-marks.ts";
 import { postMarks } from "./post-marks.ts";
 import { standMarks } from "./stand-marks.ts";
 import { standingOf } from "./standing.ts";
@@ -36,7 +37,10 @@ export function marksOf(analysis: Analysis): Mark[] {
           ];
     }),
     ...loadOverOpeningMarks(analysis),
-    ...building.posts.flatMap((post) => postMarks(analysis, post, sunkIds.has(post.id))),
+    ...building.posts.flatMap((post) => [
+      ...postMarks(analysis, post, sunkIds.has(post.id)),
+      ...postCentreMarks(analysis, post),
+    ]),
     ...padMarks(analysis, standing),
   ];
   const named = new Set(causes.flatMap(({ elements }) => elements));
@@ -65,15 +69,16 @@ const order: Record<MarkKind, number> = {
   "off-its-pad": 16,
   "wall-out": 17,
   "post-carries": 18,
-  "cross-members-cut": 19,
-  "opening-in-sheet": 20,
-  "post-through-opening": 21,
-  "post-holds-nothing": 22,
-  "below-ground": 23,
-  "pad-missing": 24,
-  "pad-holds-nothing": 25,
-  "below-not-settled": 26,
-  "borne-on-fittings": 27,
+  "post-off-centre": 19,
+  "cross-members-cut": 20,
+  "opening-in-sheet": 21,
+  "post-through-opening": 22,
+  "post-holds-nothing": 23,
+  "below-ground": 24,
+  "pad-missing": 25,
+  "pad-holds-nothing": 26,
+  "below-not-settled": 27,
+  "borne-on-fittings": 28,
 };
 
 const worstFirst = (a: Mark, b: Mark): number =>

@@ -54,6 +54,14 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
     }),
     "not checked",
   ],
+  "post-off-centre": [
+    schemeOf({
+      units: [g1, { ...f1, x: 3500 }],
+      pads: [...pads, { id: "b9", x: 3500 + 2926.5, y: 1129.5 }],
+      posts: [{ id: "p1", x: 3500 + 2926.5 - 40, y: 1129.5, foot: 0, head: 2591 }],
+    }),
+    "not checked",
+  ],
   "post-through-opening": [
     schemeOf({
       ...onGround,

@@ -1,5 +1,5 @@
 import type { FactOf } from "../mark.ts";
-import { inRow, kilonewtons, kilonewtonsExact } from "./figures.ts";
+import { inRow, kilonewtonMetres, kilonewtons, kilonewtonsExact, millimetres } from "./figures.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** What added posts stand on, hold and stand in the way of. */
@@ -37,6 +37,26 @@ export const postSentences = {
     },
     owner: { body: `Post ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
   }),
+
+  "post-off-centre": ({ end, offsetMm, momentKnm }: FactOf<"post-off-centre">, { at, rest }: Named): Telling => {
+    const off = millimetres(offsetMm);
+    const head = end === "head";
+    return {
+      architect: {
+        body: head
+          ? `${at(0)} stands ${off} off the middle of what it holds, ${inRow(rest(1))}. What that bends is not judged.`
+          : `${at(0)} stands ${off} off the middle of its pad ${at(1)}. What that does to the pad is not judged.`,
+      },
+      engineer: {
+        body: `${head ? `The load of ${inRow(rest(1))} comes down ${off} off the axis of ${at(0)}` : `${at(0)} stands ${off} off the centre of ${at(1)}`}: ${kilonewtonMetres(momentKnm)}, not carried in the run-down. ${head ? "Bending of the post" : "Tilting of the pad and the soil under it"} is not judged.`,
+      },
+      owner: {
+        body: head
+          ? `Post ${at(0)} does not stand straight under what it holds. The engineer has to say whether it may.`
+          : `Post ${at(0)} does not stand in the middle of its foundation. The engineer has to say whether it may.`,
+      },
+    };
+  },
 
   "post-through-opening": (_fact: FactOf<"post-through-opening">, { at }: Named): Telling => ({
     architect: {

@@ -79,6 +79,8 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "post-holds-nothing" },
   { kind: "post-carries", forceKn: 42.5, holds: ["b"] },
   { kind: "post-carries", forceKn: 0, holds: ["b"] },
+  { kind: "post-off-centre", end: "head", offsetMm: 40, momentKnm: 1.7 },
+  { kind: "post-off-centre", end: "foot", offsetMm: 150, momentKnm: 0 },
   { kind: "post-through-opening" },
   { kind: "post-through-unit", through: "top side rail" },
   { kind: "post-through-unit", through: "roof" },

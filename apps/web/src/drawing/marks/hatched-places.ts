@@ -45,6 +45,8 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
     case "collision":
     case "below-ground":
       return facesOf(mark.elements[0], seen).map((face) => ({ ...rectOf(face), size: "wide" }));
+    case "post-off-centre":
+      return postsOf(mark, seen);
     default:
       return mark.verdict === "not checked" ? [] : postsOf(mark, seen);
   }
