@@ -20,7 +20,7 @@ export async function openSharedProject(owner: Database, id: string, architects:
     person,
     role: n === architects ? ("owner" as const) : ("architect" as const),
   }));
-  const project = { id, name: "Two doors", place: "Osterwick", client: "R. Tamm" };
+  const project = { id, name: "Two doors", place: "Fenquill", client: "R. Tamm" };
   const opened = await openProject(owner, project, members);
   if (!opened.ok) throw new Error(opened.refusal.code);
 }

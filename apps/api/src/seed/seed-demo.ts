@@ -23,7 +23,7 @@ const revisionId = "5e1f0a10-0000-4000-8000-000000000300";
 const demoProject = {
   id: demoProjectId,
   name: "Millrace Yard",
-  place: "4 Tannery Lane, Osterwick",
+  place: "4 Sluice Row, Fenquill",
   client: "Jory Pellan",
 };
 

@@ -60,7 +60,7 @@ export async function startService(
   return {
     ...{ app, database, owner, log, people },
     openProject: async () => {
-      const project = { id: randomUUID(), name: "Lock Lane", place: "Lock Lane 2, Osterwick", client: "R. Tamm" };
+      const project = { id: randomUUID(), name: "Lock Lane", place: "Lock Lane 2, Fenquill", client: "R. Tamm" };
       await openProject(owner, project, members);
       return project.id;
     },

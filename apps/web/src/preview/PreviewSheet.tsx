@@ -98,8 +98,8 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
       }
       titleBlock={
         <TitleBlock
-          projectName="Weir Street Workshop"
-          subtitle="Two Bridges Trust · Marlow Ferry"
+          projectName="Sluice Row Workshop"
+          subtitle="Two Bridges Trust · Fenquill"
           sheet={review ? 3 : 1}
           scale="as noted"
           date="10 Mar 2027"

@@ -19,8 +19,8 @@ import type {
 afterEach(cleanup);
 
 const titleBlock: TitleBlockProps = {
-  projectName: "Weir Street Workshop",
-  subtitle: "Two Bridges Trust · Marlow Ferry",
+  projectName: "Sluice Row Workshop",
+  subtitle: "Two Bridges Trust · Fenquill",
   sheet: 1,
   scale: "as noted",
   date: "10 Mar 2027",
