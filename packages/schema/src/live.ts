@@ -26,6 +26,20 @@ export const ClientMessage = z
   .meta({ id: "ClientMessage" });
 export type ClientMessage = z.infer<typeof ClientMessage>;
 
+/** Why the server ends a connection, and what its client does next. */
+export const liveCloseCodes = {
+  /** RFC 6455 section 7.4.1: the service goes away; come back, to another process. */
+  goingAway: 1001,
+  /** RFC 6455 section 7.4.1: what was sent is against the rules. */
+  againstRules: 1008,
+  /** Registered with IANA: try again later. */
+  tooSlow: 1013,
+  /** Signed out, or the roles changed: ask again who you are. */
+  signedOut: 4401,
+  /** The record does not go that far: load the project anew. */
+  recordUnknown: 4409,
+} as const;
+
 /** Server to client. `entries` come in order without gaps, less those the reader may not see; `upTo` says how far. */
 export const ServerMessage = z
   .discriminatedUnion("type", [

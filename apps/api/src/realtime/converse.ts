@@ -1,7 +1,7 @@
-import { ClientMessage } from "@cornerway/schema";
+import { ClientMessage, liveCloseCodes } from "@cornerway/schema";
 import type { WebSocket } from "@fastify/websocket";
 import type { FastifyBaseLogger } from "fastify";
-import { closeCodes, type Line } from "./line.ts";
+import type { Line } from "./line.ts";
 import type { Live } from "./live.ts";
 
 const mostPerSecond = 60;
@@ -17,12 +17,12 @@ export function converse(socket: WebSocket, line: Line, live: Live, log: Fastify
     const now = Math.floor(Date.now() / 1000);
     count = now === second ? count + 1 : 1;
     second = now;
-    if (count > mostPerSecond) return line.close(closeCodes.againstRules, "too many messages");
+    if (count > mostPerSecond) return line.close(liveCloseCodes.againstRules, "too many messages");
     const message = isBinary || !Buffer.isBuffer(data) ? undefined : readMessage(data.toString("utf8"));
     if (message === undefined) return refuse(line, "body-invalid", "this message is not of the live protocol");
     take(message, line, live).catch((error: unknown) => {
       log.warn({ err: error }, "a live line could not be served");
-      line.close(closeCodes.tooSlow, "try again");
+      line.close(liveCloseCodes.tooSlow, "try again");
     });
   });
 }
@@ -42,7 +42,7 @@ async function take(message: ClientMessage, line: Line, live: Live): Promise<voi
 
 function refuse(line: Line, code: string, detail: string): void {
   line.send({ type: "problem", code, detail });
-  line.close(closeCodes.againstRules, code);
+  line.close(liveCloseCodes.againstRules, code);
 }
 
 function readMessage(text: string): ClientMessage | undefined {

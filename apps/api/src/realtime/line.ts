@@ -1,6 +1,14 @@
 import { randomUUID } from "node:crypto";
 import { setTimeout } from "node:timers/promises";
-import { may, mayReadEntry, type Presence, type RecordEntry, type Role, type ServerMessage } from "@cornerway/schema";
+import {
+  liveCloseCodes,
+  may,
+  mayReadEntry,
+  type Presence,
+  type RecordEntry,
+  type Role,
+  type ServerMessage,
+} from "@cornerway/schema";
 import type { WebSocket } from "@fastify/websocket";
 import type { Part } from "../services/part.ts";
 
@@ -11,17 +19,6 @@ const longestPauseMs = 8_000;
 const lookAgainMs = 20;
 /** Operations of one message; an entry without any counts as one. */
 const mostWeight = 300;
-
-export const closeCodes = {
-  /** RFC 6455 section 7.4.1: the service goes away. */
-  goingAway: 1001,
-  /** RFC 6455 section 7.4.1: what was sent is against the rules. */
-  againstRules: 1008,
-  /** Registered with IANA: try again later. */
-  tooSlow: 1013,
-  signedOut: 4401,
-  recordUnknown: 4409,
-} as const;
 
 /** One open socket: whose it is, and how far it has been told. */
 export class Line {
@@ -54,7 +51,7 @@ export class Line {
 
   send(message: ServerMessage): void {
     if (!this.open) return;
-    if (this.#socket.bufferedAmount > mostUnsentBytes) return this.close(closeCodes.tooSlow, "too slow");
+    if (this.#socket.bufferedAmount > mostUnsentBytes) return this.close(liveCloseCodes.tooSlow, "too slow");
     this.#socket.send(JSON.stringify(message));
   }
 
@@ -85,7 +82,7 @@ export class Line {
       if (this.#socket.bufferedAmount < least) {
         least = this.#socket.bufferedAmount;
         since = Date.now();
-      } else if (Date.now() - since > longestPauseMs) return this.close(closeCodes.tooSlow, "too slow");
+      } else if (Date.now() - since > longestPauseMs) return this.close(liveCloseCodes.tooSlow, "too slow");
       await setTimeout(lookAgainMs);
     }
   }

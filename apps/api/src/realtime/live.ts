@@ -1,9 +1,9 @@
-import { recordKinds, type Presence } from "@cornerway/schema";
+import { liveCloseCodes, recordKinds, type Presence } from "@cornerway/schema";
 import type { FastifyBaseLogger } from "fastify";
 import type { Connection } from "../store/connection.ts";
 import { lastNumber, readEntries } from "../store/record-rows.ts";
 import { readStanding } from "../store/session-rows.ts";
-import { closeCodes, type Line } from "./line.ts";
+import type { Line } from "./line.ts";
 import { Listener } from "./listener.ts";
 import { PresenceBoard, type Word } from "./presence-board.ts";
 import { Room } from "./room.ts";
@@ -75,7 +75,7 @@ export class Live {
   /** Cuts every socket; their clients come back to a process that stays. */
   async close(): Promise<void> {
     for (const timer of this.#timers) clearInterval(timer);
-    for (const line of this.#lines) line.close(closeCodes.goingAway, "the service stops");
+    for (const line of this.#lines) line.close(liveCloseCodes.goingAway, "the service stops");
     await this.#listener.close();
   }
 
@@ -145,7 +145,7 @@ export class Live {
       const roles = new Map(standing.map((row) => [keyOf(row), row.roles.join()]));
       for (const line of asked) {
         if (roles.get(keyOf(askOf(line))) !== [...line.part.roles].sort().join())
-          line.close(closeCodes.signedOut, "signed out");
+          line.close(liveCloseCodes.signedOut, "signed out");
       }
     } catch (error) {
       this.#log.warn({ err: error }, "could not check who is signed in; trying again");

@@ -1,5 +1,5 @@
-import type { RecordEntry } from "@cornerway/schema";
-import { closeCodes, type Line } from "./line.ts";
+import { liveCloseCodes, type RecordEntry } from "@cornerway/schema";
+import type { Line } from "./line.ts";
 
 /** All entries of a project after a number, in order, at most `limit`. */
 export type ReadEntries = (after: number, limit: number) => Promise<RecordEntry[]>;
@@ -37,7 +37,7 @@ export class Room {
   /** Tells a line everything after a number, and from then on what is new. */
   async resume(line: Line, after: number): Promise<void> {
     await this.advance();
-    if (after > this.#upTo) return line.close(closeCodes.recordUnknown, "the record is not that far");
+    if (after > this.#upTo) return line.close(liveCloseCodes.recordUnknown, "the record is not that far");
     line.after = after;
     line.send({ type: "entries", entries: [], upTo: after });
     while (line.open && line.after < this.#firstKept() - 1) {

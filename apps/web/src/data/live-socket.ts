@@ -1,4 +1,4 @@
-import { ServerMessage } from "@cornerway/schema";
+import { liveCloseCodes, ServerMessage } from "@cornerway/schema";
 import type { ClientMessage, Presence } from "@cornerway/schema";
 
 export type Entries = Extract<ServerMessage, { type: "entries" }>;
@@ -9,7 +9,11 @@ export interface LiveListener {
   here(people: Here): void;
   /** True when the line holds, false when it dropped. */
   line(up: boolean): void;
+  /** What this page holds is true no longer: who is signed in, in which roles, or the whole record. */
+  stale(): void;
 }
+
+const staleCodes = new Set<number>([liveCloseCodes.signedOut, liveCloseCodes.recordUnknown]);
 
 /** Less than the 15 s after which presence expires. */
 const pingEveryMs = 6_000;
@@ -53,7 +57,7 @@ export class LiveSocket {
     this.#socket = socket;
     socket.addEventListener("open", () => this.#opened());
     socket.addEventListener("message", (event) => this.#heard(event.data));
-    socket.addEventListener("close", () => this.#closed(socket));
+    socket.addEventListener("close", ({ code }) => this.#closed(socket, code));
   }
 
   #opened(): void {
@@ -83,9 +87,10 @@ export class LiveSocket {
     }
   }
 
-  #closed(socket: WebSocket): void {
+  #closed(socket: WebSocket, code: number): void {
     if (socket !== this.#socket || this.#ended) return;
     clearInterval(this.#beat);
+    if (staleCodes.has(code)) this.#listener.stale();
     this.#listener.line(false);
     this.#tries += 1;
     this.#retry = setTimeout(() => this.#open(), Math.min(10_000, 250 * 2 ** this.#tries));

@@ -1,9 +1,13 @@
 import type { Presence, Project } from "@cornerway/schema";
 import { useQueryClient } from "@tanstack/react-query";
+import type { QueryClient } from "@tanstack/react-query";
 import { useCallback, useEffect, useRef, useState } from "react";
+import { changePerson } from "../data/change-person.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
 import { LiveSocket } from "../data/live-socket.ts";
 import type { Here } from "../data/live-socket.ts";
+import { projectKey } from "../data/project.ts";
+import { sessionKey } from "../data/session.ts";
 import { takeEntries } from "../data/take-entries.ts";
 
 /** The live line of a project: entries go to the draft and the cache, people to whoever shows them. */
@@ -23,6 +27,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
         takeEntries(client, id, entries);
       },
       here: setHere,
+      stale: () => askAnew(client, id),
       line: (up) => {
         setLineDownSince((since) => (up ? null : (since ?? Date.now())));
         if (up) draft?.retry();
@@ -38,6 +43,13 @@ export function useLive(project: Project, draft: DraftStore | null) {
     socket.current?.tell(presence);
   }, []);
   return { lineDownSince, here, tell };
+}
+
+/** Who is signed in is asked first; whoever still is gets the project, and the draft with it, as it is now. */
+async function askAnew(client: QueryClient, projectId: string): Promise<void> {
+  await client.refetchQueries({ queryKey: sessionKey });
+  if (client.getQueryData(sessionKey) === null) changePerson(client, null);
+  else await client.resetQueries({ queryKey: projectKey(projectId) });
 }
 
 const liveAddress = (projectId: string) => `${location.origin.replace(/^http/, "ws")}/api/projects/${projectId}/live`;

@@ -15,9 +15,9 @@ class Line extends EventTarget {
   send(text: string): void {
     this.said.push(JSON.parse(text));
   }
-  close(): void {
+  close(code = 1006): void {
     this.readyState = 3;
-    this.dispatchEvent(new Event("close"));
+    this.dispatchEvent(Object.assign(new Event("close"), { code }));
   }
   open(): void {
     this.readyState = 1;
@@ -35,12 +35,13 @@ const line = (at: number): Line => {
 };
 
 function listener() {
-  const heard = { entries: [] as Entries[], here: [] as Here[], up: [] as boolean[] };
+  const heard = { entries: [] as Entries[], here: [] as Here[], up: [] as boolean[], stale: 0 };
   return {
     heard,
     entries: (message: Entries) => void heard.entries.push(message),
     here: (people: Here) => void heard.here.push(people),
     line: (up: boolean) => void heard.up.push(up),
+    stale: () => void (heard.stale += 1),
   };
 }
 
@@ -97,6 +98,22 @@ describe("LiveSocket", () => {
     ]);
     vi.advanceTimersByTime(6000);
     expect(line(0).said.slice(2)).toEqual([{ type: "presence", presence }, { type: "ping" }]);
+    socket.end();
+  });
+
+  // The codes of apps/api/src/realtime/README.md.
+  it.each([
+    [1001, 0],
+    [1006, 0],
+    [1013, 0],
+    [4401, 1],
+    [4409, 1],
+  ])("closed with %i says %i times that what the page holds is stale", (code, times) => {
+    const told = listener();
+    const socket = new LiveSocket("ws://office/live", 7, told);
+    line(0).open();
+    line(0).close(code);
+    expect(told.heard.stale).toBe(times);
     socket.end();
   });
 
