@@ -27,7 +27,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
         takeEntries(client, id, entries);
       },
       here: setHere,
-      stale: () => askAnew(client, id),
+      stale: () => void askAnew(client, id),
       line: (up) => {
         setLineDownSince((since) => (up ? null : (since ?? Date.now())));
         if (up) draft?.retry();
