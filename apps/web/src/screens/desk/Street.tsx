@@ -40,6 +40,7 @@ export function Street({
       <svg className="desk-street" viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden="true">
         <HatchDefs />
         <path d={`M0 ${groundPx}H${widthPx}`} stroke="var(--ink)" strokeWidth="2.4" />
+        <ScaleBar pxPerM={pxPerM} />
         {houses.map(({ project, scheme }, at) => (
           <g key={project.id}>
             <ElevationView
@@ -66,6 +67,27 @@ export function Street({
   );
 }
 
+/** The scale of the street, top right: two lengths of five metres, or of ten where the street is long. */
+function ScaleBar({ pxPerM }: { pxPerM: number }) {
+  const stepM = 10 * pxPerM > widthPx / 8 ? 5 : 10;
+  const fromPx = widthPx - 2 * stepM * pxPerM - 24;
+  return (
+    <g transform={`translate(${fromPx} 34)`} fontSize={11} fill="var(--graphite)" textAnchor="middle">
+      <text x={0} y={-24} fontSize={9.5} letterSpacing="0.08em" textAnchor="start">
+        THE STREET, ALL TO ONE SCALE
+      </text>
+      {[0, 1, 2].map((step) => (
+        <text key={step} x={step * stepM * pxPerM} y={-6}>
+          {step * stepM}
+          {step === 2 ? " m" : ""}
+        </text>
+      ))}
+      <rect width={stepM * pxPerM} height={4} fill="var(--ink)" stroke="var(--ink)" />
+      <rect x={stepM * pxPerM} width={stepM * pxPerM} height={4} fill="var(--slip)" stroke="var(--ink)" />
+    </g>
+  );
+}
+
 function House({ project, fromPercent, onOpen }: { project: ProjectSummary; fromPercent: number; onOpen: () => void }) {
   return (
     <div className="desk-house" style={{ left: `${fromPercent}%` }}>
@@ -73,7 +95,7 @@ function House({ project, fromPercent, onOpen }: { project: ProjectSummary; from
         {project.name}
       </button>
       <p className="lettered">
-        {project.containers} containers · {project.revision}
+        {project.containers} {project.containers === 1 ? "container" : "containers"} · {project.revision}
       </p>
       <p className={verdictClass(project.verdict)}>
         <VerdictSymbol verdict={project.verdict} sizePx={16} />
