@@ -104,6 +104,15 @@ export const MarkFact = z
       momentKnm: z.number(),
       towards: CompassPoint,
     }),
+    /** It stands, but its resultant comes down within 0.3 m of the edge of its bearings. */
+    z.strictObject({
+      kind: z.literal("near-tipping"),
+      /** So near only without imposed loads: the figures are those without them. */
+      whenEmpty: z.literal(true).optional(),
+      insideMm: z.number(),
+      weightKn: z.number(),
+      towards: CompassPoint,
+    }),
     /** Its bearings lie at two heights, this far apart: it rocks until packed. */
     z.strictObject({ kind: z.literal("rocks"), gapMm: z.number() }),
     /** Drawn this far above what is to bear it, at so many places: they take nothing until packed. */

@@ -10,5 +10,11 @@ export const mostPackingMm = 25;
 /** Below this angle two rails run along each other and do not cross; sine of 10°. Common practice. */
 export const leastCrossingSine = 0.173648;
 
+/**
+ * A resultant nearer than this to the edge of its bearings is not settled by statics, mm: a unit's weight is taken at its
+ * middle, its doors draw the true centroid to that end. Common practice, no published source.
+ */
+export const balanceMarginMm = 300;
+
 /** A resultant this little outside its bearings, or inside their outline, is on their edge, mm. */
 export const balanceMm = 1;

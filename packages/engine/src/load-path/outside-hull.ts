@@ -2,12 +2,13 @@ type Place = { readonly xMm: number; readonly yMm: number };
 
 /**
  * How a point lies to what bears: how far outside, mm (0 inside), how far to the nearest edge from within, mm
- * (0 outside), the nearest place on them, and whether they span an area.
+ * (0 outside), the nearest place on them and on their outline, and whether they span an area.
  */
 export type HullPlace = {
   readonly outsideMm: number;
   readonly insideMm: number;
   readonly nearest: Place;
+  readonly edge: Place;
   readonly spansArea: boolean;
 };
 
@@ -19,9 +20,10 @@ export function outsideHull(bearings: readonly Place[], at: Place): HullPlace {
   const places = edges.map(({ from, to }) => nearestOn(from, to, at));
   const distances = places.map((place) => distanceMm(place, at));
   const leastMm = Math.min(...distances);
+  const edge = places[distances.indexOf(leastMm)] ?? at;
   if (spansArea && edges.every(({ from, to }) => turn(from, to, at) >= 0))
-    return { outsideMm: 0, insideMm: leastMm, nearest: at, spansArea };
-  return { outsideMm: leastMm, insideMm: 0, nearest: places[distances.indexOf(leastMm)] ?? at, spansArea };
+    return { outsideMm: 0, insideMm: leastMm, nearest: at, edge, spansArea };
+  return { outsideMm: leastMm, insideMm: 0, nearest: edge, edge, spansArea };
 }
 
 /** Three bearings closer to one line than this span no area, mm² of twice the triangle. */

@@ -9,7 +9,12 @@ import { shareBySprings } from "./share-by-springs.ts";
 
 /** How a unit stands under all that comes down on it. */
 export type Stand =
-  | { readonly state: "stands" }
+  /** The resultant lies this far inside the outline of its bearings; `edge` is the nearest place on it. */
+  | {
+      readonly state: "stands";
+      readonly insideMm: number;
+      readonly edge: { readonly xMm: number; readonly yMm: number };
+    }
   /**
    * The resultant lies this far outside the bearings, or on their very edge (0): all of it comes on the nearest of them
    * as it begins to turn.
@@ -69,10 +74,10 @@ export function unitStatics(
 }
 
 function standOf(places: readonly { xMm: number; yMm: number }[], resultant: PointForce): Stand {
-  const { outsideMm, insideMm, nearest, spansArea } = outsideHull(places, resultant);
+  const { outsideMm, insideMm, nearest, edge, spansArea } = outsideHull(places, resultant);
   if (outsideMm > balanceMm) return { state: "tips", outsideMm, pivot: nearest };
   if (spansArea && insideMm <= balanceMm) return { state: "tips", outsideMm: 0, pivot: nearest };
-  return spansArea ? { state: "stands" } : { state: "turns" };
+  return spansArea ? { state: "stands", insideMm, edge } : { state: "turns" };
 }
 
 const onPivot = (

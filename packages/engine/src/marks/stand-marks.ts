@@ -9,6 +9,7 @@ import { rounded } from "../units.ts";
 import { compassPoint } from "./compass.ts";
 import { markOf } from "./mark-of.ts";
 import { openEnds } from "./open-ends.ts";
+import { nearTippingMarks } from "./near-tipping-marks.ts";
 import type { Standing } from "./standing.ts";
 
 /** How one unit stands as a body: overhangs, tipping, and the ways it is free to move. */
@@ -24,6 +25,7 @@ export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, r
     case "stands":
       return [
         ...tipsEmptyMarks(analysis, unit, above()),
+        ...nearTippingMarks(analysis, unit, run, above()),
         ...overhangMarks(analysis, unit, run),
         ...slidingMarks(unit, run),
       ];

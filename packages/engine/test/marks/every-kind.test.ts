@@ -19,6 +19,7 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
   "made-connection": [schemeOf({ units: [g1, { ...f1, x: 20 }], pads }), "not checked"],
   "corner-on-air": [schemeOf({ units: [{ ...g1, z: 50 }], pads: padsUnder(g1, 50).slice(1) }), "not checked"],
   "tips-over": [schemeOf({ units: [g1, { ...f1, x: 3500 }], pads }), "does not work"],
+  "near-tipping": [schemeOf({ units: [g1, { ...f1, x: 2800 }], pads }), "not checked"],
   rocks: [schemeOf({ units: [g1], pads: pads.map((pad, at) => ({ ...pad, top: at === 0 ? -10 : 0 })) }), "not checked"],
   "stands-clear": [schemeOf({ units: [{ ...g1, z: 10 }], pads }), "not checked"],
   "off-its-pad": [schemeOf({ units: [g1], pads: pads.map((pad) => ({ ...pad, width: 100 })) }), "not checked"],

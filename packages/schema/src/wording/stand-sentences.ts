@@ -63,6 +63,19 @@ export const standSentences = {
     };
   },
 
+  "near-tipping": ({ whenEmpty, insideMm, weightKn, towards }: FactOf<"near-tipping">, { at }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} stands${whenEmpty ? ", when it is empty," : ""} only ${metres(insideMm)} from tipping over to the ${towards}. Its true weight may lie that much nearer to one end.`,
+      detail: "A support further out on that side would settle it.",
+    },
+    engineer: {
+      body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${kilonewtonsExact(weightKn)} unfactored, lies ${metres(insideMm)} inside the edge of its bearings to the ${towards}. Weight is taken at the middle of the unit, though its doors draw it to that end: balance is not settled within 0.30 m.`,
+    },
+    owner: {
+      body: `${at(0)} stands close to turning over to the ${towards}${whenEmpty ? " when it is empty" : ""}. The engineer has to say what holds it.`,
+    },
+  }),
+
   rocks: ({ gapMm }: FactOf<"rocks">, { at }: Named): Telling => ({
     architect: { body: `${at(0)} bears at two heights, ${millimetres(gapMm)} apart. It rocks until it is packed.` },
     engineer: {

@@ -25,6 +25,8 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "tips-over", outsideMm: 0, weightKn: 39.2, momentKnm: 0, towards: "north" },
   { kind: "tips-over", outsideMm: 150, weightKn: 63, momentKnm: 9.5, towards: "east", whenEmpty: true },
   { kind: "tips-over", outsideMm: 0, weightKn: 63, momentKnm: 0, towards: "east", whenEmpty: true },
+  ...compassPoints.map((towards) => ({ kind: "near-tipping", insideMm: 120, weightKn: 170, towards }) as const),
+  { kind: "near-tipping", insideMm: 280, weightKn: 63, towards: "east", whenEmpty: true },
   { kind: "borne-on-rail", crossings: [crossing], turned: true },
   { kind: "borne-on-rail", crossings: [crossing, { ...crossing, gapMm: 18.5 }], turned: false },
   { kind: "made-connection", why: "apertures cross", offsetMm: 0 },

@@ -41,6 +41,7 @@ function placesOf(mark: Mark, seen: Seen): Place[] {
     case "off-its-pad":
       return bandUnder(mark.at, seen, 340, 130);
     case "tips-over":
+    case "near-tipping":
     case "mechanism":
     case "collision":
     case "below-ground":
