@@ -4,7 +4,7 @@ import type { MemberDemand } from "../checks/member-demand.ts";
 
 /**
  * Moments of a pressed member enlarged by its own bow: B₁ = 1/(1 − P/P_e) with 0.8 of the stiffness and C_m = 1 (AISC 360
- * Appendix 8, from memory). Infinite where the force reaches the elastic one.
+ * Appendix 8, from memory).
  */
 export function bowedDemand(
   demand: MemberDemand,
@@ -19,11 +19,12 @@ export function bowedDemand(
   };
 }
 
-/** B₁; a force at or beyond the elastic one leaves no moment that could be stood. */
+/** B₁, held at ten: a force beyond nine tenths of the elastic one fails by itself, and more of it never counts for less. */
 export function enlargement(axialN: number, inertiaMm4: number, lengthMm: number): number {
   const elasticN = (STIFFNESS_LEFT * PI_SQUARED * steelModulus.valueMpa * inertiaMm4) / (lengthMm * lengthMm);
-  return axialN < elasticN ? 1 / (1 - axialN / elasticN) : Infinity;
+  return axialN < 0.9 * elasticN ? 1 / (1 - axialN / elasticN) : MOST;
 }
 
+const MOST = 10;
 const STIFFNESS_LEFT = 0.8;
 const PI_SQUARED = 9.869604401089358;

@@ -1,6 +1,5 @@
 import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
-import type { Check } from "../checks/check.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import type { MemberDemand } from "../checks/member-demand.ts";
 import { bowedDemand } from "./bowed-demand.ts";
@@ -37,22 +36,10 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
       let worst: Screened | undefined;
       for (const { id, lengthMm } of beams)
         for (const demand of demandsAlong(found[id] ?? [], lengthMm))
-          worst = worseOf(worst, buckledOr(bowedDemand(rounded(demand), member), member.element, screenOne));
+          worst = worseOf(worst, screenOne(bowedDemand(rounded(demand), member)));
       return worst;
     },
   };
-}
-
-/** A force beyond the elastic one: no moment can be stated, and the part fails by compression. */
-function buckledOr(
-  demand: MemberDemand,
-  element: CheckedMember["element"],
-  screenOne: (demand: MemberDemand) => Screened,
-): Screened {
-  if (Number.isFinite(demand.momentStrongNmm) && Number.isFinite(demand.momentWeakNmm)) return screenOne(demand);
-  const why = "proportions outside the clause's limits";
-  const check: Check = { ok: false, element, limitState: "axial force with bending", why };
-  return { limitState: "axial force with bending", utilisation: Infinity, checks: () => [check] };
 }
 
 /** A thousandth of a newton, or a newton-millimetre, is rounding of the solution and no force. */

@@ -136,7 +136,15 @@ function openingAt(
   const cut = lines.openings.find(
     (one) => one.wall === beam.side && one.u0 < beam.uMm && beam.uMm < one.u1 && reaches(one),
   );
-  return cut && { name: `${metres(cut.u0)}–${metres(cut.u1)} m`, widthMm: cut.u1 - cut.u0 };
+  if (cut === undefined) return undefined;
+  const [from, to] = betweenPosts(beam, cut, lines);
+  return { name: `${metres(from)}–${metres(to)} m`, widthMm: to - from };
+}
+
+/** The part of an opening the line lies in, between posts that stand on something. */
+function betweenPosts(beam: UnitBeam, { u0, u1 }: UnitOpening, { posts }: UnitLines): [number, number] {
+  const held = posts.filter(({ side, footed }) => side === beam.side && footed).map(({ u }) => u);
+  return [Math.max(u0, ...held.filter((u) => u <= beam.uMm)), Math.min(u1, ...held.filter((u) => u > beam.uMm))];
 }
 
 const openingWidth = (beam: UnitBeam, lines: UnitLines): number =>

@@ -1,0 +1,52 @@
+import { cautionLine, cautions, emptyScheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { readSiteRequest } from "../../src/cli/site-request.ts";
+import { strengthCommand } from "../../src/cli/strength-command.ts";
+
+const edition = "IBC 2021";
+const site = {
+  hazards: {
+    riskCategory: "II",
+    wind: { edition, speedMs: 40, exposure: "B", elevationM: 0, topographicFactor: 1 },
+    snow: { edition, groundPa: 500, roofExposure: "partially exposed", thermal: "heated" },
+    seismic: { edition, ss: 0.1, s1: 0.05, siteClass: "D", longPeriodS: 8 },
+  },
+};
+const scheme = {
+  ...emptyScheme,
+  containers: [{ id: "u1", tag: "U1", type: "1D", xUm: 0, yUm: 0, zUm: 0, turnMdeg: 0 }],
+};
+const run = (drawn: unknown, place: unknown, asText = false) =>
+  strengthCommand({ name: "scheme.json", value: drawn }, { name: "hazards.json", value: place }, asText);
+
+describe("cornerway strength", () => {
+  it("prints envelope, units with reasons and what governs as JSON, and ends with 0", () => {
+    const { out, err, code } = run(scheme, site);
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ accepted: true, units: [{ unitId: "u1" }] });
+  });
+
+  it("prints text with the caution line first and every caution for --text", () => {
+    const { out } = run(scheme, site, true);
+    expect(out.startsWith(`${cautionLine}\n`)).toBe(true);
+    for (const caution of cautions) expect(out).toContain(caution);
+    expect(out).toContain("not yet part of any verdict on screen");
+  });
+
+  it("names the wrong field of a site file by JSON pointer, and ends with 1", () => {
+    const wrong = { hazards: { ...site.hazards, riskCategory: "V" } };
+    expect(run(scheme, wrong)).toMatchObject({ out: "", code: 1 });
+    expect(run(scheme, wrong).err).toMatch(/^hazards\.json: \/hazards\/riskCategory: /);
+  });
+
+  it("refuses hazards of another edition and a scheme without containers", () => {
+    const other = { hazards: { ...site.hazards, wind: { ...site.hazards.wind, edition: "IBC 2024" } } };
+    expect(run(scheme, other).err).toMatch(/^hazards\.json: \/hazards\/wind: .*IBC 2021 is adopted/);
+    expect(run(emptyScheme, site).err).toBe("scheme.json: /containers: there is no container\n");
+  });
+
+  it("takes the weakest soil and 17.2 MPa concrete where the site file says nothing", () => {
+    expect(readSiteRequest(site)).toMatchObject({ ok: true, request: { soil: "clay or silt", concreteMpa: 17.2 } });
+  });
+});
