@@ -149,6 +149,13 @@ export const MarkFact = z
     }),
     z.strictObject({ kind: z.literal("openings-overlap") }),
     z.strictObject({ kind: z.literal("opening-off-face"), face: Face }),
+    /** A hatch that gives onto the floor or roof of the unit it meets: no opening there, or one not in line with it. */
+    z.strictObject({
+      kind: z.literal("hatch-blocked"),
+      by: z.enum(["roof", "floor"]),
+      /** Least clear width left between the two openings; 0 where there is none on the other side. */
+      clearMm: z.number(),
+    }),
     z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int() }),
     z.strictObject({ kind: z.literal("post-without-ground"), under: z.enum(["air", "rail", "sheet", "ground"]) }),
     z.strictObject({ kind: z.literal("post-holds-nothing") }),

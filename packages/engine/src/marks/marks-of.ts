@@ -6,6 +6,7 @@ import { bearingMarks } from "./bearing-marks.ts";
 import { borneMarks } from "./borne-marks.ts";
 import { collisionMarks, padCollisionMarks, solidInPadMarks } from "./collision-marks.ts";
 import { fabricMarks } from "./fabric-marks.ts";
+import { hatchMarks } from "./hatch-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
 import { seatingMarks } from "./seating-marks.ts";
 import { padMarks } from "./pad-marks.ts";
@@ -26,6 +27,7 @@ export function marksOf(analysis: Analysis): Mark[] {
     ...padCollisionMarks(padCollisionsOf(building)),
     ...solidInPadMarks(sunk),
     ...building.units.flatMap((unit) => fabricMarks(analysis.structure, unit)),
+    ...building.units.flatMap((unit) => hatchMarks(building, unit)),
     ...building.units.flatMap((unit) => {
       const run = standing.run(unit.id);
       return run === undefined
@@ -72,14 +74,15 @@ const order: Record<MarkKind, number> = {
   "post-carries": 19,
   "post-off-centre": 20,
   "cross-members-cut": 21,
-  "opening-in-sheet": 22,
-  "post-through-opening": 23,
-  "post-holds-nothing": 24,
-  "below-ground": 25,
-  "pad-missing": 26,
-  "pad-holds-nothing": 27,
-  "below-not-settled": 28,
-  "borne-on-fittings": 29,
+  "hatch-blocked": 22,
+  "opening-in-sheet": 23,
+  "post-through-opening": 24,
+  "post-holds-nothing": 25,
+  "below-ground": 26,
+  "pad-missing": 27,
+  "pad-holds-nothing": 28,
+  "below-not-settled": 29,
+  "borne-on-fittings": 30,
 };
 
 const worstFirst = (a: Mark, b: Mark): number =>

@@ -34,6 +34,10 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
   "wall-out": [schemeOf({ ...onGround, cuts: [{ ...window, use: "open-wall" }] }), "not checked"],
   "openings-overlap": [schemeOf({ ...onGround, cuts: [window, { ...window, id: "d2", at: 2500 }] }), "does not work"],
   "opening-off-face": [schemeOf({ ...onGround, cuts: [{ ...window, at: 5000 }] }), "does not work"],
+  "hatch-blocked": [
+    schemeOf({ units: [g1, f1], pads, cuts: [{ ...window, face: "roof", use: "hatch", sill: 700 }] }),
+    "not checked",
+  ],
   "cross-members-cut": [schemeOf({ ...onGround, cuts: [{ ...window, face: "floor", sill: 700 }] }), "not checked"],
   "post-without-ground": [
     schemeOf({ ...onGround, posts: [{ id: "p1", x: 9000, y: 0, foot: 500, head: 3000 }] }),

@@ -81,6 +81,29 @@ export const fabricSentences = {
     owner: { body: `${at(0)} does not fit on ${at(1)}. The architect has to move it or make it smaller.` },
   }),
 
+  "hatch-blocked": ({ by, clearMm }: FactOf<"hatch-blocked">, { at }: Named): Telling =>
+    clearMm === 0
+      ? {
+          architect: { body: `${at(0)} gives onto the ${by} of ${at(2)}, which is not cut there. It leads nowhere.` },
+          engineer: {
+            body: `${at(0)} in ${at(1)} meets the uncut ${by} of ${at(2)}. A second opening is missing there.`,
+          },
+          owner: {
+            body: `${at(0)} leads nowhere as it is drawn. The architect has to cut ${at(2)} there or leave it out.`,
+          },
+        }
+      : {
+          architect: {
+            body: `${at(0)} and the opening in the ${by} of ${at(2)} are not in line. Only ${metres(clearMm)} of clear width is left between them.`,
+          },
+          engineer: {
+            body: `${at(0)} in ${at(1)} and the opening in the ${by} of ${at(2)} lap by ${metres(clearMm)} at the narrowest. What is left of either sheet is not judged.`,
+          },
+          owner: {
+            body: `${at(0)} and the opening it meets in ${at(2)} are not in line. The architect has to move one of them.`,
+          },
+        },
+
   "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at }: Named): Telling => ({
     architect: {
       body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. ${trimming(count)}`,
