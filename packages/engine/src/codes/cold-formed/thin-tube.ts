@@ -6,6 +6,7 @@ import { stateResistance } from "../../working/state-resistance.ts";
 import { letModulus, letShearModulus, letYield } from "../steel/steel-basis.ts";
 import { aisi, compressionFactors, flexureFactors, shearFactors, type ColdFormedBasis } from "./cold-formed-basis.ts";
 import { globalStress } from "./pressed-compression.ts";
+import { webShear } from "./web-shear.ts";
 
 export type ThinTube = { readonly section: TubeSection; readonly steel: Steel };
 
@@ -76,11 +77,7 @@ export function thinTubeShear(tube: ThinTube, basis: ColdFormedBasis): Resistanc
   working.let("k_v", 5.34, "1", "web without stiffeners", "memory");
   working.compute("V_y", "0.6*2*w_d*t*F_y", "N", "Eq. G2.1-5");
   working.compute("V_cr", "2*w_d*t*π^2*E*k_v/(12*(1 - 0.3^2)*(w_d/t)^2)", "N", "Eq. G2.3-1, G2.3-2");
-  working.compute("λ_v", "sqrt(V_y/V_cr)", "1", "Eq. G2.1-4");
-  if (working.when("λ_v", "<=", "0.815", "G2.1")) working.compute("V_n", "V_y", "N", "Eq. G2.1-1");
-  else if (working.when("λ_v", "<=", "1.227", "G2.1"))
-    working.compute("V_n", "0.815*sqrt(V_cr*V_y)", "N", "Eq. G2.1-2");
-  else working.compute("V_n", "V_cr", "N", "Eq. G2.1-3");
+  webShear(working);
   return stateResistance(working, "V_n", "N", shearFactors, basis.method);
 }
 
