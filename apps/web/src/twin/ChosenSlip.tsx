@@ -1,6 +1,5 @@
 import { openingUses } from "@cornerway/schema";
 import type { Operation, Scheme } from "@cornerway/schema";
-import { containerTypes } from "@cornerway/schema";
 import { useMemo } from "react";
 import { Command } from "../controls/Command.tsx";
 import { PersonField } from "../controls/PersonField.tsx";
@@ -12,6 +11,7 @@ import { containerName } from "../wording/container-name.ts";
 import { namesIn } from "../wording/name-of.ts";
 import { elementFields } from "./element-fields.ts";
 import { QuantityForm } from "./QuantityForm.tsx";
+import { SizeField } from "./SizeField.tsx";
 
 export interface ChosenSlipProps {
   scheme: Scheme;
@@ -71,26 +71,7 @@ function Choices({ scheme, id, onDraw }: Pick<ChosenSlipProps, "scheme" | "id" |
   const unit = scheme.containers.find((container) => container.id === id);
   const opening = scheme.openings.find((cut) => cut.id === id);
   if (unit !== undefined)
-    return (
-      <PersonField label="Size">
-        {(bound) => (
-          <select
-            {...bound}
-            value={unit.type}
-            onChange={({ target }) => {
-              const type = containerTypes.find((known) => known === target.value);
-              if (type !== undefined) onDraw(retypeUnit(scheme, unit, type));
-            }}
-          >
-            {containerTypes.map((type) => (
-              <option key={type} value={type}>
-                {containerName[type]}
-              </option>
-            ))}
-          </select>
-        )}
-      </PersonField>
-    );
+    return <SizeField type={unit.type} onChange={(type) => onDraw(retypeUnit(scheme, unit, type))} />;
   if (opening === undefined) return null;
   const { use, framed } = opening;
   return (

@@ -1,12 +1,10 @@
-import { containerTypes } from "@cornerway/schema";
 import type { Container } from "@cornerway/schema";
 import { useMemo } from "react";
 import { Command } from "../controls/Command.tsx";
-import { PersonField } from "../controls/PersonField.tsx";
 import { Slip } from "../sheet/Slip.tsx";
-import { containerName } from "../wording/container-name.ts";
 import { QuantityForm } from "./QuantityForm.tsx";
 import type { QuantityField } from "./quantity-field.ts";
+import { SizeField } from "./SizeField.tsx";
 
 /** The unit in hand, in numbers: the typed twin of setting it with the pointer. */
 export function NewUnitSlip({
@@ -30,24 +28,7 @@ export function NewUnitSlip({
   );
   return (
     <Slip label={`${unit.tag}, in hand`}>
-      <PersonField label="Size">
-        {(bound) => (
-          <select
-            {...bound}
-            value={unit.type}
-            onChange={({ target }) => {
-              const type = containerTypes.find((known) => known === target.value);
-              if (type !== undefined) onChange({ ...unit, type });
-            }}
-          >
-            {containerTypes.map((type) => (
-              <option key={type} value={type}>
-                {containerName[type]}
-              </option>
-            ))}
-          </select>
-        )}
-      </PersonField>
+      <SizeField type={unit.type} onChange={(type) => onChange({ ...unit, type })} />
       <QuantityForm
         fields={fields}
         command="Hold it there"
