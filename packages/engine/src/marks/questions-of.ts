@@ -1,11 +1,82 @@
-import type { Scheme } from "@cornerway/schema";
+import type { Face, MarkKind, Scheme } from "@cornerway/schema";
+import { containerDimensions } from "../catalog/container-dimensions.ts";
 
 /**
- * How many questions of geometry and statics are asked of a scheme. For each container: does it share a place with
- * another, where do its four corners bear, how does each joint serve, is it level, does it tip, is it free to move, has
- * it a way to the ground. For each opening: is it on its face, clear of four protected members, clear of other
- * openings, does the wall keep its half and its piers, does a load come down over it. For each post: its foot, its
- * head, what it stands in. For each pad: what stands on it. And whether all loads arrive.
+ * How many questions of geometry and statics are asked of a scheme: every element is held against each kind of mark that
+ * can be noted of it, as often as it is asked; and whether all loads arrive.
  */
-export const questionsOf = ({ containers, openings, posts, pads }: Scheme): number =>
-  containers.length * 13 + openings.length * 9 + posts.length * 4 + pads.length + 1;
+export function questionsOf(scheme: Scheme): number {
+  const loadsArrive = 1;
+  return Object.values(asked).reduce(
+    (sum, times) => sum + subjects.reduce((all, of) => all + (times[of] ?? 0) * howMany[of](scheme), 0),
+    loadsArrive,
+  );
+}
+
+/** What a question is asked of. A corner is a bottom fitting; a wall opening lies in a side or the front end. */
+const subjects = ["container", "corner", "opening", "wall", "door", "roof", "floor", "post", "pad"] as const;
+type Subject = (typeof subjects)[number];
+
+const inFaces =
+  (...faces: readonly Face[]) =>
+  ({ openings }: Scheme) =>
+    openings.filter(({ face }) => faces.includes(face)).length;
+
+const howMany: Record<Subject, (scheme: Scheme) => number> = {
+  container: ({ containers }) => containers.length,
+  corner: ({ containers }) => containers.reduce((sum, { type }) => sum + fittingsOf(type), 0),
+  opening: ({ openings }) => openings.length,
+  wall: inFaces("left", "right", "front"),
+  door: inFaces("door"),
+  roof: inFaces("roof"),
+  floor: inFaces("floor"),
+  post: ({ posts }) => posts.length,
+  pad: ({ pads }) => pads.length,
+};
+
+/** Four at the corners, and four more where a type has intermediate ones. */
+const fittingsOf = (type: Scheme["containers"][number]["type"]): number =>
+  containerDimensions(type).intermediateHoleSpacingMm > 0 ? 8 : 4;
+
+/** By kind of mark, how often it is asked for of each subject. A kind without an entry does not compile. */
+const asked: Record<MarkKind, Partial<Record<Subject, number>>> = {
+  // A container with another; a post with a pad; a pad with a container and with another pad.
+  collision: { container: 1, post: 1, pad: 2 },
+  // With its imposed loads and without.
+  "tips-over": { container: 2 },
+  "near-tipping": { container: 2 },
+  // Falls, turns, slides.
+  mechanism: { container: 3 },
+  // At either end.
+  overhang: { container: 2 },
+  // At each corner and along each bottom side rail.
+  "borne-on-rail": { corner: 1, container: 2 },
+  "corner-on-air": { corner: 1 },
+  "made-connection": { corner: 1 },
+  rocks: { container: 1 },
+  "stands-clear": { corner: 1 },
+  "off-its-pad": { corner: 1 },
+  "below-ground": { container: 1 },
+  "pad-missing": { corner: 1 },
+  "borne-on-fittings": { container: 1 },
+  "below-not-settled": { container: 1 },
+  "opening-off-face": { opening: 1 },
+  // The four members round a face.
+  "member-cut": { opening: 4 },
+  "openings-overlap": { opening: 1 },
+  // Half of a wall and its piers; a door end or a roof only for what it cuts.
+  "opening-in-sheet": { wall: 2, door: 1, roof: 1 },
+  "wall-out": { wall: 1 },
+  "load-over-opening": { wall: 1, door: 1, roof: 1 },
+  "hatch-blocked": { roof: 1, floor: 1 },
+  "cross-members-cut": { floor: 1 },
+  "post-without-ground": { post: 1 },
+  "post-holds-nothing": { post: 1 },
+  "post-carries": { post: 1 },
+  // Head and foot.
+  "post-off-centre": { post: 2 },
+  "post-through-opening": { post: 1 },
+  "post-through-unit": { post: 1 },
+  "pad-holds-nothing": { pad: 1 },
+  "pad-off-ground": { pad: 1 },
+};
