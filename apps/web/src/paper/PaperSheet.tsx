@@ -55,7 +55,10 @@ export function PaperSheet(props: PaperSheetProps) {
   const { eye, hand, scheme, laidBy } = props;
   const { field, onField } = useField();
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
-  const views = useMemo(() => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey)), [field, laidBy, eye.side, eye.storey]);
+  const views = useMemo(
+    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey)),
+    [field, laidBy, eye.side, eye.storey],
+  );
   const notes = useMemo(
     () =>
       placeNotes(
