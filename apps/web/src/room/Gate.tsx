@@ -8,6 +8,7 @@ import { SignInSheet } from "../screens/sign-in/SignInSheet.tsx";
 export function Gate() {
   const session = useSession();
   if (session.isPending) return <Ruled label="Looking who is here" />;
-  if (session.isError) return <Trouble error={session.error} again={() => void session.refetch()} />;
+  if (session.isError && session.data === undefined)
+    return <Trouble error={session.error} again={() => void session.refetch()} />;
   return session.data === null ? <SignInSheet /> : <Outlet />;
 }

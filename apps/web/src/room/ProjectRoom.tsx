@@ -6,6 +6,7 @@ import { Ruled } from "../controls/Ruled.tsx";
 import { Trouble } from "../controls/Trouble.tsx";
 import { openDraftStore } from "../data/draft/open-draft-store.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
+import { isProblem } from "../data/http.ts";
 import { useProject } from "../data/project.ts";
 import { useSession } from "../data/session.ts";
 import { LiveRegion, useSay } from "./LiveRegion.tsx";
@@ -17,9 +18,11 @@ export function ProjectRoom() {
   const { projectId } = useParams({ from: "/projects/$projectId" });
   const session = useSession();
   const project = useProject(projectId);
-  if (project.isPending || session.data === undefined || session.data === null)
+  // A project read before stays open while the line is down: its room holds moves that are not sent yet.
+  if (project.isError && (project.data === undefined || isProblem(project.error, "not-found")))
+    return <Trouble error={project.error} again={() => void project.refetch()} />;
+  if (project.data === undefined || session.data === undefined || session.data === null)
     return <Ruled label="Fetching the sheet" />;
-  if (project.isError) return <Trouble error={project.error} again={() => void project.refetch()} />;
   return <DraftOf key={projectId} project={project.data} me={session.data.person} />;
 }
 
