@@ -4,6 +4,7 @@ import { inOrder } from "../geometry/in-order.ts";
 import { analyse, type Analysis } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import type { BuiltModel } from "../model/build-model.ts";
+import { assumed } from "./assumed.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons, modelReasons } from "./building-reasons.ts";
@@ -38,6 +39,7 @@ export type Strength =
       }[];
       /** Largest unbalanced force over the largest load, of all runs solved. */
       readonly worstResidual: number;
+      readonly assumed: typeof assumed;
       readonly notJudged: typeof notJudged;
     };
 
@@ -76,7 +78,12 @@ export function strengthOf(
 
   const sets = [...whole, ...rest];
   const results = worsts.map(elementResult).toSorted(worstFirst);
-  const holds = sets.slice(0, 1).flatMap((set) => holdsNeeded(bearingsIn(analysis, set.built), set.solved));
+  const holds = whole.slice(0, 1).flatMap(({ built }) =>
+    holdsNeeded(
+      bearingsIn(analysis, built),
+      whole.flatMap(({ solved }) => solved),
+    ),
+  );
   const refused = whole.flatMap((set) => set.refused);
   const runs = plan.runs.length * whole.length;
   const ofBuilding = buildingReasons(actions);
@@ -101,6 +108,7 @@ export function strengthOf(
     envelope,
     refusedRuns: refused.map(refusedRun),
     worstResidual: Math.max(...envelope.map(({ worstResidual }) => worstResidual)),
+    assumed,
     notJudged,
   };
 }

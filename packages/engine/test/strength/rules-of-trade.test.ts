@@ -95,6 +95,14 @@ describe("a unit on rails instead of corners", () => {
     expect(useOf(turned, "u1 top side rail")).toBeGreaterThan(1);
   });
 
+  it("over an opening gets no number for the sheet below: its check is refused", () => {
+    const drawn = drawnUnit({ above: 1, openings: [{ face: "right", framed: true, fromMm: 4000, widthMm: 3000 }] });
+    const found = screened(moved(drawn, { turnMdeg: 90_000 })).filter(({ part }) =>
+      part.id.startsWith("u1 side sheet at top rail right"),
+    );
+    expect(found.map((worst) => governingOf(worst).screened.utilisation)).toContain(Infinity);
+  });
+
   it("turned across is worse for the top rail where the side below is cut", () => {
     expect(useOf(overCut, "u1 top side rail right")).toBeGreaterThan(1.3 * useOf(turned, "u1 top side rail right"));
   });
