@@ -3,7 +3,7 @@ import { plus, times } from "../numerics/vector.ts";
 import type { BuildingSystem, CondensedUnit } from "./building-system.ts";
 import { combinedLoads, type CombinedLoads } from "./combined-loads.ts";
 import type { Action } from "./equilibrium.ts";
-import { turnVector } from "./turn-stiffness.ts";
+import { addTurned } from "./turn-stiffness.ts";
 import type { LocalUnitLoads } from "./unit-loads.ts";
 
 /** One combination on the whole building: what acts between the containers, and what the containers pass on. */
@@ -33,8 +33,7 @@ function addUnit(
   own.cases.forEach((name, c) => {
     const factor = combo[name] ?? 0;
     if (factor === 0) return;
-    const passedOn = turnVector(own.condensed.onRetained[c] ?? new Float64Array(), turn);
-    passedOn.forEach((value, f) => (forces[firstNode * 6 + f] = (forces[firstNode * 6 + f] ?? 0) + factor * value));
+    addTurned(own.condensed.onRetained[c] ?? NOTHING, turn, factor, forces, firstNode * 6);
     const local = own.resultants[c];
     if (local === undefined) return;
     const force = times(turned(turn, local.force), factor);
@@ -45,3 +44,5 @@ function addUnit(
     });
   });
 }
+
+const NOTHING = new Float64Array(0);

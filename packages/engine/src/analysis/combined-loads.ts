@@ -79,8 +79,10 @@ function gather(
 }
 
 function nodalActions({ places }: FrameSystem, nodal: Float64Array): Action[] {
-  return places.map((place, node): Action => {
+  return places.flatMap((place, node): Action[] => {
     const at = (c: number): number => nodal[node * 6 + c] ?? 0;
-    return { place, force: [at(0), at(1), at(2)], moment: [at(3), at(4), at(5)] };
+    for (let c = 0; c < 6; c++)
+      if (at(c) !== 0) return [{ place, force: [at(0), at(1), at(2)], moment: [at(3), at(4), at(5)] }];
+    return [];
   });
 }

@@ -1,4 +1,5 @@
 import type { Element } from "../elements/element.ts";
+import type { NodeGraph } from "../numerics/elimination-order.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
 import { integerRoom } from "../numerics/number-room.ts";
 import type { FactorMemory } from "../numerics/factor-memory.ts";
@@ -20,7 +21,8 @@ export type Preparation =
 export function prepare(system: System, state: ContactState, memory: FactorMemory | null = null): Preparation {
   const acting = actingElements(system, state);
   const held = heldFreedoms(system, state);
-  const numbered = numberFreedoms(system, acting, held, new Uint8Array(system.nodeCount));
+  const treeOf = (graph: NodeGraph): FrontTree => (memory === null ? frontTree(graph) : memory.tree(graph));
+  const numbered = numberFreedoms(system, acting, held, new Uint8Array(system.nodeCount), treeOf);
   const { elements, equationOf, idle, tree, sparse } = numbered;
   const trusted = new Set<number>();
   for (;;) {
@@ -47,6 +49,7 @@ export function numberFreedoms(
   acting: readonly Element[],
   held: Uint8Array,
   retained: Uint8Array,
+  treeOf: (graph: NodeGraph) => FrontTree = frontTree,
 ): Numbered {
   const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained[node]);
   const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];
@@ -56,7 +59,7 @@ export function numberFreedoms(
   active.forEach(
     (flag, freedom) => (weights[Math.floor(freedom / 6)] = (weights[Math.floor(freedom / 6)] ?? 0) + flag),
   );
-  const tree = frontTree({ weights, cliques: elements.map(nodesOf), retained });
+  const tree = treeOf({ weights, cliques: elements.map(nodesOf), retained });
   const equationOf = equationNumbers(active, tree);
   const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
     equations: equationsOf(freedoms, equationOf),
@@ -80,9 +83,11 @@ function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained
 
 function nodesOf({ freedoms }: Element): number[] {
   const nodes: number[] = [];
+  let last = -1;
   for (const freedom of freedoms) {
-    const node = Math.floor(freedom / 6);
-    if (!nodes.includes(node)) nodes.push(node);
+    if (freedom >= last * 6 && freedom < last * 6 + 6 && last >= 0) continue; // a node's freedoms mostly stand together
+    last = Math.floor(freedom / 6);
+    if (!nodes.includes(last)) nodes.push(last);
   }
   return nodes;
 }

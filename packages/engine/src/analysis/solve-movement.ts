@@ -1,4 +1,4 @@
-import { addElementForces } from "../elements/element.ts";
+import { addElementForcesOfSides } from "../elements/element.ts";
 import { solveInPlace } from "../numerics/sparse-solve.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
 import type { Prepared } from "./prepared.ts";
@@ -20,14 +20,18 @@ export interface Movement {
  * (fixed-precision refinement: Skeel, Math. Comp. 35 (1980), from memory).
  */
 export function solveMovements(prepared: Prepared, loads: readonly LoadVector[]): Movement[] {
-  let results = loads.map((load) => start(prepared, load));
-  let worst = results.map(() => Infinity);
+  const count = loads.length;
+  let results = start(prepared, loads);
+  let worst = loads.map(() => Infinity);
   for (;;) {
     const next = refine(prepared, loads, results);
-    const left = next.map((result, s) => unbalanced(prepared, result, loads[s]));
-    results = next.map((result, s) => ((left[s] ?? 0) < (worst[s] ?? 0) ? result : (results[s] ?? result)));
-    const settled = next.every((result, s) => isSettled(left[s] ?? 0, worst[s] ?? 0, result));
-    if (settled) return results;
+    const left = loads.map((load, s) => unbalancedSide(prepared, next.answered, load, s, count));
+    const settled = left.map((value, s) => isSettled(value, worst[s] ?? 0, next.answered, s, count));
+    left.forEach((value, s) => {
+      if (!(value < (worst[s] ?? 0))) keepSide(results, next, s, count);
+    });
+    results = next;
+    if (settled.every((flag) => flag)) return loads.map((_, s) => sideOf(results, s, count));
     worst = worst.map((before, s) => Math.min(before, left[s] ?? 0));
   }
 }
@@ -44,36 +48,78 @@ export function unbalanced({ equationOf }: Prepared, { answered }: Movement, loa
 /** Operations behind one component of K·u: a node joins a few condensed containers of a hundred terms and more each. */
 const ROUNDING = roundingBound(1024);
 
-function isSettled(left: number, before: number, { answered }: Movement): boolean {
+function isSettled(left: number, before: number, answered: Float64Array, side: number, count: number): boolean {
   if (!(left < before / 2)) return true;
-  return left <= ROUNDING * answered.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  let most = 0;
+  for (let at = side; at < answered.length; at += count) most = Math.max(most, Math.abs(answered[at] ?? 0));
+  return left <= ROUNDING * most;
 }
 
-function start(prepared: Prepared, { settlement }: LoadVector): Movement {
-  const movement = settlement.map((value, f) => (prepared.held[f] ? value : 0));
-  return { movement, answered: answer(prepared, movement) };
+/** `unbalanced` for one of the load vectors of a block. */
+function unbalancedSide(
+  { equationOf }: Prepared,
+  answered: Float64Array,
+  { forces }: LoadVector,
+  side: number,
+  count: number,
+): number {
+  let most = 0;
+  for (let f = 0; f < equationOf.length; f++) {
+    if ((equationOf[f] ?? -1) >= 0)
+      most = Math.max(most, Math.abs((forces[f] ?? 0) - (answered[f * count + side] ?? 0)));
+  }
+  return most;
 }
 
-function refine(prepared: Prepared, loads: readonly LoadVector[], results: readonly Movement[]): Movement[] {
+/** Here and in the following, values of several load vectors stand freedom by freedom: value[freedom·count + side]. */
+function start(prepared: Prepared, loads: readonly LoadVector[]): Movement {
+  const count = loads.length;
+  const { held } = prepared;
+  const movement = new Float64Array(held.length * count);
+  loads.forEach(({ settlement }, s) => {
+    for (let f = 0; f < held.length; f++) if (held[f]) movement[f * count + s] = settlement[f] ?? 0;
+  });
+  return { movement, answered: answer(prepared, movement, count) };
+}
+
+function refine(prepared: Prepared, loads: readonly LoadVector[], { movement, answered }: Movement): Movement {
   const { equationOf, factor } = prepared;
   const count = loads.length;
   const x = new Float64Array(factor.tree.equations * count);
-  results.forEach(({ answered }, s) => {
-    equationOf.forEach((equation, f) => {
-      if (equation >= 0) x[equation * count + s] = (loads[s]?.forces[f] ?? 0) - (answered[f] ?? 0);
-    });
+  loads.forEach(({ forces }, s) => {
+    for (let f = 0; f < equationOf.length; f++) {
+      const equation = equationOf[f] ?? -1;
+      if (equation >= 0) x[equation * count + s] = (forces[f] ?? 0) - (answered[f * count + s] ?? 0);
+    }
   });
   solveInPlace(factor, x, count);
-  return results.map(({ movement }, s) => {
-    const moved = movement.map(
-      (value, f) => value + ((equationOf[f] ?? -1) >= 0 ? (x[(equationOf[f] ?? 0) * count + s] ?? 0) : 0),
-    );
-    return { movement: moved, answered: answer(prepared, moved) };
-  });
+  const moved = movement.slice();
+  for (let f = 0; f < equationOf.length; f++) {
+    const equation = equationOf[f] ?? -1;
+    if (equation < 0) continue;
+    for (let s = 0; s < count; s++) moved[f * count + s] = (moved[f * count + s] ?? 0) + (x[equation * count + s] ?? 0);
+  }
+  return { movement: moved, answered: answer(prepared, moved, count) };
 }
 
-function answer({ elements }: Prepared, movement: Float64Array): Float64Array {
+function answer({ elements }: Prepared, movement: Float64Array, count: number): Float64Array {
   const answered = new Float64Array(movement.length);
-  for (const element of elements) addElementForces(element, movement, answered);
+  for (const element of elements) addElementForcesOfSides(element, movement, answered, count);
   return answered;
+}
+
+function keepSide(from: Movement, to: Movement, side: number, count: number): void {
+  for (let at = side; at < to.movement.length; at += count) {
+    to.movement[at] = from.movement[at] ?? 0;
+    to.answered[at] = from.answered[at] ?? 0;
+  }
+}
+
+function sideOf(block: Movement, side: number, count: number): Movement {
+  const take = (values: Float64Array): Float64Array => {
+    const own = new Float64Array(values.length / count);
+    for (let f = 0; f < own.length; f++) own[f] = values[f * count + side] ?? 0;
+    return own;
+  };
+  return { movement: take(block.movement), answered: take(block.answered) };
 }

@@ -20,6 +20,23 @@ export function turnVector(values: Float64Array, { cos, sin }: Turn): Float64Arr
   return result;
 }
 
+/** Adds `factor` times the turned values to `sum` from `at` on. */
+export function addTurned(
+  values: Float64Array,
+  { cos, sin }: Turn,
+  factor: number,
+  sum: Float64Array,
+  at: number,
+): void {
+  for (let f = 0; f < values.length; f += 3) {
+    const x = values[f] ?? 0;
+    const y = values[f + 1] ?? 0;
+    sum[at + f] = (sum[at + f] ?? 0) + factor * (cos * x - sin * y);
+    sum[at + f + 1] = (sum[at + f + 1] ?? 0) + factor * (sin * x + cos * y);
+    sum[at + f + 2] = (sum[at + f + 2] ?? 0) + factor * (values[f + 2] ?? 0);
+  }
+}
+
 export function turnVectorBack(values: Float64Array, { cos, sin }: Turn): Float64Array {
   return turnVector(values, { cos, sin: -sin });
 }

@@ -1,4 +1,5 @@
 import { integerRoom } from "../numerics/number-room.ts";
+import { Scratch } from "../numerics/scratch.ts";
 
 /**
  * What every element is to the solution: the freedoms it joins (6·node + 0…5 for ux uy uz rx ry rz, global axes) and its
@@ -27,6 +28,63 @@ export function addElementForces({ freedoms, matrix }: Element, movement: Float6
     const freedom = freedoms[i] ?? 0;
     forces[freedom] = (forces[freedom] ?? 0) + sum;
   }
+}
+
+/** `addElementForces` for several movements at once, freedom by freedom: movement[freedom·count + side]. */
+export function addElementForcesOfSides(
+  { freedoms, matrix }: Element,
+  movement: Float64Array,
+  forces: Float64Array,
+  count: number,
+): void {
+  const size = freedoms.length;
+  const u = SIDES.room(size * count);
+  for (let j = 0; j < size; j++) {
+    const source = (freedoms[j] ?? 0) * count;
+    for (let s = 0; s < count; s++) u[j * count + s] = movement[source + s] ?? 0;
+  }
+  for (let i = 0; i < size; i++) {
+    const target = (freedoms[i] ?? 0) * count;
+    let s = 0;
+    for (; s + 1 < count; s += 2) addRowToTwo(matrix, i * size, size, u, s, count, forces, target + s);
+    if (s < count) forces[target + s] = (forces[target + s] ?? 0) + rowTimes(matrix, i * size, size, u, s, count);
+  }
+}
+
+const SIDES = new Scratch();
+
+function addRowToTwo(
+  matrix: Float64Array,
+  row: number,
+  size: number,
+  u: Float64Array,
+  side: number,
+  count: number,
+  forces: Float64Array,
+  target: number,
+): void {
+  let first = 0;
+  let second = 0;
+  for (let j = 0, at = side; j < size; j++, at += count) {
+    const k = matrix[row + j] ?? 0;
+    first += k * (u[at] ?? 0);
+    second += k * (u[at + 1] ?? 0);
+  }
+  forces[target] = (forces[target] ?? 0) + first;
+  forces[target + 1] = (forces[target + 1] ?? 0) + second;
+}
+
+function rowTimes(
+  matrix: Float64Array,
+  row: number,
+  size: number,
+  u: Float64Array,
+  side: number,
+  count: number,
+): number {
+  let sum = 0;
+  for (let j = 0, at = side; j < size; j++, at += count) sum += (matrix[row + j] ?? 0) * (u[at] ?? 0);
+  return sum;
 }
 
 /** Adds |K|·|u|: the size of the terms that cancel in `addElementForces`, which bounds its rounding error. */

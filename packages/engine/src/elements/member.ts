@@ -22,14 +22,18 @@ export interface Member extends Element {
   readonly facts: MemberFacts;
   /** Local load directions that drive a movement the member's own releases leave free. */
   readonly drivenBy: readonly number[];
+  /** Local fixed-end forces under a unit load along each local axis, twelve each; null without releases. */
+  readonly fixed: Float64Array | null;
 }
 
 export function member(facts: MemberFacts): Member {
   const drivenBy = writeLocal(facts);
+  const fixed = facts.released.length > 0 ? numberRoom(36) : null;
+  if (fixed !== null) FIXED.forEach((unit, axis) => fixed.set(unit, axis * 12));
   const matrix = toGlobal(LOCAL, facts.axes);
   if (facts.armI) moveStiffness(matrix, 12, 0, facts.armI);
   if (facts.armJ) moveStiffness(matrix, 12, 6, facts.armJ);
-  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy };
+  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy, fixed };
 }
 
 /** Components in local axes of a vector given in global axes. */
@@ -42,14 +46,13 @@ export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, 
 }
 
 /** Local fixed-end forces under `load`, N/mm along the local axes, after releases. */
-export function fixedForces({ facts }: Member, load: readonly [number, number, number]): Float64Array {
+export function fixedForces({ facts, fixed }: Member, load: readonly [number, number, number]): Float64Array {
   const f = new Float64Array(12);
-  if (facts.released.length === 0) {
-    for (const axis of [0, 1, 2] as const) fixedEndForces(axis, facts.axes.lengthMm, load[axis], f);
+  if (fixed === null) {
+    for (const axis of AXES) if (load[axis] !== 0) fixedEndForces(axis, facts.axes.lengthMm, load[axis], f);
     return f;
   }
-  writeLocal(facts);
-  FIXED.forEach((unit, axis) => unit.forEach((value, i) => (f[i] = (f[i] ?? 0) + value * (load[axis] ?? 0))));
+  for (const axis of AXES) for (let i = 0; i < 12; i++) f[i] = (f[i] ?? 0) + (fixed[axis * 12 + i] ?? 0) * load[axis];
   return f;
 }
 
@@ -93,10 +96,12 @@ export function memberEndForces(
 const LOCAL = new Float64Array(144);
 const FIXED = [new Float64Array(12), new Float64Array(12), new Float64Array(12)] as const;
 
+const AXES = [0, 1, 2] as const;
+
 function writeLocal({ section, axes, released }: MemberFacts): number[] {
   memberStiffness(section, axes.lengthMm, LOCAL);
   if (released.length === 0) return [];
-  for (const axis of [0, 1, 2] as const) fixedEndForces(axis, axes.lengthMm, 1, FIXED[axis].fill(0));
+  for (const axis of AXES) fixedEndForces(axis, axes.lengthMm, 1, FIXED[axis].fill(0));
   return release(LOCAL, FIXED, released);
 }
 

@@ -1,5 +1,6 @@
 import { eliminateFront } from "./front-kernel.ts";
 import type { Front, FrontTree } from "./front-tree.ts";
+import { Scratch } from "./scratch.ts";
 import type { SparseElement } from "./sparse-factor.ts";
 
 /** What an earlier factorisation of the same tree left behind, and where this one may take it over. */
@@ -32,32 +33,42 @@ export class Elimination {
     this.children = tree.fronts.map(() => []);
     tree.fronts.forEach(({ parent }, index) => this.children[parent]?.push(index));
     this.place = new Int32Array(tree.equations);
-    this.work = new Float64Array(
-      tree.fronts.reduce((most, front) => Math.max(most, front.rows.length * front.pivots), 0),
-    );
-    this.stack = new Float64Array(stackRoom(tree, this.children));
+    this.work = WORK.room(tree.fronts.reduce((most, front) => Math.max(most, front.rows.length * front.pivots), 0));
+    this.stack = STACK.room(stackRoom(tree, this.children));
     for (const element of elements) this.elementsOf[this.frontOf(element)]?.push(element);
   }
 
   run(diagonal: Float64Array, settle: (pivot: number, equation: number) => number) {
     const panels: Float64Array[] = [];
     const { fronts } = this.tree;
-    const room = new Float64Array(fronts.reduce((sum, front) => sum + front.rows.length * front.pivots, 0));
-    let used = 0;
+    const room = this.panelRoom();
     fronts.forEach((front, index) => {
-      const panel = room.subarray(used, (used += front.rows.length * front.pivots));
-      if (this.reuse?.isClean(index)) this.copy(this.reuse, front, index, panel, diagonal);
-      else this.process(front, index, panel, diagonal, settle);
+      if (this.reuse?.isClean(index)) {
+        this.takeOver(this.reuse, front, index, diagonal);
+        panels.push(this.reuse.panel(index));
+        return;
+      }
+      const panel = room(front.rows.length * front.pivots);
+      this.process(front, index, panel, diagonal, settle);
       panels.push(panel);
     });
     const last = fronts.at(-1)?.rows.length ?? 0; // the root passes on nothing: its remainder is what is retained
     return { panels, schur: mirrored(this.stack, last) };
   }
 
-  /** A front below which nothing changed: its rows as they were, and its remainder where a changed front asks for it. */
-  private copy(reuse: Reuse, front: Front, index: number, panel: Float64Array, diagonal: Float64Array): void {
+  /** One allocation for all panels; where some are taken over, one for each new one, so that none keeps others alive. */
+  private panelRoom(): (length: number) => Float64Array {
+    const { fronts } = this.tree;
+    if (this.reuse !== null && fronts.some((_, index) => this.reuse?.isClean(index)))
+      return (length) => new Float64Array(length);
+    const room = new Float64Array(fronts.reduce((sum, front) => sum + front.rows.length * front.pivots, 0));
+    let used = 0;
+    return (length) => room.subarray(used, (used += length));
+  }
+
+  /** A front below which nothing changed: its remainder is needed where a changed front asks for it. */
+  private takeOver(reuse: Reuse, front: Front, index: number, diagonal: Float64Array): void {
     const first = front.rows[0] ?? 0;
-    panel.set(reuse.panel(index));
     diagonal.set(reuse.diagonal.subarray(first, first + front.pivots), first);
     if (front.parent < 0 || reuse.isClean(front.parent)) return;
     const remainder = reuse.remainder(index);
@@ -121,6 +132,10 @@ export class Elimination {
   }
 }
 
+/** One factorisation at a time: none starts within another. */
+const WORK = new Scratch();
+const STACK = new Scratch();
+
 /** What a front passes on; nothing without a parent, except from the root, which comes last. */
 function remainderSize({ rows, pivots }: Front): number {
   return (rows.length - pivots) * (rows.length - pivots);
@@ -140,6 +155,18 @@ function stackRoom({ fronts }: FrontTree, children: readonly (readonly number[])
   return most;
 }
 
+/** Places in the front of the rows being added; rewritten before every use. */
+let places = new Int32Array(1024);
+
+function placesOf(equations: Int32Array, place: Int32Array): Int32Array {
+  if (equations.length > places.length) places = new Int32Array(2 * equations.length);
+  for (let a = 0; a < equations.length; a++) {
+    const equation = equations[a] ?? -1;
+    places[a] = equation < 0 ? -1 : (place[equation] ?? 0);
+  }
+  return places;
+}
+
 function addElement(
   { equations, matrix }: SparseElement,
   place: Int32Array,
@@ -150,22 +177,22 @@ function addElement(
   const size = equations.length;
   const k = front.pivots;
   const m = front.rows.length - k;
+  const at = placesOf(equations, place);
   for (let a = 0; a < size; a++) {
-    const equation = equations[a] ?? -1;
-    if (equation < 0) continue;
-    const i = place[equation] ?? 0;
+    const i = at[a] ?? -1;
+    const inPanel = i * k;
+    const inRemainder = (i - k) * m - k;
     for (let b = 0; b < size; b++) {
-      const other = equations[b] ?? -1;
-      if (other < 0) continue;
-      const j = place[other] ?? 0;
-      if (j > i) continue;
+      const j = at[b] ?? -1;
+      if (j < 0 || j > i) continue;
       const value = matrix[a * size + b] ?? 0;
-      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
-      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
+      if (j < k) panel[inPanel + j] = (panel[inPanel + j] ?? 0) + value;
+      else remainder[inRemainder + j] = (remainder[inRemainder + j] ?? 0) + value;
     }
   }
 }
 
+/** Rows come in ascending order, so that those of the panel come before those of the remainder. */
 function addRemainder(
   rows: Int32Array,
   values: Float64Array,
@@ -178,14 +205,22 @@ function addRemainder(
   const size = rows.length;
   const k = front.pivots;
   const m = front.rows.length - k;
+  const at = placesOf(rows, place);
+  let split = 0;
+  while (split < size && (at[split] ?? 0) < k) split++;
   for (let a = 0; a < size; a++) {
-    const i = place[rows[a] ?? 0] ?? 0;
+    const i = at[a] ?? 0;
     const source = from + a * size;
-    for (let b = 0; b <= a; b++) {
-      const j = place[rows[b] ?? 0] ?? 0;
-      const value = values[source + b] ?? 0;
-      if (j < k) panel[i * k + j] = (panel[i * k + j] ?? 0) + value;
-      else remainder[(i - k) * m + j - k] = (remainder[(i - k) * m + j - k] ?? 0) + value;
+    const inPanel = i * k;
+    const inRemainder = (i - k) * m - k;
+    let b = 0;
+    for (const end = Math.min(a + 1, split); b < end; b++) {
+      const target = inPanel + (at[b] ?? 0);
+      panel[target] = (panel[target] ?? 0) + (values[source + b] ?? 0);
+    }
+    for (; b <= a; b++) {
+      const target = inRemainder + (at[b] ?? 0);
+      remainder[target] = (remainder[target] ?? 0) + (values[source + b] ?? 0);
     }
   }
 }

@@ -1,5 +1,6 @@
 import type { Reuse } from "./elimination.ts";
-import type { FrontTree } from "./front-tree.ts";
+import type { NodeGraph } from "./elimination-order.ts";
+import { frontTree, type FrontTree } from "./front-tree.ts";
 import { factorise } from "./sparse-ldlt.ts";
 import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
 
@@ -9,6 +10,14 @@ import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
  */
 export class FactorMemory {
   private last: { factor: SparseFactor; elements: readonly SparseElement[]; remainders: Float64Array[] } | null = null;
+
+  private order: { graph: NodeGraph; tree: FrontTree } | null = null;
+
+  /** The order of work for this graph, which is the last one where the graph is the same. */
+  tree(graph: NodeGraph): FrontTree {
+    if (this.order === null || !sameGraph(this.order.graph, graph)) this.order = { graph, tree: frontTree(graph) };
+    return this.order.tree;
+  }
 
   factorise(tree: FrontTree, elements: readonly SparseElement[], trusted: ReadonlySet<number>): SparseFactor {
     const { last } = this;
@@ -31,7 +40,14 @@ export class FactorMemory {
 
 const NOTHING = new Float64Array(0);
 
+function sameGraph(a: NodeGraph, b: NodeGraph): boolean {
+  if (a.cliques.length !== b.cliques.length) return false;
+  if (!sameNumbers(a.weights, b.weights) || !sameNumbers(a.retained, b.retained)) return false;
+  return a.cliques.every((clique, n) => sameNumbers(clique, b.cliques[n] ?? []));
+}
+
 function sameTree(a: FrontTree, b: FrontTree): boolean {
+  if (a === b) return true;
   if (a.fronts.length !== b.fronts.length || a.equations !== b.equations || a.eliminated !== b.eliminated) return false;
   return a.fronts.every((front, n) => {
     const other = b.fronts[n];
@@ -66,7 +82,7 @@ function soil({ fronts, frontOf }: FrontTree, { equations }: SparseElement, clea
   for (; front >= 0 && front < fronts.length; front = fronts[front]?.parent ?? -1) clean[front] = 0;
 }
 
-function sameNumbers(a: Int32Array | Float64Array, b: Int32Array | Float64Array): boolean {
+function sameNumbers(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
   if (a === b) return true;
   if (a.length !== b.length) return false;
   for (let n = 0; n < a.length; n++) if (a[n] !== b[n]) return false;
