@@ -44,10 +44,12 @@ export function recoverUnit(
 function combined({ cases, condensed }: LocalUnitLoads, combo: Readonly<Record<string, number>>) {
   const count = cases.length;
   const equations = count > 0 ? condensed.reduced.length / count : 0;
-  const factors = cases.map((name) => combo[name] ?? 0);
-  const reduced = Float64Array.from({ length: equations }, (_, e) => {
-    return factors.reduce((sum, factor, c) => sum + factor * (condensed.reduced[e * count + c] ?? 0), 0);
-  });
+  // a combination takes a few of hundreds of cases
+  const acting = cases.map((name, c) => ({ c, factor: combo[name] ?? 0 })).filter(({ factor }) => factor !== 0);
+  const reduced = new Float64Array(equations);
+  for (const { c, factor } of acting)
+    for (let e = 0; e < equations; e++)
+      reduced[e] = (reduced[e] ?? 0) + factor * (condensed.reduced[e * count + c] ?? 0);
   return { reduced, onRetained: [new Float64Array()] };
 }
 
