@@ -22,13 +22,19 @@ export function NoteSlip({ revision, elementId, chosenNote, notes }: NoteSlipPro
   const { project, say } = useRoom();
   const write = useWriteNote(project.id);
   const [text, setText] = useState("");
+  // One text, one id: pressed again after an answer that was lost, it is the same note.
+  const [id, renewId] = useState(newUuid);
+  const retell = (next: string) => {
+    setText(next);
+    renewId(newUuid());
+  };
   const why = whyNot(project, "write-note");
   const name = namesIn(revision.scheme)(elementId);
   const answered = notes.find(({ id }) => id === chosenNote?.comments[0]?.id);
   const dispatch = () =>
     write.mutate(
       {
-        id: newUuid(),
+        id,
         elementId,
         markId: chosenNote?.markIds[0] ?? null,
         revision: revision.letter,
@@ -37,7 +43,7 @@ export function NoteSlip({ revision, elementId, chosenNote, notes }: NoteSlipPro
       },
       {
         onSuccess: () => {
-          setText("");
+          retell("");
           say(`Note written on ${name}.`);
         },
       },
@@ -54,13 +60,18 @@ export function NoteSlip({ revision, elementId, chosenNote, notes }: NoteSlipPro
             rows={3}
             maxLength={4000}
             value={text}
-            onChange={(event) => setText(event.target.value)}
+            onChange={(event) => retell(event.target.value)}
           />
         )}
       </PersonField>
-      <Command onPress={dispatch} asleepBecause={why ?? (text.trim() === "" ? "Nothing is written yet." : undefined)}>
+      <Command onPress={dispatch} asleepBecause={why ?? whyNotYet(text, write.isPending)}>
         {`Write it on ${name}`}
       </Command>
     </Slip>
   );
+}
+
+function whyNotYet(text: string, onItsWay: boolean): string | undefined {
+  if (onItsWay) return "It is on its way.";
+  return text.trim() === "" ? "Nothing is written yet." : undefined;
 }

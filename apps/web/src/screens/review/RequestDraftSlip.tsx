@@ -51,7 +51,7 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
         )}
       </PersonField>
       <div className="twin-row">
-        <Command engineer onPress={send} asleepBecause={whyNotYet(drawn, request.text)}>
+        <Command engineer onPress={send} asleepBecause={whyNotYet(drawn, request.text, make.isPending)}>
           Send the request to the architect
         </Command>
         <Command quiet onPress={request.takeBack} asleepBecause={drawn ? undefined : "Nothing is drawn yet."}>
@@ -65,7 +65,8 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
   );
 }
 
-function whyNotYet(drawn: boolean, text: string): string | undefined {
+function whyNotYet(drawn: boolean, text: string, onItsWay: boolean): string | undefined {
+  if (onItsWay) return "It is on its way.";
   if (!drawn) return "Nothing is drawn yet.";
   return text.trim() === "" ? "Say in a sentence what is asked." : undefined;
 }
