@@ -17,6 +17,7 @@ export function eliminateFront(
   updateRemainder(n, k, panel, work, remainder);
 }
 
+/** Four rows at a time as below; the corner in which the four meet goes row by row. */
 function factorPivots(
   k: number,
   panel: Float64Array,
@@ -24,34 +25,55 @@ function factorPivots(
   diagonal: Float64Array,
   settle: (pivot: number, index: number) => number,
 ): void {
-  for (let i = 0; i < k; i++) {
-    const row = i * k;
-    let pivot = panel[row + i] ?? 0;
-    for (let j = 0; j < i; j++) {
-      const other = j * k;
-      let sum = panel[row + j] ?? 0;
-      for (let p = 0; p < j; p++) sum -= (work[row + p] ?? 0) * (panel[other + p] ?? 0);
-      const l = sum / (diagonal[j] ?? 0);
-      work[row + j] = sum;
-      panel[row + j] = l;
-      pivot -= sum * l;
-    }
-    diagonal[i] = settle(pivot, i);
+  let i = 0;
+  for (; i + 3 < k; i += 4) {
+    reduceFourRows(i * k, i, k, panel, work, diagonal);
+    for (let row = i; row < i + 4; row++) diagonal[row] = settle(finishRow(row, i, k, panel, work, diagonal), row);
   }
+  for (; i < k; i++) diagonal[i] = settle(finishRow(i, 0, k, panel, work, diagonal), i);
+}
+
+/** Row i from column `from` on; returns its pivot. */
+function finishRow(
+  i: number,
+  from: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  diagonal: Float64Array,
+): number {
+  const row = i * k;
+  for (let j = from; j < i; j++) {
+    const other = j * k;
+    let sum = panel[row + j] ?? 0;
+    for (let p = 0; p < j; p++) sum -= (work[row + p] ?? 0) * (panel[other + p] ?? 0);
+    work[row + j] = sum;
+    panel[row + j] = sum / (diagonal[j] ?? 0);
+  }
+  let pivot = panel[row + i] ?? 0;
+  for (let j = 0; j < i; j++) pivot -= (work[row + j] ?? 0) * (panel[row + j] ?? 0);
+  return pivot;
 }
 
 /** Rows below the pivots, four at a time: each loaded row of L serves four. */
 function reducePanel(n: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
   let i = k;
-  for (; i + 3 < n; i += 4) reduceFourRows(i * k, k, panel, work, diagonal);
+  for (; i + 3 < n; i += 4) reduceFourRows(i * k, k, k, panel, work, diagonal);
   for (; i < n; i++) reduceRow(i * k, k, panel, work, diagonal);
 }
 
-function reduceFourRows(a: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
+function reduceFourRows(
+  a: number,
+  columns: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  diagonal: Float64Array,
+): void {
   const b = a + k;
   const c = b + k;
   const d = c + k;
-  for (let j = 0; j < k; j++) {
+  for (let j = 0; j < columns; j++) {
     const other = j * k;
     let s0 = panel[a + j] ?? 0;
     let s1 = panel[b + j] ?? 0;
