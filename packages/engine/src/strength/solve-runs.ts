@@ -19,6 +19,7 @@ export type SolvedRun = {
 };
 
 export type SolvedSet = {
+  readonly set: AssumptionSet;
   readonly built: BuiltModel;
   readonly solved: readonly SolvedRun[];
   /** Runs without equilibrium as drawn, with what moves. */
@@ -59,6 +60,7 @@ export function solveRuns(
       return [{ run, set, heldDown: down, frame, unit: (id) => unitOf(combination, id) }];
     };
   return {
+    set,
     built,
     solved: [...runs.flatMap(answer(asDrawn, false)), ...lifting.flatMap(answer(held, true))],
     refused: lifting.flatMap((run) => {

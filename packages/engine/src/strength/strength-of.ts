@@ -1,16 +1,16 @@
 import type { Scheme } from "@cornerway/schema";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import { inOrder } from "../geometry/in-order.ts";
-import { analyse, type Analysis } from "../load-path/analysis.ts";
+import { analyse } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { assumed } from "./assumed.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
-import { buildingReasons, modelReasons } from "./building-reasons.ts";
+import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
-import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
+import { modelledBearings } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
 import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
@@ -19,7 +19,8 @@ import { spreadOnRails } from "./spread-on-rails.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
 import { strengthRuns, type RunPlan } from "./strength-runs.ts";
-import { unitStrength, type UnitStrength } from "./unit-strength.ts";
+import type { UnitStrength } from "./unit-strength.ts";
+import { unitVerdicts } from "./unit-verdicts.ts";
 
 /** What strength says of a scheme, by unit and by part, or why nothing can be said. Screening, never the engineer's answer. */
 export type Strength =
@@ -70,48 +71,28 @@ export function strengthOf(
   const solve = (set: AssumptionSet, runs: RunPlan["runs"]) => solveRuns(analysis, cases, runs, set, cache);
   const partsIn = (built: BuiltModel) => checkedParts(analysis, built, request, basis);
 
-  const whole = assumptionSets.filter(({ solves }) => solves === "every run").map((set) => solve(set, plan.runs));
+  const whole = setsThatSolve("every run").map((set) => solve(set, plan.runs));
   const screened = screenSets(whole, partsIn);
-  const deciding = governingRuns(screened);
-  const rest = assumptionSets.filter(({ solves }) => solves === "governing runs").map((set) => solve(set, deciding));
-  const worsts = screenSets(rest, partsIn, screened);
+  const rest = setsThatSolve("governing runs").map((set) => solve(set, governingRuns(screened)));
+  const results = screenSets(rest, partsIn, screened).map(elementResult).toSorted(worstFirst);
 
-  const sets = [...whole, ...rest];
-  const results = worsts.map(elementResult).toSorted(worstFirst);
-  const holds = whole.slice(0, 1).flatMap(({ built }) =>
-    holdsNeeded(
-      bearingsIn(analysis, built),
-      whole.flatMap(({ solved }) => solved),
-    ),
-  );
   const refused = whole.flatMap((set) => set.refused);
-  const runs = plan.runs.length * whole.length;
-  const ofBuilding = buildingReasons(actions);
-  const [base] = whole;
-  const units = scheme.containers.map(({ id }) =>
-    unitStrength({
-      unitId: id,
-      results: results.filter(({ ownerId }) => ownerId === id || padsUnder(id, analysis, base).has(ownerId)),
-      holds: holds.filter(({ ownerId }) => ownerId === id),
-      refused,
-      runs,
-      withSteel: hasSteel(scheme, id) || (base?.built.plan.inWalls.has(id) ?? false),
-      given: [...ofBuilding, ...modelReasons(id, base?.built.notes ?? [], scheme)],
-    }),
+  const { built } = firstOf(whole);
+  const bearings = modelledBearings(built, analysis.structure.building);
+  const holds = holdsNeeded(
+    bearings,
+    whole.flatMap(({ solved }) => solved),
   );
-  const envelope = sets.map(reportOf);
-  return {
-    accepted: true,
-    units,
-    results,
-    holds,
-    envelope,
-    refusedRuns: refused.map(refusedRun),
-    worstResidual: Math.max(...envelope.map(({ worstResidual }) => worstResidual)),
-    assumed,
-    notJudged,
-  };
+  const runs = plan.runs.length * whole.length;
+  const units = unitVerdicts({ scheme, built, bearings, results, holds, refused, runs }, buildingReasons(actions));
+  const envelope = [...whole, ...rest].map(reportOf);
+  const worstResidual = Math.max(...envelope.map((report) => report.worstResidual));
+  const refusedRuns = refused.map(refusedRun);
+  return { accepted: true, units, results, holds, envelope, refusedRuns, worstResidual, assumed, notJudged };
 }
+
+const setsThatSolve = (which: AssumptionSet["solves"]): AssumptionSet[] =>
+  assumptionSets.filter(({ solves }) => solves === which);
 
 /** Each set with the parts of its own model; a part goes by its name from set to set. */
 const screenSets = (
@@ -120,30 +101,21 @@ const screenSets = (
   before: readonly PartWorst[] = [],
 ): readonly PartWorst[] => sets.reduce((found, { built, solved }) => screen(partsIn(built), solved, found), before);
 
-const bearingsIn = ({ structure }: Analysis, built: BuiltModel): ModelledBearing[] =>
-  modelledBearings(built, structure.building);
-
-function padsUnder(unitId: string, analysis: Analysis, base: SolvedSet | undefined): Set<string> {
-  const bearings = base === undefined ? [] : bearingsIn(analysis, base.built);
-  return new Set(
-    bearings.flatMap(({ ownerId, planned: { below } }) =>
-      ownerId === unitId && "ground" in below ? [below.ground] : [],
-    ),
-  );
+function firstOf(sets: readonly SolvedSet[]): SolvedSet {
+  const [first] = sets;
+  if (first === undefined) throw new Error("the envelope has a first set");
+  return first;
 }
 
-const hasSteel = ({ openings }: Scheme, unitId: string): boolean =>
-  openings.some(({ containerId, framed }) => containerId === unitId && framed);
+/** Refused ones first, then by utilisation, then by name. */
+function worstFirst(a: ElementResult, b: ElementResult): number {
+  const [one, other] = [a.utilisation ?? Infinity, b.utilisation ?? Infinity];
+  if (one !== other) return other - one;
+  return a.id < b.id ? -1 : 1;
+}
 
-const worstFirst = (a: ElementResult, b: ElementResult): number =>
-  (b.utilisation ?? Infinity) === (a.utilisation ?? Infinity)
-    ? a.id < b.id
-      ? -1
-      : 1
-    : (b.utilisation ?? Infinity) - (a.utilisation ?? Infinity);
-
-const reportOf = ({ solved, refused }: SolvedSet, at: number): SetReport => ({
-  assumptions: solved[0]?.set.id ?? refused[0]?.set.id ?? assumptionSets[at]?.id ?? "locks at play",
+const reportOf = ({ set, solved, refused }: SolvedSet): SetReport => ({
+  assumptions: set.id,
   runs: solved.length + refused.filter(({ standsHeldDown }) => !standsHeldDown).length,
   withoutEquilibrium: refused.length,
   worstResidual: solved.reduce((worst, { frame }) => Math.max(worst, frame.residual), 0),
