@@ -2,13 +2,16 @@ import type { Operation, Scheme } from "@cornerway/schema";
 import { padsOfAlone } from "./pads-follow.ts";
 
 /**
- * Takes an element off the drawing. With a unit go its loads and the pads that held it alone; openings stay in its way
- * and are named in the refusal.
+ * Takes an element off the drawing. With a unit go its openings, its loads and the pads that held it alone, as one act
+ * that one undo brings back whole.
  */
 export function removeElement(scheme: Scheme, id: string): Operation[] {
   const unit = scheme.containers.find((container) => container.id === id);
   if (unit !== undefined)
     return [
+      ...scheme.openings
+        .filter((opening) => opening.containerId === id)
+        .map(({ id }): Operation => ({ kind: "opening.close", id })),
       ...scheme.loads
         .filter((load) => load.containerId === id)
         .map(({ id }): Operation => ({ kind: "load.remove", id })),
