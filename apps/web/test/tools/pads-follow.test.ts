@@ -60,7 +60,7 @@ describe("pads follow the units they hold", () => {
     expect(after(alone, removeElement(alone, "g1"))).toEqual(emptyScheme);
   });
 
-  it("taking a unit away is refused while something is cut in it, and names it", () => {
+  it("taken away, a unit takes what is cut in it along, and its inverse brings all of it back", () => {
     const opening = {
       id: "o1",
       tag: "D1",
