@@ -1,4 +1,3 @@
-import { newUuid } from "../../tools/new-uuid.ts";
 import type { Revision } from "@cornerway/schema";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
@@ -18,7 +17,7 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
   const send = () =>
     make.mutate(
       {
-        id: newUuid(),
+        id: request.id,
         revision: revision.letter,
         contentDigest: revision.contentDigest,
         text: request.text.trim(),
