@@ -1,12 +1,13 @@
 import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { UnitSolution } from "../analysis/recover-unit.ts";
-import { solveBuilding, type BuildingCombination } from "../building.ts";
+import { solveBuilding, type BuildingCombination, type BuildingResult } from "../building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
+import { smallMovements } from "./small-movements.ts";
 import type { StrengthRun } from "./strength-runs.ts";
 
 /** One run under one set of assumptions. `heldDown`: it has no equilibrium unless its bearings hold what lifts. */
@@ -47,9 +48,9 @@ export function solveRuns(
 ): SolvedSet {
   const combos = Object.fromEntries(runs.map(({ id, factors }) => [id, factors]));
   const built = buildModel(analysis, cases, combos, set.assumptions);
-  const asDrawn = solveBuilding(built.model, cache).combos;
+  const asDrawn = solvedCombos(built.model, cache);
   const lifting = runs.filter(({ id }) => !stands(asDrawn[id]));
-  const held = lifting.length === 0 ? {} : solveBuilding(heldDown(built.model, lifting), cache).combos;
+  const held = lifting.length === 0 ? {} : solvedCombos(heldDown(built.model, lifting), cache);
   const unitOf = lastUnit();
   const answer =
     (combos: typeof asDrawn, down: boolean) =>
@@ -70,6 +71,11 @@ export function solveRuns(
     }),
   };
 }
+
+const solvedCombos = (model: BuildingModel, cache: CondensationCache): BuildingResult["combos"] =>
+  Object.fromEntries(
+    Object.entries(solveBuilding(model, cache).combos).map(([id, answer]) => [id, smallMovements(answer)]),
+  );
 
 const stands = (answer: BuildingCombination | FrameRefusal | undefined): answer is BuildingCombination =>
   answer !== undefined && !("refused" in answer);
