@@ -20,6 +20,12 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
           tree over every entry so far (RFC 9162). Change a word in one entry and every head below it is different.
         </p>
         <p>Entries are added and never altered. A mistake is mended by a later entry that names it.</p>
+        {numbersAreMissing(entries) ? (
+          <p>
+            A number that is missing here is an entry kept for those who draw and review. It counts in every head below
+            it.
+          </p>
+        ) : null}
       </section>
       <section>
         <h2 className="caption">What the record holds</h2>
@@ -42,3 +48,6 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
     </div>
   );
 }
+
+const numbersAreMissing = (entries: readonly RecordEntry[]) =>
+  entries.some((entry, at) => entry.number !== (entries[at - 1]?.number ?? 0) + 1);
