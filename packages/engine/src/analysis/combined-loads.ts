@@ -79,10 +79,12 @@ function gather(
 }
 
 function nodalActions({ places }: FrameSystem, nodal: Float64Array): Action[] {
-  return places.flatMap((place, node): Action[] => {
-    const at = (c: number): number => nodal[node * 6 + c] ?? 0;
-    for (let c = 0; c < 6; c++)
-      if (at(c) !== 0) return [{ place, force: [at(0), at(1), at(2)], moment: [at(3), at(4), at(5)] }];
-    return [];
+  const actions: Action[] = [];
+  if (!nodal.some((value) => value !== 0)) return actions;
+  places.forEach((place, node) => {
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = nodal.subarray(node * 6, node * 6 + 6);
+    if (a !== 0 || b !== 0 || c !== 0 || d !== 0 || e !== 0 || f !== 0)
+      actions.push({ place, force: [a, b, c], moment: [d, e, f] });
   });
+  return actions;
 }

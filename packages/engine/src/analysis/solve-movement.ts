@@ -76,10 +76,16 @@ function start(prepared: Prepared, loads: readonly LoadVector[]): Movement {
   const count = loads.length;
   const { held } = prepared;
   const movement = new Float64Array(held.length * count);
+  let settles = false;
   loads.forEach(({ settlement }, s) => {
-    for (let f = 0; f < held.length; f++) if (held[f]) movement[f * count + s] = settlement[f] ?? 0;
+    for (let f = 0; f < held.length; f++) {
+      if (!held[f]) continue;
+      const given = settlement[f] ?? 0;
+      movement[f * count + s] = given;
+      settles ||= given !== 0;
+    }
   });
-  return { movement, answered: answer(prepared, movement, count) };
+  return { movement, answered: settles ? answer(prepared, movement, count) : new Float64Array(movement.length) };
 }
 
 function refine(prepared: Prepared, loads: readonly LoadVector[], { movement, answered }: Movement): Movement {
