@@ -106,13 +106,57 @@ describe("one beam against its closed form, to 1e-6", () => {
     expect(momentAtStart(one, "b0") / momentAtStart(twelve, "b0")).toBeCloseTo(1, 9);
   });
 
-  it("floor cross member over 2259 mm under 1.392 N/mm: 0.888 kN·m (published-values §9)", () => {
-    const s = solved(lineModel(straightBeam(2259, 2, section, { n0: ["ux", "uz"], n2: ["uz"] }, everywhere(2, 1.392))));
+  // the two channels below with E 210,000 and Ix of published-values §3.2: 167.4 and 326.7 cm⁴, W 26.8 cm³
+  it("floor cross member over 2259 mm under 1.392 N/mm: 0.888 kN·m, 33.1 MPa and 1.34 mm (published-values §9)", () => {
+    const channel = bendingSection(210_000, 167.4e4);
+    const s = solved(lineModel(straightBeam(2259, 2, channel, { n0: ["ux", "uz"], n2: ["uz"] }, everywhere(2, 1.392))));
     expect(Math.abs(momentAtStart(s, "b1")) / 1e6).toBeCloseTo(0.888, 3);
+    expect(Math.abs(momentAtStart(s, "b1")) / 26.8e3).toBeCloseTo(33.1, 1);
+    expect(deflection(s, "n1")).toBeCloseTo(1.34, 2);
   });
 
-  it("bottom rail alone over 5853 mm under 2.0 kN/m: 8.56 kN·m (published-values §9)", () => {
-    const s = solved(lineModel(straightBeam(5853, 2, section, { n0: ["ux", "uz"], n2: ["uz"] }, everywhere(2, 2))));
+  it("bottom rail alone over 5853 mm under 2.0 kN/m: 8.56 kN·m and 44.5 mm (published-values §9)", () => {
+    const channel = bendingSection(210_000, 326.7e4);
+    const s = solved(lineModel(straightBeam(5853, 2, channel, { n0: ["ux", "uz"], n2: ["uz"] }, everywhere(2, 2))));
     expect(Math.abs(momentAtStart(s, "b1")) / 1e6).toBeCloseTo(8.56, 2);
+    expect(Math.abs(deflection(s, "n1") / 44.5 - 1)).toBeLessThan(2e-3); // printed to three figures
+  });
+});
+
+// Source: AISC Design Examples F.1-1A and F.6, AISC 360 Commentary C2 (published-values §7.3; from memory, each reproduced by
+// hand there). Inches, kips and feet as printed. The rows of §7.3 with axial load beside bending (C2 with P > 0), and the two
+// beam-columns of §9, are second order: no business of a solution without geometric stiffness.
+describe("printed worked cases, first order", () => {
+  const IN = 25.4;
+  const FT = 12 * IN;
+  const KIP = 4448.2216152605; // N, from the pound-force 4.4482216152605 N
+  const STEEL = 29_000 * (KIP / IN ** 2);
+  const span = (lengthMm: number, inertiaIn4: number, kipPerFt: number) =>
+    solved(
+      lineModel(
+        straightBeam(
+          lengthMm,
+          2,
+          bendingSection(STEEL, inertiaIn4 * IN ** 4),
+          { n0: ["ux", "uz"], n2: ["uz"] },
+          everywhere(2, kipPerFt * (KIP / FT)),
+        ),
+      ),
+    );
+  const momentKipFt = (s: ReturnType<typeof beam>) => Math.abs(momentAtStart(s, "b1")) / (KIP * FT);
+
+  it("W18x50 (I 800 in⁴) over 35 ft: 266 kip-ft under 1.74 kip/ft and 1.09 in under 0.75 kip/ft", () => {
+    expect(momentKipFt(span(35 * FT, 800, 1.74))).toBeCloseTo(266.4, 1);
+    expect(deflection(span(35 * FT, 800, 0.75), "n1") / IN).toBeCloseTo(1.09, 2);
+  });
+
+  it("tube 3.5 in over 7.5 ft under 1.2·0.145 + 1.6·0.435 kip/ft: 6.12 kip-ft", () => {
+    expect(momentKipFt(span(7.5 * FT, 2.9, 1.2 * 0.145 + 1.6 * 0.435))).toBeCloseTo(6.12, 2);
+  });
+
+  it("W14x48 (I 484 in⁴) over 28 ft under 0.2 kip/ft without axial load: 235 kip-in and 0.197 in", () => {
+    const s = span(28 * FT, 484, 0.2);
+    expect(momentKipFt(s) * 12).toBeCloseTo(235.2, 1);
+    expect(deflection(s, "n1") / IN).toBeCloseTo(0.197, 3);
   });
 });

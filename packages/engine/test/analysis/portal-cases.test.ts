@@ -80,6 +80,35 @@ describe("portal frame, axially rigid", () => {
   });
 });
 
+describe("portal frames of other proportions against Kleinlogel's formulae, to 1e-4", () => {
+  // girder to column: as stiff, four times stiffer, four times softer; low and wide, tall and narrow
+  it.each([
+    [5e6, 5e6, 2700, 6058],
+    [2e6, 8e6, 2400, 12_192],
+    [8e6, 2e6, 5800, 2438],
+  ])("columns I %d, girder I %d, %d high, %d wide", (column, girder, height, width) => {
+    const made = (foot: FreedomName[], load: ModelCase) => portal(foot, load, column, girder, height, width);
+    const k = girder / width / (column / height);
+    const pinned = made([], uniform);
+    const thrust = (10 * width * width) / (4 * height * (2 * k + 3));
+    expect(Math.abs(pinned.reactions["a"]?.[0] ?? NaN) / thrust).toBeCloseTo(1, 4);
+    expect(inMm(pinned.memberEndForces["top"], 4) / (thrust * height)).toBeCloseTo(1, 4);
+    const fixed = made(["ry"], uniform);
+    const knee = (10 * width * width) / (6 * (k + 2));
+    expect(Math.abs(fixed.reactions["a"]?.[0] ?? NaN) / ((10 * width * width) / (4 * height * (k + 2)))).toBeCloseTo(
+      1,
+      4,
+    );
+    expect(inMm(fixed.memberEndForces["top"], 4) / knee).toBeCloseTo(1, 4);
+    expect(Math.abs(fixed.reactions["a"]?.[4] ?? NaN) / (knee / 2)).toBeCloseTo(1, 4);
+    const swayed = made(["ry"], sway);
+    const base = ((P * height) / 2) * ((3 * k + 1) / (6 * k + 1));
+    const drift = ((P * height ** 3) / (12 * E * column)) * ((3 * k + 2) / (6 * k + 1));
+    expect(Math.abs(swayed.reactions["a"]?.[4] ?? NaN) / base).toBeCloseTo(1, 4);
+    expect((swayed.displacements["b"]?.[0] ?? NaN) / drift).toBeCloseTo(1, 3);
+  });
+});
+
 describe("Vierendeel of three equal panels 1500 by 2000, 10 kN down at both inner top joints (published-values §9)", () => {
   const nodes = Object.fromEntries(
     [0, 1, 2, 3].flatMap((n) => [
@@ -119,6 +148,10 @@ describe("Vierendeel of three equal panels 1500 by 2000, 10 kN down at both inne
     expect(Math.abs(top[2] ?? NaN)).toBeCloseTo(5000, 0);
     expect(Math.abs(top[4] ?? NaN) / 1e3).toBeCloseTo(3563.7, 0);
     expect(Math.abs(top[10] ?? NaN) / 1e3).toBeCloseTo(3936.3, 0);
+  });
+
+  it("end posts carry 3563.7 kN·mm at the joint, as the chord does", () => {
+    expect(inMm(s.memberEndForces["post0"], 11) / 1e3).toBeCloseTo(3563.7, 0);
   });
 
   it("mid-panel chords carry 6.289 kN axially and 1211.2 kN·mm", () => {
