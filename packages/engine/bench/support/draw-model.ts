@@ -1,11 +1,24 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { readScheme } from "@cornerway/schema";
 import type { AnalyticalModel, ModelNode } from "../../src/model/analytical-model.ts";
 import { mergeBuilding } from "../../src/model/merge-building.ts";
+import { schemeModel } from "../../src/model/scheme-model.ts";
 import { stackedModel, stackedScheme } from "./stacked-building.ts";
 
-// Writes an oblique view of one bench building's line model as SVG: node --conditions=development --import tsx draw-model.ts FILE [COUNT]
-const [file = "model.svg", count = "8"] = process.argv.slice(2);
-writeFileSync(file, drawing(mergeBuilding(stackedModel(stackedScheme(Number(count))))));
+// Writes an oblique view of a scheme's line model as SVG, or of a bench building's:
+// node --conditions=development --import tsx draw-model.ts FILE [SCHEME.json | COUNT]
+const [file = "model.svg", what = "8"] = process.argv.slice(2);
+writeFileSync(file, drawing(what.endsWith(".json") ? modelIn(what) : benchModel(Number(what))));
+
+function benchModel(count: number): AnalyticalModel {
+  return mergeBuilding(stackedModel(stackedScheme(count)));
+}
+
+function modelIn(place: string): AnalyticalModel {
+  const reading = readScheme(JSON.parse(readFileSync(place, "utf8")));
+  if (!reading.ok) throw new Error(`${place} is no scheme: ${JSON.stringify(reading.fields)}`);
+  return schemeModel(reading.scheme).model;
+}
 
 type Point = readonly [number, number];
 
