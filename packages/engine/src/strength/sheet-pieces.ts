@@ -56,7 +56,7 @@ function stripsOf(cells: readonly Cell[]): PlacedStrip[] {
   for (const cell of cells) columns.set(cell.from, [...(columns.get(cell.from) ?? []), cell]);
   return [...columns.values()]
     .map((panels): PlacedStrip => {
-      const [{ from = 0, to = 0 } = {}] = panels;
+      const [{ from, to } = { from: 0, to: 0 }] = panels;
       return { from, to, widthMm: to - from, panels };
     })
     .toSorted((a, b) => a.from - b.from);
