@@ -85,7 +85,10 @@ describe("two hands on one draft", () => {
     await expect.poll(() => unit(page, "G1").count()).toBe(0);
     await page.keyboard.press("Control+z");
     await unit(page, "G1").waitFor();
-    await page.getByRole("treeitem", { name: /door D1/ }).first().waitFor({ state: "attached" });
+    await page
+      .getByRole("treeitem", { name: /door D1/ })
+      .first()
+      .waitFor({ state: "attached" });
     await picture(page, "22-brought-back");
   });
 
