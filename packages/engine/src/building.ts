@@ -8,6 +8,7 @@ import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
 import { prepare, type Preparation } from "./analysis/prepare.ts";
 import { recoverFrame } from "./analysis/recover-frame.ts";
 import { recoverUnit, type UnitSolution } from "./analysis/recover-unit.ts";
+import { rememberedStates } from "./analysis/remembered-states.ts";
 import { refusal } from "./analysis/refusal.ts";
 import { solveMovements, type Movement } from "./analysis/solve-movement.ts";
 import { allClosed } from "./analysis/system.ts";
@@ -58,10 +59,11 @@ function solveCombinations(
   const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
   const closed = prepare(building.frame.system, allClosed(building.frame.system), cache.building);
   const bases = closed.stable ? solveMovements(closed.prepared, loads) : [];
+  const prepareIn = rememberedStates(building.frame.system, cache.building.branch());
   return combos.map(([name, combo], s) => {
     const load = loads[s];
     if (load === undefined) throw new Error("each combination has its loads");
-    return [name, solveOne(building, model.holds, inUnits, combo, closed, load, bases[s])];
+    return [name, solveOne(building, model.holds, inUnits, combo, closed, load, bases[s], prepareIn)];
   });
 }
 
@@ -73,6 +75,7 @@ function solveOne(
   closed: Preparation,
   load: CombinedLoads,
   basis: Movement | undefined,
+  prepareIn: ReturnType<typeof rememberedStates>,
 ): BuildingCombination | FrameRefusal {
   const { frame } = building;
   if (!closed.stable || basis === undefined) {
@@ -82,7 +85,7 @@ function solveOne(
       frame.nodeIds,
     );
   }
-  const outcome = settleContact(frame.system, closed.prepared, load, basis);
+  const outcome = settleContact(frame.system, closed.prepared, load, basis, prepareIn);
   if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
   const idle = unresistedLoad(outcome.prepared, load);
   if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);

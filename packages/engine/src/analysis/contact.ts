@@ -2,7 +2,7 @@ import { lemke } from "../numerics/lemke.ts";
 import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import { bearingForce, bearingGap, bearingStiffness, openingLoad } from "./bearing-state.ts";
 import { drivenMovement } from "./driven-movement.ts";
-import { prepare } from "./prepare.ts";
+import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
 import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
 import { holdsSomething, type ContactState, type System } from "./system.ts";
@@ -19,10 +19,18 @@ export type ContactOutcome =
  * bearings: those that pull join it and none leaves, so there are at most as many rounds as bearings; each round ends by
  * the proof of `lemke`. The state found is then factorised afresh and checked on its own.
  *
- * A bearing that opens gives up for good what it held besides (where the system has stand-ins, another takes it over) (a bearing that lifts holds nothing); each such restart loses
- * at least one more, so these end as well.
+ * A bearing that opens gives up for good what it held besides (where the system has stand-ins, another takes
+ * it over); each such restart loses at least one more, so these end as well.
+ *
+ * `prepareIn` factorises the system in a state; it may know some already.
  */
-export function settleContact(system: System, closed: Prepared, load: LoadVector, result: Movement): ContactOutcome {
+export function settleContact(
+  system: System,
+  closed: Prepared,
+  load: LoadVector,
+  result: Movement,
+  prepareIn: (state: ContactState) => Preparation = (state) => prepare(system, state),
+): ContactOutcome {
   let base = closed;
   let basis = result;
   for (let rounds = 1; ;) {
@@ -32,8 +40,8 @@ export function settleContact(system: System, closed: Prepared, load: LoadVector
       flag || (found.open[b] && holdsSomething(system, b, base.state.lost)) ? 1 : 0,
     );
     if (lost.every((flag, b) => flag === base.state.lost[b]))
-      return confirm(system, base, load, basis, found.open, rounds);
-    const without = prepare(system, { open: new Uint8Array(lost.length), lost });
+      return confirm(base, load, basis, found.open, rounds, prepareIn);
+    const without = prepareIn({ open: new Uint8Array(lost.length), lost });
     if (!without.stable) return { settled: false, movement: drivenMovement(without.movements, load), rounds };
     base = without.prepared;
     basis = only(solveMovements(base, [load]));
@@ -97,17 +105,17 @@ function complementary(
 
 /** Factorises the state found and checks it by itself; where rounding misled the search, single changes mend it. */
 function confirm(
-  system: System,
   base: Prepared,
   load: LoadVector,
   basis: Movement,
   open: Uint8Array,
   rounds: number,
+  prepareIn: (state: ContactState) => Preparation,
 ): ContactOutcome {
   const seen = new Set<string>();
   let state: ContactState = { open, lost: base.state.lost };
   for (let round = rounds; ; round++) {
-    const now = solveState(system, base, load, basis, state);
+    const now = solveState(base, load, basis, state, prepareIn);
     if (!now.stable) return { settled: false, movement: drivenMovement(now.movements, load), rounds: round };
     const wrong = firstViolation(now.prepared, load, now.result);
     if (wrong < 0) return { settled: true, prepared: now.prepared, result: now.result, rounds: round };
@@ -117,9 +125,15 @@ function confirm(
   }
 }
 
-function solveState(system: System, base: Prepared, load: LoadVector, basis: Movement, state: ContactState) {
+function solveState(
+  base: Prepared,
+  load: LoadVector,
+  basis: Movement,
+  state: ContactState,
+  prepareIn: (state: ContactState) => Preparation,
+) {
   if (state.open.every((flag) => flag === 0)) return { stable: true as const, prepared: base, result: basis };
-  const preparation = prepare(system, state);
+  const preparation = prepareIn(state);
   if (!preparation.stable) return preparation;
   const { prepared } = preparation;
   return { stable: true as const, prepared, result: only(solveMovements(prepared, [load])) };

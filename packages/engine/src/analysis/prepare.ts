@@ -59,7 +59,7 @@ export function numberFreedoms(
   active.forEach(
     (flag, freedom) => (weights[Math.floor(freedom / 6)] = (weights[Math.floor(freedom / 6)] ?? 0) + flag),
   );
-  const tree = treeOf({ weights, cliques: elements.map(nodesOf), retained });
+  const tree = treeOf({ weights, cliques: distinctCliques(elements), retained });
   const equationOf = equationNumbers(active, tree);
   const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
     equations: equationsOf(freedoms, equationOf),
@@ -76,9 +76,19 @@ function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32Array {
 
 function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array): Uint8Array {
   const active = new Uint8Array(held.length);
-  for (const { freedoms } of elements) for (const freedom of freedoms) active[freedom] = held[freedom] ? 0 : 1;
+  for (const { freedoms, acts = true } of elements)
+    if (acts) for (const freedom of freedoms) active[freedom] = held[freedom] ? 0 : 1;
   retained.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
   return active;
+}
+
+/** Elements on the same nodes count once: a hold beside a bearing changes nothing in the order of work. */
+function distinctCliques(elements: readonly Element[]): number[][] {
+  const seen = new Set<string>();
+  return elements.map(nodesOf).filter((nodes) => {
+    const key = nodes.join(" ");
+    return !seen.has(key) && seen.add(key);
+  });
 }
 
 function nodesOf({ freedoms }: Element): number[] {

@@ -53,15 +53,24 @@ export function allClosed(system: System): ContactState {
   return { open: new Uint8Array(count), lost: new Uint8Array(count) };
 }
 
-/** The elements that act in this state, in a fixed order. */
+/**
+ * The elements in this state, in one order whatever the state: what has opened or is lost keeps its place as an element that
+ * does nothing, so that two states of one system differ in few elements. Holds that move about come last.
+ */
 export function actingElements({ elements, bearings, plannedHolds }: System, { open, lost }: ContactState): Element[] {
-  const acting = [...elements, ...(plannedHolds?.(lost).elements ?? [])];
+  const acting = [...elements];
   bearings.forEach((bearing, b) => {
-    if (!lost[b]) acting.push(...bearing.holds.elements);
-    if (bearing.kind === "link" && !open[b])
-      acting.push(bearingSpring(bearing.lower, bearing.upper, bearing.stiffness));
+    for (const hold of bearing.holds.elements) acting.push(lost[b] ? idle(hold) : hold);
+    if (bearing.kind !== "link") return;
+    const spring = bearingSpring(bearing.lower, bearing.upper, bearing.stiffness);
+    acting.push(open[b] ? idle(spring) : spring);
   });
+  acting.push(...(plannedHolds?.(lost).elements ?? []));
   return acting;
+}
+
+function idle({ freedoms, matrix }: Element): Element {
+  return { freedoms, matrix: new Float64Array(matrix.length), acts: false };
 }
 
 /** The held freedoms in this state: always held, or under a closed bearing on the ground. */

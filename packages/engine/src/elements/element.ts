@@ -8,6 +8,8 @@ import { Scratch } from "../numerics/scratch.ts";
 export interface Element {
   readonly freedoms: Int32Array;
   readonly matrix: Float64Array;
+  /** False for one that keeps the place of an element that does nothing now; its stiffness is zero. */
+  readonly acts?: boolean;
 }
 
 /** The six freedoms of each of these nodes, in order. */

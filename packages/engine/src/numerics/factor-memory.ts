@@ -13,6 +13,14 @@ export class FactorMemory {
 
   private order: { graph: NodeGraph; tree: FrontTree } | null = null;
 
+  /** A memory that starts from what this one holds and leaves it alone. */
+  branch(): FactorMemory {
+    const other = new FactorMemory();
+    other.last = this.last;
+    other.order = this.order;
+    return other;
+  }
+
   /** The order of work for this graph, which is the last one where the graph is the same. */
   tree(graph: NodeGraph): FrontTree {
     if (this.order === null || !sameGraph(this.order.graph, graph)) this.order = { graph, tree: frontTree(graph) };
@@ -62,16 +70,13 @@ function sameTree(a: FrontTree, b: FrontTree): boolean {
 
 /** 1 for every front in and below which all elements are as they were. */
 function cleanFronts(tree: FrontTree, before: readonly SparseElement[], now: readonly SparseElement[]): Uint8Array {
-  const clean = new Uint8Array(tree.fronts.length);
-  if (before.length !== now.length) return clean;
-  clean.fill(1);
-  now.forEach((element, n) => {
-    const was = before[n];
-    const same =
-      was !== undefined && sameNumbers(was.equations, element.equations) && sameNumbers(was.matrix, element.matrix);
-    if (same) return;
-    for (const one of was === undefined ? [element] : [was, element]) soil(tree, one, clean);
-  });
+  const clean = new Uint8Array(tree.fronts.length).fill(1);
+  for (let n = 0; n < Math.max(before.length, now.length); n++) {
+    const [was, is] = [before[n], now[n]];
+    if (was && is && sameNumbers(was.equations, is.equations) && sameNumbers(was.matrix, is.matrix)) continue;
+    if (was) soil(tree, was, clean);
+    if (is) soil(tree, is, clean);
+  }
   return clean;
 }
 
