@@ -2,6 +2,7 @@ import { buildingLoads } from "../src/analysis/building-loads.ts";
 import { buildingSystem } from "../src/analysis/building-system.ts";
 import { settleContact } from "../src/analysis/contact.ts";
 import { prepare } from "../src/analysis/prepare.ts";
+import { rememberedStates } from "../src/analysis/remembered-states.ts";
 import { recoverUnit } from "../src/analysis/recover-unit.ts";
 import { solveMovements } from "../src/analysis/solve-movement.ts";
 import { allClosed } from "../src/analysis/system.ts";
@@ -14,6 +15,8 @@ import { COMBINATIONS, stackedModel, stackedScheme } from "./support/stacked-bui
 const RUNS = Number(process.argv[3] ?? 3);
 const SIZES = (process.argv[2] ?? "1,9,64,256,500").split(",").map(Number);
 const LIMIT_BYTES = 2e9;
+/** Containers and processor time from cold, for the growth printed at the end. */
+const fromCold: { count: number; cpuMs: number }[] = [];
 
 interface Timed {
   wallMs: number;
@@ -32,9 +35,24 @@ function median(values: readonly number[]): number {
   return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
-function measure(run: () => void): string {
-  const all = Array.from({ length: RUNS }, () => timed(run)[1]);
-  return `${median(all.map(({ wallMs }) => wallMs)).toFixed(0)} ms wall, ${median(all.map(({ cpuMs }) => cpuMs)).toFixed(0)} ms processor`;
+function measure(run: () => void): Timed {
+  return medians(Array.from({ length: RUNS }, () => timed(run)[1]));
+}
+
+function medians(all: readonly Timed[]): Timed {
+  return { wallMs: median(all.map(({ wallMs }) => wallMs)), cpuMs: median(all.map(({ cpuMs }) => cpuMs)) };
+}
+
+function inWords({ wallMs, cpuMs }: Timed): string {
+  return `${wallMs.toFixed(0)} ms wall, ${cpuMs.toFixed(0)} ms processor`;
+}
+
+/** Slope of log time over log size by least squares: time grows as containers to this power. */
+function growth(points: readonly { count: number; cpuMs: number }[]): number {
+  const logs = points.map(({ count, cpuMs }) => [Math.log(count), Math.log(cpuMs)] as const);
+  const [x, y] = [0, 1].map((c) => logs.reduce((sum, pair) => sum + (pair[c] ?? 0), 0) / logs.length);
+  const about = logs.map(([a, b]) => [a - (x ?? 0), b - (y ?? 0)] as const);
+  return about.reduce((sum, [a, b]) => sum + a * b, 0) / about.reduce((sum, [a]) => sum + a * a, 0);
 }
 
 /** One pass, step by step, with the share of each. */
@@ -55,11 +73,12 @@ function steps(model: BuildingModel): void {
   const combos = Object.values(model.combos);
   const loads = step("combine loads", () => combos.map((combo) => buildingLoads(building, inUnits, combo)));
   const closed = step("factorise the interface", () =>
-    prepare(building.frame.system, allClosed(building.frame.system)),
+    prepare(building.frame.system, allClosed(building.frame.system), cache.building),
   );
   if (!closed.stable) throw new Error("the bench building is a mechanism");
   const { tree, panels } = closed.prepared.factor;
   const bases = step("solve", () => solveMovements(closed.prepared, loads));
+  const prepareIn = rememberedStates(building.frame.system, cache.building.branch());
   const outcomes = step("contact", () =>
     loads.map((load, s) =>
       settleContact(
@@ -67,6 +86,7 @@ function steps(model: BuildingModel): void {
         closed.prepared,
         load,
         bases[s] ?? { movement: new Float64Array(), answered: new Float64Array() },
+        prepareIn,
       ),
     ),
   );
@@ -98,6 +118,9 @@ function steps(model: BuildingModel): void {
     );
 }
 
+/** Below this size the first run is compilation more than solving. */
+const GROWTH_FROM = 9;
+
 /** Beyond this size the general solver takes minutes on shared cores. */
 const COMPARED_UP_TO = 64;
 
@@ -122,8 +145,10 @@ for (const count of SIZES) {
     `\n${count} containers, ${fabrics} distinct fabrics, ${Object.keys(model.combos).length} load vectors, ${model.links.length} links, ${model.springs.length} ties; scheme to lines ${built.cpuMs.toFixed(0)} ms`,
   );
   steps(model);
-  console.log(`  cold, 1 vector:      ${measure(() => solveBuilding(one, condensationCache(LIMIT_BYTES)))}`);
-  console.log(`  cold, all vectors:   ${measure(() => solveBuilding(model, condensationCache(LIMIT_BYTES)))}`);
+  const cold = measure(() => solveBuilding(one, condensationCache(LIMIT_BYTES)));
+  fromCold.push({ count, cpuMs: cold.cpuMs });
+  console.log(`  cold, 1 vector:      ${inWords(cold)}`);
+  console.log(`  cold, all vectors:   ${inWords(measure(() => solveBuilding(model, condensationCache(LIMIT_BYTES))))}`);
   if (count <= COMPARED_UP_TO) compare(one);
   // each run moves the window of another container, so that one container is condensed anew
   const cache = condensationCache(LIMIT_BYTES);
@@ -132,8 +157,12 @@ for (const count of SIZES) {
     const edited = stackedModel(stackedScheme(count, 2 * (run + 1)), model.combos);
     return timed(() => solveBuilding(edited, cache))[1];
   });
-  console.log(
-    `  one edit, all vectors: ${median(edits.map(({ wallMs }) => wallMs)).toFixed(0)} ms wall, ${median(edits.map(({ cpuMs }) => cpuMs)).toFixed(0)} ms processor`,
-  );
+  console.log(`  one edit, all vectors: ${inWords(medians(edits))}`);
   console.log(`  peak memory so far ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
 }
+
+const several = fromCold.filter(({ count }) => count >= GROWTH_FROM);
+if (several.length > 1)
+  console.log(
+    `\ncold, 1 vector, from ${several[0]?.count} containers on: processor time grows as containers to the power ${growth(several).toFixed(2)}`,
+  );

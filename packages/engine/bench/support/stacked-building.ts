@@ -111,13 +111,31 @@ function padsUnder(n: number, x: number, y: number): Scheme["pads"] {
   );
 }
 
-/** Six action cases: dead, imposed in two patterns, snow, wind along and across. */
+/** Enough to open the bearing under the corner, not enough to turn the container over. */
+const LIFTING_PA = 2600;
+
+/**
+ * Seven action cases: dead, imposed in two patterns, snow, wind along and across, and suction on a corner of every third
+ * roof of the top storey that lifts the container off the bearing there.
+ */
 function actionsOn({ containers }: Scheme): ActionCase[] {
   const { face } = containerDimensions("1AAA");
   const on = (which: "floor" | "roof", pressurePa: number, keep: (n: number) => boolean) =>
     containers.flatMap(({ id: containerId }, n) =>
       keep(n) ? [{ kind: "on" as const, containerId, surface: which, patch: evenPatch(face(which), pressurePa) }] : [],
     );
+  const top = Math.max(...containers.map(({ zUm }) => zUm));
+  const { u1, v1 } = face("roof");
+  const corner = { u0: 0, u1: u1 / 3, v0: 0, v1: v1 / 2 };
+  const suction = containers
+    .filter(({ zUm }) => zUm === top)
+    .filter((_, n) => n % 3 === 0)
+    .map(({ id: containerId }) => ({
+      kind: "on" as const,
+      containerId,
+      surface: "roof" as const,
+      patch: evenPatch(corner, -LIFTING_PA),
+    }));
   const against = (which: "right" | "front", pressurePa: number) =>
     containers.map(({ id: containerId }) => ({
       kind: "against" as const,
@@ -136,6 +154,7 @@ function actionsOn({ containers }: Scheme): ActionCase[] {
     { id: "S", symbol: "S", loads: on("roof", 1000, () => true) },
     { id: "WY", symbol: "W", loads: against("right", 60) },
     { id: "WX", symbol: "W", loads: against("front", 120) },
+    { id: "WU", symbol: "W", loads: suction },
   ];
 }
 
@@ -148,8 +167,8 @@ export const COMBINATIONS: BuildingModel["combos"] = {
   "1.2D+WY": { D: 1.2, L1: 1, L2: 1, S: 0.5, WY: 1 },
   "1.2D-WY": { D: 1.2, L1: 1, L2: 1, S: 0.5, WY: -1 },
   "1.2D+WX": { D: 1.2, L1: 1, L2: 1, S: 0.5, WX: 1 },
-  "0.9D+WY": { D: 0.9, WY: 0.3 },
-  "0.9D+WX": { D: 0.9, WX: 1 },
+  "0.9D+WY": { D: 0.9, WY: 0.3, WU: 1 },
+  "0.9D+WX": { D: 0.9, WX: 1, WU: 1 },
 };
 
 /** The building as the engine models it, with ties between neighbours' heads added. */
