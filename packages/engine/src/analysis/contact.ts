@@ -63,7 +63,7 @@ function openings(base: Prepared, load: LoadVector, basis: Movement, before: num
   for (let rounds = before; ; rounds++) {
     const pulling = pressures.flatMap((pressure, b) => (pressure < -allowed && !unit.has(b) ? [b] : []));
     if (pulling.length === 0) return { open, rounds };
-    unitOpenings(base, pulling).forEach((pressures, k) => unit.set(pulling[k] ?? -1, pressures));
+    for (const [b, answer] of unitOpenings(base, pulling)) unit.set(b, answer);
     const members = [...unit.keys()].sort((a, b) => a - b);
     const opened = complementary(base, members, unit, start);
     open = new Uint8Array(bearings.length);
@@ -76,14 +76,19 @@ function openings(base: Prepared, load: LoadVector, basis: Movement, before: num
 }
 
 /** For each of these bearings: the pressures under all bearings when it is held open by 1 mm and nothing else acts. */
-function unitOpenings(base: Prepared, opened: readonly number[]): number[][] {
-  const loads = opened.map((b) => openingLoad(base.system.bearings[b], base.equationOf.length));
-  return solveMovements(base, loads).map((result, k) =>
-    base.system.bearings.map((bearing, c) => {
-      const own = c === opened[k] && bearing.kind === "link" ? bearing.stiffness : 0;
+function unitOpenings(base: Prepared, opened: readonly number[]): [number, number[]][] {
+  const known = base.unitOpenings;
+  const asked = opened.filter((b) => !known.has(b));
+  const loads = asked.map((b) => openingLoad(base.system.bearings[b], base.equationOf.length));
+  const results = asked.length > 0 ? solveMovements(base, loads) : [];
+  results.forEach((result, k) => {
+    const pressures = base.system.bearings.map((bearing, c) => {
+      const own = c === asked[k] && bearing.kind === "link" ? bearing.stiffness : 0;
       return bearingForce(bearing, result, NO_LOAD) + own;
-    }),
-  );
+    });
+    known.set(asked[k] ?? -1, pressures);
+  });
+  return opened.map((b) => [b, known.get(b) ?? []]);
 }
 
 const NO_LOAD = { forces: new Float64Array(0), settlement: new Float64Array(0) };

@@ -27,7 +27,7 @@ export function prepare(system: System, state: ContactState, memory: FactorMemor
   const trusted = new Set<number>();
   for (;;) {
     const factor = memory === null ? factorise(tree, sparse, trusted) : memory.factorise(tree, sparse, trusted);
-    const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle };
+    const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle, unitOpenings: new Map() };
     if (factor.loose.length === 0) return { stable: true, prepared };
     const movements = looseMovements(prepared, trusted);
     if (movements.length > 0) return { stable: false, movements };

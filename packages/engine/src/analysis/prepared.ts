@@ -13,4 +13,6 @@ export interface Prepared {
   readonly equationOf: Int32Array;
   readonly factor: SparseFactor;
   readonly idle: readonly IdleDirection[];
+  /** Pressures under all bearings when one is held open by 1 mm, as far as asked for: no load is in them, all vectors share them. */
+  readonly unitOpenings: Map<number, number[]>;
 }

@@ -17,18 +17,20 @@ export interface Movement {
 
 /**
  * Solves for several load vectors at once and refines each until its residual is rounding or no longer halves
- * (fixed-precision refinement: Skeel, Math. Comp. 35 (1980), from memory).
+ * (fixed-precision refinement: Skeel, Math. Comp. 35 (1980), from memory). Each gets the bits it would get by itself.
  */
 export function solveMovements(prepared: Prepared, loads: readonly LoadVector[]): Movement[] {
   const count = loads.length;
   let results = start(prepared, loads);
   let worst = loads.map(() => Infinity);
+  let settled = loads.map(() => false);
   for (;;) {
     const next = refine(prepared, loads, results);
     const left = loads.map((load, s) => unbalancedSide(prepared, next.answered, load, s, count));
-    const settled = left.map((value, s) => isSettled(value, worst[s] ?? 0, next.answered, s, count));
+    const before = settled;
+    settled = left.map((value, s) => before[s] || isSettled(value, worst[s] ?? 0, next.answered, s, count));
     left.forEach((value, s) => {
-      if (!(value < (worst[s] ?? 0))) keepSide(results, next, s, count);
+      if (before[s] || !(value < (worst[s] ?? 0))) keepSide(results, next, s, count);
     });
     results = next;
     if (settled.every((flag) => flag)) return loads.map((_, s) => sideOf(results, s, count));
