@@ -8,6 +8,7 @@ import { pathStretches } from "./load-path/path-stretches.ts";
 import { marksOf } from "./marks/marks-of.ts";
 import { questionsOf } from "./marks/questions-of.ts";
 import { verdictsOf, worstOf } from "./marks/verdicts-of.ts";
+import { SUM_ROUNDING } from "./numerics/tolerances.ts";
 import { rounded } from "./units.ts";
 
 /**
@@ -67,4 +68,5 @@ function staticsOf({ weights, run }: Analysis): Assessment["statics"] {
 }
 
 /** Rounding of sums is no residual: below one part in 10⁹ of the load it is 0. */
-const residual = (leftKn: number, loadKn: number): number => (Math.abs(leftKn) <= 1e-9 * Math.abs(loadKn) ? 0 : leftKn);
+const residual = (leftKn: number, loadKn: number): number =>
+  Math.abs(leftKn) <= SUM_ROUNDING * Math.abs(loadKn) ? 0 : leftKn;

@@ -1,3 +1,4 @@
+import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { FrameRefusal } from "./frame-result.ts";
 
 /** Says which nodes a movement carries with it and which way they go on average. */
@@ -33,7 +34,7 @@ function average(movement: Float64Array, nodes: readonly number[]): number[] {
 /** Scaled to a largest component of 1; components lost in the rounding of the others become 0. */
 function scaled(direction: readonly number[]): number[] {
   const most = Math.max(...direction.map(Math.abs));
-  return direction.map((value) => (most === 0 || Math.abs(value) < most * 1e-9 ? 0 : value / most));
+  return direction.map((value) => (most === 0 || Math.abs(value) < most * SOLUTION_ACCURACY ? 0 : value / most));
 }
 
 function named(nodes: readonly string[]): string {

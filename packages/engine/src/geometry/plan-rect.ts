@@ -1,3 +1,4 @@
+import { STILL_MM } from "../numerics/tolerances.ts";
 import type { PlanFrame } from "./place.ts";
 
 /** A turned rectangle in plan, mm: its centre, the unit direction of its first side, and half of each side. */
@@ -97,7 +98,7 @@ function inRect({ cxMm, cyMm, ux, uy }: PlanRect, xMm: number, yMm: number): { u
 
 function clipSlab(start: number, end: number, half: number): { from: number; to: number } | undefined {
   const run = end - start;
-  if (Math.abs(run) < 1e-9) return Math.abs(start) <= half ? { from: 0, to: 1 } : undefined;
+  if (Math.abs(run) < STILL_MM) return Math.abs(start) <= half ? { from: 0, to: 1 } : undefined;
   const one = (-half - start) / run;
   const other = (half - start) / run;
   const from = Math.max(0, Math.min(one, other));

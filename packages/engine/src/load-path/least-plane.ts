@@ -1,3 +1,5 @@
+import { ONE_LINE } from "../numerics/tolerances.ts";
+
 /** Three numbers: a height and its two slopes, or a force and its two moments. */
 export type Plane = readonly [number, number, number];
 
@@ -34,7 +36,7 @@ function slopes(xx: number, xy: number, yy: number, x: number, y: number): [numb
   const determinant = xx * yy - xy * xy;
   const trace = xx + yy;
   if (trace < flatM2) return [0, 0];
-  if (determinant > flatM2 * flatM2 + 1e-12 * trace * trace)
+  if (determinant > flatM2 * flatM2 + ONE_LINE * trace * trace)
     return [(x * yy - y * xy) / determinant, (y * xx - x * xy) / determinant];
   const square = trace * trace;
   return [(xx * x + xy * y) / square, (xy * x + yy * y) / square];

@@ -1,3 +1,4 @@
+import { LEAST_SHARE_OF_GAIN } from "../numerics/tolerances.ts";
 import { leastPlane, type Plane } from "./least-plane.ts";
 import type { PointForce } from "./resultant.ts";
 
@@ -72,7 +73,10 @@ function stepped(bearings: readonly Bearing[], plane: Plane, goal: Plane, left: 
   const gain = left[0] * step[0] + left[1] * step[1] + left[2] * step[2];
   const from = dualValue(bearings, plane, goal);
   let share = 1;
-  while (share > leastStep && dualValue(bearings, along(plane, step, share), goal) > from - 1e-4 * share * gain)
+  while (
+    share > leastStep &&
+    dualValue(bearings, along(plane, step, share), goal) > from - LEAST_SHARE_OF_GAIN * share * gain
+  )
     share /= 2;
   return along(plane, step, share);
 }

@@ -23,3 +23,15 @@ export const RECTANGLE_TOLERANCE = 1e-4;
  * pulls, or overlaps, by less than this cannot be told from one that just touches.
  */
 export const SOLUTION_ACCURACY = 1e-9;
+
+/** What is left of a sum by rounding alone, relative to the sum: below it a residual is no residual. */
+export const SUM_ROUNDING = 1e-9;
+
+/** A line in plan that runs less than this, mm, across a slab runs along it: a millionth of the micrometre that is stored. */
+export const STILL_MM = 1e-9;
+
+/** Determinant of a fitted plane over the square of its trace below which the places lie on one line. */
+export const ONE_LINE = 1e-12;
+
+/** Armijo's share of the promised gain that a shortened step must bring. Source: Nocedal & Wright, ch. 3 (from memory). */
+export const LEAST_SHARE_OF_GAIN = 1e-4;
