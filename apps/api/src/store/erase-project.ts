@@ -1,3 +1,4 @@
+import { ProjectId } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 
 const tables = [
@@ -10,9 +11,11 @@ const tables = [
  * of one transaction. For the demo project, which anyone may start again; no route leads here.
  */
 export async function eraseProject(ownerConnection: Connection, projectId: string): Promise<void> {
-  const deletions = tables.map((table) => `delete from "${table}" where "project_id" = '${projectId}'::uuid;`);
+  // A block of statements takes no parameters, so the id is held to its form before it becomes part of the text.
+  const id = ProjectId.parse(projectId);
+  const deletions = tables.map((table) => `delete from "${table}" where "project_id" = '${id}'::uuid;`);
   const switched = (how: "disable" | "enable") => tables.map((table) => `alter table "${table}" ${how} trigger user;`);
-  const project = `delete from "project" where "id" = '${projectId}'::uuid;`;
+  const project = `delete from "project" where "id" = '${id}'::uuid;`;
   const steps = [...switched("disable"), ...deletions, project, ...switched("enable")];
   await ownerConnection.$executeRawUnsafe(`do $erase$ begin ${steps.join(" ")} end $erase$`);
 }
