@@ -3,6 +3,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import path from "node:path";
 import type pg from "pg";
 import { DatabaseTrouble } from "./database-trouble.ts";
+import { migrateQueue } from "./migrate-queue.ts";
 import { withClient } from "./with-client.ts";
 
 interface Migration {
@@ -38,7 +39,7 @@ const CREATE_HISTORY = `create table if not exists "_prisma_migrations" (
 /**
  * Applies the migrations that `ownerUrl` lacks, in the order of their names, and returns those names.
  * Each runs whole in one transaction, so CREATE INDEX CONCURRENTLY has no place in one. Refuses a database whose
- * applied migrations differ from the files or are unknown to them.
+ * applied migrations differ from the files or are unknown to them. The queue's own tables follow after them.
  */
 export async function migrate(ownerUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
   const migrations = readMigrations(folder);
@@ -47,6 +48,7 @@ export async function migrate(ownerUrl: string, folder: string = MIGRATIONS_FOLD
     await client.query(CREATE_HISTORY);
     const pending = pendingMigrations(migrations, await readHistory(client));
     for (const migration of pending) await apply(client, migration);
+    await migrateQueue(ownerUrl);
     return pending.map(({ name }) => name);
   });
 }

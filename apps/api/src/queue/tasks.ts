@@ -1,0 +1,4 @@
+import type { Task } from "./task.ts";
+
+/** Quick work: a few at once, none of which keeps the others waiting for long. */
+export const quickTasks: readonly Task[] = [];
