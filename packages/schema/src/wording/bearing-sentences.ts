@@ -1,21 +1,21 @@
 import type { FactOf } from "../mark.ts";
-import { inRow, kilonewtons, kilonewtonsExact, metres, millimetres } from "./figures.ts";
+import { inRow, type Figures } from "./figures.ts";
 import { cornerWords } from "./part-words.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** What corners and rails come down on. */
 export const bearingSentences = {
-  "borne-on-rail": (fact: FactOf<"borne-on-rail">, { at, rest }: Named): Telling => {
+  "borne-on-rail": (fact: FactOf<"borne-on-rail">, { at, rest, say }: Named): Telling => {
     const heaviestKn = Math.max(...fact.crossings.map(({ forceKn }) => forceKn));
     const furthestMm = Math.max(...fact.crossings.map(({ toNearestFittingMm }) => toNearestFittingMm));
-    const gaps = [...new Set(fact.crossings.map(({ gapMm }) => millimetres(gapMm)))];
+    const gaps = [...new Set(fact.crossings.map(({ gapMm }) => say.small(gapMm)))];
     const how = fact.turned ? "crosses" : "comes down on the rails of";
     return {
       architect: {
-        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${metres(furthestMm)} from the nearest; ${downThere(heaviestKn)}. What the rails take there is not judged yet.`,
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, say)}. What the rails take there is not judged yet.`,
       },
       engineer: {
-        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${metres(furthestMm)} from a fitting, with ${inRow(gaps)} to pack; heaviest ${kilonewtonsExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
+        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting, with ${inRow(gaps)} to pack; heaviest ${say.forceExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
       },
       owner: {
         body: `${at(0)} stands on parts of ${inRow(rest(1))} that are not made to carry it. The engineer has to say what they need.`,
@@ -23,8 +23,8 @@ export const bearingSentences = {
     };
   },
 
-  "made-connection": (fact: FactOf<"made-connection">, { at }: Named): Telling => {
-    const apart = whyWords[fact.why](millimetres(fact.offsetMm));
+  "made-connection": (fact: FactOf<"made-connection">, { at, say }: Named): Telling => {
+    const apart = whyWords[fact.why](say.small(fact.offsetMm));
     return {
       architect: {
         body: `${at(0)} stands on the corners of ${at(1)}, ${apart}. A stock lock does not serve; the corners need a made connection.`,
@@ -38,12 +38,12 @@ export const bearingSentences = {
     };
   },
 
-  "corner-on-air": (fact: FactOf<"corner-on-air">, { at }: Named): Telling => {
+  "corner-on-air": (fact: FactOf<"corner-on-air">, { at, say }: Named): Telling => {
     const corner = cornerWords[fact.fitting];
     const what =
       fact.over === "sheet"
         ? `comes down on the roof sheet of ${at(1)}, which carries nothing`
-        : `has nothing under it for ${fact.dropMm < 1000 ? millimetres(fact.dropMm) : metres(fact.dropMm)}`;
+        : `has nothing under it for ${fact.dropMm < 1000 ? say.small(fact.dropMm) : say.length(fact.dropMm)}`;
     return {
       architect: { body: `At ${corner} ${at(0)} ${what}. A container is made to stand on its four corners.` },
       engineer: {
@@ -55,8 +55,8 @@ export const bearingSentences = {
     };
   },
 
-  "stands-clear": ({ gapMm, places: count }: FactOf<"stands-clear">, { at, rest }: Named): Telling => {
-    const where = `${millimetres(gapMm)} above ${inRow(rest(1))} at ${count === 1 ? "one place" : `${count} places`}`;
+  "stands-clear": ({ gapMm, places: count }: FactOf<"stands-clear">, { at, rest, say }: Named): Telling => {
+    const where = `${say.small(gapMm)} above ${inRow(rest(1))} at ${count === 1 ? "one place" : `${count} places`}`;
     return {
       architect: {
         body: `${at(0)} is drawn up to ${where}. It bears there only once the gap is packed.`,
@@ -68,12 +68,12 @@ export const bearingSentences = {
     };
   },
 
-  "off-its-pad": ({ corners, pastMm }: FactOf<"off-its-pad">, { at, rest }: Named): Telling => ({
+  "off-its-pad": ({ corners, pastMm }: FactOf<"off-its-pad">, { at, rest, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} reaches up to ${millimetres(pastMm)} past the edge of its pad at ${places(corners)} (${inRow(rest(1))}). The whole corner fitting needs a pad under it.`,
+      body: `${at(0)} reaches up to ${say.small(pastMm)} past the edge of its pad at ${places(corners)} (${inRow(rest(1))}). The whole corner fitting needs a pad under it.`,
     },
     engineer: {
-      body: `At ${places(corners)} the fitting of ${at(0)} reaches up to ${millimetres(pastMm)} past the edge of ${inRow(rest(1))}. Edge bearing of fitting and pad is not judged.`,
+      body: `At ${places(corners)} the fitting of ${at(0)} reaches up to ${say.small(pastMm)} past the edge of ${inRow(rest(1))}. Edge bearing of fitting and pad is not judged.`,
     },
     owner: {
       body: `${at(0)} stands partly beside its foundation at ${places(corners)}. The architect has to move or enlarge it.`,
@@ -88,8 +88,8 @@ export const bearingSentences = {
     owner: { body: `${at(0)} has no foundation drawn under ${places(corners)}. The architect has to draw one.` },
   }),
 
-  "below-ground": ({ depthMm }: FactOf<"below-ground">, { at }: Named): Telling => {
-    const below = depthMm < 1000 ? millimetres(depthMm) : metres(depthMm);
+  "below-ground": ({ depthMm }: FactOf<"below-ground">, { at, say }: Named): Telling => {
+    const below = depthMm < 1000 ? say.small(depthMm) : say.length(depthMm);
     return {
       architect: {
         body: `${at(0)} lies ${below} below the ground level of the site. What the ground does to its walls is not judged.`,
@@ -104,8 +104,8 @@ export const bearingSentences = {
     };
   },
 
-  "pad-off-ground": ({ aboveMm }: FactOf<"pad-off-ground">, { at }: Named): Telling => {
-    const above = aboveMm < 1000 ? millimetres(aboveMm) : metres(aboveMm);
+  "pad-off-ground": ({ aboveMm }: FactOf<"pad-off-ground">, { at, say }: Named): Telling => {
+    const above = aboveMm < 1000 ? say.small(aboveMm) : say.length(aboveMm);
     return {
       architect: {
         body: `Pad ${at(0)} hangs ${above} above the ground. It has to reach down, or stand on something drawn.`,
@@ -129,10 +129,8 @@ export const bearingSentences = {
 /** Less than this prints as 0 kN on the drawing: a bearing that lifts as the unit begins to turn. */
 const leastKn = 0.5;
 
-const downThere = (heaviestKn: number): string =>
-  heaviestKn < leastKn
-    ? "nothing presses there as drawn"
-    : `${kilonewtons(heaviestKn)} comes down at the heaviest place`;
+const downThere = (heaviestKn: number, say: Figures): string =>
+  heaviestKn < leastKn ? "nothing presses there as drawn" : `${say.force(heaviestKn)} comes down at the heaviest place`;
 
 const whyWords: Record<FactOf<"made-connection">["why"], (offset: string) => string> = {
   "apertures cross": () => "turned across them, so that their apertures cross",

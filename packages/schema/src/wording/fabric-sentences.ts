@@ -1,5 +1,5 @@
 import type { FactOf, WallFacts } from "../mark.ts";
-import { kilonewtons, kilonewtonsExact, metres, metresInWords, percent } from "./figures.ts";
+import { percent, type Figures } from "./figures.ts";
 import { faceWords } from "./part-words.ts";
 import type { Named, Telling } from "./reader.ts";
 
@@ -18,7 +18,7 @@ export const fabricSentences = {
     },
   }),
 
-  "load-over-opening": ({ forceKn, railCut }: FactOf<"load-over-opening">, { at }: Named): Telling =>
+  "load-over-opening": ({ forceKn, railCut }: FactOf<"load-over-opening">, { at, say }: Named): Telling =>
     railCut
       ? {
           architect: { body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)}. Nothing is left beneath it.` },
@@ -31,39 +31,39 @@ export const fabricSentences = {
         }
       : {
           architect: {
-            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${kilonewtons(forceKn)}. The sheet is cut away beneath it, and what is left above the opening is not judged yet.`,
+            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${say.force(forceKn)}. The sheet is cut away beneath it, and what is left above the opening is not judged yet.`,
           },
           engineer: {
-            body: `${at(2)} puts ${kilonewtonsExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail and the sheet above the opening carry it to either side; their strength is not judged.`,
+            body: `${at(2)} puts ${say.forceExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail and the sheet above the opening carry it to either side; their strength is not judged.`,
           },
           owner: {
             body: `${at(0)} is cut right under the place where ${at(2)} stands. The engineer has to say what carries it there.`,
           },
         },
 
-  "opening-in-sheet": (fact: FactOf<"opening-in-sheet">, { at }: Named): Telling => ({
+  "opening-in-sheet": (fact: FactOf<"opening-in-sheet">, { at, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} takes ${metres(fact.widthMm)} out of ${faceWords[fact.face]} of ${at(1)}. ${architectRule(fact)}`,
+      body: `${at(0)} takes ${say.length(fact.widthMm)} out of ${faceWords[fact.face]} of ${at(1)}. ${architectRule(fact, say)}`,
       detail: "What the rest of the sheet takes is not judged yet.",
     },
     engineer: {
-      body: `${at(0)}: ${metres(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact)}. ${engineerRule(fact)}`,
+      body: `${at(0)}: ${say.length(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact, say)}. ${engineerRule(fact, say)}`,
     },
     owner: {
       body: `${at(0)} is an opening in ${faceWords[fact.face]} of ${at(1)}. The engineer has to say what frame it needs.`,
     },
   }),
 
-  "wall-out": ({ face, widthMm, joins, wall }: FactOf<"wall-out">, { at }: Named): Telling => ({
+  "wall-out": ({ face, widthMm, joins, wall }: FactOf<"wall-out">, { at, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} takes ${metres(widthMm)} of ${faceWords[face]} of ${at(1)} out${joins ? ", onto the open side of the unit beside it" : ""}. The rails have to span there by themselves; what they take is not judged yet.`,
-      ...(wall === undefined ? {} : { detail: architectRule(wall) }),
+      body: `${at(0)} takes ${say.length(widthMm)} of ${faceWords[face]} of ${at(1)} out${joins ? ", onto the open side of the unit beside it" : ""}. The rails have to span there by themselves; what they take is not judged yet.`,
+      ...(wall === undefined ? {} : { detail: architectRule(wall, say) }),
     },
     engineer: {
-      body: `${at(0)} takes out ${metres(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there${wall === undefined ? "" : `, ${engineerWall(wall)}`}; rails, posts and header are not judged.`,
+      body: `${at(0)} takes out ${say.length(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there${wall === undefined ? "" : `, ${engineerWall(wall, say)}`}; rails, posts and header are not judged.`,
     },
     owner: {
-      body: `${at(0)} takes ${metresInWords(widthMm)} of wall out of ${at(1)}. The engineer has to say what posts or beams that needs.`,
+      body: `${at(0)} takes ${say.inWords(widthMm)} of wall out of ${at(1)}. The engineer has to say what posts or beams that needs.`,
     },
   }),
 
@@ -81,7 +81,7 @@ export const fabricSentences = {
     owner: { body: `${at(0)} does not fit on ${at(1)}. The architect has to move it or make it smaller.` },
   }),
 
-  "hatch-blocked": ({ by, clearMm }: FactOf<"hatch-blocked">, { at }: Named): Telling =>
+  "hatch-blocked": ({ by, clearMm }: FactOf<"hatch-blocked">, { at, say }: Named): Telling =>
     clearMm === 0
       ? {
           architect: { body: `${at(0)} gives onto the ${by} of ${at(2)}, which is not cut there. It leads nowhere.` },
@@ -94,22 +94,22 @@ export const fabricSentences = {
         }
       : {
           architect: {
-            body: `${at(0)} and the opening in the ${by} of ${at(2)} are not in line. Only ${metres(clearMm)} of clear width is left between them.`,
+            body: `${at(0)} and the opening in the ${by} of ${at(2)} are not in line. Only ${say.length(clearMm)} of clear width is left between them.`,
           },
           engineer: {
-            body: `${at(0)} in ${at(1)} and the opening in the ${by} of ${at(2)} lap by ${metres(clearMm)} at the narrowest. What is left of either sheet is not judged.`,
+            body: `${at(0)} in ${at(1)} and the opening in the ${by} of ${at(2)} lap by ${say.length(clearMm)} at the narrowest. What is left of either sheet is not judged.`,
           },
           owner: {
             body: `${at(0)} and the opening it meets in ${at(2)} are not in line. The architect has to move one of them.`,
           },
         },
 
-  "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at }: Named): Telling => ({
+  "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at, say }: Named): Telling => ({
     architect: {
       body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. ${trimming(count)}`,
     },
     engineer: {
-      body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at 300 mm centres. Trimmers and the hold of the bottom rail are not judged.`,
+      body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at ${say.small(300)} centres. Trimmers and the hold of the bottom rail are not judged.`,
     },
     owner: { body: `${at(0)} is a hole in the floor of ${at(1)}. The engineer has to say what frame it needs.` },
   }),
@@ -123,7 +123,7 @@ const trimming = (count: number): string =>
     ? "Their places are taken, not measured; measure them before it is cut."
     : "The hole needs trimming, which is not judged yet.";
 
-function architectRule({ wallRule, cutShare, shortestPierMm }: WallFacts): string {
+function architectRule({ wallRule, cutShare, shortestPierMm }: WallFacts, say: Figures): string {
   switch (wallRule) {
     case "not a wall":
       return "It stays clear of posts, rails and headers.";
@@ -132,24 +132,24 @@ function architectRule({ wallRule, cutShare, shortestPierMm }: WallFacts): strin
     case "more than half cut":
       return `Openings take ${percent(cutShare)} of that wall, more than half.`;
     case "pier under 4 ft":
-      return `Openings take ${percent(cutShare)} of that wall, and ${shortPiece(shortestPierMm)} as wall.`;
+      return `Openings take ${percent(cutShare)} of that wall, and ${shortPiece(shortestPierMm, say)} as wall.`;
     case "more than half cut and pier under 4 ft":
-      return `Openings take ${percent(cutShare)} of that wall, more than half, and ${shortPiece(shortestPierMm)}.`;
+      return `Openings take ${percent(cutShare)} of that wall, more than half, and ${shortPiece(shortestPierMm, say)}.`;
   }
 }
 
-const shortPiece = (pierMm: number): string =>
-  pierMm === 0 ? "nothing is left long enough to count" : `a piece of ${metres(pierMm)} is too short to count`;
+const shortPiece = (pierMm: number, say: Figures): string =>
+  pierMm === 0 ? "nothing is left long enough to count" : `a piece of ${say.length(pierMm)} is too short to count`;
 
-const engineerRule = (wall: WallFacts): string =>
+const engineerRule = (wall: WallFacts, say: Figures): string =>
   wall.wallRule === "not a wall"
     ? "Clear of posts, rails and headers; strength not judged."
-    : `${engineerWall(wall)}; strength not judged.`;
+    : `${engineerWall(wall, say)}; strength not judged.`;
 
-const engineerWall = ({ cutShare, shortestPierMm }: WallFacts): string =>
-  `${percent(cutShare)} of the wall cut (limit 50 %), shortest piece ${metres(shortestPierMm)} (1.22 m counts), from memory`;
+const engineerWall = ({ cutShare, shortestPierMm }: WallFacts, say: Figures): string =>
+  `${percent(cutShare)} of the wall cut (limit 50 %), shortest piece ${say.length(shortestPierMm)} (${say.length(1219.2)} counts), from memory`;
 
-const engineerDistances = ({ face, toFrontPostMm, toDoorPostMm }: FactOf<"opening-in-sheet">): string =>
+const engineerDistances = ({ face, toFrontPostMm, toDoorPostMm }: FactOf<"opening-in-sheet">, say: Figures): string =>
   face === "front" || face === "door"
-    ? `${metres(toFrontPostMm)} from the right post, ${metres(toDoorPostMm)} from the left`
-    : `${metres(toFrontPostMm)} from the front end's members, ${metres(toDoorPostMm)} from the door end's`;
+    ? `${say.length(toFrontPostMm)} from the right post, ${say.length(toDoorPostMm)} from the left`
+    : `${say.length(toFrontPostMm)} from the front end's members, ${say.length(toDoorPostMm)} from the door end's`;

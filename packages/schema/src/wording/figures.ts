@@ -1,20 +1,75 @@
-/** Lengths of a drawing in metres with two figures after the point: 3.00 m. */
-export const metres = (lengthMm: number): string => `${fixed(lengthMm / 1000, 2)} m`;
+/** Units a person reads lengths and forces in; they replace each other and are never shown side by side. */
+export const unitSystems = ["SI", "US"] as const;
+export type UnitSystem = (typeof unitSystems)[number];
 
-/** Small lengths in millimetres, with a tenth only where there is one: 18.5 mm, 6 mm. */
-export const millimetres = (lengthMm: number): string => `${tenths(lengthMm)} mm`;
+/** Exact by the international yard and pound of 1959. */
+export const mmPerInch = 25.4;
+export const inchesPerFoot = 12;
+/** One pound-force in newtons: 0.45359237 kg under the standard gravity of 9.80665 m/s², both exact. */
+export const newtonsPerPound = 4.4482216152605;
+/** Feet and inches are written to the sixteenth of an inch. */
+export const sixteenthsPerInch = 16;
 
-/** Lengths for readers of plain words: 3.0 metres. */
-export const metresInWords = (lengthMm: number): string => `${fixed(lengthMm / 1000, 1)} metres`;
+const knPerKip = newtonsPerPound;
+const knmPerKipFoot = (newtonsPerPound * mmPerInch * inchesPerFoot) / 1000;
 
-/** Forces to the whole kilonewton, for the drawing: 66 kN. */
-export const kilonewtons = (forceKn: number): string => `${fixed(forceKn, 0)} kN`;
+/** How a sentence writes its numbers. */
+export type Figures = {
+  /** Lengths of a drawing: 3.00 m; 9'-10 1/8". */
+  length(lengthMm: number): string;
+  /** Small lengths, in SI with a tenth of a millimetre only where there is one: 18.5 mm, 6 mm; 1/4". */
+  small(lengthMm: number): string;
+  /** Lengths for readers of plain words: 3.0 metres; 9.8 feet. */
+  inWords(lengthMm: number): string;
+  /** Forces for the drawing: 66 kN; 14.8 kip. */
+  force(forceKn: number): string;
+  /** Forces for the engineer: 65.8 kN; 14.79 kip. */
+  forceExact(forceKn: number): string;
+  /** Moments for the engineer: 204.0 kN m; 150.5 kip-ft. */
+  moment(momentKnm: number): string;
+};
 
-/** Forces to the tenth, for the engineer: 65.8 kN. */
-export const kilonewtonsExact = (forceKn: number): string => `${fixed(forceKn, 1)} kN`;
+const metric: Figures = {
+  length: (lengthMm) => `${fixed(lengthMm / 1000, 2)} m`,
+  small: (lengthMm) => `${fixed(lengthMm, 1).replace(/\.0$/, "")} mm`,
+  inWords: (lengthMm) => `${fixed(lengthMm / 1000, 1)} metres`,
+  force: (forceKn) => `${fixed(forceKn, 0)} kN`,
+  forceExact: (forceKn) => `${fixed(forceKn, 1)} kN`,
+  moment: (momentKnm) => `${fixed(momentKnm, 1)} kN m`,
+};
 
-/** Moments to the tenth, for the engineer: 204.0 kN m. */
-export const kilonewtonMetres = (momentKnm: number): string => `${fixed(momentKnm, 1)} kN m`;
+const customary: Figures = {
+  length: (lengthMm) => feetAndInches(lengthMm),
+  small: (lengthMm) => feetAndInches(lengthMm),
+  inWords: (lengthMm) => `${fixed(lengthMm / mmPerInch / inchesPerFoot, 1)} feet`,
+  force: (forceKn) => `${fixed(forceKn / knPerKip, 1)} kip`,
+  forceExact: (forceKn) => `${fixed(forceKn / knPerKip, 2)} kip`,
+  moment: (momentKnm) => `${fixed(momentKnm / knmPerKipFoot, 1)} kip-ft`,
+};
+
+const figuresByUnits: Readonly<Record<UnitSystem, Figures>> = { SI: metric, US: customary };
+
+/** The figures of a unit system. */
+export const figuresIn = (units: UnitSystem): Figures => figuresByUnits[units];
+
+/** A length in feet and inches to the nearest sixteenth: 5'-3 1/2"; under a foot 3 1/2"; 0" for none. */
+export function feetAndInches(lengthMm: number): string {
+  const sixteenths = Math.round((Math.abs(lengthMm) / mmPerInch) * sixteenthsPerInch);
+  const perFoot = inchesPerFoot * sixteenthsPerInch;
+  const feet = Math.floor(sixteenths / perFoot);
+  const inches = inchText(sixteenths % perFoot);
+  const sign = lengthMm < 0 && sixteenths > 0 ? "−" : "";
+  return `${sign}${feet === 0 ? "" : `${feet}'-`}${inches}"`;
+}
+
+function inchText(sixteenths: number): string {
+  const whole = Math.floor(sixteenths / sixteenthsPerInch);
+  const rest = sixteenths % sixteenthsPerInch;
+  if (rest === 0) return `${whole}`;
+  const shared = [8, 4, 2].find((each) => rest % each === 0) ?? 1;
+  const fraction = `${rest / shared}/${sixteenthsPerInch / shared}`;
+  return whole === 0 ? fraction : `${whole} ${fraction}`;
+}
 
 export const percent = (share: number): string => `${fixed(share * 100, 0)} %`;
 
@@ -29,5 +84,3 @@ const fixed = (value: number, digits: number): string => {
   const text = value.toFixed(digits);
   return Number(text) === 0 ? (0).toFixed(digits) : text;
 };
-
-const tenths = (value: number): string => fixed(value, 1).replace(/\.0$/, "");

@@ -1,6 +1,8 @@
 import type { FactOf, Mark, MarkKind } from "../mark.ts";
 import { bearingSentences } from "./bearing-sentences.ts";
 import { fabricSentences } from "./fabric-sentences.ts";
+import { figuresIn } from "./figures.ts";
+import type { UnitSystem } from "./figures.ts";
 import { postSentences } from "./post-sentences.ts";
 import type { Named, Reader, Telling } from "./reader.ts";
 import { standSentences } from "./stand-sentences.ts";
@@ -11,10 +13,15 @@ export type MarkSentences = { readonly heading: string; readonly body: string; r
 
 /**
  * What a mark says to one reader. `names` gives each element's tag by its id; one that has none is called by its id.
- * The engineer's grey line is the basis of the mark and how far it can be trusted.
+ * The engineer's grey line is the basis of the mark and how far it can be trusted. Numbers are written in `units`.
  */
-export function markSentences(mark: Mark, names: ReadonlyMap<string, string>, reader: Reader): MarkSentences {
-  const { body, detail } = tell(mark.fact.kind, mark.fact, namedBy(mark, names))[reader];
+export function markSentences(
+  mark: Mark,
+  names: ReadonlyMap<string, string>,
+  reader: Reader,
+  units: UnitSystem = "SI",
+): MarkSentences {
+  const { body, detail } = tell(mark.fact.kind, mark.fact, namedBy(mark, names, units))[reader];
   const heading = verdictHeadings[mark.verdict];
   if (reader === "engineer") return { heading, body, detail: `${mark.basis} Certainty: ${mark.certainty}.` };
   return detail === undefined ? { heading, body } : { heading, body, detail };
@@ -31,7 +38,7 @@ const sentences: { readonly [K in MarkKind]: (fact: Facts[K], named: Named) => T
 
 const tell = <K extends MarkKind>(kind: K, fact: Facts[K], named: Named): Telling => sentences[kind](fact, named);
 
-function namedBy({ elements }: Mark, names: ReadonlyMap<string, string>): Named {
+function namedBy({ elements }: Mark, names: ReadonlyMap<string, string>, units: UnitSystem): Named {
   const tags = elements.map((id) => names.get(id) ?? id);
-  return { at: (index) => tags[index] ?? "", rest: (from) => tags.slice(from) };
+  return { at: (index) => tags[index] ?? "", rest: (from) => tags.slice(from), say: figuresIn(units) };
 }

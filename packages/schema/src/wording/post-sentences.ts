@@ -1,5 +1,5 @@
 import type { FactOf } from "../mark.ts";
-import { inRow, kilonewtonMetres, kilonewtons, kilonewtonsExact, millimetres } from "./figures.ts";
+import { inRow } from "./figures.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** What added posts stand on, hold and stand in the way of. */
@@ -16,30 +16,32 @@ export const postSentences = {
     };
   },
 
-  "post-holds-nothing": (_fact: FactOf<"post-holds-nothing">, { at }: Named): Telling => ({
+  "post-holds-nothing": (_fact: FactOf<"post-holds-nothing">, { at, say }: Named): Telling => ({
     architect: { body: `The head of ${at(0)} meets nothing. It holds nothing up.` },
-    engineer: { body: `No fitting, rail or post lies within 25 mm above the head of ${at(0)}. It holds nothing up.` },
+    engineer: {
+      body: `No fitting, rail or post lies within ${say.small(25)} above the head of ${at(0)}. It holds nothing up.`,
+    },
     owner: { body: `Post ${at(0)} holds nothing up. It may not be needed.` },
   }),
 
-  "post-carries": ({ forceKn }: FactOf<"post-carries">, { at, rest }: Named): Telling => ({
+  "post-carries": ({ forceKn }: FactOf<"post-carries">, { at, rest, say }: Named): Telling => ({
     architect: {
       body:
         forceKn < leastKn
           ? `${at(0)} holds up ${inRow(rest(1))}. Statics alone gives it no load; what it takes depends on how stiff the parts are, which is not judged yet.`
-          : `${at(0)} holds up ${inRow(rest(1))} and takes ${kilonewtons(forceKn)} to the ground. Its size and its pad are not judged yet.`,
+          : `${at(0)} holds up ${inRow(rest(1))} and takes ${say.force(forceKn)} to the ground. Its size and its pad are not judged yet.`,
     },
     engineer: {
       body:
         forceKn < leastKn
           ? `${at(0)} holds ${inRow(rest(1))}: statics gives it no share; what stiffness gives it is not judged. Section, head, foot and pad are not judged.`
-          : `${at(0)} holds ${inRow(rest(1))}: ${kilonewtonsExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
+          : `${at(0)} holds ${inRow(rest(1))}: ${say.forceExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
     },
     owner: { body: `Post ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
   }),
 
-  "post-off-centre": ({ end, offsetMm, momentKnm }: FactOf<"post-off-centre">, { at, rest }: Named): Telling => {
-    const off = millimetres(offsetMm);
+  "post-off-centre": ({ end, offsetMm, momentKnm }: FactOf<"post-off-centre">, { at, rest, say }: Named): Telling => {
+    const off = say.small(offsetMm);
     const head = end === "head";
     return {
       architect: {
@@ -48,7 +50,7 @@ export const postSentences = {
           : `${at(0)} stands ${off} off the middle of its pad ${at(1)}. What that does to the pad is not judged.`,
       },
       engineer: {
-        body: `${head ? `The load of ${inRow(rest(1))} comes down ${off} off the axis of ${at(0)}` : `${at(0)} stands ${off} off the centre of ${at(1)}`}: ${kilonewtonMetres(momentKnm)}, not carried in the run-down. ${head ? "Bending of the post" : "Tilting of the pad and the soil under it"} is not judged.`,
+        body: `${head ? `The load of ${inRow(rest(1))} comes down ${off} off the axis of ${at(0)}` : `${at(0)} stands ${off} off the centre of ${at(1)}`}: ${say.moment(momentKnm)}, not carried in the run-down. ${head ? "Bending of the post" : "Tilting of the pad and the soil under it"} is not judged.`,
       },
       owner: {
         body: head

@@ -1,23 +1,15 @@
 import type { FactOf } from "../mark.ts";
-import {
-  inRow,
-  kilonewtonMetres,
-  kilonewtons,
-  kilonewtonsExact,
-  metres,
-  metresInWords,
-  millimetres,
-} from "./figures.ts";
+import { inRow } from "./figures.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** How containers stand as bodies: on their corners, overhanging, tipping, free to move, in one place. */
 export const standSentences = {
-  "borne-on-fittings": ({ heaviestPostKn }: FactOf<"borne-on-fittings">, { at }: Named): Telling => ({
+  "borne-on-fittings": ({ heaviestPostKn }: FactOf<"borne-on-fittings">, { at, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} stands corner on corner; its heaviest corner takes ${kilonewtons(heaviestPostKn)}. Load path only, no strength checked.`,
+      body: `${at(0)} stands corner on corner; its heaviest corner takes ${say.force(heaviestPostKn)}. Load path only, no strength checked.`,
     },
     engineer: {
-      body: `${at(0)} is uncut and borne fitting on fitting or on pads to the ground; heaviest corner ${kilonewtonsExact(heaviestPostKn)}, unfactored, by statics, ± not known. Load path only, no strength checked.`,
+      body: `${at(0)} is uncut and borne fitting on fitting or on pads to the ground; heaviest corner ${say.forceExact(heaviestPostKn)}, unfactored, by statics, ± not known. Load path only, no strength checked.`,
     },
     owner: {
       body: `${at(0)} stands corner on corner, as a container is made to stand. Only the way its load takes was looked at, not its strength.`,
@@ -32,30 +24,30 @@ export const standSentences = {
     owner: { body: `${at(0)} waits for what stands under it, ${inRow(rest(1))}.` },
   }),
 
-  overhang: (fact: FactOf<"overhang">, { at, rest }: Named): Telling => ({
+  overhang: (fact: FactOf<"overhang">, { at, rest, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} runs ${metres(fact.lengthMm)} past its last support to the ${fact.towards}; ${kilonewtons(fact.bearingKn)} comes down there on ${inRow(rest(1))}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
+      body: `${at(0)} runs ${say.length(fact.lengthMm)} past its last support to the ${fact.towards}; ${say.force(fact.bearingKn)} comes down there on ${inRow(rest(1))}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
     },
     engineer: {
-      body: `${at(0)} overhangs ${metres(fact.lengthMm)} to the ${fact.towards}: ${kilonewtonsExact(fact.bearingKn)} on the bearing line, ${kilonewtonsExact(fact.tailReactionKn)} left at the tail, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
+      body: `${at(0)} overhangs ${say.length(fact.lengthMm)} to the ${fact.towards}: ${say.forceExact(fact.bearingKn)} on the bearing line, ${say.forceExact(fact.tailReactionKn)} left at the tail, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
     },
     owner: {
-      body: `${at(0)} reaches ${metresInWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
+      body: `${at(0)} reaches ${say.inWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
     },
   }),
 
-  "tips-over": (fact: FactOf<"tips-over">, { at }: Named): Telling => {
+  "tips-over": (fact: FactOf<"tips-over">, { at, say }: Named): Telling => {
     const { whenEmpty, towards } = fact;
     const onEdge = fact.outsideMm < leastShownMm;
     return {
       architect: {
-        body: `${at(0)} tips over to the ${towards}${whenEmpty ? " when it is empty" : ""}: its load comes down ${onEdge ? "on the very edge of its bearings" : `${metres(fact.outsideMm)} outside its last bearing`}. Nothing drawn there holds it up.`,
+        body: `${at(0)} tips over to the ${towards}${whenEmpty ? " when it is empty" : ""}: its load comes down ${onEdge ? "on the very edge of its bearings" : `${say.length(fact.outsideMm)} outside its last bearing`}. Nothing drawn there holds it up.`,
         detail: onEdge
           ? "A support further out on that side would settle it."
           : "A post with a pad under the free end, or less overhang, would settle it.",
       },
       engineer: {
-        body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${kilonewtonsExact(fact.weightKn)} unfactored, lies ${onEdge ? "on the edge of" : `${metres(fact.outsideMm)} outside`} its bearings to the ${towards}${onEdge ? "" : `: ${kilonewtonMetres(fact.momentKnm)} with nothing drawn to hold it`}. ${afterTip(onEdge, whenEmpty === true)}`,
+        body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${say.forceExact(fact.weightKn)} unfactored, lies ${onEdge ? "on the edge of" : `${say.length(fact.outsideMm)} outside`} its bearings to the ${towards}${onEdge ? "" : `: ${say.moment(fact.momentKnm)} with nothing drawn to hold it`}. ${afterTip(onEdge, whenEmpty === true)}`,
       },
       owner: {
         body: `${at(0)} would turn over to the ${towards} as it is drawn${whenEmpty ? ", whenever it is empty" : ""}. It needs support further out, or has to move back.`,
@@ -63,34 +55,37 @@ export const standSentences = {
     };
   },
 
-  "near-tipping": ({ whenEmpty, insideMm, weightKn, towards }: FactOf<"near-tipping">, { at }: Named): Telling => ({
+  "near-tipping": (
+    { whenEmpty, insideMm, weightKn, towards }: FactOf<"near-tipping">,
+    { at, say }: Named,
+  ): Telling => ({
     architect: {
-      body: `${at(0)} stands${whenEmpty ? ", when it is empty," : ""} only ${metres(insideMm)} from tipping over to the ${towards}. Its true weight may lie that much nearer to one end.`,
+      body: `${at(0)} stands${whenEmpty ? ", when it is empty," : ""} only ${say.length(insideMm)} from tipping over to the ${towards}. Its true weight may lie that much nearer to one end.`,
       detail: "A support further out on that side would settle it.",
     },
     engineer: {
-      body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${kilonewtonsExact(weightKn)} unfactored, lies ${metres(insideMm)} inside the edge of its bearings to the ${towards}. Weight is taken at the middle of the unit, though its doors draw it to that end: balance is not settled within 0.30 m.`,
+      body: `The resultant of ${at(0)}${whenEmpty ? " without imposed loads" : ""}, ${say.forceExact(weightKn)} unfactored, lies ${say.length(insideMm)} inside the edge of its bearings to the ${towards}. Weight is taken at the middle of the unit, though its doors draw it to that end: balance is not settled within ${say.length(300)}.`,
     },
     owner: {
       body: `${at(0)} stands close to turning over to the ${towards}${whenEmpty ? " when it is empty" : ""}. The engineer has to say what holds it.`,
     },
   }),
 
-  rocks: ({ gapMm }: FactOf<"rocks">, { at }: Named): Telling => ({
-    architect: { body: `${at(0)} bears at two heights, ${millimetres(gapMm)} apart. It rocks until it is packed.` },
+  rocks: ({ gapMm }: FactOf<"rocks">, { at, say }: Named): Telling => ({
+    architect: { body: `${at(0)} bears at two heights, ${say.small(gapMm)} apart. It rocks until it is packed.` },
     engineer: {
-      body: `Gaps at the bearings of ${at(0)} differ by ${millimetres(gapMm)}. It rocks until packed, and packing decides which bearings take load.`,
+      body: `Gaps at the bearings of ${at(0)} differ by ${say.small(gapMm)}. It rocks until packed, and packing decides which bearings take load.`,
     },
     owner: { body: `${at(0)} does not sit level on what is under it. It has to be packed when it is set down.` },
   }),
 
   mechanism: ({ direction }: FactOf<"mechanism">, { at }: Named): Telling => mechanism[direction](at(0)),
 
-  collision: ({ depthMm }: FactOf<"collision">, { at }: Named): Telling => ({
+  collision: ({ depthMm }: FactOf<"collision">, { at, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} and ${at(1)} are drawn in one place, ${millimetres(depthMm)} into each other. One of them has to move.`,
+      body: `${at(0)} and ${at(1)} are drawn in one place, ${say.small(depthMm)} into each other. One of them has to move.`,
     },
-    engineer: { body: `${at(0)} and ${at(1)} reach ${millimetres(depthMm)} into each other. One of them has to move.` },
+    engineer: { body: `${at(0)} and ${at(1)} reach ${say.small(depthMm)} into each other. One of them has to move.` },
     owner: { body: `${at(0)} and ${at(1)} are drawn in the same place. The architect has to move one of them.` },
   }),
 };
