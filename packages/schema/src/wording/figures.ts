@@ -52,6 +52,9 @@ const figuresByUnits: Readonly<Record<UnitSystem, Figures>> = { SI: metric, US: 
 /** The figures of a unit system. */
 export const figuresIn = (units: UnitSystem): Figures => figuresByUnits[units];
 
+/** Forces to the tenth of a kilonewton, where no reader has chosen units. */
+export const kilonewtonsExact = metric.forceExact;
+
 /** A length in feet and inches to the nearest sixteenth: 5'-3 1/2"; under a foot 3 1/2"; 0" for none. */
 export function feetAndInches(lengthMm: number): string {
   const sixteenths = Math.round((Math.abs(lengthMm) / mmPerInch) * sixteenthsPerInch);

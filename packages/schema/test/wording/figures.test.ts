@@ -1,4 +1,4 @@
-import { feetAndInches, figuresIn, markSentences, readers, unitSystems, type Mark } from "@cornerway/schema";
+import { feetAndInches, figuresIn, markSentences, readers, type Mark, type UnitSystem } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { everyFact } from "./every-fact.ts";
@@ -66,7 +66,7 @@ describe("figuresIn", () => {
 
 describe("markSentences in each unit system", () => {
   const names = new Map([["a", "T1"]]);
-  const told = (units: (typeof unitSystems)[number]) =>
+  const told = (units: UnitSystem) =>
     everyFact.flatMap((fact) =>
       readers.map((reader) => {
         const mark: Mark = {
