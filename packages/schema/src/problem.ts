@@ -23,10 +23,12 @@ export const problems = {
   "revision-unchanged": { status: 409, title: "Nothing has changed since the last revision." },
   "revision-superseded": { status: 409, title: "There is a newer revision." },
   "assessment-pending": { status: 409, title: "This revision is not checked yet." },
+  "assessment-moved-on": { status: 409, title: "The assessment of this revision has moved on. Look again." },
   "stamp-not-open": { status: 422, title: "This stamp is not open yet: no strength is judged." },
   "already-answered": { status: 409, title: "This has been answered already." },
   "id-reused": { status: 409, title: "That id belongs to another act." },
   "element-unknown": { status: 422, title: "No such element in that revision." },
+  busy: { status: 503, title: "Too much is asked of the service at once. Try again in a few seconds." },
   unready: { status: 503, title: "The service is starting or stopping. Try again shortly." },
   internal: { status: 500, title: "Something broke here. Nothing was written." },
 } as const satisfies Record<string, { status: number; title: string }>;

@@ -44,6 +44,34 @@ export const Draft = z
   .meta({ id: "Draft" });
 export type Draft = z.infer<typeof Draft>;
 
+/**
+ * How the server's own assessment of a revision stands: `waiting` until there is an answer; `done`, and it may be stamped;
+ * `failed`, and it may be run again; `unreadable` when the answer was made by a newer engine and cannot be read here.
+ */
+export const AssessmentState = z.enum(["waiting", "done", "failed", "unreadable"]).meta({ id: "AssessmentState" });
+export type AssessmentState = z.infer<typeof AssessmentState>;
+
+/** The latest run of the engine on a revision, and how far it is. */
+export const AssessmentRun = z
+  .strictObject({
+    letter: RevisionLetter,
+    /** 1 for the run that sending the revision asks for. */
+    attempt: z.int().min(1),
+    state: AssessmentState,
+    askedAt: Moment,
+    /** Null while no engine has taken it up. */
+    startedAt: Moment.nullable(),
+    steps: z.strictObject({ done: z.int().min(0), of: z.int().min(1) }),
+    /** What is left by the pace of the steps so far, ms; null where that says nothing yet or it is over. */
+    leftMs: z.int().min(0).nullable(),
+    /** Why it failed. */
+    why: z.string().nullable(),
+    /** The engine that gave the answer. */
+    engineVersion: z.string().nullable(),
+  })
+  .meta({ id: "AssessmentRun" });
+export type AssessmentRun = z.infer<typeof AssessmentRun>;
+
 export const RevisionSummary = z
   .strictObject({
     letter: RevisionLetter,
@@ -53,8 +81,7 @@ export const RevisionSummary = z
     sentBy: Author,
     remark: z.string().nullable(),
     verdict: Verdict,
-    /** `waiting` until the server's own assessment is done; then it may be stamped. */
-    assessment: z.enum(["waiting", "done", "failed"]),
+    assessment: AssessmentState,
     stamp: Stamp.nullable(),
   })
   .meta({ id: "RevisionSummary" });

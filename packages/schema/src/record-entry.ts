@@ -34,6 +34,7 @@ export const RecordPayload = z
       verdict: Verdict,
       engineVersion: z.string(),
     }),
+    z.strictObject({ kind: z.literal("assessment asked for"), letter: RevisionLetter, contentDigest: Digest }),
     z.strictObject({
       kind: z.literal("assessment failed"),
       letter: RevisionLetter,
@@ -59,6 +60,7 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   drawn: ["architect", "engineer", "checker"],
   "revision sent": ["architect", "engineer", "checker", "owner", "reader"],
   assessed: ["architect", "engineer", "checker", "owner", "reader"],
+  "assessment asked for": ["architect", "engineer", "checker", "owner"],
   "assessment failed": ["architect", "engineer", "checker", "owner"],
   "note written": ["architect", "engineer", "checker", "owner"],
   "note settled": ["architect", "engineer", "checker", "owner"],

@@ -8,6 +8,7 @@ export type Role = z.infer<typeof Role>;
 export const acts = [
   "draw",
   "send-revision",
+  "run-assessment",
   "write-note",
   "settle-note",
   "make-request",
@@ -23,6 +24,7 @@ export type Act = (typeof acts)[number];
 export const mayDo: Record<Act, readonly Role[]> = {
   draw: ["architect"],
   "send-revision": ["architect"],
+  "run-assessment": ["architect", "engineer"],
   "write-note": ["architect", "engineer", "checker", "owner"],
   "settle-note": ["architect", "engineer", "checker", "owner"],
   "make-request": ["engineer"],

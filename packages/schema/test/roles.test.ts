@@ -21,6 +21,7 @@ describe("who may do what", () => {
       [
         "draw",
         "send-revision",
+        "run-assessment",
         "write-note",
         "settle-note",
         "answer-request",
@@ -31,7 +32,16 @@ describe("who may do what", () => {
     ],
     [
       "engineer",
-      ["write-note", "settle-note", "make-request", "press-stamp", "read-draft", "read-revisions", "read-record"],
+      [
+        "run-assessment",
+        "write-note",
+        "settle-note",
+        "make-request",
+        "press-stamp",
+        "read-draft",
+        "read-revisions",
+        "read-record",
+      ],
     ],
     ["checker", ["write-note", "settle-note", "read-draft", "read-revisions", "read-record"]],
     ["owner", ["write-note", "settle-note", "read-revisions", "read-record"]],

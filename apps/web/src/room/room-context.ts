@@ -36,6 +36,7 @@ export function whyNot(project: Pick<Project, "roles">, act: Act): string | unde
 const notYours: Record<Act, string> = {
   draw: "Only the architect draws.",
   "send-revision": "Only the architect sends a revision.",
+  "run-assessment": "Only architect and engineer have a revision checked again.",
   "write-note": "A reader writes no notes.",
   "settle-note": "A reader settles no notes.",
   "make-request": "Only the engineer asks for a change.",

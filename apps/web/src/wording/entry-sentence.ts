@@ -21,6 +21,8 @@ export function entrySentence(payload: RecordPayload | null, nameOf: NameOf, und
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;
     case "assessed":
       return `Revision ${payload.letter}: ${payload.verdict}, load path only.`;
+    case "assessment asked for":
+      return `Revision ${payload.letter} is to be checked again.`;
     case "assessment failed":
       return `Revision ${payload.letter} could not be checked: ${payload.why}`;
     case "note written":
