@@ -2,6 +2,7 @@ import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
 import assessorPlugin from "./plugins/assessor.ts";
 import databasePlugin from "./plugins/database.ts";
+import descriptionPlugin from "./plugins/description.ts";
 import livePlugin from "./plugins/live.ts";
 import partPlugin from "./plugins/part.ts";
 import problemsPlugin from "./plugins/problems.ts";
@@ -63,6 +64,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(rateLimitPlugin, { requestsPerMinute: config.requestsPerMinute });
   await app.register(requestLogPlugin);
   await app.register(webPlugin, { webRoot: config.webRoot });
+  await app.register(descriptionPlugin);
   for (const routes of allRoutes) await app.register(routes);
   return app;
 }

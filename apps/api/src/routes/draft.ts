@@ -1,18 +1,38 @@
-import { DraftAct } from "@cornerway/schema";
+import { Draft, DraftAct, DraftActDone } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
+import { described } from "../description/described.ts";
+import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { draw } from "../services/draw.ts";
 import { readDraft } from "../services/read-draft.ts";
 
+const path = "/api/projects/:projectId/draft";
+
+const reading = described(
+  { tag: "draft", id: "readDraft", summary: "The draft as it is now", answers: { 200: Draft } },
+  { params: projectParams },
+);
+
+const drawing = described(
+  {
+    tag: "draft",
+    id: "draw",
+    summary: "Draw: one act, whole or not at all",
+    description:
+      "An act sent twice under one id is one act. It is re-based when nothing it touches changed since its base.",
+    answers: { 200: DraftActDone },
+    problems: ["id-reused", "draft-base-ahead", "draft-conflict", "draft-refused"],
+  },
+  { params: projectParams, body: DraftAct },
+);
+
 export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get("/api/projects/:projectId/draft", { config: { act: "read-draft" } }, async (request) =>
+  app.get(path, { config: { act: "read-draft" }, schema: reading }, async (request) =>
     readDraft(app.database.connection, partOfSender(request).projectId),
   );
 
-  app.post(
-    "/api/projects/:projectId/draft/acts",
-    { config: { act: "draw" }, schema: { body: DraftAct } },
-    async (request, reply) => answer(reply, await draw(app.database, partOfSender(request), request.body)),
+  app.post(`${path}/acts`, { config: { act: "draw" }, schema: drawing }, async (request, reply) =>
+    answer(reply, await draw(app.database, partOfSender(request), request.body)),
   );
 };

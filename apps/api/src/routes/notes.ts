@@ -1,6 +1,8 @@
-import { NewNote, NoteId, ProjectId } from "@cornerway/schema";
+import { NewNote, Note, NoteId, ProjectId, Thread } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
+import { described } from "../description/described.ts";
+import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { readThread } from "../services/read-thread.ts";
@@ -10,18 +12,44 @@ import { writeNote } from "../services/write-note.ts";
 const path = "/api/projects/:projectId";
 const params = z.strictObject({ projectId: ProjectId, noteId: NoteId });
 
+const readingThread = described(
+  {
+    tag: "review",
+    id: "readThread",
+    summary: "Notes, change requests and stamps, all at once",
+    answers: { 200: Thread },
+  },
+  { params: projectParams },
+);
+
+const writing = described(
+  {
+    tag: "review",
+    id: "writeNote",
+    summary: "Write a note on an element",
+    answers: { 201: Note },
+    problems: ["id-reused", "element-unknown"],
+  },
+  { params: projectParams, body: NewNote },
+);
+
+const settling = described(
+  { tag: "review", id: "settleNote", summary: "Settle a note", answers: { 200: Note } },
+  { params, body: z.strictObject({}).nullish() },
+);
+
 export const noteRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get(`${path}/thread`, { config: { act: "read-revisions" } }, async (request) =>
+  app.get(`${path}/thread`, { config: { act: "read-revisions" }, schema: readingThread }, async (request) =>
     readThread(app.database.connection, partOfSender(request)),
   );
 
-  app.post(`${path}/notes`, { config: { act: "write-note" }, schema: { body: NewNote } }, async (request, reply) =>
+  app.post(`${path}/notes`, { config: { act: "write-note" }, schema: writing }, async (request, reply) =>
     answer(reply, await writeNote(app.database, partOfSender(request), request.body), 201),
   );
 
   app.post(
     `${path}/notes/:noteId/settle`,
-    { config: { act: "settle-note" }, schema: { params, body: z.strictObject({}).nullish() } },
+    { config: { act: "settle-note" }, schema: settling },
     async (request, reply) =>
       answer(reply, await settleNote(app.database, partOfSender(request), request.params.noteId)),
   );

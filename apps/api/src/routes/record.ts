@@ -1,5 +1,8 @@
+import { RecordEntry } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
+import { described } from "../description/described.ts";
+import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { readRecord } from "../services/read-record.ts";
 
@@ -13,10 +16,19 @@ const querystring = z.strictObject({
   limit: figures.default("200").transform(Number).pipe(z.int().min(1).max(500)),
 });
 
+const reading = described(
+  {
+    tag: "record",
+    id: "readRecord",
+    summary: "Entries of the record after a number, oldest first",
+    description: "Less those that your roles may not see.",
+    answers: { 200: z.array(RecordEntry) },
+  },
+  { params: projectParams, querystring },
+);
+
 export const recordRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get(
-    "/api/projects/:projectId/record",
-    { config: { act: "read-record" }, schema: { querystring } },
-    async (request) => readRecord(app.database.connection, partOfSender(request), request.query),
+  app.get("/api/projects/:projectId/record", { config: { act: "read-record" }, schema: reading }, async (request) =>
+    readRecord(app.database.connection, partOfSender(request), request.query),
   );
 };
