@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ElementId } from "./ids.ts";
-import { FittingName, Mark, MemberName, PointMm } from "./mark.ts";
+import { Mark, PointMm } from "./mark.ts";
+import { FittingName, MemberName } from "./part-names.ts";
 import { Verdict } from "./verdict.ts";
 
 /** What a bottom fitting or a rail crossing finds beneath it, with the offset in plan and the gap in height. */

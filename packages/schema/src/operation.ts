@@ -1,5 +1,10 @@
 import { z } from "zod";
 import { ActId, ElementId } from "./ids.ts";
+import { Beam } from "./beam.ts";
+import { DesignBasis, FloorUse } from "./design-basis.ts";
+import { FreeLoad } from "./free-load.ts";
+import { Lock, Seat, Tie } from "./joints.ts";
+import { Override } from "./override.ts";
 import { AngleMdeg, LengthUm, PositiveLengthUm, PressurePa } from "./quantity.ts";
 import { Container, ContainerType, FloorLoad, Opening, OpeningUse, Pad, Post, Site } from "./scheme.ts";
 
@@ -35,6 +40,33 @@ export const Operation = z
     z.strictObject({ kind: z.literal("load.change"), id: on, pressurePa: PressurePa }),
     z.strictObject({ kind: z.literal("load.remove"), id: on }),
     z.strictObject({ kind: z.literal("site.change"), site: Site }),
+    /** These carry the whole element as it is to be; its id stays. */
+    z.strictObject({ kind: z.literal("container.change"), container: Container }),
+    z.strictObject({ kind: z.literal("opening.change"), opening: Opening }),
+    z.strictObject({ kind: z.literal("post.change"), post: Post }),
+    z.strictObject({ kind: z.literal("pad.change"), pad: Pad }),
+    z.strictObject({ kind: z.literal("beam.set"), beam: Beam }),
+    z.strictObject({ kind: z.literal("beam.change"), beam: Beam }),
+    z.strictObject({ kind: z.literal("beam.remove"), id: on }),
+    z.strictObject({ kind: z.literal("seat.set"), seat: Seat }),
+    z.strictObject({ kind: z.literal("seat.change"), seat: Seat }),
+    z.strictObject({ kind: z.literal("seat.remove"), id: on }),
+    z.strictObject({ kind: z.literal("tie.set"), tie: Tie }),
+    z.strictObject({ kind: z.literal("tie.change"), tie: Tie }),
+    z.strictObject({ kind: z.literal("tie.remove"), id: on }),
+    z.strictObject({ kind: z.literal("lock.set"), lock: Lock }),
+    z.strictObject({ kind: z.literal("lock.change"), lock: Lock }),
+    z.strictObject({ kind: z.literal("lock.remove"), id: on }),
+    z.strictObject({ kind: z.literal("free-load.put"), load: FreeLoad }),
+    z.strictObject({ kind: z.literal("free-load.change"), load: FreeLoad }),
+    z.strictObject({ kind: z.literal("free-load.remove"), id: on }),
+    z.strictObject({ kind: z.literal("use.set"), use: FloorUse }),
+    z.strictObject({ kind: z.literal("use.change"), use: FloorUse }),
+    z.strictObject({ kind: z.literal("use.remove"), id: on }),
+    z.strictObject({ kind: z.literal("override.set"), override: Override }),
+    z.strictObject({ kind: z.literal("override.change"), override: Override }),
+    z.strictObject({ kind: z.literal("override.remove"), id: on }),
+    z.strictObject({ kind: z.literal("basis.change"), basis: DesignBasis }),
   ])
   .meta({ id: "Operation" });
 export type Operation = z.infer<typeof Operation>;

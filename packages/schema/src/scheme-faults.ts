@@ -1,34 +1,41 @@
 import type { Scheme } from "./scheme.ts";
+import { collectionNames, referencesOf, tagOf, type Reference } from "./scheme-collections.ts";
 
 export type SchemeFault = { pointer: string; detail: string };
 
 /**
- * What no single element shows: an id or a label given twice, a part of a unit that is not there. Operations keep a
+ * What no single element shows: an id or a label given twice, a part of something that is not there. Operations keep a
  * scheme free of these; a file may hold them. Pointers as in RFC 6901, at most one fault an element.
  */
 export function schemeFaults(scheme: Scheme): SchemeFault[] {
-  const units = new Set(scheme.containers.map(({ id }) => id));
+  const lists = new Map(collectionNames.map((name) => [name, new Set(scheme[name].map(({ id }) => id))]));
   const ids = new Map<string, string>();
   const labels = new Map<string, string>();
-  return partsOf(scheme).flatMap(({ pointer, id, label, unitId }) => {
+  return partsOf(scheme).flatMap(({ pointer, id, label, references }) => {
     const twin = firstHolder(ids, id, pointer);
     if (twin !== undefined) return [{ pointer: `${pointer}/id`, detail: `the id of ${twin} too` }];
     const sameLabel = label === undefined ? undefined : firstHolder(labels, label, pointer);
     if (sameLabel !== undefined) return [{ pointer: `${pointer}/tag`, detail: `the label of ${sameLabel} too` }];
-    if (unitId === undefined || units.has(unitId)) return [];
-    return [{ pointer: `${pointer}/containerId`, detail: `there is no container ${unitId}` }];
+    const missing = references.find((reference) => !reference.among.some((name) => lists.get(name)?.has(reference.id)));
+    return missing === undefined
+      ? []
+      : [{ pointer: `${pointer}/${missing.field}`, detail: `there is no ${kindsOf(missing)} ${missing.id}` }];
   });
 }
 
-type Part = { pointer: string; id: string; label?: string; unitId?: string };
+type Part = { pointer: string; id: string; label: string | undefined; references: Reference[] };
 
-const partsOf = ({ containers, openings, posts, pads, loads }: Scheme): Part[] => [
-  ...containers.map(({ id, tag: label }, at) => ({ pointer: `/containers/${at}`, id, label })),
-  ...openings.map(({ id, tag: label, containerId: unitId }, at) => ({ pointer: `/openings/${at}`, id, label, unitId })),
-  ...posts.map(({ id, tag: label }, at) => ({ pointer: `/posts/${at}`, id, label })),
-  ...pads.map(({ id, tag: label }, at) => ({ pointer: `/pads/${at}`, id, label })),
-  ...loads.map(({ id, containerId: unitId }, at) => ({ pointer: `/loads/${at}`, id, unitId })),
-];
+const partsOf = (scheme: Scheme): Part[] =>
+  collectionNames.flatMap((name) =>
+    scheme[name].map((element, at) => ({
+      pointer: `/${name}/${at}`,
+      id: element.id,
+      label: tagOf(element),
+      references: referencesOf(element),
+    })),
+  );
+
+const kindsOf = ({ among }: Reference) => among.map((name) => name.slice(0, -1)).join(" or ");
 
 /** Who holds a key already; undefined when it is now the caller's. */
 function firstHolder(holders: Map<string, string>, key: string, pointer: string): string | undefined {

@@ -1,37 +1,25 @@
 import type { Operation } from "./operation.ts";
 import type { Scheme } from "./scheme.ts";
+import { elementById, referencesOf, tagOf, type SchemeElement } from "./scheme-collections.ts";
+import { elementOf } from "./operation-element.ts";
 
-/** Keys of what an operation reads and writes: element ids, `site`, and `tag:X` for a label it claims or frees. */
+/** Keys of what an operation reads and writes: element ids, `site`, `basis`, and `tag:X` for a label it claims or frees. */
 export type Touched = { reads: string[]; writes: string[] };
 
 /**
  * Two operations are independent when neither writes what the other reads or writes. Server order decides between
  * dependent ones; independent ones are re-based without asking. `scheme` is the one the operation was made on: an
- * operation that names only an id also touches the unit its element belongs to and, when it removes, the label.
+ * operation that names only an id also touches what its element hangs on and, when it removes, the label.
  */
 export function touchedElements(scheme: Scheme, operation: Operation): Touched {
-  switch (operation.kind) {
-    case "container.place":
-      return claims(operation.container);
-    case "opening.cut":
-      return { ...claims(operation.opening), reads: [operation.opening.containerId] };
-    case "post.set":
-      return claims(operation.post);
-    case "pad.set":
-      return claims(operation.pad);
-    case "load.put":
-      return { reads: [operation.load.containerId], writes: [operation.load.id] };
-    case "site.change":
-      return { reads: [], writes: ["site"] };
-    case "container.remove":
-    case "opening.close":
-    case "post.remove":
-    case "pad.remove":
-    case "load.remove":
-      return { reads: unitOf(scheme, operation.id), writes: [operation.id, ...labelOf(scheme, operation.id)] };
-    default:
-      return { reads: unitOf(scheme, operation.id), writes: [operation.id] };
-  }
+  if (operation.kind === "site.change") return { reads: [], writes: ["site"] };
+  if (operation.kind === "basis.change") return { reads: [], writes: ["basis"] };
+  const after = elementOf(operation);
+  const id = after?.id ?? ("id" in operation ? operation.id : "");
+  const before = elementById(scheme, id);
+  const reads = [...referred(before), ...referred(after)];
+  const labels = leavesLabel(operation) ? [] : [...labelOf(before), ...labelOf(after)];
+  return { reads: [...new Set(reads)], writes: [...new Set([id, ...labels])] };
 }
 
 /** Everything a list of operations touches, each key once, in the order first met. */
@@ -43,15 +31,14 @@ export function touchedByAll(scheme: Scheme, operations: readonly Operation[]): 
   };
 }
 
-const claims = (element: { id: string; tag: string }): Touched => ({
-  reads: [],
-  writes: [element.id, `tag:${element.tag}`],
-});
+/** An operation on one property of an element keeps the label it has. */
+const leavesLabel = (operation: Operation) =>
+  elementOf(operation) === undefined && !operation.kind.endsWith(".remove") && operation.kind !== "opening.close";
 
-const unitOf = (scheme: Scheme, id: string) =>
-  [...scheme.openings, ...scheme.loads].filter((part) => part.id === id).map((part) => part.containerId);
+const referred = (element: SchemeElement | undefined) =>
+  element === undefined ? [] : referencesOf(element).map(({ id }) => id);
 
-const labelOf = (scheme: Scheme, id: string) =>
-  [...scheme.containers, ...scheme.openings, ...scheme.posts, ...scheme.pads]
-    .filter((element) => element.id === id)
-    .map((element) => `tag:${element.tag}`);
+function labelOf(element: SchemeElement | undefined): string[] {
+  const tag = element === undefined ? undefined : tagOf(element);
+  return tag === undefined ? [] : [`tag:${tag}`];
+}

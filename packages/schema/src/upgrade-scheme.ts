@@ -1,12 +1,18 @@
-import { Scheme, schemeVersion } from "./scheme.ts";
+import { emptyScheme, Scheme, schemeVersion } from "./scheme.ts";
 import { schemeFaults } from "./scheme-faults.ts";
 
 export type ReadScheme =
   | { ok: true; scheme: Scheme }
   | { ok: false; code: "version-unknown" | "body-invalid"; fields: { pointer: string; detail: string }[] };
 
-/** One step per version: takes a scheme of version n, returns one of n + 1. Empty while there is only version 1. */
-const steps: Record<number, (older: Record<string, unknown>) => Record<string, unknown>> = {};
+/** One step per version: takes a scheme of version n, returns one of n + 1. */
+const steps: Record<number, (older: Record<string, unknown>) => Record<string, unknown>> = {
+  1: (older) => ({ ...joinsAndBasis, ...older, version: 2 }),
+};
+
+/** What version 2 added, as it stands in a scheme that has none of it. */
+const { freeLoads, uses, beams, seats, ties, locks, overrides, basis } = emptyScheme;
+const joinsAndBasis = { freeLoads, uses, beams, seats, ties, locks, overrides, basis };
 
 /** Reads a scheme of this or an older version; never throws on bad input, says where and what. */
 export function readScheme(value: unknown): ReadScheme {

@@ -35,7 +35,7 @@ describe("cornerway.schema.json", () => {
 
   it.each([
     ["an unknown field", "Scheme", { ...emptyScheme, notes: [] }],
-    ["another version", "Scheme", { ...emptyScheme, version: 2 }],
+    ["another version", "Scheme", { ...emptyScheme, version: 1 }],
     ["a fraction of a micrometre", "Site", { ...emptyScheme.site, groundZUm: 0.5 }],
     ["an act without operations", "DraftAct", { id: "8a7c3f7e-7f0b-4c5d-9a3e-0c6f3c2b1a00", base: 0, operations: [] }],
     ["an unknown operation", "Operation", { kind: "container.paint", id: "c1" }],

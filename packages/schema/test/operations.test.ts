@@ -32,7 +32,7 @@ describe("applyOperation", () => {
         seen.add(change.kind);
         expect(digestOf(applied(applyOperations(result.scheme, result.inverse)).scheme)).toBe(digestOf(before));
       }),
-      { ...runs, numRuns: 1500 },
+      { ...runs, numRuns: 2500 },
     );
     expect([...seen].sort()).toEqual([...kinds].sort());
   });
@@ -197,9 +197,10 @@ function changedKeys(before: Scheme, after: Scheme): string[] {
   return [...new Set([...was.keys(), ...is.keys()])].filter((key) => was.get(key) !== is.get(key));
 }
 
-const byKey = ({ version: _version, site, ...collections }: Scheme) =>
+const byKey = ({ version: _version, site, basis, ...collections }: Scheme) =>
   new Map([
     ["site", canonicalJson(site)],
+    ["basis", canonicalJson(basis)],
     ...Object.values(collections)
       .flat()
       .map((element): [string, string] => [element.id, canonicalJson(element)]),

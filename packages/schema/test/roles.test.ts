@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import {
   acts,
+  administratorMayDo,
+  beforeConfirmation,
   may,
   mayDo,
   mayReadEntry,
@@ -28,6 +30,9 @@ describe("who may do what", () => {
         "read-draft",
         "read-revisions",
         "read-record",
+        "read-people",
+        "invite",
+        "set-expiry",
       ],
     ],
     [
@@ -41,11 +46,25 @@ describe("who may do what", () => {
         "read-draft",
         "read-revisions",
         "read-record",
+        "read-people",
       ],
     ],
-    ["checker", ["write-note", "settle-note", "read-draft", "read-revisions", "read-record"]],
-    ["owner", ["write-note", "settle-note", "read-revisions", "read-record"]],
-    ["reader", ["read-revisions", "read-record"]],
+    ["checker", ["write-note", "settle-note", "read-draft", "read-revisions", "read-record", "read-people"]],
+    [
+      "owner",
+      [
+        "write-note",
+        "settle-note",
+        "read-revisions",
+        "read-record",
+        "read-people",
+        "invite",
+        "confirm-engineer",
+        "remove-person",
+        "set-expiry",
+      ],
+    ],
+    ["reader", ["read-revisions", "read-record", "read-people"]],
   ])("the %s: %j", (role, expected) => {
     expect(actsOf(role)).toEqual(expected);
   });
@@ -68,6 +87,19 @@ describe("who may do what", () => {
   });
 });
 
+describe("an administrator of the service", () => {
+  it("sees to the people of any project, and neither draws, judges, reads what is drawn nor confirms the engineer", () => {
+    const people: Act[] = ["read-people", "invite", "remove-person", "set-expiry"];
+    expect([...administratorMayDo].sort()).toEqual(people.sort());
+  });
+});
+
+describe("an engineer whom the owner has not confirmed", () => {
+  it("does a part of what an engineer does, and all of it is reading", () => {
+    for (const act of beforeConfirmation) expect(may(["engineer"], act) && act.startsWith("read-")).toBe(true);
+  });
+});
+
 describe("who may see what", () => {
   it("names every kind of entry once", () => {
     expect(Object.keys(maySee).sort()).toEqual([...recordKinds].sort());
@@ -79,7 +111,8 @@ describe("who may see what", () => {
 
   it("shows the reader issued revisions and what was decided on them, never drafts, notes or requests", () => {
     expect(recordKinds.filter((kind) => mayReadEntry(["reader"], kind))).toEqual([
-      ...["project opened", "role given", "revision sent", "assessed", "stamp pressed"],
+      ...["project opened", "role given", "role confirmed", "role removed", "role expired", "expiry set"],
+      ...["revision sent", "assessed", "stamp pressed"],
     ]);
   });
 

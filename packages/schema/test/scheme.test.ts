@@ -61,6 +61,27 @@ describe("readScheme", () => {
     expect(readScheme(JSON.parse(text)).ok).toBe(true);
   });
 
+  it("reads version 1: the same elements, nothing joined, nothing stated of the place", () => {
+    const text = readFileSync(path.resolve(import.meta.dirname, "fixtures/scheme-version-1.json"), "utf8");
+    const older: Record<string, unknown> = JSON.parse(text);
+    expect(older["version"]).toBe(1);
+    const read = readScheme(older);
+    expect(read).toMatchObject({ ok: true, scheme: { ...older, version: 2, locks: [], basis: { hazards: null } } });
+  });
+
+  it("names what a joint hangs on that is not there, or is not of the right kind", () => {
+    const [a, b] = containers(2);
+    const post = { id: "p1", tag: "P1", xUm: 0, yUm: 0, baseZUm: 0, topZUm: 1, turnMdeg: 0, section: "HSS 4x4x1/4" };
+    const seat = { id: "s1", tag: "S1", upperId: "c00000", lowerId: "p1", xUm: 0, yUm: 0 };
+    const plate = { lengthUm: 1, widthUm: 1, packingUm: 1, heldDown: false };
+    const tie = { id: "t1", tag: "T1", aId: "c00001", bId: "c7", xUm: 0, yUm: 0, zUm: 0, carries: "in plan" };
+    const scheme = { ...emptyScheme, containers: [a, b], posts: [post] };
+    expect(pointersOf({ ...scheme, seats: [{ ...seat, ...plate }], ties: [tie] })).toEqual([
+      "/seats/0/lowerId",
+      "/ties/0/bId",
+    ]);
+  });
+
   it.each([[0], [schemeVersion + 1], ["1"], [null], [undefined]])(
     "says that version %j is not known, and which are",
     (version) => {

@@ -1,7 +1,8 @@
-import { Operation, Scheme, type Digest } from "@cornerway/schema";
+import { Operation, type Digest, type Scheme } from "@cornerway/schema";
 import { z } from "zod";
 import type { Connection } from "./connection.ts";
 import { keepScheme, knownScheme } from "./known-schemes.ts";
+import { storedScheme } from "./stored-scheme.ts";
 
 export interface DraftRow {
   number: number;
@@ -31,7 +32,7 @@ export async function readDraft(db: Connection, projectId: string): Promise<Draf
   const known = heads[0] && knownScheme(heads[0].contentDigest);
   if (heads[0] !== undefined && known !== undefined) return { ...heads[0], scheme: known };
   const { number, contentDigest, scheme } = await db.draft.findUniqueOrThrow({ where: { projectId } });
-  return { number, contentDigest, scheme: keepScheme(contentDigest, Scheme.parse(scheme)) };
+  return { number, contentDigest, scheme: keepScheme(contentDigest, storedScheme(scheme)) };
 }
 
 export async function updateDraft(tx: Connection, projectId: string, draft: DraftRow): Promise<void> {

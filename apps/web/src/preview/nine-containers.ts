@@ -1,4 +1,11 @@
-import type { Assessment, Container, Opening, PathStretch, Scheme } from "@cornerway/schema";
+import {
+  emptyScheme,
+  type Assessment,
+  type Container,
+  type Opening,
+  type PathStretch,
+  type Scheme,
+} from "@cornerway/schema";
 
 const mm = (value: number): number => Math.round(value * 1000);
 
@@ -54,7 +61,7 @@ const pad = (id: string, xMm: number, yMm: number) => ({
 
 /** Nine units on three levels: an overhang, a turned unit on top, one wall out between two units. */
 export const nineContainers: Scheme = {
-  version: 1,
+  ...emptyScheme,
   site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
   containers: [
     unit("f1", 3000, 0, 2896),

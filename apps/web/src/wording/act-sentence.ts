@@ -8,7 +8,7 @@ import type { NameOf } from "./name-of.ts";
  * out. `inverse` tells where things were.
  */
 export function actSentence(operations: readonly Operation[], inverse: readonly Operation[], nameOf: NameOf): string {
-  const leading = operations.filter((operation) => !/^(pad|load|site)\./.test(operation.kind));
+  const leading = operations.filter((operation) => !/^(pad|load|site|basis)\./.test(operation.kind));
   const told = leading.length > 0 ? leading : operations.slice(0, 1);
   const sentences = told.map((operation) => operationSentence(operation, inverse, nameOf));
   return sentences.length > 3
@@ -50,11 +50,55 @@ function operationSentence(operation: Operation, inverse: readonly Operation[], 
       return "load taken off";
     case "site.change":
       return "site changed";
+    case "basis.change":
+      return "design basis changed";
+    case "container.change":
+      return `${operation.container.tag} changed`;
+    case "opening.change":
+      return `${operation.opening.tag} changed`;
+    case "post.change":
+      return `${operation.post.tag} changed`;
+    case "pad.change":
+      return `${operation.pad.tag} changed`;
+    case "beam.set":
+      return `${operation.beam.tag} set, ${operation.beam.section}`;
+    case "beam.change":
+      return `${operation.beam.tag} changed`;
+    case "seat.set":
+      return `${operation.seat.tag} set under ${nameOf(operation.seat.upperId)}`;
+    case "seat.change":
+      return `${operation.seat.tag} changed`;
+    case "tie.set":
+      return `${operation.tie.tag} set between ${nameOf(operation.tie.aId)} and ${nameOf(operation.tie.bId)}`;
+    case "tie.change":
+      return `${operation.tie.tag} changed`;
+    case "lock.set":
+      return `${operation.lock.tag} set, ${operation.lock.kind} under ${nameOf(operation.lock.containerId)}`;
+    case "lock.change":
+      return `${operation.lock.tag} made a ${operation.lock.kind}`;
+    case "free-load.put":
+      return `${operation.load.note} put on ${nameOf(operation.load.containerId)}`;
+    case "free-load.change":
+      return `${operation.load.note} changed`;
+    case "use.set":
+    case "use.change":
+      return `${operation.use.surface} of ${nameOf(operation.use.containerId)} used as ${operation.use.occupancy}`;
+    case "override.set":
+    case "override.change":
+      return `steel of ${nameOf(operation.override.elementId)} stated from ${operation.override.source}`;
+    case "free-load.remove":
+    case "use.remove":
+    case "override.remove":
+      return `${nameOf(operation.id)} taken off`;
     case "opening.close":
       return `${nameOf(operation.id)} closed`;
     case "container.remove":
     case "post.remove":
     case "pad.remove":
+    case "beam.remove":
+    case "seat.remove":
+    case "tie.remove":
+    case "lock.remove":
       return `${nameOf(operation.id)} taken away`;
   }
 }

@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import { emptyScheme, type Scheme } from "@cornerway/schema";
 import { containerDimensions } from "../../src/catalog/container-dimensions.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
@@ -85,7 +85,7 @@ function generatedScheme(seed: number): Scheme {
 }
 
 const EMPTY: Scheme = {
-  version: 1,
+  ...emptyScheme,
   site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
   containers: [],
   openings: [],

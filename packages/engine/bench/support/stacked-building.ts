@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import { emptyScheme, type Scheme } from "@cornerway/schema";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import { evenPatch } from "../../src/loads/action-case.ts";
@@ -55,7 +55,7 @@ export function stackedScheme(count: number, edited = 0): Scheme {
   openings.sort((a, b) => (a.id < b.id ? -1 : 1));
   pads.sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
-    version: 1,
+    ...emptyScheme,
     site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
     containers,
     openings,

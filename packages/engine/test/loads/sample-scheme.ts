@@ -1,4 +1,4 @@
-import type { Container, Scheme } from "@cornerway/schema";
+import { emptyScheme, type Container, type Scheme } from "@cornerway/schema";
 import { defaultProjectValues, type LoadingInputs } from "../../src/loads/loading-inputs.ts";
 
 /** A container by its place in mm; numbered in the order given. */
@@ -15,7 +15,7 @@ export const idOf = (number: number): string => `unit-${String(number).padStart(
 
 export function sampleScheme(placed: readonly Placed[], change: Partial<Scheme> = {}): Scheme {
   return {
-    version: 1,
+    ...emptyScheme,
     site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
     containers: placed.map(({ type, xMm, yMm, zMm, turn = 0 }, at) => ({
       id: idOf(at + 1),

@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import { emptyScheme, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { condensationCache, solveBuilding, type BuildingCombination } from "../../src/building.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
@@ -107,7 +107,7 @@ function schemeOf(name: string): Scheme {
     (a, b) => (a.id < b.id ? -1 : 1),
   );
   return {
-    version: 1,
+    ...emptyScheme,
     site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
     containers: Object.entries(drawn).map(([id, one]) => container(id, one)),
     openings,

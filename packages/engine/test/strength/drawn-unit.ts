@@ -1,4 +1,4 @@
-import type { Container, Opening, Pad, Post, Scheme } from "@cornerway/schema";
+import { emptyScheme, type Container, type Opening, type Pad, type Post, type Scheme } from "@cornerway/schema";
 
 const um = (mm: number): number => Math.round(mm * 1000);
 
@@ -32,7 +32,7 @@ export function drawnUnit({
     return { id: `u${n + 1}`, tag: `U${n + 1}`, type, xUm: 0, yUm: 0, zUm: um(n * height), turnMdeg: 0 };
   });
   return {
-    version: 1,
+    ...emptyScheme,
     site: { northMdeg: 0, groundZUm: 0, edition: "IBC 2021" },
     containers,
     openings: openings.map((opening, n) => cut(opening, n, height)),

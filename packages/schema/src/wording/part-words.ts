@@ -1,4 +1,4 @@
-import type { FittingName } from "../mark.ts";
+import type { FittingName } from "../part-names.ts";
 import type { Face } from "../scheme.ts";
 
 /** A face of a container in running text. */

@@ -2,9 +2,15 @@ import fc from "fast-check";
 import {
   applyOperation,
   containerTypes,
+  defaultBasis,
   emptyScheme,
   faces,
+  fittingNames,
+  loadCases,
+  lockKinds,
+  occupancies,
   openingUses,
+  tieKinds,
   touchedElements,
   type Container,
   type Opening,
@@ -13,6 +19,8 @@ import {
 } from "../../src/index.ts";
 
 const number = fc.integer({ min: 1, max: 12 });
+/** Of joints, so few that one is often met again. */
+const fewNumber = fc.integer({ min: 1, max: 5 });
 const lengthUm = fc.integer({ min: -50_000_000, max: 50_000_000 });
 const sizeUm = fc.integer({ min: 1, max: 13_000_000 });
 const turnMdeg = fc.integer({ min: 0, max: 359_999 });
@@ -65,6 +73,80 @@ const load = fc
   })
   .map(({ n, of, ...rest }) => ({ id: `l${n}`, containerId: `c${of}`, ...rest }));
 
+const surface = fc.constantFrom("floor" as const, "roof" as const);
+
+const beam = fc
+  .record({ n: number, xUm: lengthUm, yUm: lengthUm, zUm: lengthUm, longUm: sizeUm })
+  .map(({ n, longUm, ...from }) => ({
+    id: `b${n}`,
+    tag: `B${n}`,
+    from,
+    to: { ...from, xUm: from.xUm + longUm },
+    section: "W8x10",
+  }));
+
+const seat = fc
+  .record({
+    ...{ n: fewNumber, upper: number, step: fc.integer({ min: 1, max: 11 }), xUm: lengthUm, yUm: lengthUm },
+    ...{ lengthUm: sizeUm, widthUm: sizeUm, packingUm: sizeUm, heldDown: fc.boolean(), onBeam: fc.boolean() },
+  })
+  .map(({ n, upper, step, onBeam, ...rest }) => ({
+    ...{ id: `s${n}`, tag: `S${n}`, upperId: `c${upper}` },
+    lowerId: onBeam ? `b${upper}` : `c${((upper + step - 1) % 12) + 1}`,
+    ...rest,
+  }));
+
+const tie = fc
+  .record({
+    ...{ n: fewNumber, a: number, step: fc.integer({ min: 1, max: 11 }), xUm: lengthUm, yUm: lengthUm, zUm: lengthUm },
+    carries: fc.constantFrom(...tieKinds),
+  })
+  .map(({ n, a, step, ...rest }) => ({
+    ...{ id: `t${n}`, tag: `T${n}`, aId: `c${a}`, bId: `c${((a + step - 1) % 12) + 1}` },
+    ...rest,
+  }));
+
+const lock = fc
+  .record({
+    ...{ n: number, of: number, fitting: fc.constantFrom(...fittingNames), kind: fc.constantFrom(...lockKinds) },
+    tested: fc.option(fc.constant({ tensionN: 250_000, shearN: 210_000, source: "test report" }), { nil: undefined }),
+  })
+  .map(({ n, of, tested, ...rest }) => ({
+    ...{ id: `k${n}`, tag: `K${n}`, containerId: `c${of}` },
+    ...rest,
+    ...(tested && { tested }),
+  }));
+
+const freeLoad = fc
+  .record({ n: number, of: number, surface, case: fc.constantFrom(...loadCases), xUm: lengthUm, yUm: lengthUm })
+  .chain(({ n, of, ...rest }) => {
+    const common = { id: `q${n}`, tag: `Q${n}`, containerId: `c${of}`, note: "tank", ...rest };
+    const newtons = fc.integer({ min: -5000, max: 5000 });
+    return fc.oneof(
+      fc
+        .record({ downN: newtons, alongXN: newtons, alongYN: newtons })
+        .map((force) => ({ ...common, shape: "point" as const, ...force })),
+      fc
+        .record({ toXUm: lengthUm, toYUm: lengthUm, downNPerM: newtons })
+        .map((line) => ({ ...common, shape: "line" as const, ...line })),
+      fc
+        .record({ lengthUm: sizeUm, widthUm: sizeUm, pressurePa: fc.integer({ min: 0, max: 9000 }) })
+        .map((area) => ({ ...common, shape: "area" as const, ...area })),
+    );
+  });
+
+const use = fc
+  .record({ n: number, of: number, surface, occupancy: fc.constantFrom(...occupancies) })
+  .map(({ n, of, ...rest }) => ({ id: `u${n}`, containerId: `c${of}`, ...rest }));
+
+const override = fc
+  .record({ n: number, on: fc.constantFrom("c", "p", "b"), of: number, yieldMpa: fc.integer({ min: 200, max: 400 }) })
+  .map(({ n, on, of, yieldMpa }) => ({ id: `v${n}`, elementId: `${on}${of}`, yieldMpa, source: "mill certificate" }));
+
+const basis = fc
+  .record({ friction: fc.constantFrom(0.2, 0.3), settlementUm: fc.integer({ min: 0, max: 20_000 }) })
+  .map((given) => ({ ...defaultBasis, ...given }));
+
 const idOf = (letter: string) => number.map((n) => `${letter}${n}`);
 const kind = <K extends string>(name: K) => fc.constant(name);
 
@@ -104,13 +186,62 @@ export const operation: fc.Arbitrary<Operation> = fc.oneof(
       edition: fc.constantFrom("IBC 2021" as const, "IBC 2024" as const),
     }),
   }),
+  fc.record({ kind: kind("container.change"), container }),
+  fc.record({ kind: kind("opening.change"), opening }),
+  fc.record({ kind: kind("post.change"), post }),
+  fc.record({ kind: kind("pad.change"), pad }),
+  fc.record({ kind: kind("beam.set"), beam }),
+  fc.record({ kind: kind("beam.change"), beam }),
+  fc.record({ kind: kind("beam.remove"), id: idOf("b") }),
+  fc.record({ kind: kind("seat.set"), seat }),
+  fc.record({ kind: kind("seat.change"), seat }),
+  fc.record({ kind: kind("seat.remove"), id: fewNumber.map((n) => `s${n}`) }),
+  fc.record({ kind: kind("tie.set"), tie }),
+  fc.record({ kind: kind("tie.change"), tie }),
+  fc.record({ kind: kind("tie.remove"), id: fewNumber.map((n) => `t${n}`) }),
+  fc.record({ kind: kind("lock.set"), lock }),
+  fc.record({ kind: kind("lock.change"), lock }),
+  fc.record({ kind: kind("lock.remove"), id: idOf("k") }),
+  fc.record({ kind: kind("free-load.put"), load: freeLoad }),
+  fc.record({ kind: kind("free-load.change"), load: freeLoad }),
+  fc.record({ kind: kind("free-load.remove"), id: idOf("q") }),
+  fc.record({ kind: kind("use.set"), use }),
+  fc.record({ kind: kind("use.change"), use }),
+  fc.record({ kind: kind("use.remove"), id: idOf("u") }),
+  fc.record({ kind: kind("override.set"), override }),
+  fc.record({ kind: kind("override.change"), override }),
+  fc.record({ kind: kind("override.remove"), id: idOf("v") }),
+  fc.record({ kind: kind("basis.change"), basis }),
 );
 
-/** What is left of many operations on an empty sheet when the refused ones are passed over. */
+const many = (arbitrary: fc.Arbitrary<Operation>, minLength: number, maxLength: number) =>
+  fc.array(arbitrary, { minLength, maxLength, size: "max" });
+
+const standing = fc.oneof(
+  fc.record({ kind: kind("container.place"), container }),
+  fc.record({ kind: kind("post.set"), post }),
+  fc.record({ kind: kind("beam.set"), beam }),
+);
+const hanging = fc.oneof(
+  fc.record({ kind: kind("opening.cut"), opening }),
+  fc.record({ kind: kind("pad.set"), pad }),
+  fc.record({ kind: kind("load.put"), load }),
+  fc.record({ kind: kind("free-load.put"), load: freeLoad }),
+  fc.record({ kind: kind("use.set"), use }),
+  fc.record({ kind: kind("seat.set"), seat }),
+  fc.record({ kind: kind("tie.set"), tie }),
+  fc.record({ kind: kind("lock.set"), lock }),
+  fc.record({ kind: kind("override.set"), override }),
+);
+
+/**
+ * What is left of many operations on an empty sheet when the refused ones are passed over: first what stands, then what
+ * hangs on it, then anything.
+ */
 export const scheme: fc.Arbitrary<Scheme> = fc
-  .array(operation, { minLength: 20, maxLength: 120, size: "max" })
-  .map((operations) =>
-    operations.reduce((before, next) => {
+  .tuple(many(standing, 10, 40), many(hanging, 20, 80), many(operation, 0, 60))
+  .map((lists) =>
+    lists.flat().reduce((before, next) => {
       const applied = applyOperation(before, next);
       return applied.ok ? applied.scheme : before;
     }, emptyScheme),

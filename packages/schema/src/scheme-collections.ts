@@ -1,0 +1,75 @@
+import {
+  mostBeams,
+  mostContainers,
+  mostJoints,
+  mostLoads,
+  mostOpenings,
+  mostOverrides,
+  mostPads,
+  mostPosts,
+  type Scheme,
+} from "./scheme.ts";
+
+/** The lists of elements a scheme is made of. */
+export type Collections = Omit<Scheme, "version" | "site" | "basis">;
+export type CollectionName = keyof Collections;
+export type ElementOf<N extends CollectionName> = Collections[N][number];
+export type SchemeElement = ElementOf<CollectionName>;
+
+/** How many elements each list may hold; in the order in which elements may refer to earlier ones. */
+export const mostOf: Readonly<Record<CollectionName, number>> = {
+  containers: mostContainers,
+  posts: mostPosts,
+  pads: mostPads,
+  beams: mostBeams,
+  openings: mostOpenings,
+  loads: mostLoads,
+  freeLoads: mostLoads,
+  uses: 2 * mostContainers,
+  seats: mostJoints,
+  ties: mostJoints,
+  locks: mostJoints,
+  overrides: mostOverrides,
+};
+
+// oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the keys of a record over CollectionName are CollectionNames
+export const collectionNames = Object.keys(mostOf) as CollectionName[];
+
+/** One field of an element that names another element, and the lists that one may be in. */
+export type Reference = { field: string; id: string; among: readonly CollectionName[] };
+
+const unitsOnly = ["containers"] as const;
+
+/** The elements an element hangs on: it cannot be without them, nor they be removed while it is there. */
+export function referencesOf(element: SchemeElement): Reference[] {
+  if ("upperId" in element)
+    return [
+      { field: "upperId", id: element.upperId, among: unitsOnly },
+      { field: "lowerId", id: element.lowerId, among: ["containers", "beams"] },
+    ];
+  if ("aId" in element)
+    return [
+      { field: "aId", id: element.aId, among: unitsOnly },
+      { field: "bId", id: element.bId, among: unitsOnly },
+    ];
+  if ("elementId" in element)
+    return [{ field: "elementId", id: element.elementId, among: ["containers", "posts", "beams"] }];
+  if ("containerId" in element) return [{ field: "containerId", id: element.containerId, among: unitsOnly }];
+  return [];
+}
+
+/** The label on the drawing of an element that has one. */
+export const tagOf = (element: SchemeElement): string | undefined => ("tag" in element ? element.tag : undefined);
+
+/** Every element of a scheme, list by list. */
+export const elementsOf = (scheme: Scheme): SchemeElement[] =>
+  collectionNames.flatMap((name): readonly SchemeElement[] => scheme[name]);
+
+export const elementById = (scheme: Scheme, id: string): SchemeElement | undefined =>
+  elementsOf(scheme).find((element) => element.id === id);
+
+/** Ids of everything that hangs on an element. */
+export const hangsOn = (scheme: Scheme, id: string): string[] =>
+  elementsOf(scheme)
+    .filter((element) => referencesOf(element).some((reference) => reference.id === id))
+    .map((element) => element.id);
