@@ -16,6 +16,8 @@ export const ProjectSummary = z
     place: z.string(),
     client: z.string(),
     roles: z.array(Role),
+    /** True for an engineer whom the owner has not confirmed yet: they read, and do nothing else. */
+    awaitsConfirmation: z.boolean(),
     revision: RevisionLetter.nullable(),
     verdict: Verdict,
     stamp: Stamp.nullable(),

@@ -1,15 +1,37 @@
 import { z } from "zod";
-import { ActId, Digest, ProjectId } from "./ids.ts";
+import { ActId, Digest, PersonId, ProjectId } from "./ids.ts";
 import { Operation } from "./operation.ts";
+import { Licence } from "./people.ts";
 import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
 import { Role, roles } from "./roles.ts";
 import { Verdict } from "./verdict.ts";
+
+const ofPerson = { personId: PersonId, personName: z.string(), role: Role };
 
 /** What happened, by kind. A payload sits in a side table, so that it can be withheld while proofs still hold. */
 export const RecordPayload = z
   .discriminatedUnion("kind", [
     z.strictObject({ kind: z.literal("project opened"), name: z.string() }),
-    z.strictObject({ kind: z.literal("role given"), personName: z.string(), role: Role }),
+    z.strictObject({
+      kind: z.literal("role given"),
+      personName: z.string(),
+      role: Role,
+      /** Whoever asked them in; absent for those given their part when the project was opened. */
+      invitedBy: z.string().optional(),
+      /** When a reader's part ends. */
+      expiresAt: Moment.optional(),
+    }),
+    z.strictObject({ kind: z.literal("person invited"), email: z.string(), role: Role }),
+    z.strictObject({ kind: z.literal("invitation withdrawn"), email: z.string(), role: Role }),
+    z.strictObject({
+      kind: z.literal("role confirmed"),
+      ...ofPerson,
+      /** As the engineer stated it; nobody verified it. */
+      licence: Licence.nullable(),
+    }),
+    z.strictObject({ kind: z.literal("role removed"), ...ofPerson }),
+    z.strictObject({ kind: z.literal("role expired"), ...ofPerson }),
+    z.strictObject({ kind: z.literal("expiry set"), ...ofPerson, expiresAt: Moment }),
     z.strictObject({
       kind: z.literal("drawn"),
       actId: ActId,
@@ -57,6 +79,12 @@ export const recordKinds: readonly RecordKind[] = RecordPayload.options.map((opt
 export const maySee: Record<RecordKind, readonly Role[]> = {
   "project opened": ["architect", "engineer", "checker", "owner", "reader"],
   "role given": ["architect", "engineer", "checker", "owner", "reader"],
+  "person invited": ["architect", "owner"],
+  "invitation withdrawn": ["architect", "owner"],
+  "role confirmed": ["architect", "engineer", "checker", "owner", "reader"],
+  "role removed": ["architect", "engineer", "checker", "owner", "reader"],
+  "role expired": ["architect", "engineer", "checker", "owner", "reader"],
+  "expiry set": ["architect", "engineer", "checker", "owner", "reader"],
   drawn: ["architect", "engineer", "checker"],
   "revision sent": ["architect", "engineer", "checker", "owner", "reader"],
   assessed: ["architect", "engineer", "checker", "owner", "reader"],
@@ -74,8 +102,8 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
 export const mayReadEntry = (held: readonly Role[], kind: RecordKind): boolean =>
   held.some((role) => maySee[kind].includes(role));
 
-/** Who acted: a person in a role, or the service itself when it assesses a revision. */
-export const Actor = Author.extend({ role: z.enum([...roles, "service"]) }).meta({ id: "Actor" });
+/** Who acted: a person in a role, an administrator with no part in the project, or the service itself. */
+export const Actor = Author.extend({ role: z.enum([...roles, "administrator", "service"]) }).meta({ id: "Actor" });
 export type Actor = z.infer<typeof Actor>;
 
 /** The service as an actor: the nil UUID of RFC 9562 is no person's id. */

@@ -17,6 +17,11 @@ export const acts = [
   "read-draft",
   "read-revisions",
   "read-record",
+  "read-people",
+  "invite",
+  "confirm-engineer",
+  "remove-person",
+  "set-expiry",
 ] as const;
 export type Act = (typeof acts)[number];
 
@@ -33,7 +38,18 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "read-draft": ["architect", "engineer", "checker"],
   "read-revisions": roles,
   "read-record": roles,
+  "read-people": roles,
+  invite: ["architect", "owner"],
+  "confirm-engineer": ["owner"],
+  "remove-person": ["owner"],
+  "set-expiry": ["architect", "owner"],
 };
+
+/** What an administrator of the service does in any project, with no part in it: see to its people, never to its drawing. */
+export const administratorMayDo: readonly Act[] = ["read-people", "invite", "remove-person", "set-expiry"];
+
+/** What an engineer does whom the owner has not confirmed: read. Every other act of theirs waits. */
+export const beforeConfirmation: readonly Act[] = ["read-draft", "read-revisions", "read-record", "read-people"];
 
 /** True when someone holding any of these roles may do the act. */
 export const may = (held: readonly Role[], act: Act): boolean => held.some((role) => mayDo[act].includes(role));

@@ -9,7 +9,7 @@ export type SignIn = z.infer<typeof SignIn>;
 /** Who is signed in, and the token every write must carry in the `csrf-token` header. */
 export const Session = z
   .strictObject({
-    person: z.strictObject({ id: PersonId, name: z.string(), email: z.string() }),
+    person: z.strictObject({ id: PersonId, name: z.string(), email: z.string(), administrator: z.boolean() }),
     csrfToken: z.string(),
   })
   .meta({ id: "Session" });

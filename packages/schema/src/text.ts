@@ -13,6 +13,12 @@ export const personText = (max: number) =>
     .refine((text) => !text.includes("\0"), "holds a NUL character; type it again")
     .transform((text) => text.normalize("NFC"));
 
+/** The same on one line: a name, a place, a number. Not blank, no control characters. */
+export const personLine = (max: number) =>
+  personText(max)
+    .refine((text) => text.trim() !== "", "is blank")
+    .refine((text) => !/\p{Cc}/u.test(text), "holds a control character, such as a line break");
+
 /** A short label on a drawing such as G1, D3 or P2. */
 export const Tag = z
   .string()
