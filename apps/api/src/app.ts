@@ -7,6 +7,7 @@ import livePlugin from "./plugins/live.ts";
 import partPlugin from "./plugins/part.ts";
 import problemsPlugin from "./plugins/problems.ts";
 import rateLimitPlugin from "./plugins/rate-limit.ts";
+import referencePlugin from "./plugins/reference.ts";
 import requestLogPlugin from "./plugins/request-log.ts";
 import schemeVersionPlugin from "./plugins/scheme-version.ts";
 import securityPlugin from "./plugins/security.ts";
@@ -15,21 +16,7 @@ import socketsPlugin from "./plugins/sockets.ts";
 import stoppingPlugin from "./plugins/stopping.ts";
 import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
-import { draftRoutes } from "./routes/draft.ts";
-import { healthRoutes } from "./routes/health.ts";
-import { liveRoutes } from "./routes/live.ts";
-import { noteRoutes } from "./routes/notes.ts";
-import { projectRoutes } from "./routes/projects.ts";
-import { recordRoutes } from "./routes/record.ts";
-import { requestRoutes } from "./routes/requests.ts";
-import { revisionRoutes } from "./routes/revisions.ts";
-import { sessionRoutes } from "./routes/session.ts";
-import { stampRoutes } from "./routes/stamps.ts";
-
-const allRoutes = [
-  ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
-  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
-];
+import { allRoutes } from "./routes/all-routes.ts";
 
 /** The largest body taken: an act of 200 operations with long names is about a third of it. */
 const largestBodyBytes = 256 * 1024;
@@ -65,6 +52,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(requestLogPlugin);
   await app.register(webPlugin, { webRoot: config.webRoot });
   await app.register(descriptionPlugin);
+  await app.register(referencePlugin);
   for (const routes of allRoutes) await app.register(routes);
   return app;
 }
