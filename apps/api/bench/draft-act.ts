@@ -4,7 +4,7 @@ import path from "node:path";
 import { performance } from "node:perf_hooks";
 import { emptyScheme, type Operation, type Scheme } from "@cornerway/schema";
 import { migrate, startPostgres } from "../src/database/index.ts";
-import { digestOfScheme } from "../src/services/digest-of-scheme.ts";
+import { digestOfScheme } from "../src/store/digest-of-scheme.ts";
 import { draw } from "../src/services/draw.ts";
 import { openProject } from "../src/services/open-project.ts";
 import { openDatabase, type Database } from "../src/store/database.ts";

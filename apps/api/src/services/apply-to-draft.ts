@@ -12,7 +12,7 @@ import { done, refuseField, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
 import type { Connection } from "../store/connection.ts";
 import { insertDraftAct, updateDraft, type DraftRow } from "../store/draft-rows.ts";
-import { digestOfScheme } from "./digest-of-scheme.ts";
+import { digestOfScheme } from "../store/digest-of-scheme.ts";
 
 export interface NewDraftAct {
   id: string;

@@ -5,7 +5,7 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import type { Person } from "../store/person-rows.ts";
 import { insertMembership, insertProject, type NewProject } from "../store/new-project.ts";
-import { digestOfScheme } from "./digest-of-scheme.ts";
+import { digestOfScheme } from "../store/digest-of-scheme.ts";
 
 /**
  * Opens a project with an empty draft and gives everyone their part; the owner is the actor of all of it. The

@@ -4,7 +4,7 @@ import type { Connection } from "../store/connection.ts";
 import { readDraft } from "../store/draft-rows.ts";
 import { findRequest } from "../store/request-rows.ts";
 import { refusalDetail } from "./apply-to-draft.ts";
-import { digestOfScheme } from "./digest-of-scheme.ts";
+import { digestOfScheme } from "../store/digest-of-scheme.ts";
 import { requestConflict } from "./request-conflict.ts";
 
 /** What taking a request in would do to the draft as it is now; changes nothing. */

@@ -1,6 +1,7 @@
 import { Operation, type Digest, type Scheme } from "@cornerway/schema";
 import { z } from "zod";
 import type { Connection } from "./connection.ts";
+import { digestOfScheme } from "./digest-of-scheme.ts";
 import { keepScheme, knownScheme } from "./known-schemes.ts";
 import { storedScheme } from "./stored-scheme.ts";
 
@@ -26,13 +27,19 @@ export interface DraftActRow {
 
 const Operations = z.array(Operation);
 
+/**
+ * The working copy under its digest of this build: one stored by an older build, in an older version or judged by other
+ * catalogue rows, has another digest in its row.
+ */
 export async function readDraft(db: Connection, projectId: string): Promise<DraftRow> {
   const heads = await db.$queryRaw<Omit<DraftRow, "scheme">[]>`
     select "number", "content_digest" as "contentDigest" from "draft" where "project_id" = ${projectId}::uuid`;
   const known = heads[0] && knownScheme(heads[0].contentDigest);
   if (heads[0] !== undefined && known !== undefined) return { ...heads[0], scheme: known };
-  const { number, contentDigest, scheme } = await db.draft.findUniqueOrThrow({ where: { projectId } });
-  return { number, contentDigest, scheme: keepScheme(contentDigest, storedScheme(scheme)) };
+  const { number, scheme: stored } = await db.draft.findUniqueOrThrow({ where: { projectId } });
+  const scheme = storedScheme(stored);
+  const contentDigest = digestOfScheme(scheme);
+  return { number, contentDigest, scheme: keepScheme(contentDigest, scheme) };
 }
 
 export async function updateDraft(tx: Connection, projectId: string, draft: DraftRow): Promise<void> {

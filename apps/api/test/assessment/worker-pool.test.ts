@@ -2,7 +2,7 @@ import { assess } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { WorkerPool } from "../../src/assessment/worker-pool.ts";
-import { digestOfScheme } from "../../src/services/digest-of-scheme.ts";
+import { digestOfScheme } from "../../src/store/digest-of-scheme.ts";
 import { unit } from "../support/sample.ts";
 
 const pools: WorkerPool[] = [];

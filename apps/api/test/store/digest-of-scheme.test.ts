@@ -1,7 +1,7 @@
 import { catalogRows } from "@cornerway/engine";
 import { contentDigest, digestOf, emptyScheme } from "@cornerway/schema";
 import { expect, it } from "vitest";
-import { digestOfScheme } from "../../src/services/digest-of-scheme.ts";
+import { digestOfScheme } from "../../src/store/digest-of-scheme.ts";
 import { unit } from "../support/sample.ts";
 
 it("digestOfScheme is the schema's contentDigest under the engine's catalogue, as browsers compute it", () => {
