@@ -34,3 +34,9 @@ export const Digest = z
   .regex(/^[0-9a-f]{64}$/, "64 hexadecimal digits")
   .meta({ id: "Digest" });
 export type Digest = z.infer<typeof Digest>;
+
+/** The part of a token that may be seen: enough to know it again, not enough to use it. */
+export const TokenPrefix = z
+  .string()
+  .regex(/^cw_[0-9a-f]{8}$/)
+  .meta({ id: "TokenPrefix" });

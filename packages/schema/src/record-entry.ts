@@ -69,6 +69,9 @@ export const RecordPayload = z
     z.strictObject({ kind: z.literal("request taken in"), requestId: z.uuid(), number: z.int(), actId: ActId }),
     z.strictObject({ kind: z.literal("request declined"), requestId: z.uuid(), number: z.int(), reason: z.string() }),
     z.strictObject({ kind: z.literal("stamp pressed"), stamp: Stamp }),
+    z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
+    z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
+    z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
   ])
   .meta({ id: "RecordPayload" });
 export type RecordPayload = z.infer<typeof RecordPayload>;
@@ -96,6 +99,9 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "request taken in": ["architect", "engineer", "checker", "owner"],
   "request declined": ["architect", "engineer", "checker", "owner"],
   "stamp pressed": ["architect", "engineer", "checker", "owner", "reader"],
+  "webhook made": ["architect", "owner"],
+  "webhook ended": ["architect", "owner"],
+  "webhook stopped": ["architect", "owner"],
 };
 
 /** True when someone holding any of these roles may see entries of the kind. */

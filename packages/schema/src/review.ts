@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Digest, ElementId, NoteId, PersonId, RequestId, RevisionId, StampId } from "./ids.ts";
+import { Digest, ElementId, NoteId, PersonId, RequestId, RevisionId, StampId, TokenPrefix } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Role } from "./roles.ts";
 import { Scheme } from "./scheme.ts";
@@ -12,7 +12,10 @@ export const RevisionLetter = z
   .regex(/^[A-Z]{1,2}$/)
   .meta({ id: "RevisionLetter" });
 
-export const Author = z.strictObject({ id: PersonId, name: z.string(), role: Role }).meta({ id: "Author" });
+/** `token` is the visible part of the access token that acted for them; absent when they acted by hand. */
+export const Author = z
+  .strictObject({ id: PersonId, name: z.string(), role: Role, token: TokenPrefix.optional() })
+  .meta({ id: "Author" });
 export type Author = z.infer<typeof Author>;
 
 /** What people write, pinned to an element and a revision (or the draft, when there is no letter). */

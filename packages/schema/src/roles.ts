@@ -22,6 +22,7 @@ export const acts = [
   "confirm-engineer",
   "remove-person",
   "set-expiry",
+  "keep-webhooks",
 ] as const;
 export type Act = (typeof acts)[number];
 
@@ -43,6 +44,7 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "confirm-engineer": ["owner"],
   "remove-person": ["owner"],
   "set-expiry": ["architect", "owner"],
+  "keep-webhooks": ["architect", "owner"],
 };
 
 /** What an administrator of the service does in any project, with no part in it: see to its people, never to its drawing. */

@@ -33,6 +33,7 @@ describe("who may do what", () => {
         "read-people",
         "invite",
         "set-expiry",
+        "keep-webhooks",
       ],
     ],
     [
@@ -62,6 +63,7 @@ describe("who may do what", () => {
         "confirm-engineer",
         "remove-person",
         "set-expiry",
+        "keep-webhooks",
       ],
     ],
     ["reader", ["read-revisions", "read-record", "read-people"]],
