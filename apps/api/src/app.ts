@@ -1,6 +1,5 @@
 import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
-import assessorPlugin from "./plugins/assessor.ts";
 import databasePlugin from "./plugins/database.ts";
 import descriptionPlugin from "./plugins/description.ts";
 import livePlugin from "./plugins/live.ts";
@@ -16,22 +15,17 @@ import socketsPlugin from "./plugins/sockets.ts";
 import stoppingPlugin from "./plugins/stopping.ts";
 import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
+import workerPlugin from "./plugins/worker.ts";
 import { allRoutes } from "./routes/all-routes.ts";
 
 /** The largest body taken: an act of 200 operations with long names is about a third of it. */
 const largestBodyBytes = 256 * 1024;
 
-/**
- * Only the proxy that connects here is believed, and so the last address of `X-Forwarded-For`, which it wrote; those before
- * it are what the caller says of itself, and would let it pass the limit on sign-in.
- */
-const nearestHop = (_address: string, hop: number): boolean => hop === 0;
-
 /** The whole service, ready to listen or to have requests injected. `log` takes the lines of its log. */
 export async function buildApp(config: Config, log?: { write(line: string): void }): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit: largestBodyBytes,
-    trustProxy: config.trustProxy && nearestHop,
+    trustProxy: config.trustedProxies.length > 0 && [...config.trustedProxies],
     forceCloseConnections: "idle",
     logController: new LogController({ disableRequestLogging: true }),
     logger: { level: config.logLevel, ...(log === undefined ? {} : { stream: log }) },
@@ -41,7 +35,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(validationPlugin);
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });
-  await app.register(assessorPlugin, { threads: config.assessmentThreads, limitMs: config.assessmentLimitMs });
+  if (config.workerInside) await app.register(workerPlugin, { config });
   await app.register(livePlugin, { url: config.databaseUrl });
   await app.register(socketsPlugin); // before the session is read, so that it is known to be a socket
   await app.register(securityPlugin);

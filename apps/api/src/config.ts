@@ -1,11 +1,28 @@
+import { isIP } from "node:net";
 import path from "node:path";
 import { z } from "zod";
+import { fromFiles } from "./from-files.ts";
 
 const whole = (fallback: number, least: number, most: number) =>
   z.coerce.number().int().min(least).max(most).default(fallback);
 
+/** One address, or a network as `10.0.0.0/8`. */
+function isAddressOrNetwork(text: string): boolean {
+  const [address = "", length, ...rest] = text.split("/");
+  const most = isIP(address) === 4 ? 32 : 128;
+  const inRange = length === undefined || (/^[0-9]{1,3}$/.test(length) && Number(length) <= most);
+  return isIP(address) !== 0 && inRange && rest.length === 0;
+}
+
+const addresses = z
+  .string()
+  .default("")
+  .transform((text) => text.split(",").flatMap((part) => (part.trim() === "" ? [] : [part.trim()])))
+  .refine((all) => all.every(isAddressOrNetwork), "addresses or networks with commas between them, or nothing");
+
 const Environment = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }),
+  DATABASE_PASSWORD: z.string().min(1).optional(),
   HOST: z.string().min(1).default("127.0.0.1"),
   PORT: whole(3000, 0, 65_535),
   WEB_ROOT: z
@@ -13,10 +30,13 @@ const Environment = z.object({
     .min(1)
     .default(path.resolve(import.meta.dirname, "../../web/dist")),
   LOG_LEVEL: z.enum(["fatal", "error", "warn", "info", "debug", "silent"]).default("info"),
-  TRUST_PROXY: z.enum(["yes", "no"]).default("no"),
+  TRUST_PROXY: addresses,
   REQUESTS_PER_MINUTE: whole(1200, 1, 10_000_000),
   ASSESSMENT_SECONDS: whole(60, 1, 3600),
   ASSESSMENT_THREADS: whole(1, 1, 16),
+  WORKER: z.enum(["inside", "apart"]).default("inside"),
+  METRICS_HOST: z.string().min(1).default("127.0.0.1"),
+  METRICS_PORT: whole(0, 0, 65_535).optional(),
 });
 
 export interface Config {
@@ -25,28 +45,47 @@ export interface Config {
   port: number;
   webRoot: string;
   logLevel: string;
-  /** True behind one proxy of one's own: the address of a caller is then the last one that proxy names. */
-  trustProxy: boolean;
+  /**
+   * Addresses and networks of one's own proxies. A caller's address is the last one named in `X-Forwarded-For` that is
+   * none of these; what anyone else says of itself is not believed.
+   */
+  trustedProxies: readonly string[];
   requestsPerMinute: number;
   assessmentLimitMs: number;
   assessmentThreads: number;
+  /** True when this process also takes jobs from the queue; otherwise it only adds them. */
+  workerInside: boolean;
+  /** Where the numbers for those who watch the service are given, apart from the service itself; nowhere when left out. */
+  metrics: { host: string; port: number } | undefined;
 }
 
-/** The environment, read once. Throws one line that names every variable that is not as it must be. */
+/**
+ * The environment, read once; `NAME_FILE` names a file that holds the value of `NAME`. Throws one line that names every
+ * variable that is not as it must be.
+ */
 export function readConfig(environment: NodeJS.ProcessEnv): Config {
-  const read = Environment.safeParse(environment);
+  const read = Environment.safeParse(fromFiles(environment));
   if (!read.success)
     throw new Error(read.error.issues.map(({ path, message }) => `${path.join(".")}: ${message}`).join("; "));
   const { data } = read;
   return {
-    databaseUrl: data.DATABASE_URL,
+    databaseUrl: withPassword(data.DATABASE_URL, data.DATABASE_PASSWORD),
     host: data.HOST,
     port: data.PORT,
     webRoot: data.WEB_ROOT,
     logLevel: data.LOG_LEVEL,
-    trustProxy: data.TRUST_PROXY === "yes",
+    trustedProxies: data.TRUST_PROXY,
     requestsPerMinute: data.REQUESTS_PER_MINUTE,
     assessmentLimitMs: data.ASSESSMENT_SECONDS * 1000,
     assessmentThreads: data.ASSESSMENT_THREADS,
+    workerInside: data.WORKER === "inside",
+    metrics: data.METRICS_PORT === undefined ? undefined : { host: data.METRICS_HOST, port: data.METRICS_PORT },
   };
+}
+
+function withPassword(url: string, password: string | undefined): string {
+  if (password === undefined) return url;
+  const parts = new URL(url);
+  parts.password = encodeURIComponent(password);
+  return parts.href;
 }

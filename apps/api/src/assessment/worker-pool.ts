@@ -1,18 +1,27 @@
-import { Worker } from "node:worker_threads";
-import { Assessment, Digest, type Scheme } from "@cornerway/schema";
-import { z } from "zod";
+import type { Worker } from "node:worker_threads";
+import type { Digest, Scheme } from "@cornerway/schema";
 import type { Assessed } from "../services/record-assessment.ts";
+import { FromThread } from "./from-thread.ts";
+import { engineEntry, startThread } from "./start-thread.ts";
 
 export interface Task {
   scheme: Scheme;
   contentDigest: Digest;
 }
 
-type Waiting = { task: Task; settle: (assessed: Assessed) => void; fail: (error: Error) => void };
+export interface TaskOptions {
+  /** Ends the thread that works on the task. */
+  signal?: AbortSignal;
+  onStep?: (done: number) => void;
+}
 
-const Result = z.strictObject({ assessment: Assessment, resultDigest: Digest });
+interface Waiting extends TaskOptions {
+  task: Task;
+  settle: (assessed: Assessed) => void;
+  fail: (error: Error) => void;
+}
 
-/** Runs the engine in threads of its own, each task within a time limit; a thread that passes it is ended. */
+/** Runs the engine in threads of its own, each task within a time limit; a thread that passes it, or is told to stop, is ended. */
 export class WorkerPool {
   readonly #limitMs: number;
   readonly #most: number;
@@ -28,11 +37,17 @@ export class WorkerPool {
     this.#entry = entry;
   }
 
+  /** How many tasks run, how many wait for a thread, and how many threads there are. */
+  get state(): { running: number; waiting: number; threads: number } {
+    const threads = this.#all.size;
+    return { running: threads - this.#idle.length, waiting: this.#queue.length, threads };
+  }
+
   /** The answer, or why there is none; rejects only when the pool is closed first. */
-  assess(task: Task): Promise<Assessed> {
+  assess(task: Task, options: TaskOptions = {}): Promise<Assessed> {
     return new Promise((settle, fail) => {
       if (this.#closed) return fail(new Error("the pool is closed"));
-      this.#queue.push({ task, settle, fail });
+      this.#queue.push({ task, settle, fail, ...options });
       this.#next();
     });
   }
@@ -51,46 +66,56 @@ export class WorkerPool {
   }
 
   #start(): Worker {
-    const worker = startWorker(this.#entry);
+    const worker = startThread(this.#entry);
     this.#all.add(worker);
-    worker.once("exit", () => this.#all.delete(worker));
+    worker.on("error", () => undefined); // its end follows; a task that runs listens for the reason itself
+    worker.once("exit", () => this.#forget(worker));
     return worker;
   }
 
-  #run(worker: Worker, { task, settle, fail }: Waiting): void {
+  #run(worker: Worker, { task, settle, fail, signal, onStep }: Waiting): void {
     const finish = (assessed: Assessed, reusable: boolean) => {
-      clearTimeout(timer);
-      for (const event of ["message", "error", "exit"]) worker.removeAllListeners(event);
+      release();
       if (reusable) this.#idle.push(worker);
       else this.#discard(worker);
       settle(assessed);
       this.#next();
     };
-    const limit = () => finish({ ok: false, why: `no answer within ${this.#limitMs / 1000} s` }, false);
-    const timer = setTimeout(limit, this.#limitMs);
-    worker.once("message", (message: unknown) => finish({ ok: true, ...Result.parse(message) }, true));
-    worker.once("error", (error) => finish({ ok: false, why: `the engine stopped: ${error.message}` }, false));
-    worker.once("exit", () => {
+    const fails = (why: string) => finish({ ok: false, why }, false);
+    const stop = () => fails("stopped");
+    const onMessage = (message: unknown) => {
+      const said = FromThread.safeParse(message);
+      if (!said.success) return fails("the engine's answer is not whole");
+      if (said.data.kind === "step") return onStep?.(said.data.done);
+      const { assessment, resultDigest } = said.data;
+      finish({ ok: true, assessment, resultDigest }, true);
+    };
+    const onError = (error: Error) => fails(`the engine stopped: ${error.message}`);
+    const onExit = () => {
+      if (!this.#closed) return fails("the engine's thread ended");
+      release();
+      fail(new Error("the pool is closed"));
+    };
+    const timer = setTimeout(() => fails(`no answer within ${this.#limitMs / 1000} s`), this.#limitMs);
+    const release = () => {
       clearTimeout(timer); // it would hold the process for the rest of the limit
-      if (this.#closed) return fail(new Error("the pool is closed"));
-      finish({ ok: false, why: "the engine's thread ended" }, false);
-    });
+      signal?.removeEventListener("abort", stop);
+      worker.off("message", onMessage).off("error", onError).off("exit", onExit);
+    };
+    worker.on("message", onMessage).on("error", onError).on("exit", onExit);
+    signal?.addEventListener("abort", stop);
+    if (signal?.aborted) return stop();
     worker.postMessage(task);
   }
 
-  #discard(worker: Worker): void {
+  #forget(worker: Worker): void {
     this.#all.delete(worker);
+    const at = this.#idle.indexOf(worker);
+    if (at >= 0) this.#idle.splice(at, 1);
+  }
+
+  #discard(worker: Worker): void {
+    this.#forget(worker);
     void worker.terminate();
   }
-}
-
-const engineEntry = new URL(
-  import.meta.url.endsWith(".ts") ? "./assess-worker.ts" : "./assess-worker.js",
-  import.meta.url,
-);
-
-function startWorker(entry: URL): Worker {
-  if (!entry.pathname.endsWith(".ts")) return new Worker(entry);
-  const boot = new URL("./ts-worker.mjs", import.meta.url);
-  return new Worker(boot, { workerData: { entry: entry.href }, execArgv: ["--conditions=development"] });
 }

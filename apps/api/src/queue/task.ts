@@ -7,6 +7,8 @@ export interface TaskContext {
   database: Database;
   config: Config;
   log: FastifyBaseLogger;
+  /** 1 at the first try; counts tries that ended with their worker as well. */
+  attempt: number;
   /** True at the last try: a throw now gives the job up for good. */
   lastTry: boolean;
   /** Comes when the process is to end; the job is then left for another worker. */
@@ -20,4 +22,6 @@ export interface TaskContext {
 export interface Task {
   name: string;
   run(payload: unknown, context: TaskContext): Promise<void>;
+  /** When it is put in the queue by the clock, as a cron pattern in UTC. */
+  every?: string;
 }

@@ -1,12 +1,13 @@
-import { NewRevision, ProjectId, Revision, RevisionLetter, RevisionSummary } from "@cornerway/schema";
+import { AssessmentRun, NewRevision, ProjectId, Revision, RevisionLetter, RevisionSummary } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
-import { answer, sendProblem } from "../plugins/problems.ts";
+import { answer } from "../plugins/problems.ts";
+import { readRevision, readRevisions } from "../services/read-revisions.ts";
+import { assessAgain, readAssessmentRun, stopAssessment } from "../services/run-assessment.ts";
 import { sendRevision } from "../services/send-revision.ts";
-import { readRevision, readRevisionSummaries } from "../store/revision-rows.ts";
 
 const path = "/api/projects/:projectId/revisions";
 const params = z.strictObject({ projectId: ProjectId, letter: RevisionLetter });
@@ -44,20 +45,66 @@ const sending = described(
   { params: projectParams, body: NewRevision },
 );
 
+const nothing = z.strictObject({}).nullish();
+
+const running = described(
+  {
+    tag: "revisions",
+    id: "readAssessmentRun",
+    summary: "How the assessment of a revision stands, and how far it is",
+    answers: { 200: AssessmentRun },
+  },
+  { params },
+);
+
+const again = described(
+  {
+    tag: "revisions",
+    id: "assessAgain",
+    summary: "Have a revision assessed again whose assessment failed",
+    answers: { 202: AssessmentRun },
+    problems: ["assessment-moved-on"],
+  },
+  { params, body: nothing },
+);
+
+const stopping = described(
+  {
+    tag: "revisions",
+    id: "stopAssessment",
+    summary: "Stop the assessment of a revision; its thread is ended",
+    answers: { 200: AssessmentRun },
+    problems: ["assessment-moved-on"],
+  },
+  { params, body: nothing },
+);
+
 export const revisionRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get(path, { config: { act: "read-revisions" }, schema: listing }, async (request) =>
-    readRevisionSummaries(app.database.connection, partOfSender(request).projectId),
+  const { database } = app;
+  const run = { act: "run-assessment" } as const;
+  const read = { act: "read-revisions" } as const;
+
+  app.get(path, { config: read, schema: listing }, async (request) =>
+    readRevisions(database.connection, partOfSender(request).projectId),
   );
 
-  app.get(`${path}/:letter`, { config: { act: "read-revisions" }, schema: reading }, async (request, reply) => {
-    const { projectId } = partOfSender(request);
-    const revision = await readRevision(app.database.connection, projectId, request.params.letter);
-    return revision ?? sendProblem(reply, { code: "not-found" });
-  });
+  app.get(`${path}/:letter`, { config: read, schema: reading }, async (request, reply) =>
+    answer(reply, await readRevision(database.connection, partOfSender(request).projectId, request.params.letter)),
+  );
 
-  app.post(path, { config: { act: "send-revision" }, schema: sending }, async (request, reply) => {
-    const outcome = await sendRevision(app.database, partOfSender(request), request.body);
-    if (outcome.ok) app.assessor.wake();
-    return answer(reply, outcome, 202);
-  });
+  app.post(path, { config: { act: "send-revision" }, schema: sending }, async (request, reply) =>
+    answer(reply, await sendRevision(database, partOfSender(request), request.body), 202),
+  );
+
+  app.get(`${path}/:letter/assessment`, { config: read, schema: running }, async (request, reply) =>
+    answer(reply, await readAssessmentRun(database.connection, partOfSender(request).projectId, request.params.letter)),
+  );
+
+  app.post(`${path}/:letter/assessment/again`, { config: run, schema: again }, async (request, reply) =>
+    answer(reply, await assessAgain(database, partOfSender(request), request.params.letter), 202),
+  );
+
+  app.post(`${path}/:letter/assessment/stop`, { config: run, schema: stopping }, async (request, reply) =>
+    answer(reply, await stopAssessment(database, partOfSender(request), request.params.letter)),
+  );
 };

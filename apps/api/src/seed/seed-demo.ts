@@ -51,7 +51,7 @@ async function sendFirstRevision(database: Database, scheme: Scheme): Promise<vo
   const { number: draftNumber, contentDigest } = await readDraft(database.connection, demoProjectId);
   const remark = "First issue for your reading.";
   const sent = must(await sendRevision(database, architect, { id: revisionId, draftNumber, contentDigest, remark }));
-  const revision = { projectId: demoProjectId, letter: sent.letter, contentDigest };
+  const revision = { projectId: demoProjectId, letter: sent.letter, attempt: 1, contentDigest };
   must(await recordAssessment(database, revision, { ok: true, ...assessScheme(scheme, contentDigest) }));
 }
 

@@ -1,47 +1,58 @@
-import { serviceActor, type Assessment, type Digest } from "@cornerway/schema";
+import { serviceActor, type Actor, type Assessment, type Digest } from "@cornerway/schema";
 import { engineVersion } from "@cornerway/engine";
 import { done, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
+import { insertAssessment, readLatestRun } from "../store/assessment-rows.ts";
+import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
-import { insertAssessment, isAssessed } from "../store/revision-rows.ts";
 
 export type Assessed =
   | { ok: true; assessment: Assessment; resultDigest: Digest }
-  /** One sentence on what went wrong: too slow, or a fault of the engine. */
+  /** One sentence on what went wrong: too slow, stopped, or a fault of the engine. */
   | { ok: false; why: string };
 
-/** Writes the server's answer to a revision, once: an answer that is there already stays. */
-export function recordAssessment(
-  database: Database,
-  revision: { projectId: string; letter: string; contentDigest: Digest },
-  assessed: Assessed,
-): Promise<Outcome<void>> {
-  const { projectId, letter, contentDigest } = revision;
-  return database.act(projectId, async (tx) => {
-    if (await isAssessed(tx, projectId, letter)) return done(undefined);
-    if (assessed.ok) {
-      const { assessment: result, resultDigest } = assessed;
-      const { verdict } = result;
-      const payload = { letter, contentDigest, resultDigest, verdict, engineVersion };
-      const { at } = await append(tx, projectId, serviceActor, () => ({ kind: "assessed", ...payload }));
-      const row = {
-        letter,
-        verdict,
-        engineVersion,
-        doneAt: at,
-        state: "done",
-        result,
-        resultDigest,
-        why: null,
-      } as const;
-      await insertAssessment(tx, projectId, row);
-    } else {
-      const { why } = assessed;
-      const payload = { letter, contentDigest, why };
-      const { at } = await append(tx, projectId, serviceActor, () => ({ kind: "assessment failed", ...payload }));
-      const nothing = { verdict: "not checked", result: null, resultDigest: null } as const;
-      await insertAssessment(tx, projectId, { letter, engineVersion, doneAt: at, state: "failed", ...nothing, why });
-    }
+/** The revision, and which run on it is answered. */
+export interface AssessedRun {
+  projectId: string;
+  letter: string;
+  attempt: number;
+  contentDigest: Digest;
+}
+
+/** Writes the server's answer to a run, once: an answer that is there already stays, and one to an earlier run is dropped. */
+export function recordAssessment(database: Database, run: AssessedRun, assessed: Assessed): Promise<Outcome<void>> {
+  return database.act(run.projectId, async (tx) => {
+    const { attempt, assessment } = await readLatestRun(tx, run.projectId, run.letter);
+    if (attempt === run.attempt && assessment === "waiting") await writeAnswer(tx, run, assessed);
     return done(undefined);
   });
+}
+
+/** Within an act on the project, for a run that waits. `actor` is the service unless a person stopped it. */
+export async function writeAnswer(
+  tx: Connection,
+  { projectId, letter, attempt, contentDigest }: AssessedRun,
+  assessed: Assessed,
+  actor: Actor = serviceActor,
+): Promise<void> {
+  const answered = { letter, attempt, engineVersion };
+  if (assessed.ok) {
+    const { assessment: result, resultDigest } = assessed;
+    const { verdict } = result;
+    const payload = { letter, contentDigest, resultDigest, verdict, engineVersion };
+    const { at } = await append(tx, projectId, actor, () => ({ kind: "assessed", ...payload }));
+    const done = { state: "done", doneAt: at, verdict, result, resultDigest, why: null } as const;
+    return insertAssessment(tx, projectId, { ...answered, ...done });
+  }
+  const { why } = assessed;
+  const { at } = await append(tx, projectId, actor, () => ({ kind: "assessment failed", letter, contentDigest, why }));
+  const failed = {
+    state: "failed",
+    doneAt: at,
+    verdict: "not checked",
+    result: null,
+    resultDigest: null,
+    why,
+  } as const;
+  return insertAssessment(tx, projectId, { ...answered, ...failed });
 }

@@ -1,6 +1,8 @@
 import type { Digest, NewRevision, RevisionSummary } from "@cornerway/schema";
 import { done, refuse, type Outcome } from "../outcome.ts";
+import { addAssessment } from "../queue/add-assessment.ts";
 import { append } from "../record/append.ts";
+import { insertRun } from "../store/assessment-rows.ts";
 import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { readActsAfter, readDraft, type DraftRow } from "../store/draft-rows.ts";
@@ -11,7 +13,7 @@ import { revisionLetter } from "./revision-letter.ts";
 
 /**
  * Freezes the draft as the next lettered revision, when what is on the architect's screen is what is here. It answers
- * at once; the server's own assessment follows.
+ * at once; the server's own assessment is put in the queue.
  */
 export async function sendRevision(
   database: Database,
@@ -46,6 +48,9 @@ async function freeze(
   const containerCount = scheme.containers.length;
   const sent = { id, ordinal, letter, draftNumber, contentDigest, scheme, containerCount, remark, author };
   await insertRevision(tx, projectId, { ...sent, sentAt: at, bodyDigest });
+  const run = { projectId, letter, attempt: 1 };
+  await insertRun(tx, run, { askedBy: null, askedAt: at });
+  await addAssessment(tx, run);
   const unanswered = { resultDigest: null, verdict: "not checked", assessment: "waiting", stamp: null } as const;
   return done({ letter, contentDigest, sentAt: at, sentBy: author, remark, ...unanswered });
 }

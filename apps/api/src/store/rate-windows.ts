@@ -14,7 +14,7 @@ export async function countTry(db: Connection, key: string, windowMs: number): P
   return rows[0]?.count ?? 1;
 }
 
-/** Forgets the tries under a key, and windows that have ended. */
+/** Forgets the tries under a key. */
 export async function forgetTries(db: Connection, key: string): Promise<void> {
-  await db.$executeRaw`delete from "rate_window" where "key" = ${key} or "ends_at" < now()`;
+  await db.$executeRaw`delete from "rate_window" where "key" = ${key}`;
 }

@@ -1,0 +1,14 @@
+import { Worker } from "node:worker_threads";
+
+/** Runs the engine for one task after the other. */
+export const engineEntry = new URL(
+  import.meta.url.endsWith(".ts") ? "./assess-worker.ts" : "./assess-worker.js",
+  import.meta.url,
+);
+
+/** A thread that runs `entry`, from source through a boot file of its own. */
+export function startThread(entry: URL): Worker {
+  if (!entry.pathname.endsWith(".ts")) return new Worker(entry);
+  const boot = new URL("./ts-worker.mjs", import.meta.url);
+  return new Worker(boot, { workerData: { entry: entry.href }, execArgv: ["--conditions=development"] });
+}
