@@ -13,6 +13,7 @@ export * from "./joints.ts";
 export * from "./link.ts";
 export * from "./live.ts";
 export * from "./mark.ts";
+export * from "./operation-element.ts";
 export * from "./operation.ts";
 export * from "./operations-between.ts";
 export * from "./override.ts";

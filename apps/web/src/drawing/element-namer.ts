@@ -1,4 +1,5 @@
-import type { Opening, Scheme } from "@cornerway/schema";
+import type { Opening, Scheme, UnitSystem } from "@cornerway/schema";
+import { spokenLength } from "../units/drawn-length.ts";
 import { faceFrame, placeContainer, storeysOf } from "@cornerway/engine";
 import { compassOf } from "./compass.ts";
 import type { ElementVerdict } from "./marks/element-verdicts.ts";
@@ -14,8 +15,9 @@ export function elementNamer(
   scheme: Scheme,
   verdicts: ReadonlyMap<string, ElementVerdict>,
   noteNumbers: ReadonlyMap<string, number>,
+  units: UnitSystem,
 ): ElementNamer {
-  const names = placeNames(scheme);
+  const names = placeNames(scheme, (lengthUm) => spokenLength(lengthUm / 1000, units));
   return (id) => {
     const name = names.get(id);
     if (name === undefined) throw new RangeError(`no element ${id} in this scheme`);
@@ -28,7 +30,7 @@ export function elementNamer(
   };
 }
 
-function placeNames(scheme: Scheme): Map<string, string> {
+function placeNames(scheme: Scheme, long: (lengthUm: number) => string): Map<string, string> {
   const units = new Map(scheme.containers.map((container) => [container.id, placeContainer(container)]));
   const names = new Map<string, string>();
   for (const { name, containerIds } of storeysOf(scheme))
@@ -43,11 +45,10 @@ function placeNames(scheme: Scheme): Map<string, string> {
   for (const opening of scheme.openings) {
     const unit = units.get(opening.containerId);
     const of = unit === undefined ? "" : `${unit.container.tag}, ${faceWords(opening, unit)}, `;
-    names.set(opening.id, `${of}${useWords[opening.use]} ${opening.tag}, ${inMetres(opening.widthUm)} wide`);
+    names.set(opening.id, `${of}${useWords[opening.use]} ${opening.tag}, ${long(opening.widthUm)} wide`);
   }
-  for (const post of scheme.posts) names.set(post.id, `post ${post.tag}, ${inMetres(post.topZUm - post.baseZUm)} high`);
-  for (const pad of scheme.pads)
-    names.set(pad.id, `pad ${pad.tag}, ${inMetres(pad.lengthUm)} by ${inMetres(pad.widthUm)}`);
+  for (const post of scheme.posts) names.set(post.id, `post ${post.tag}, ${long(post.topZUm - post.baseZUm)} high`);
+  for (const pad of scheme.pads) names.set(pad.id, `pad ${pad.tag}, ${long(pad.lengthUm)} by ${long(pad.widthUm)}`);
   return names;
 }
 
@@ -61,5 +62,3 @@ const useWords: Readonly<Record<Opening["use"], string>> = {
   "open-wall": "open wall",
   hatch: "hatch",
 };
-
-const inMetres = (lengthUm: number): string => `${(Math.round(lengthUm / 10_000) / 100).toFixed(2)} m`;

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { useUnits } from "../units/use-units.ts";
 import type { ViewProps } from "./contract.ts";
 import { elementNamer, type ElementNamer } from "./element-namer.ts";
 import { elementVerdicts, type ElementVerdict } from "./marks/element-verdicts.ts";
@@ -18,6 +19,10 @@ export function useElementWords(
 ): ElementWords {
   const { scheme, assessment, answeredMarkIds: answered = noneAnswered, noteNumbers = noNumbers } = props;
   const verdicts = useMemo(() => elementVerdicts(assessment, answered), [assessment, answered]);
-  const nameOf = useMemo(() => elementNamer(scheme, verdicts, noteNumbers), [scheme, verdicts, noteNumbers]);
+  const units = useUnits();
+  const nameOf = useMemo(
+    () => elementNamer(scheme, verdicts, noteNumbers, units),
+    [scheme, verdicts, noteNumbers, units],
+  );
   return { answered, verdicts, nameOf };
 }

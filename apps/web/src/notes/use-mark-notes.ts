@@ -1,5 +1,6 @@
 import type { Mark, Note, Role, Scheme } from "@cornerway/schema";
 import { useMemo } from "react";
+import { useUnits } from "../units/use-units.ts";
 import { markWords } from "../wording/mark-words.ts";
 import { namesIn } from "../wording/name-of.ts";
 import { elementPlace } from "./element-place.ts";
@@ -24,16 +25,17 @@ export function useMarkNotes({
   answered?: ReadonlySet<string>;
   role: Role | undefined;
 }): UnplacedNote[] {
+  const units = useUnits();
   return useMemo(
     () =>
       notesFromMarks({
         marks,
         written,
         answered,
-        say: (mark) => markWords(mark, scheme, role),
+        say: (mark) => markWords(mark, scheme, role ?? "architect", units),
         placeOf: (id) => elementPlace(scheme, id),
         nameOf: namesIn(scheme),
       }),
-    [scheme, marks, written, answered, role],
+    [scheme, marks, written, answered, role, units],
   );
 }

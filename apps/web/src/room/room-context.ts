@@ -45,4 +45,10 @@ const notYours: Record<Act, string> = {
   "read-draft": "The draft is seen by architect, engineer and checker. Revisions are seen here once they are sent.",
   "read-revisions": "Revisions are not yours to see.",
   "read-record": "The record is not yours to see.",
+  "read-people": "Who has a part here is not yours to see.",
+  invite: "Only architect and owner ask people in.",
+  "confirm-engineer": "Only the owner confirms the engineer.",
+  "remove-person": "Only the owner ends someone's part.",
+  "set-expiry": "Only architect and owner set when a part ends.",
+  "keep-webhooks": "Only architect and owner have others told.",
 };

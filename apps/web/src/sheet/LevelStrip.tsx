@@ -1,5 +1,6 @@
-import { level as levelText } from "../drawing/dimension/dimension-chain.ts";
 import { spreadApart } from "../drawing/grid/spread-apart.ts";
+import { drawnLevel } from "../units/drawn-length.ts";
+import { useUnits } from "../units/use-units.ts";
 import type { LevelStripProps } from "./contract.ts";
 import "./level-strip.css";
 
@@ -8,6 +9,7 @@ const leastApartPx = 32;
 
 /** Level marks at the true height of the elevation beside them. Choosing one cuts the plan there. */
 export function LevelStrip({ levels, chosenStorey, onChoose }: LevelStripProps) {
+  const units = useUnits();
   const rising = levels.toSorted((a, b) => a.yPx - b.yPx);
   const places = spreadApart(
     rising.map(({ yPx }) => yPx),
@@ -45,7 +47,7 @@ export function LevelStrip({ levels, chosenStorey, onChoose }: LevelStripProps) 
             <path d="M.7.6H12.3L6.5 9.4Z" fill="var(--paper)" stroke="var(--ink)" strokeWidth="0.9" />
             <path d="M6.5.6H12.3L6.5 9.4Z" fill="var(--ink)" />
           </svg>
-          <span className="level-height">{levelText(zMm)}</span>
+          <span className="level-height">{drawnLevel(zMm, units)}</span>
         </button>
       ))}
     </nav>

@@ -4,7 +4,9 @@ import type { ReactNode } from "react";
 import { useForm } from "react-hook-form";
 import { Command } from "../controls/Command.tsx";
 import { PersonField } from "../controls/PersonField.tsx";
-import { quantitySchema, unitOf, writeQuantity } from "./quantity-field.ts";
+import { unitOf } from "../units/quantity.ts";
+import { useUnits } from "../units/use-units.ts";
+import { quantitySchema, writeQuantity } from "./quantity-field.ts";
 import type { QuantityField } from "./quantity-field.ts";
 import "./twin.css";
 
@@ -19,8 +21,12 @@ export interface QuantityFormProps {
 
 /** The typed twin of a drag: fields with units; Enter draws them. */
 export function QuantityForm({ fields, command, asleepBecause, onValues, children }: QuantityFormProps) {
-  const shape = useMemo(() => quantitySchema(fields), [fields]);
-  const values = useMemo(() => Object.fromEntries(fields.map((field) => [field.name, writeQuantity(field)])), [fields]);
+  const units = useUnits();
+  const shape = useMemo(() => quantitySchema(fields, units), [fields, units]);
+  const values = useMemo(
+    () => Object.fromEntries(fields.map((field) => [field.name, writeQuantity(field, units)])),
+    [fields, units],
+  );
   const form = useForm<Record<string, string>, unknown, Record<string, number>>({
     resolver: zodResolver(shape),
     values,
@@ -38,7 +44,7 @@ export function QuantityForm({ fields, command, asleepBecause, onValues, childre
     >
       <div className="twin-fields">
         {fields.map(({ name, label, kind }) => (
-          <PersonField key={name} label={`${label}, ${unitOf[kind]}`} fault={errors[name]?.message}>
+          <PersonField key={name} label={`${label}, ${unitOf(kind, units)}`} fault={errors[name]?.message}>
             {(bound) => (
               <input
                 {...bound}

@@ -1,47 +1,27 @@
+import type { UnitSystem } from "@cornerway/schema";
 import { z } from "zod";
-import {
-  readAngleMdeg,
-  readLengthUm,
-  readPressurePa,
-  writeDegrees,
-  writeKpa,
-  writeMetres,
-} from "../tools/read-quantity.ts";
-import type { ReadQuantity } from "../tools/read-quantity.ts";
-
-export type QuantityKind = "length" | "angle" | "pressure";
+import { printQuantity, readQuantity, type Quantity } from "../units/quantity.ts";
 
 /** One typed field: its name, its label, and its value in the integers the scheme stores. */
 export interface QuantityField {
   name: string;
   label: string;
-  kind: QuantityKind;
+  kind: Quantity;
   value: number;
 }
 
-export const unitOf: Record<QuantityKind, string> = { length: "m", angle: "°", pressure: "kPa" };
-
-const readers: Record<QuantityKind, (text: string) => ReadQuantity> = {
-  length: readLengthUm,
-  angle: readAngleMdeg,
-  pressure: readPressurePa,
-};
-
-const writers: Record<QuantityKind, (value: number) => string> = {
-  length: writeMetres,
-  angle: writeDegrees,
-  pressure: writeKpa,
-};
-
-export const writeQuantity = ({ kind, value }: QuantityField): string => writers[kind](value);
+export const writeQuantity = ({ kind, value }: QuantityField, units: UnitSystem): string =>
+  printQuantity(kind, value, units);
 
 /** Reads what was typed into the fields, by name, into the scheme's integers. */
-export const quantitySchema = (fields: readonly QuantityField[]) =>
-  z.object(Object.fromEntries(fields.map((field) => [field.name, typed(field.kind)])));
+export const quantitySchema = (fields: readonly QuantityField[], units: UnitSystem) =>
+  z.object(Object.fromEntries(fields.map((field) => [field.name, typed(field, units)])));
 
-const typed = (kind: QuantityKind) =>
+/** A field nobody touched keeps its value to the last micrometre, however coarsely it is written. */
+const typed = (field: QuantityField, units: UnitSystem) =>
   z.string().transform((text, context) => {
-    const read = readers[kind](text);
+    if (text === writeQuantity(field, units)) return field.value;
+    const read = readQuantity(field.kind, text, units);
     if (read.ok) return read.value;
     context.addIssue({ code: "custom", message: read.why });
     return z.NEVER;

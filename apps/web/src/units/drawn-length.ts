@@ -16,8 +16,6 @@ export function drawnLevel(heightMm: number, units: UnitSystem): string {
   return `${heightMm > 0 ? "+" : "−"}${text}`;
 }
 
-/** A length in words and for the ear, to the centimetre or the inch: 1.50 m; 4'-11". */
+/** A length in words and for the ear, to the centimetre or the sixteenth: 1.50 m; 4'-11 1/16". */
 export const spokenLength = (lengthMm: number, units: UnitSystem): string =>
-  units === "US"
-    ? feetAndInches(Math.round(lengthMm / mmPerInch) * mmPerInch)
-    : `${(Math.round(lengthMm / 10) / 100).toFixed(2).replace("-", "−")} m`;
+  units === "US" ? feetAndInches(lengthMm) : `${(Math.round(lengthMm / 10) / 100).toFixed(2).replace("-", "−")} m`;

@@ -1,4 +1,6 @@
-import type { Operation } from "@cornerway/schema";
+import type { Operation, UnitSystem } from "@cornerway/schema";
+import { spokenLength } from "../units/drawn-length.ts";
+import { printQuantity, unitOf } from "../units/quantity.ts";
 import { containerName } from "./container-name.ts";
 import { listOf } from "./list-of.ts";
 import type { NameOf } from "./name-of.ts";
@@ -7,21 +9,33 @@ import type { NameOf } from "./name-of.ts";
  * What one drawing act did, in the past tense: "F1 moved 0.85 m east". Pads and loads that only follow a unit are left
  * out. `inverse` tells where things were.
  */
-export function actSentence(operations: readonly Operation[], inverse: readonly Operation[], nameOf: NameOf): string {
+export function actSentence(
+  operations: readonly Operation[],
+  inverse: readonly Operation[],
+  nameOf: NameOf,
+  units: UnitSystem,
+): string {
+  const words: Words = { nameOf, units, inverse };
   const leading = operations.filter((operation) => !/^(pad|load|site|basis)\./.test(operation.kind));
   const told = leading.length > 0 ? leading : operations.slice(0, 1);
-  const sentences = told.map((operation) => operationSentence(operation, inverse, nameOf));
+  const sentences = told.map((operation) => operationSentence(operation, words));
   return sentences.length > 3
     ? `${sentences.slice(0, 2).join(", ")} and ${sentences.length - 2} more`
     : listOf(sentences);
 }
 
-function operationSentence(operation: Operation, inverse: readonly Operation[], nameOf: NameOf): string {
+type Words = { nameOf: NameOf; units: UnitSystem; inverse: readonly Operation[] };
+
+function operationSentence(operation: Operation, { nameOf, units, inverse }: Words): string {
+  const long = (um: number) => spokenLength(um / 1000, units);
+  const way = (to: PlaceUm) => wayWords(to, "id" in operation ? placeBefore(operation.id, inverse) : null, long);
+  const size = ({ widthUm, heightUm }: { widthUm: number; heightUm: number }) => `${long(widthUm)} × ${long(heightUm)}`;
+  const pressure = (pa: number) => `${printQuantity("pressure", pa, units)} ${unitOf("pressure", units)}`;
   switch (operation.kind) {
     case "container.place":
       return `${operation.container.tag} set, a ${containerName[operation.container.type]}`;
     case "container.move":
-      return `${nameOf(operation.id)} moved ${way(operation, placeBefore(operation.id, inverse))}`;
+      return `${nameOf(operation.id)} moved ${way(operation)}`;
     case "container.turn":
       return `${nameOf(operation.id)} turned to ${operation.turnMdeg / 1000}°`;
     case "container.retype":
@@ -29,23 +43,23 @@ function operationSentence(operation: Operation, inverse: readonly Operation[], 
     case "opening.cut":
       return `${operation.opening.tag} cut in ${nameOf(operation.opening.containerId)}, ${size(operation.opening)}`;
     case "opening.shape":
-      return `${nameOf(operation.id)} set to ${size(operation)}, ${metres(operation.offsetUm)} along and ${metres(operation.sillUm)} up`;
+      return `${nameOf(operation.id)} set to ${size(operation)}, ${long(operation.offsetUm)} along and ${long(operation.sillUm)} up`;
     case "opening.dress":
       return `${nameOf(operation.id)} made a ${operation.use}`;
     case "post.set":
-      return `${operation.post.tag} set, ${operation.post.section}, ${metres(operation.post.topZUm - operation.post.baseZUm)} high`;
+      return `${operation.post.tag} set, ${operation.post.section}, ${long(operation.post.topZUm - operation.post.baseZUm)} high`;
     case "post.move":
-      return `${nameOf(operation.id)} moved ${way({ ...operation, zUm: 0 }, placeBefore(operation.id, inverse))}`;
+      return `${nameOf(operation.id)} moved ${way({ ...operation, zUm: 0 })}`;
     case "post.length":
-      return `${nameOf(operation.id)} made ${metres(operation.topZUm - operation.baseZUm)} high`;
+      return `${nameOf(operation.id)} made ${long(operation.topZUm - operation.baseZUm)} high`;
     case "pad.set":
       return `${operation.pad.tag} set`;
     case "pad.move":
-      return `${nameOf(operation.id)} moved ${way({ ...operation, zUm: operation.topZUm }, placeBefore(operation.id, inverse))}`;
+      return `${nameOf(operation.id)} moved ${way({ ...operation, zUm: operation.topZUm })}`;
     case "load.put":
-      return `load on ${nameOf(operation.load.containerId)} set to ${operation.load.pressurePa / 1000} kPa`;
+      return `load on ${nameOf(operation.load.containerId)} set to ${pressure(operation.load.pressurePa)}`;
     case "load.change":
-      return `load set to ${operation.pressurePa / 1000} kPa`;
+      return `load set to ${pressure(operation.pressurePa)}`;
     case "load.remove":
       return "load taken off";
     case "site.change":
@@ -120,20 +134,15 @@ function placeBefore(id: string, inverse: readonly Operation[]): PlaceUm | null 
 }
 
 /** "0.85 m east", "0.10 m north and 2.90 m up". */
-function way(to: PlaceUm, from: PlaceUm | null): string {
-  if (from === null) return `to ${metres(to.xUm)} east, ${metres(to.yUm)} north`;
+function wayWords(to: PlaceUm, from: PlaceUm | null, long: (um: number) => string): string {
+  if (from === null) return `to ${long(to.xUm)} east, ${long(to.yUm)} north`;
   const parts = [
-    step(to.xUm - from.xUm, "east", "west"),
-    step(to.yUm - from.yUm, "north", "south"),
-    step(to.zUm - from.zUm, "up", "down"),
+    step(long, to.xUm - from.xUm, "east", "west"),
+    step(long, to.yUm - from.yUm, "north", "south"),
+    step(long, to.zUm - from.zUm, "up", "down"),
   ].filter((part) => part !== null);
   return parts.length === 0 ? "nowhere" : listOf(parts);
 }
 
-const step = (byUm: number, ahead: string, back: string): string | null =>
-  byUm === 0 ? null : `${metres(Math.abs(byUm))} ${byUm > 0 ? ahead : back}`;
-
-const size = ({ widthUm, heightUm }: { widthUm: number; heightUm: number }) =>
-  `${(widthUm / 1e6).toFixed(2)} × ${(heightUm / 1e6).toFixed(2)} m`;
-
-const metres = (um: number) => `${(um / 1e6).toFixed(2).replace("-", "−")} m`;
+const step = (long: (um: number) => string, byUm: number, ahead: string, back: string): string | null =>
+  byUm === 0 ? null : `${long(Math.abs(byUm))} ${byUm > 0 ? ahead : back}`;

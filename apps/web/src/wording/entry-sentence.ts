@@ -1,4 +1,5 @@
-import type { RecordPayload } from "@cornerway/schema";
+import type { RecordPayload, UnitSystem } from "@cornerway/schema";
+import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
 import type { NameOf } from "./name-of.ts";
 
@@ -6,16 +7,39 @@ import type { NameOf } from "./name-of.ts";
  * What one entry of the record says happened. Null payload: something this reader may not see. `undos` are the acts
  * that took another back: taking one of those back draws the first again.
  */
-export function entrySentence(payload: RecordPayload | null, nameOf: NameOf, undos: ReadonlySet<string>): string {
+export function entrySentence(
+  payload: RecordPayload | null,
+  nameOf: NameOf,
+  undos: ReadonlySet<string>,
+  units: UnitSystem,
+): string {
   if (payload === null) return "Something not shown here.";
   switch (payload.kind) {
     case "project opened":
       return `${payload.name} opened.`;
     case "role given":
       return `${payload.personName} is the ${payload.role}.`;
+    case "person invited":
+      return `${payload.email} asked in as ${payload.role}.`;
+    case "invitation withdrawn":
+      return `The invitation of ${payload.email} as ${payload.role} withdrawn.`;
+    case "role confirmed":
+      return `${payload.personName} confirmed as ${payload.role}.`;
+    case "role removed":
+      return `${payload.personName} is no longer the ${payload.role}.`;
+    case "role expired":
+      return `The part of ${payload.personName} as ${payload.role} ran out.`;
+    case "expiry set":
+      return `The part of ${payload.personName} as ${payload.role} ends on ${dateOf(payload.expiresAt)}.`;
+    case "webhook made":
+      return `${payload.host} is told of this project.`;
+    case "webhook ended":
+      return `${payload.host} is told no more.`;
+    case "webhook stopped":
+      return `${payload.host} does not answer and is told no more: ${payload.why}`;
     case "drawn":
       return sentence(
-        `${undoWords(payload.undoes, undos)}${actSentence(payload.operations, payload.inverse, nameOf)}.`,
+        `${undoWords(payload.undoes, undos)}${actSentence(payload.operations, payload.inverse, nameOf, units)}.`,
       );
     case "revision sent":
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;

@@ -6,7 +6,7 @@ import { demoScheme } from "../support/demo-scheme.ts";
 
 describe("notes of many marks of one kind", () => {
   const { marks } = assess(demoScheme);
-  const say = (mark: (typeof marks)[number]) => markWords(mark, demoScheme, "architect");
+  const say = (mark: (typeof marks)[number]) => markWords(mark, demoScheme, "architect", "SI");
   const notes = notesFromMarks({
     marks,
     written: [],

@@ -1,6 +1,9 @@
+import { unitSystems } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dimensionChain, level, metres, overallDimension } from "../../src/drawing/dimension/dimension-chain.ts";
+import { dimensionChain, overallDimension } from "../../src/drawing/dimension/dimension-chain.ts";
+import { drawnLength, drawnLevel } from "../../src/units/drawn-length.ts";
+import { readLengthUm } from "../../src/units/length.ts";
 
 describe("a dimension string", () => {
   it("adds up to the overall dimension written under it, whatever the places", () => {
@@ -11,25 +14,37 @@ describe("a dimension string", () => {
     fc.assert(
       fc.property(places, (unsorted) => {
         const rising = unsorted.toSorted((a, b) => a - b);
-        const sumMm = dimensionChain(rising).reduce((sum, { text }) => sum + Math.round(Number(text) * 1000), 0);
-        expect(metres(sumMm)).toBe(overallDimension(rising)[0]?.text);
+        for (const units of unitSystems) {
+          const readUm = (text: string) => {
+            const read = readLengthUm(units === "SI" ? `${text} m` : text, units);
+            return read.ok ? read.value : Number.NaN;
+          };
+          const sumUm = dimensionChain(rising, units).reduce((sum, { text }) => sum + readUm(text), 0);
+          expect(drawnLength(sumUm / 1000, units)).toBe(overallDimension(rising, units)[0]?.text);
+        }
       }),
       { seed: 3, numRuns: 300 },
     );
   });
 
   it("writes metres to the millimetre without unit", () => {
-    expect(dimensionChain([0, 3000, 6134, 8572]).map(({ text }) => text)).toEqual(["3.000", "3.134", "2.438"]);
+    expect(dimensionChain([0, 3000, 6134, 8572], "SI").map(({ text }) => text)).toEqual(["3.000", "3.134", "2.438"]);
+  });
+
+  it("writes feet and inches to the sixteenth", () => {
+    // 3,000 mm = 118.110 in = 9'-10 1/8"; 8,572 mm = 5,399.7 sixteenths, 5,400 − 1,890 = 3,510 = 18'-3 3/8".
+    expect(dimensionChain([0, 3000, 8572], "US").map(({ text }) => text)).toEqual([`9'-10 1/8"`, `18'-3 3/8"`]);
   });
 
   it("has no overall dimension where there is one place or none", () => {
-    expect(overallDimension([])).toEqual([]);
-    expect(overallDimension([4000])).toEqual([]);
+    expect(overallDimension([], "SI")).toEqual([]);
+    expect(overallDimension([4000], "SI")).toEqual([]);
   });
 });
 
 describe("a level", () => {
   it("carries its sign, a true minus below the datum and none at it", () => {
-    expect([level(2896), level(-450), level(0.2)]).toEqual(["+2.896", "−0.450", "0.000"]);
+    expect([2896, -450, 0.2].map((mm) => drawnLevel(mm, "SI"))).toEqual(["+2.896", "−0.450", "0.000"]);
+    expect([2895.6, -457.2, 0.2].map((mm) => drawnLevel(mm, "US"))).toEqual([`+9'-6"`, `−1'-6"`, `0'-0"`]);
   });
 });

@@ -28,7 +28,7 @@ describe("lettering of the demo", () => {
     (side, pxPerM) => {
       const model = elevationModel(demoScheme, side, ["A"]);
       const view = { originXPx: 300, originYPx: 500, pxPerM };
-      const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts));
+      const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI");
       expect(labels.length).toBeGreaterThan(10);
       expect(overlaps(labels)).toEqual([]);
     },
@@ -41,7 +41,7 @@ describe("lettering of the demo", () => {
       key: tag,
       box: { left: xPx - 11, right: xPx + 11, top: yPx - 9, bottom: yPx + 9 },
     }));
-    const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts));
+    const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI");
     expect(overlaps([...tags, ...labels])).toEqual([]);
   });
 

@@ -55,12 +55,12 @@ describe("load strokes of the demo's south elevation", () => {
 
 describe("the figure of a stroke", () => {
   it("is in whole kN, and says when the load pulls upwards", () => {
-    expect([forceFigure(65.8), forceFigure(0.2), forceFigure(-21.287), forceFigure(-0.3)]).toEqual([
-      "66 kN",
-      "0 kN",
-      "21 kN up",
-      "0 kN",
-    ]);
+    expect([
+      forceFigure(65.8, "SI"),
+      forceFigure(0.2, "SI"),
+      forceFigure(-21.287, "SI"),
+      forceFigure(-0.3, "SI"),
+    ]).toEqual(["66 kN", "0 kN", "21 kN up", "0 kN"]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { applyOperations } from "@cornerway/schema";
-import type { Operation, Scheme } from "@cornerway/schema";
+import type { Operation, Scheme, UnitSystem } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { moveUnit } from "../../src/tools/move-unit.ts";
 import { placeUnit } from "../../src/tools/place-unit.ts";
@@ -13,10 +13,10 @@ import { schemeOf, unitAt } from "../support/schemes.ts";
 const g1 = unitAt("g1", "G1", 0, 0, 0);
 const scheme = schemeOf([g1]);
 
-const told = (before: Scheme, operations: Operation[]): string => {
+const told = (before: Scheme, operations: Operation[], units: UnitSystem = "SI"): string => {
   const applied = applyOperations(before, operations);
   if (!applied.ok) throw new Error(applied.refusal.reason);
-  return actSentence(operations, applied.inverse, namesIn(before, operations));
+  return actSentence(operations, applied.inverse, namesIn(before, operations), units);
 };
 
 describe("actSentence(operations, inverse, names)", () => {
@@ -25,6 +25,8 @@ describe("actSentence(operations, inverse, names)", () => {
     expect(told(scheme, moveUnit(scheme, { ...g1, xUm: -10_000, yUm: 300_000 }))).toBe(
       "G1 moved 0.01 m west and 0.30 m north",
     );
+    // 850 mm = 33.46 in, nearest sixteenth 2'-9 7/16"
+    expect(told(scheme, moveUnit(scheme, { ...g1, xUm: 850_000 }), "US")).toBe(`G1 moved 2'-9 7/16" east`);
   });
 
   it("tells a unit set with its pads and loads as one thing", () => {
@@ -56,7 +58,7 @@ describe("entrySentence(payload, names, undos)", () => {
 
   it("tells drawing, taking back and drawing again apart", () => {
     const undos = undosIn(acts);
-    expect(acts.map((payload) => entrySentence(payload, namesIn(scheme), undos))).toEqual([
+    expect(acts.map((payload) => entrySentence(payload, namesIn(scheme), undos, "SI"))).toEqual([
       "G1 turned to 90°.",
       "Taken back: G1 turned to 90°.",
       "Drawn again: G1 turned to 90°.",
@@ -64,7 +66,7 @@ describe("entrySentence(payload, names, undos)", () => {
   });
 
   it("says that something is not shown where the reader may not see it", () => {
-    expect(entrySentence(null, namesIn(scheme), new Set())).toBe("Something not shown here.");
+    expect(entrySentence(null, namesIn(scheme), new Set(), "SI")).toBe("Something not shown here.");
   });
 });
 

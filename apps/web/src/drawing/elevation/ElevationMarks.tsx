@@ -5,6 +5,7 @@ import { Lettering } from "../label/Lettering.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import type { PathStroke } from "../stroke/path-strokes.ts";
 import type { ViewTransform } from "../view-transform.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { elevationLabels, tagSpots, type TagSpot } from "./elevation-labels.ts";
 import type { ElevationModel } from "./elevation-model.ts";
 
@@ -18,7 +19,8 @@ type ElevationMarksProps = {
 /** The lettering of an elevation: tags of openings, names of units, forces, dimensions. */
 export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMarksProps) {
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
-  const labels = useMemo(() => elevationLabels(model, view, strokes), [model, view, strokes]);
+  const units = useUnits();
+  const labels = useMemo(() => elevationLabels(model, view, strokes, units), [model, view, strokes, units]);
   return (
     <>
       {tags.map((spot) => (

@@ -1,3 +1,4 @@
+import type { UnitSystem } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
 import { hexagonHalfPx } from "../../look/hexagon-size.ts";
 import { dimensionChain, overallDimension, type DimensionSegment } from "../dimension/dimension-chain.ts";
@@ -58,13 +59,14 @@ export function elevationLabels(
   model: ElevationModel,
   view: ViewTransform,
   strokes: readonly PathStroke[],
+  units: UnitSystem,
 ): ElevationLabel[] {
   const names = model.faces
     .map((face, at) => unitLabel(face, model.faces.slice(at + 1), view))
     .filter((label) => label !== null);
   const wanted = [
-    ...dimensionLabels(model, view),
-    ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view)),
+    ...dimensionLabels(model, view, units),
+    ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
     ...names,
   ];
   return placeLabels(wanted, [
@@ -82,7 +84,7 @@ export function elevationLabels(
   ]);
 }
 
-function dimensionLabels(model: ElevationModel, view: ViewTransform): Lettered[] {
+function dimensionLabels(model: ElevationModel, view: ViewTransform, units: UnitSystem): Lettered[] {
   const places = model.grid.map(({ atMm }) => atMm);
   const ground = yToPx(view, model.groundMm);
   const across = (segment: DimensionSegment, rowPx: number, key: string): Lettered => {
@@ -94,18 +96,21 @@ function dimensionLabels(model: ElevationModel, view: ViewTransform): Lettered[]
       { xPx: x, yPx: y - 17, anchor: "middle" },
     ]);
   };
-  const bays = dimensionChain(places).map((segment) => across(segment, dimensionRowsPx.bays, "bay"));
+  const bays = dimensionChain(places, units).map((segment) => across(segment, dimensionRowsPx.bays, "bay"));
   const overall =
     places.length > 2
-      ? overallDimension(places).map((segment) => across(segment, dimensionRowsPx.overall, "overall"))
+      ? overallDimension(places, units).map((segment) => across(segment, dimensionRowsPx.overall, "overall"))
       : [];
-  return [...bays, ...overall, ...heightLabels(model, view)];
+  return [...bays, ...overall, ...heightLabels(model, view, units)];
 }
 
-function heightLabels(model: ElevationModel, view: ViewTransform): Lettered[] {
+function heightLabels(model: ElevationModel, view: ViewTransform, units: UnitSystem): Lettered[] {
   if (model.extent === null) return [];
   const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
-  return dimensionChain(model.levels.map(({ zMm }) => zMm)).map(({ fromMm, toMm, text }) =>
+  return dimensionChain(
+    model.levels.map(({ zMm }) => zMm),
+    units,
+  ).map(({ fromMm, toMm, text }) =>
     dimension(`height-${fromMm}`, text, [
       { xPx: x - 5, yPx: yToPx(view, (fromMm + toMm) / 2), anchor: "middle", turned: true },
     ]),
@@ -124,7 +129,7 @@ const dimension = (key: string, text: string, spots: readonly Spot[]): Lettered 
 });
 
 /** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */
-function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
+function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem): Lettered {
   const { stretch, figureAt } = stroke;
   const { to, widthToPx } = strokeRun(stroke, view);
   const aside = widthToPx / 2 + 5;
@@ -136,7 +141,7 @@ function forceLabel(stroke: PathStroke, view: ViewTransform): Lettered {
   ]);
   return {
     key: `force-${stretch.id}`,
-    text: forceFigure(stretch.forceFootKn),
+    text: forceFigure(stretch.forceFootKn, units),
     spots,
     kind: "force",
     sizePx: 11.5,

@@ -1,12 +1,13 @@
 import { containerDimensions } from "@cornerway/engine";
 import { dash, ink } from "../../look/ink.ts";
 import { DimensionString } from "../dimension/DimensionString.tsx";
-import { metres } from "../dimension/dimension-chain.ts";
 import { PencilTree, ScaleFigure } from "../figures/ScaleFigures.tsx";
 import { GridLines } from "../grid/GridLines.tsx";
 import { GroundLine } from "../ground/GroundLine.tsx";
 import { Lettering } from "../label/Lettering.tsx";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
+import { drawnLength } from "../../units/drawn-length.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { linePath, rectPath, type RectPx } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
@@ -14,6 +15,7 @@ const first = containerDimensions("1AAA");
 
 /** The sheet before anything stands on it: ground, two grid lines, and the place of the first container, dashed. */
 export function EmptyElevation({ view, groundMm }: { view: ViewTransform; groundMm: number }) {
+  const units = useUnits();
   const half = first.lengthMm / 2;
   const rect = rectToPx(view, { u0Mm: -half, u1Mm: half, z0Mm: groundMm, z1Mm: groundMm + first.heightMm });
   const ground = yToPx(view, groundMm);
@@ -39,7 +41,7 @@ export function EmptyElevation({ view, groundMm }: { view: ViewTransform; ground
       <path d={diagonals(rect)} stroke={ink.pencil} strokeWidth={0.6} />
       <DimensionString placesPx={[left, right]} atPx={ground + 42} />
       <Lettering
-        text={metres(first.lengthMm)}
+        text={drawnLength(first.lengthMm, units)}
         spot={{ xPx: (left + right) / 2, yPx: ground + 37, anchor: "middle" }}
         sizePx={11}
         colour={ink.graphite}
@@ -47,7 +49,7 @@ export function EmptyElevation({ view, groundMm }: { view: ViewTransform; ground
       />
       <DimensionString upright placesPx={[rect.yPx, ground]} atPx={right + 36} />
       <Lettering
-        text={metres(first.heightMm)}
+        text={drawnLength(first.heightMm, units)}
         spot={{ xPx: right + 31, yPx: (rect.yPx + ground) / 2, anchor: "middle", turned: true }}
         sizePx={11}
         colour={ink.graphite}

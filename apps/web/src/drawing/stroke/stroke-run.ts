@@ -1,3 +1,4 @@
+import { figuresIn, type UnitSystem } from "@cornerway/schema";
 import { toScreen, type ViewTransform } from "../view-transform.ts";
 import type { PathStroke } from "./path-strokes.ts";
 import type { PenRun } from "./ruling-pen.ts";
@@ -21,8 +22,9 @@ export function strokeRun({ stretch, from, to, stub }: PathStroke, view: ViewTra
   };
 }
 
-/** The figure of a stroke: whole kN; what pulls upwards says so. */
-export const forceFigure = (forceKn: number): string => {
-  const whole = Math.round(Math.abs(forceKn));
-  return forceKn < 0 && whole > 0 ? `${whole} kN up` : `${whole} kN`;
-};
+/** The figure of a stroke: whole kN, tenths of a kip; what pulls upwards says so. */
+export function forceFigure(forceKn: number, units: UnitSystem): string {
+  const { force } = figuresIn(units);
+  const figure = force(Math.abs(forceKn));
+  return forceKn < 0 && figure !== force(0) ? `${figure} up` : figure;
+}

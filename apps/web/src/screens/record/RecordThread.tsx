@@ -1,5 +1,6 @@
 import type { Project, RecordEntry } from "@cornerway/schema";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
 import { entrySentence, undosIn } from "../../wording/entry-sentence.ts";
 import type { NameOf } from "../../wording/name-of.ts";
@@ -15,6 +16,7 @@ export function RecordThread({
   entries: readonly RecordEntry[];
   nameOf: NameOf;
 }) {
+  const units = useUnits();
   const last = entries.at(-1);
   const undos = undosIn(entries.map(({ payload }) => payload));
   return (
@@ -42,7 +44,7 @@ export function RecordThread({
         </thead>
         <tbody>
           {entries.map((entry) => (
-            <Stitch key={entry.number} entry={entry} told={entrySentence(entry.payload, nameOf, undos)} />
+            <Stitch key={entry.number} entry={entry} told={entrySentence(entry.payload, nameOf, undos, units)} />
           ))}
         </tbody>
       </table>

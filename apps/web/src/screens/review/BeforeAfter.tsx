@@ -1,12 +1,14 @@
 import type { Assessment, Scheme, Verdict } from "@cornerway/schema";
-import { verdicts } from "@cornerway/schema";
+import { figuresIn, verdicts } from "@cornerway/schema";
 import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { useAssessment } from "../../worker/use-assessment.ts";
 import "./before-after.css";
 
 /** What a request changes, by the engine on this page: the verdict of the whole, and notes by verdict. */
 export function BeforeAfter({ before, scheme }: { before: Assessment | null; scheme: Scheme }) {
+  const { force } = figuresIn(useUnits());
   const { assessed } = useAssessment(scheme);
   const after = assessed?.scheme === scheme ? assessed.assessment : null;
   if (before === null || after === null) return null;
@@ -33,8 +35,8 @@ export function BeforeAfter({ before, scheme }: { before: Assessment | null; sch
         ))}
         <tr>
           <th scope="row">Heaviest reaction</th>
-          <td>{heaviest(before)} kN</td>
-          <td>{heaviest(after)} kN</td>
+          <td>{force(heaviestKn(before))}</td>
+          <td>{force(heaviestKn(after))}</td>
         </tr>
       </tbody>
     </table>
@@ -52,5 +54,5 @@ const count = (assessment: Assessment, verdict: Verdict) =>
 
 const notes = (number: number) => `${number} ${number === 1 ? "note" : "notes"}`;
 
-const heaviest = (assessment: Assessment) =>
-  Math.round(Math.max(0, ...assessment.statics.reactions.map(({ forceKn }) => forceKn)));
+const heaviestKn = (assessment: Assessment) =>
+  Math.max(0, ...assessment.statics.reactions.map(({ forceKn }) => forceKn));

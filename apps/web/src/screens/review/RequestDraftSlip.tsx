@@ -4,6 +4,7 @@ import { PersonField } from "../../controls/PersonField.tsx";
 import { useMakeRequest } from "../../data/request.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
+import { useUnits } from "../../units/use-units.ts";
 import { actSentence } from "../../wording/act-sentence.ts";
 import { namesIn } from "../../wording/name-of.ts";
 import { BeforeAfter } from "./BeforeAfter.tsx";
@@ -12,6 +13,7 @@ import type { RequestDraft } from "./use-request-draft.ts";
 /** A change request while it is drawn: what it adds, what it changes, and the engineer's own sentence. */
 export function RequestDraftSlip({ revision, request }: { revision: Revision; request: RequestDraft }) {
   const { project, me, say } = useRoom();
+  const units = useUnits();
   const make = useMakeRequest(project.id);
   const drawn = request.operations.length > 0;
   const send = () =>
@@ -34,7 +36,7 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
     <Slip label="Change request, being drawn" author={me.name} hand="engineer">
       <p>
         {drawn
-          ? `${actSentence(request.operations, [], namesIn(request.proposed, request.operations))}.`
+          ? `${actSentence(request.operations, [], namesIn(request.proposed, request.operations), units)}.`
           : "Take Post from the tray and press on the unit it is to hold. Nothing here changes the scheme."}
       </p>
       {drawn ? <BeforeAfter before={revision.result} scheme={request.proposed} /> : null}

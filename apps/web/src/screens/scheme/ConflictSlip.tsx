@@ -1,6 +1,7 @@
 import type { Operation, Scheme } from "@cornerway/schema";
 import type { Conflict } from "../../data/draft/draft-state.ts";
 import { Command } from "../../controls/Command.tsx";
+import { useUnits } from "../../units/use-units.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { actSentence } from "../../wording/act-sentence.ts";
 import { listOf } from "../../wording/list-of.ts";
@@ -14,6 +15,7 @@ export interface ConflictSlipProps {
 
 /** Two hands on one thing: both versions in words, with the ghost on the drawing, and two answers. */
 export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAnswer }: ConflictSlipProps) {
+  const units = useUnits();
   const nameOf = namesIn(scheme, [...act.operations, ...theirs.flatMap(({ operations }) => operations)]);
   const things = [
     ...new Set(withoutFollowers(elements, act.operations).map((key) => nameOf(key.replace(/^tag:/, "")))),
@@ -26,10 +28,10 @@ export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAn
       </p>
       {theirs.map(({ draftNumber, by, operations }) => (
         <p key={draftNumber}>
-          {by}: {actSentence(operations, [], nameOf)}.
+          {by}: {actSentence(operations, [], nameOf, units)}.
         </p>
       ))}
-      <p>You: {actSentence(act.operations, [], nameOf)}.</p>
+      <p>You: {actSentence(act.operations, [], nameOf, units)}.</p>
       <div className="twin-row">
         <Command next onPress={() => onAnswer("mine")}>
           Draw mine

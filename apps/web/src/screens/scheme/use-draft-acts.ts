@@ -2,6 +2,7 @@ import type { Operation } from "@cornerway/schema";
 import { applyOperations } from "@cornerway/schema";
 import { useState } from "react";
 import type { DraftStore, DrawResult } from "../../data/draft/draft-store.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { actSentence } from "../../wording/act-sentence.ts";
 import { listOf } from "../../wording/list-of.ts";
 import { namesIn } from "../../wording/name-of.ts";
@@ -14,6 +15,7 @@ export interface Did {
 
 /** Drawing on the draft with words: what would not go and why, and what was last drawn. */
 export function useDraftActs(store: DraftStore) {
+  const units = useUnits();
   const [cannot, setCannot] = useState<string | null>(null);
   const [drawn, setDrawn] = useState<Did | null>(null);
 
@@ -29,7 +31,7 @@ export function useDraftActs(store: DraftStore) {
     const before = store.getSnapshot().scheme;
     const applied = applyOperations(before, operations);
     const inverse = applied.ok ? applied.inverse : [];
-    const did = `${actSentence(operations, inverse, namesIn(before, operations))}.`;
+    const did = `${actSentence(operations, inverse, namesIn(before, operations), units)}.`;
     return tell(store.draw(operations), did, operations);
   };
 

@@ -7,6 +7,7 @@ import { useThread } from "../../data/thread.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { StatusPage } from "./StatusPage.tsx";
 import { hindrances } from "./hindrances.ts";
 
@@ -20,6 +21,7 @@ export function StatusSheet() {
   const thread = useThread(project.id);
   useSheetKeys({});
   useLookingPresence(5, null);
+  const units = useUnits();
   const inTheWay = useMemo(
     () =>
       hindrances({
@@ -27,8 +29,9 @@ export function StatusSheet() {
         requests: thread.data?.requests ?? [],
         scheme: revision.data?.scheme ?? null,
         revision: project.revision,
+        units,
       }),
-    [revision.data, thread.data, project.revision],
+    [revision.data, thread.data, project.revision, units],
   );
   if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (revisions.isError) return <Trouble error={revisions.error} again={() => void revisions.refetch()} />;

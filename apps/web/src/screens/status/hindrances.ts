@@ -1,4 +1,4 @@
-import type { ChangeRequest, Mark, Scheme, Verdict } from "@cornerway/schema";
+import type { ChangeRequest, Mark, Scheme, UnitSystem, Verdict } from "@cornerway/schema";
 import { markWords } from "../../wording/mark-words.ts";
 
 /** One thing between this revision and the next step, in the owner's words. */
@@ -19,23 +19,24 @@ export function hindrances(given: {
   requests: readonly ChangeRequest[];
   scheme: Scheme | null;
   revision: string | null;
+  units: UnitSystem;
 }): Hindrance[] {
-  const { scheme, marks, requests, revision } = given;
+  const { scheme, marks, requests, revision, units } = given;
   if (scheme === null) return [];
   const broken = marks.filter(({ verdict }) => verdict === "does not work");
   const asked = requests.filter(({ state, revision: on }) => state === "open" && on === revision);
   return [
-    ...broken.slice(0, mostTold).map((mark) => brokenHindrance(mark, scheme)),
+    ...broken.slice(0, mostTold).map((mark) => brokenHindrance(mark, scheme, units)),
     ...(broken.length > mostTold ? [more(broken.length - mostTold)] : []),
     ...asked.map(askedHindrance),
     strength(marks),
   ];
 }
 
-const brokenHindrance = (mark: Mark, scheme: Scheme): Hindrance => ({
+const brokenHindrance = (mark: Mark, scheme: Scheme, units: UnitSystem): Hindrance => ({
   id: mark.id,
   heading: "This does not work yet",
-  sentence: markWords(mark, scheme, "owner").body,
+  sentence: markWords(mark, scheme, "owner", units).body,
   who: "The architect draws it anew",
   verdict: "does not work",
   mark,
