@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ElementId, PersonId } from "./ids.ts";
 import { Operation } from "./operation.ts";
+import { AssessmentRun } from "./project.ts";
 import { RecordEntry } from "./record-entry.ts";
 import { Role } from "./roles.ts";
 
@@ -56,6 +57,8 @@ export const ServerMessage = z
         }),
       ),
     }),
+    /** How far the assessment of a revision is. Passing: its end is told by the record. */
+    z.strictObject({ type: z.literal("assessing"), run: AssessmentRun }),
     z.strictObject({ type: z.literal("pong") }),
     z.strictObject({ type: z.literal("problem"), code: z.string(), detail: z.string() }),
   ])

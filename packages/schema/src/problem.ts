@@ -62,6 +62,8 @@ export const Problem = z
     title: z.string(),
     status: z.int(),
     code: z.string(),
+    /** The id under which the request stands in the log of the service, also in the header `request-id`. */
+    requestId: z.string().optional(),
     detail: z.string().optional(),
     fields: z.array(FieldProblem).optional(),
     /** At a draft conflict: who changed what after the base, and what was sent. */
