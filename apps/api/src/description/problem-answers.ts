@@ -9,11 +9,13 @@ export function problemsOf({ url, method, config, schema }: RouteOptions, own: r
   const codes: ProblemCode[] = ["internal", "unready", ...own];
   if (!url.startsWith("/api/")) return [...new Set(codes)];
   codes.push("too-many-tries", "version-unknown");
-  if (config?.open !== true) codes.push("not-signed-in");
+  if (config?.open !== true) codes.push("not-signed-in", "token-refused", "scope-refused", "credentials-doubled");
   if (method !== "GET") codes.push("origin-refused");
   if (method !== "GET" && config?.open !== true) codes.push("csrf-refused");
-  if (config?.act !== undefined) codes.push("not-found", "role-refused");
+  if (config?.act !== undefined) codes.push("not-found", "role-refused", "not-confirmed");
+  if (config?.administrator === true) codes.push("administrator-only");
   if (schema?.params !== undefined || schema?.querystring !== undefined) codes.push("body-invalid");
+  if (schema?.headers !== undefined) codes.push("body-invalid", "key-reused");
   if (schema?.body !== undefined) codes.push("body-invalid", "body-not-json", "body-too-large", "media-type");
   return [...new Set(codes)];
 }

@@ -3,15 +3,16 @@ import cookie from "@fastify/cookie";
 import type {} from "@fastify/websocket"; // gives requests `ws`
 import type { FastifyReply, FastifyRequest } from "fastify";
 import fp from "fastify-plugin";
-import { csrfTokenOf, sessionIdOf, sessionLastsMs } from "../services/sign-in.ts";
-import type { Person } from "../store/person-rows.ts";
-import { findSession } from "../store/session-rows.ts";
+import { csrfTokenOf, sessionIdOf, sessionLastsMs, type From } from "../services/sign-in.ts";
+import type { FoundToken } from "../store/access-token-rows.ts";
+import { findSession, type SignedInPerson } from "../store/session-rows.ts";
+import type {} from "./access-token.ts"; // gives requests `accessToken`
 import { isOfApi } from "./is-of-api.ts";
 import { sendProblem } from "./problems.ts";
 
-/** Who sends a request, by the session in their cookie. */
+/** Who sends a request, by the session in their cookie or by an access token. */
 export interface SignedIn {
-  person: Person;
+  person: SignedInPerson;
   token: string;
   sessionId: string;
 }
@@ -39,6 +40,10 @@ export default fp(
     app.addHook("onRequest", async (request, reply) => {
       if (!isOfApi(request)) return;
       if (!isRead(request) && !comesFromHere(request)) return sendProblem(reply, { code: "origin-refused" });
+      if (request.accessToken !== null) {
+        request.signedIn = byToken(request.accessToken);
+        return;
+      }
       request.signedIn = await whoSends(request);
       if (request.routeOptions.config.open === true || request.is404) return;
       if (request.signedIn === null) return sendProblem(reply, { code: "not-signed-in" });
@@ -46,8 +51,11 @@ export default fp(
         return sendProblem(reply, { code: "csrf-refused" });
     });
   },
-  { name: "signed-in", dependencies: ["database"] },
+  { name: "signed-in", dependencies: ["database", "access-token"] },
 );
+
+/** Whoever acts by an access token has no session: nothing that hangs on one is open to tokens. */
+const byToken = ({ id, person }: FoundToken): SignedIn => ({ person, token: "", sessionId: `access token ${id}` });
 
 /** The sender of a request that has passed the hook. Throws on a route that is open to everyone. */
 export function signedInOf(request: FastifyRequest): SignedIn {
@@ -55,7 +63,14 @@ export function signedInOf(request: FastifyRequest): SignedIn {
   return request.signedIn;
 }
 
-export const tokenOf = (request: FastifyRequest): string | undefined => request.cookies[cookieName];
+const tokenOf = (request: FastifyRequest): string | undefined => request.cookies[cookieName];
+
+/** From where a request comes, as far as a session keeps it. */
+export const fromOf = (request: FastifyRequest): From => ({
+  ip: request.ip,
+  agent: request.headers["user-agent"],
+  before: tokenOf(request),
+});
 
 export const setSessionCookie = (request: FastifyRequest, reply: FastifyReply, token: string): FastifyReply =>
   reply.setCookie(cookieName, token, { ...cookieOptions(request), maxAge: sessionLastsMs / 1000 });
@@ -64,7 +79,7 @@ export const clearSessionCookie = (request: FastifyRequest, reply: FastifyReply)
   reply.clearCookie(cookieName, cookieOptions(request));
 
 /** Not for scripts, not for other sites' requests, and only encrypted unless the browser is on this machine. */
-const cookieOptions = (request: FastifyRequest) =>
+export const cookieOptions = (request: FastifyRequest) =>
   ({ path: "/", httpOnly: true, sameSite: "lax", secure: !loopback.has(request.hostname) }) as const;
 
 const loopback = new Set(["localhost", "127.0.0.1", "::1", "[::1]"]);

@@ -25,7 +25,7 @@ export async function append(
   const { number, at } = place;
   const payload = payloadAt({ number, at });
   const salt = randomBytes(32).toString("hex");
-  const digest = payloadDigest(payload, salt);
+  const digest = payloadDigest(payload, salt, actor.token);
   const leaf = entryLeaf({
     project: projectId,
     number,

@@ -1,16 +1,23 @@
+import { accountRoutes } from "./account.ts";
 import { draftRoutes } from "./draft.ts";
 import { healthRoutes } from "./health.ts";
+import { linkRoutes } from "./links.ts";
 import { liveRoutes } from "./live.ts";
 import { noteRoutes } from "./notes.ts";
+import { peopleRoutes } from "./people.ts";
 import { projectRoutes } from "./projects.ts";
 import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
 import { revisionRoutes } from "./revisions.ts";
 import { sessionRoutes } from "./session.ts";
 import { stampRoutes } from "./stamps.ts";
+import { startProjectRoutes } from "./start-project.ts";
+import { tokenRoutes } from "./tokens.ts";
 
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
+  ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
+  ...[tokenRoutes],
 ];

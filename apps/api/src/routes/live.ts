@@ -22,9 +22,13 @@ const living = described(
 );
 
 export const liveRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get(path, { websocket: true, config: { act: "read-record" }, schema: living }, (socket, request) => {
-    const part = partOfSender(request);
-    const line = new Line(socket, part, signedInOf(request).sessionId, authorOf(part, "read-record").role);
-    converse(socket, line, app.live, request.log);
-  });
+  app.get(
+    path,
+    { websocket: true, config: { act: "read-record", scope: "none" }, schema: living },
+    (socket, request) => {
+      const part = partOfSender(request);
+      const line = new Line(socket, part, signedInOf(request).sessionId, authorOf(part, "read-record").role);
+      converse(socket, line, app.live, request.log);
+    },
+  );
 };

@@ -23,7 +23,7 @@ const reading = described(
 );
 
 export const projectRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get("/api/projects", { schema: listing }, async (request) =>
+  app.get("/api/projects", { config: { scope: "read" }, schema: listing }, async (request) =>
     readProjects(app.database.connection, signedInOf(request).person.id),
   );
 

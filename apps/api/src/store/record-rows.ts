@@ -56,8 +56,8 @@ export async function insertEntry(tx: Connection, row: EntryRow): Promise<void> 
       values (${projectId}::uuid, ${place.number}, ${place.at}::timestamptz, ${actor.id}::uuid, ${actor.role},
         ${row.payload.kind}, ${row.payloadDigest}, ${row.leaf}, ${row.head})
     ), payload as (
-      insert into "record_payload" ("project_id", "number", "actor_name", "salt", "payload")
-      values (${projectId}::uuid, ${place.number}, ${actor.name}, ${row.salt}, ${JSON.stringify(row.payload)}::jsonb)
+      insert into "record_payload" ("project_id", "number", "actor_name", "actor_token", "salt", "payload")
+      values (${projectId}::uuid, ${place.number}, ${actor.name}, ${actor.token ?? null}, ${row.salt}, ${JSON.stringify(row.payload)}::jsonb)
     )
     select pg_notify('cornerway_record', ${JSON.stringify({ project: projectId, number: place.number })})::text`;
 }
@@ -70,13 +70,16 @@ export async function readEntries(
 ): Promise<RecordEntry[]> {
   const rows = await db.$queryRaw<UnreadEntry[]>`
     select e."number", e."at", e."actor_id"::text as "actorId", e."actor_role" as "actorRole", e."kind", e."leaf", e."head",
-      p."actor_name" as "actorName", p."payload"
+      p."actor_name" as "actorName", p."actor_token" as "actorToken", p."payload"
     from "record_entry" e left join "record_payload" p on p."project_id" = e."project_id" and p."number" = e."number"
     where e."project_id" = ${projectId}::uuid and e."number" > ${after} and e."kind" = any(${[...kinds]})
     order by e."number" limit ${limit}`;
-  return rows.map(({ number, at, actorId, actorRole, kind, leaf, head, actorName, payload }) => ({
+  return rows.map(({ number, at, actorId, actorRole, kind, leaf, head, actorName, actorToken, payload }) => ({
     ...{ projectId, number, at: at.toISOString(), kind, leaf, head },
-    actor: Actor.parse({ id: actorId, name: actorName ?? "withheld", role: actorRole }),
+    actor: Actor.parse({
+      ...{ id: actorId, name: actorName ?? "withheld", role: actorRole },
+      ...(actorToken === null ? {} : { token: actorToken }),
+    }),
     payload: payload === null ? null : KeptPayload.parse(payload),
   }));
 }
@@ -90,6 +93,7 @@ interface UnreadEntry {
   leaf: string;
   head: string;
   actorName: string | null;
+  actorToken: string | null;
   payload: unknown;
 }
 
