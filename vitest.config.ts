@@ -13,7 +13,12 @@ export default defineConfig({
         ...source,
         test: {
           name: "engine",
-          include: ["packages/engine/test/**/*.test.ts", "tests/worked/**/*.test.ts", "tests/regressions/**/*.test.ts"],
+          include: [
+            "packages/engine/test/**/*.test.ts",
+            "tests/worked/**/*.test.ts",
+            "tests/regressions/**/*.test.ts",
+            "tests/verification/**/*.test.ts",
+          ],
           testTimeout: 60_000,
         },
       },
