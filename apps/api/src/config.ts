@@ -36,7 +36,7 @@ const Environment = z.object({
   ASSESSMENT_THREADS: whole(1, 1, 16),
   WORKER: z.enum(["inside", "apart"]).default("inside"),
   METRICS_HOST: z.string().min(1).default("127.0.0.1"),
-  METRICS_PORT: whole(0, 0, 65_535).optional(),
+  METRICS_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
 });
 
 export interface Config {

@@ -1,6 +1,7 @@
 import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
 import databasePlugin from "./plugins/database.ts";
+import metricsPlugin from "./plugins/metrics.ts";
 import problemsPlugin from "./plugins/problems.ts";
 import stoppingPlugin from "./plugins/stopping.ts";
 import validationPlugin from "./plugins/validation.ts";
@@ -18,6 +19,7 @@ export async function buildWorker(config: Config): Promise<FastifyInstance> {
   await app.register(validationPlugin);
   await app.register(problemsPlugin);
   await app.register(databasePlugin, { url: config.databaseUrl });
+  await app.register(metricsPlugin, { at: config.metrics });
   await app.register(workerPlugin, { config });
   await app.register(healthRoutes);
   return app;

@@ -7,7 +7,8 @@ import { NotValid } from "./validation.ts";
 
 /** Answers with a problem of the catalogue, RFC 9457. */
 export function sendProblem(reply: FastifyReply, { code, ...more }: Refusal): FastifyReply {
-  const problem: Problem = { type: `tag:cornerway.example,2026:${code}`, ...problems[code], code, ...more };
+  const requestId = reply.request.id;
+  const problem: Problem = { type: `tag:cornerway.example,2026:${code}`, ...problems[code], code, ...more, requestId };
   return reply.code(problem.status).type("application/problem+json").send(JSON.stringify(problem));
 }
 

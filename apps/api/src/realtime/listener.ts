@@ -5,6 +5,7 @@ import { z } from "zod";
 
 const recordChannel = "cornerway_record";
 const presenceChannel = "cornerway_presence";
+const progressChannel = "cornerway_progress";
 const beatMs = 10_000;
 /** A beat that does not come back by the second one after it means that nobody listens any more. */
 const silenceMs = 2.5 * beatMs;
@@ -12,11 +13,14 @@ const silenceMs = 2.5 * beatMs;
 const longestNotice = 7999;
 
 const Notice = z.object({ project: z.string(), number: z.number() });
+const Progress = z.object({ project: z.string(), letter: z.string() });
 const Envelope = z.object({ from: z.string(), body: z.unknown() });
 
 export interface Heard {
   /** A record has grown; it says so by project and number only. */
   entry(projectId: string, number: number): void;
+  /** A run of the engine on a revision is further on. */
+  progress(projectId: string, letter: string): void;
   /** What another process said. */
   word(body: unknown): void;
   /** Notices may have been missed: at every new subscription, and at every beat. */
@@ -43,7 +47,7 @@ export class Listener {
     this.#sql = connect(url);
   }
 
-  /** Resolves once both channels are subscribed. */
+  /** Resolves once all channels are subscribed. */
   async start(): Promise<void> {
     await this.#subscribe();
     this.#timer = setInterval(() => this.#beat(), beatMs);
@@ -71,12 +75,18 @@ export class Listener {
       () => this.#heard.readAgain(),
     );
     await this.#sql.listen(presenceChannel, (text) => this.#word(text));
+    await this.#sql.listen(progressChannel, (text) => this.#progress(text));
     this.#lastBeat = Date.now();
   }
 
   #entry(text: string): void {
     const { project, number } = Notice.parse(JSON.parse(text));
     this.#heard.entry(project, number);
+  }
+
+  #progress(text: string): void {
+    const { project, letter } = Progress.parse(JSON.parse(text));
+    this.#heard.progress(project, letter);
   }
 
   #word(text: string): void {

@@ -1,5 +1,6 @@
 import { liveCloseCodes, recordKinds, type Presence } from "@cornerway/schema";
 import type { FastifyBaseLogger } from "fastify";
+import { readAssessmentRun } from "../services/run-assessment.ts";
 import type { Connection } from "../store/connection.ts";
 import { lastNumber, readEntries } from "../store/record-rows.ts";
 import { readStanding } from "../store/session-rows.ts";
@@ -29,6 +30,7 @@ export class Live {
     this.#log = log;
     const heard = {
       entry: (projectId: string) => this.#advance(projectId),
+      progress: (projectId: string, letter: string) => void this.#tellProgress(projectId, letter),
       word: (body: unknown) => this.#changed(this.#board.takeFrom(body)),
       readAgain: () => [...this.#rooms.keys()].forEach((projectId) => this.#advance(projectId)),
     };
@@ -41,6 +43,11 @@ export class Live {
       setInterval(() => void this.#checkStanding(), standingEveryMs),
       setInterval(() => this.#tellPresence(), tellPresenceEveryMs),
     ];
+  }
+
+  /** How many sockets are open. */
+  get size(): number {
+    return this.#lines.size;
   }
 
   join(line: Line): void {
@@ -102,6 +109,18 @@ export class Live {
     room
       ?.then((open) => open.advance())
       .catch((error: unknown) => this.#log.warn({ err: error, projectId }, "could not read the record; trying again"));
+  }
+
+  /** Passing like presence: whoever misses it reads the run, or hears its end from the record. */
+  async #tellProgress(projectId: string, letter: string): Promise<void> {
+    const lines = [...this.#lines].filter(({ part }) => part.projectId === projectId);
+    if (lines.length === 0) return;
+    try {
+      const read = await readAssessmentRun(this.#db, projectId, letter);
+      if (read.ok) for (const line of lines) line.send({ type: "assessing", run: read.value });
+    } catch (error) {
+      this.#log.warn({ err: error, projectId }, "could not say how far an assessment is");
+    }
   }
 
   #say(word: Word): void {

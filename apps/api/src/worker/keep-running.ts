@@ -33,9 +33,10 @@ export async function keepRunning(plan: TaskPlan, place: KeptPlace): Promise<() 
       }
       if (stopped) return;
       await pause(beforeAnewMs);
-      running = await begin().catch(
-        (error: unknown) => void log.warn({ err: error }, "the queue cannot be taken up yet"),
-      );
+      running = await begin().catch((error: unknown) => {
+        log.warn({ err: error }, "the queue cannot be taken up yet");
+        return undefined;
+      });
     }
   };
   const kept = keep(await begin());

@@ -16,6 +16,8 @@ import { takeUpWaiting } from "./take-up-waiting.ts";
 export interface RunningWorker {
   /** The threads that assess. */
   threads: WorkerPool;
+  /** Connections to the queue: in all, idle, and work that waits for one. */
+  connections(): Record<"all" | "idle" | "work waiting for one", number>;
   close(): Promise<void>;
 }
 
@@ -52,6 +54,7 @@ export async function startWorker({ config, database, log, onDone }: WorkerPlace
   const runners = await Promise.all(plans.map((plan) => keepRunning(plan, place)));
   return {
     threads: threadPool,
+    connections: () => ({ all: pool.totalCount, idle: pool.idleCount, "work waiting for one": pool.waitingCount }),
     async close() {
       await threadPool.close();
       await Promise.all(runners.map((stop) => stop()));
