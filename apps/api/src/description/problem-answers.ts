@@ -15,7 +15,7 @@ export function problemsOf({ url, method, config, schema }: RouteOptions, own: r
   if (config?.act !== undefined) codes.push("not-found", "role-refused", "not-confirmed");
   if (config?.administrator === true) codes.push("administrator-only");
   if (schema?.params !== undefined || schema?.querystring !== undefined) codes.push("body-invalid");
-  if (schema?.headers !== undefined) codes.push("body-invalid", "key-reused");
+  if (schema?.headers !== undefined) codes.push("body-invalid");
   if (schema?.body !== undefined) codes.push("body-invalid", "body-not-json", "body-too-large", "media-type");
   return [...new Set(codes)];
 }

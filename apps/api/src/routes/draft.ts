@@ -2,6 +2,7 @@ import { Draft, DraftAct, DraftActDone } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { described } from "../description/described.ts";
 import { projectParams } from "../description/params.ts";
+import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { draw } from "../services/draw.ts";
@@ -10,8 +11,14 @@ import { readDraft } from "../services/read-draft.ts";
 const path = "/api/projects/:projectId/draft";
 
 const reading = described(
-  { tag: "draft", id: "readDraft", summary: "The draft as it is now", answers: { 200: Draft } },
-  { params: projectParams },
+  {
+    tag: "draft",
+    id: "readDraft",
+    summary: "The draft as it is now",
+    answers: { 200: Draft, 304: null },
+    headers: tagHeaders,
+  },
+  { params: projectParams, headers: taggedHeaders },
 );
 
 const drawing = described(
@@ -28,9 +35,11 @@ const drawing = described(
 );
 
 export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get(path, { config: { act: "read-draft" }, schema: reading }, async (request) =>
-    readDraft(app.database.connection, partOfSender(request).projectId),
-  );
+  app.get(path, { config: { act: "read-draft" }, schema: reading }, async (request, reply) => {
+    const draft = await readDraft(app.database.connection, partOfSender(request).projectId);
+    const tag = tagOf(draft.number, draft.contentDigest, draft.movesSinceRevision);
+    return sendTagged(request, reply, tag, draft);
+  });
 
   app.post(`${path}/acts`, { config: { act: "draw" }, schema: drawing }, async (request, reply) =>
     answer(reply, await draw(app.database, partOfSender(request), request.body)),

@@ -2,10 +2,11 @@ import { NewNote, Note, NoteId, ProjectId, Thread } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
+import { pageHeaders, pageQuery, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
-import { readThread } from "../services/read-thread.ts";
+import { readNotePage, readThread } from "../services/read-thread.ts";
 import { settleNote } from "../services/settle-note.ts";
 import { writeNote } from "../services/write-note.ts";
 
@@ -20,6 +21,17 @@ const readingThread = described(
     answers: { 200: Thread },
   },
   { params: projectParams },
+);
+
+const listing = described(
+  {
+    tag: "review",
+    id: "listNotes",
+    summary: "Notes in the order they were written",
+    answers: { 200: z.array(Note) },
+    headers: pageHeaders,
+  },
+  { params: projectParams, querystring: pageQuery(NoteId) },
 );
 
 const writing = described(
@@ -41,6 +53,10 @@ const settling = described(
 export const noteRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(`${path}/thread`, { config: { act: "read-revisions" }, schema: readingThread }, async (request) =>
     readThread(app.database.connection, partOfSender(request)),
+  );
+
+  app.get(`${path}/notes`, { config: { act: "read-revisions" }, schema: listing }, async (request, reply) =>
+    sendPage(request, reply, await readNotePage(app.database.connection, partOfSender(request), request.query)),
   );
 
   app.post(`${path}/notes`, { config: { act: "write-note" }, schema: writing }, async (request, reply) =>

@@ -2,18 +2,17 @@ import { RecordEntry } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
+import { figures, limit, linkNext, pageHeaders, pageOf } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
+import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { readRecord } from "../services/read-record.ts";
 
 const highestNumber = 2_147_483_647;
 
-/** Numbers in an address are plain decimal figures. */
-const figures = z.string().regex(/^[0-9]{1,10}$/, "a whole number in figures");
-
 const querystring = z.strictObject({
   after: figures.default("0").transform(Number).pipe(z.int().max(highestNumber)),
-  limit: figures.default("200").transform(Number).pipe(z.int().min(1).max(500)),
+  limit,
 });
 
 const reading = described(
@@ -22,13 +21,25 @@ const reading = described(
     id: "readRecord",
     summary: "Entries of the record after a number, oldest first",
     description: "Less those that your roles may not see.",
-    answers: { 200: z.array(RecordEntry) },
+    answers: { 200: z.array(RecordEntry), 304: null },
+    headers: { ...pageHeaders, ...tagHeaders },
   },
-  { params: projectParams, querystring },
+  { params: projectParams, querystring, headers: taggedHeaders },
 );
 
+const path = "/api/projects/:projectId/record";
+
 export const recordRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get("/api/projects/:projectId/record", { config: { act: "read-record" }, schema: reading }, async (request) =>
-    readRecord(app.database.connection, partOfSender(request), request.query),
-  );
+  app.get(path, { config: { act: "read-record" }, schema: reading }, async (request, reply) => {
+    const { after, limit: most } = request.query;
+    const read = await readRecord(app.database.connection, partOfSender(request), { after, limit: most + 1 });
+    const page = pageOf(read, most, ({ number }) => number);
+    linkNext(request, reply, page);
+    // An entry is never altered, but its payload may be withheld.
+    const tag = tagOf(
+      page.next,
+      ...page.items.flatMap(({ number, head, payload }) => [number, head, payload === null ? 0 : 1]),
+    );
+    return sendTagged(request, reply, tag, page.items);
+  });
 };

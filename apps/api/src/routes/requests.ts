@@ -10,15 +10,30 @@ import {
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
+import { figures, limit, pageHeaders, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { answerRequest } from "../services/answer-request.ts";
 import { makeRequest } from "../services/make-request.ts";
 import { previewRequest } from "../services/preview-request.ts";
+import { readRequestPage } from "../services/read-thread.ts";
 
 const path = "/api/projects/:projectId/requests";
 const params = z.strictObject({ projectId: ProjectId, requestId: RequestId });
+
+const querystring = z.strictObject({ after: figures.default("0").transform(Number), limit });
+
+const listing = described(
+  {
+    tag: "review",
+    id: "listRequests",
+    summary: "Change requests in the order of their numbers",
+    answers: { 200: z.array(ChangeRequest) },
+    headers: pageHeaders,
+  },
+  { params: projectParams, querystring },
+);
 
 const making = described(
   {
@@ -53,6 +68,10 @@ const answering = described(
 );
 
 export const requestRoutes: FastifyPluginAsyncZod = async (app) => {
+  app.get(path, { config: { act: "read-revisions" }, schema: listing }, async (request, reply) =>
+    sendPage(request, reply, await readRequestPage(app.database.connection, partOfSender(request), request.query)),
+  );
+
   app.post(path, { config: { act: "make-request" }, schema: making }, async (request, reply) =>
     answer(reply, await makeRequest(app.database, partOfSender(request), request.body), 201),
   );

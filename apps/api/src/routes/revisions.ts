@@ -2,7 +2,9 @@ import { AssessmentRun, NewRevision, ProjectId, Revision, RevisionLetter, Revisi
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
+import { pageHeaders, pageQuery, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
+import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { readRevision, readRevisions } from "../services/read-revisions.ts";
@@ -18,8 +20,9 @@ const listing = described(
     id: "listRevisions",
     summary: "The revisions, latest first",
     answers: { 200: z.array(RevisionSummary) },
+    headers: pageHeaders,
   },
-  { params: projectParams },
+  { params: projectParams, querystring: pageQuery(RevisionLetter) },
 );
 
 const reading = described(
@@ -27,9 +30,10 @@ const reading = described(
     tag: "revisions",
     id: "readRevision",
     summary: "One revision with its scheme and result",
-    answers: { 200: Revision },
+    answers: { 200: Revision, 304: null },
+    headers: tagHeaders,
   },
-  { params },
+  { params, headers: taggedHeaders },
 );
 
 const sending = described(
@@ -52,9 +56,10 @@ const running = described(
     tag: "revisions",
     id: "readAssessmentRun",
     summary: "How the assessment of a revision stands, and how far it is",
-    answers: { 200: AssessmentRun },
+    answers: { 200: AssessmentRun, 304: null },
+    headers: tagHeaders,
   },
-  { params },
+  { params, headers: taggedHeaders },
 );
 
 const again = described(
@@ -84,21 +89,29 @@ export const revisionRoutes: FastifyPluginAsyncZod = async (app) => {
   const run = { act: "run-assessment" } as const;
   const read = { act: "read-revisions" } as const;
 
-  app.get(path, { config: read, schema: listing }, async (request) =>
-    readRevisions(database.connection, partOfSender(request).projectId),
-  );
+  app.get(path, { config: read, schema: listing }, async (request, reply) => {
+    const { projectId } = partOfSender(request);
+    return sendPage(request, reply, await readRevisions(database.connection, projectId, request.query));
+  });
 
-  app.get(`${path}/:letter`, { config: read, schema: reading }, async (request, reply) =>
-    answer(reply, await readRevision(database.connection, partOfSender(request).projectId, request.params.letter)),
-  );
+  app.get(`${path}/:letter`, { config: read, schema: reading }, async (request, reply) => {
+    const outcome = await readRevision(database.connection, partOfSender(request).projectId, request.params.letter);
+    if (!outcome.ok) return answer(reply, outcome);
+    const { contentDigest, resultDigest, assessment, verdict, stamp } = outcome.value;
+    const tag = tagOf(contentDigest, resultDigest, assessment, verdict, stamp?.id ?? null);
+    return sendTagged(request, reply, tag, outcome.value);
+  });
 
   app.post(path, { config: { act: "send-revision" }, schema: sending }, async (request, reply) =>
     answer(reply, await sendRevision(database, partOfSender(request), request.body), 202),
   );
 
-  app.get(`${path}/:letter/assessment`, { config: read, schema: running }, async (request, reply) =>
-    answer(reply, await readAssessmentRun(database.connection, partOfSender(request).projectId, request.params.letter)),
-  );
+  app.get(`${path}/:letter/assessment`, { config: read, schema: running }, async (request, reply) => {
+    const { projectId } = partOfSender(request);
+    const outcome = await readAssessmentRun(database.connection, projectId, request.params.letter);
+    if (!outcome.ok) return answer(reply, outcome);
+    return sendTagged(request, reply, tagOf(JSON.stringify(outcome.value)), outcome.value);
+  });
 
   app.post(`${path}/:letter/assessment/again`, { config: run, schema: again }, async (request, reply) =>
     answer(reply, await assessAgain(database, partOfSender(request), request.params.letter), 202),

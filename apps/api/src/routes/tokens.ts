@@ -28,7 +28,7 @@ const making = described(
     summary: "Make an access token for scripts",
     description: "Its secret is shown this once.",
     answers: { 201: AccessTokenMade },
-    problems: ["too-many-kept"],
+    problems: ["too-many-kept", "key-reused"],
   },
   { headers: repeatableHeaders, body: NewAccessToken },
 );

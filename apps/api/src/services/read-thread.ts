@@ -1,7 +1,8 @@
-import { mayReadEntry, type Thread } from "@cornerway/schema";
+import { mayReadEntry, type ChangeRequest, type Note, type Thread } from "@cornerway/schema";
+import { pageOf, type Page } from "../description/paging.ts";
 import type { Connection } from "../store/connection.ts";
-import { readNotes } from "../store/note-rows.ts";
-import { readRequests } from "../store/request-rows.ts";
+import { readNotes, readNotesAfter } from "../store/note-rows.ts";
+import { readRequests, readRequestsAfter } from "../store/request-rows.ts";
 import { readStamps } from "../store/stamp-rows.ts";
 import type { Part } from "./part.ts";
 
@@ -12,4 +13,26 @@ export async function readThread(db: Connection, { projectId, roles }: Part): Pr
     requests: mayReadEntry(roles, "request made") ? await readRequests(db, projectId) : [],
     stamps: mayReadEntry(roles, "stamp pressed") ? await readStamps(db, projectId) : [],
   };
+}
+
+/** Notes in the order they were written, less all of them for whoever may see none; null when there is none to come after. */
+export async function readNotePage(
+  db: Connection,
+  { projectId, roles }: Part,
+  { after, limit }: { after?: string | undefined; limit: number },
+): Promise<Page<Note> | null> {
+  if (!mayReadEntry(roles, "note written")) return { items: [], next: null };
+  const read = await readNotesAfter(db, projectId, { after, limit: limit + 1 });
+  return read && pageOf(read, limit, ({ id }) => id);
+}
+
+/** Change requests in the order of their numbers, less all of them for whoever may see none. */
+export async function readRequestPage(
+  db: Connection,
+  { projectId, roles }: Part,
+  { after, limit }: { after: number; limit: number },
+): Promise<Page<ChangeRequest>> {
+  if (!mayReadEntry(roles, "request made")) return { items: [], next: null };
+  const read = await readRequestsAfter(db, projectId, { after, limit: limit + 1 });
+  return pageOf(read, limit, ({ number }) => number);
 }

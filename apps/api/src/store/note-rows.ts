@@ -37,6 +37,24 @@ export async function readNotes(db: Connection, projectId: string): Promise<Note
   return rows.map(noteOf);
 }
 
+/** Notes in the order they were written: those after one of them, at most `limit`; null when there is no such one. */
+export async function readNotesAfter(
+  db: Connection,
+  projectId: string,
+  { after, limit }: { after: string | undefined; limit: number },
+): Promise<Note[] | null> {
+  const from =
+    after === undefined ? undefined : await db.note.findUnique({ where: { projectId_id: { projectId, id: after } } });
+  if (from === null) return null;
+  const rows = await db.note.findMany({
+    where: { projectId, ...(from === undefined ? {} : { entry: { gt: from.entry } }) },
+    include: { settlement: true },
+    orderBy: { entry: "asc" },
+    take: limit,
+  });
+  return rows.map(noteOf);
+}
+
 const noteOf = (row: Row & { settlement: NoteSettlement | null }): Note => ({
   id: row.id,
   elementId: row.elementId,

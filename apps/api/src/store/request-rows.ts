@@ -54,6 +54,21 @@ export async function readRequests(db: Connection, projectId: string): Promise<C
   return rows.map(requestOf);
 }
 
+/** Requests in the order of their numbers: those after a number, at most `limit`. */
+export async function readRequestsAfter(
+  db: Connection,
+  projectId: string,
+  { after, limit }: { after: number; limit: number },
+): Promise<ChangeRequest[]> {
+  const rows = await db.changeRequest.findMany({
+    where: { projectId, number: { gt: after } },
+    include: { answer: true },
+    orderBy: { number: "asc" },
+    take: limit,
+  });
+  return rows.map(requestOf);
+}
+
 const requestOf = ({ answer, ...row }: Row & { answer: RequestAnswer | null }): ChangeRequest =>
   ChangeRequest.parse({
     id: row.id,

@@ -33,8 +33,19 @@ export const findRevisionHead = (db: Connection, projectId: string, letter: stri
 
 export type RevisionHead = Awaited<ReturnType<typeof readRevisionHeads>>[number];
 
-export async function readRevisionSummaries(db: Connection, projectId: string): Promise<RevisionSummary[]> {
-  const heads = await readRevisionHeads(db, projectId);
+/** Revisions without their schemes, latest first: those sent before one of them, at most `limit`. */
+export async function readRevisionSummaries(
+  db: Connection,
+  projectId: string,
+  { before, limit }: { before: number | undefined; limit: number },
+): Promise<RevisionSummary[]> {
+  const where = { projectId, ...(before === undefined ? {} : { ordinal: { lt: before } }) };
+  const heads = await db.revision.findMany({
+    where,
+    omit: { scheme: true },
+    orderBy: { ordinal: "desc" },
+    take: limit,
+  });
   return Promise.all(heads.map((head) => summaryOf(db, projectId, head)));
 }
 
