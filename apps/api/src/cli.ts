@@ -6,7 +6,7 @@ import { readInput } from "./cli/read-input.ts";
 import { strengthCommand } from "./cli/strength-command.ts";
 
 /**
- * The command line: `assess scheme.json [--text]`, `frame model.json` and `strength scheme.json --hazards hazards.json [--text]`; `-` reads standard input. Writes the answer
+ * The command line: `assess scheme.json [--text]`, `frame model.json` and `strength scheme.json [--hazards hazards.json] [--text]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
 export async function runCommand(words: readonly string[]): Promise<number> {
@@ -40,19 +40,21 @@ async function answer(words: readonly string[]): Promise<Answer> {
 async function strengthAnswer(words: readonly string[]): Promise<Answer> {
   const at = words.indexOf("--hazards");
   const site = at < 0 ? undefined : words[at + 1];
+  if (at >= 0 && site === undefined) return usage;
   const others = words.filter((_, place) => at < 0 || (place !== at && place !== at + 1));
   const [file, ...more] = others.filter((word) => word !== "--text");
-  if (file === undefined || site === undefined || more.length > 0 || file.startsWith("--")) return usage;
+  if (file === undefined || more.length > 0 || file.startsWith("--")) return usage;
   if (file === "-" && site === "-") return usage;
-  const [scheme, hazards] = [await readInput(file), await readInput(site)];
+  const scheme = await readInput(file);
   if (!scheme.ok) return scheme.answer;
-  if (!hazards.ok) return hazards.answer;
+  const hazards = site === undefined ? undefined : await readInput(site);
+  if (hazards?.ok === false) return hazards.answer;
   return strengthCommand(scheme, hazards, words.includes("--text"));
 }
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text | --model]\n       cornerway frame model.json\n       cornerway strength scheme.json --hazards hazards.json [--text]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text | --model]\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

@@ -1,6 +1,5 @@
 import { readScheme, type Scheme } from "@cornerway/schema";
 import { readFileSync } from "node:fs";
-import { defaultProjectValues } from "../src/loads/loading-inputs.ts";
 import type { SiteHazards } from "../src/loads/site-hazards.ts";
 import { strength } from "../src/strength.ts";
 import type { Strength } from "../src/strength/strength-of.ts";
@@ -13,19 +12,7 @@ function report(file: string): void {
   const scheme = schemeIn(file);
   const wall = performance.now();
   const processor = process.cpuUsage();
-  const answer = strength(scheme, {
-    hazards: hazards(scheme.site.edition),
-    inputs: {
-      uses: [],
-      plant: [],
-      addedSteel: [],
-      plates: [],
-      systems: { x: "container sheet walls", y: "container sheet walls" },
-      values: defaultProjectValues,
-    },
-    soil: "clay or silt",
-    concreteMpa: 17.2,
-  });
+  const answer = strength({ ...scheme, basis: { ...scheme.basis, hazards: hazards(scheme.site.edition) } });
   const { user, system } = process.cpuUsage(processor);
   console.log(
     `${file}: ${scheme.containers.length} containers, ${((user + system) / 1e6).toFixed(1)} s of processor, ${((performance.now() - wall) / 1e3).toFixed(1)} s by the clock`,

@@ -3,20 +3,20 @@ import { checkBasisOf } from "./checks/check-basis.ts";
 import { designBasisFor } from "./codes/loads/design-basis-for.ts";
 import { condensationCache } from "./building.ts";
 import { strengthOf, type Strength } from "./strength/strength-of.ts";
-import type { StrengthRequest } from "./strength/strength-request.ts";
 
 /**
- * Strength of a scheme at its site under its adopted edition: every part, its governing run and working, and a verdict by
- * unit with its reasons. N, mm, MPa. Screening: no verdict of `assess` comes from it yet.
+ * Strength of a scheme on its design basis under its adopted edition: every part, its governing run and working, and a
+ * verdict by unit with its reasons. Without hazards in the basis under gravity alone. N, mm, MPa. Screening: no verdict of
+ * `assess` comes from it yet.
  */
-export function strength(scheme: Scheme, request: StrengthRequest): Strength {
+export function strength(scheme: Scheme): Strength {
   const { edition } = scheme.site;
   const basis = {
     loads: designBasisFor(edition),
     factored: checkBasisOf(edition, "LRFD"),
     allowable: checkBasisOf(edition, "ASD"),
   };
-  return strengthOf(scheme, request, basis, condensationCache(CACHE_BYTES));
+  return strengthOf(scheme, basis, condensationCache(CACHE_BYTES));
 }
 
 const CACHE_BYTES = 500_000_000;

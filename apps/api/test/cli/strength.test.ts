@@ -16,8 +16,12 @@ const scheme = {
   ...emptyScheme,
   containers: [{ id: "u1", tag: "U1", type: "1D", xUm: 0, yUm: 0, zUm: 0, turnMdeg: 0 }],
 };
-const run = (drawn: unknown, place: unknown, asText = false) =>
-  strengthCommand({ name: "scheme.json", value: drawn }, { name: "hazards.json", value: place }, asText);
+const run = (drawn: unknown, place?: unknown, asText = false) =>
+  strengthCommand(
+    { name: "scheme.json", value: drawn },
+    place === undefined ? undefined : { name: "hazards.json", value: place },
+    asText,
+  );
 
 describe("cornerway strength", () => {
   it("prints envelope, units with reasons and what governs as JSON, and ends with 0", () => {
@@ -25,6 +29,15 @@ describe("cornerway strength", () => {
     expect(err).toBe("");
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ accepted: true, units: [{ unitId: "u1" }] });
+  });
+
+  it("reads the site from the scheme's own design basis, and a site file takes its place", () => {
+    const own = { ...scheme, basis: { ...scheme.basis, hazards: site.hazards } };
+    expect(run(own).out).toBe(run(scheme, site).out);
+    expect(run(scheme).out).not.toBe(run(scheme, site).out);
+    const other = { ...site.hazards, wind: { ...site.hazards.wind, edition: "IBC 2024" } };
+    const wrong = { ...own, basis: { ...own.basis, hazards: other } };
+    expect(run(wrong).err).toMatch(/^scheme\.json: \/basis\/hazards\/wind: /);
   });
 
   it("prints text with the caution line first and every caution for --text", () => {
@@ -47,6 +60,9 @@ describe("cornerway strength", () => {
   });
 
   it("takes the weakest soil and 17.2 MPa concrete where the site file says nothing", () => {
-    expect(readSiteRequest(site)).toMatchObject({ ok: true, request: { soil: "clay or silt", concreteMpa: 17.2 } });
+    expect(readSiteRequest(site)).toMatchObject({
+      ok: true,
+      basis: { soil: { class: "clay or silt" }, concreteMpa: 17.2 },
+    });
   });
 });

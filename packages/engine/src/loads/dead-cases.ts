@@ -2,8 +2,9 @@ import type { Scheme } from "@cornerway/schema";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
+import { addedSteel } from "./added-steel.ts";
 import type { DeadState } from "./dead-state.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
+import { freeLoadsOf } from "./free-loads.ts";
 import { tareOf } from "./tare.ts";
 
 /**
@@ -11,7 +12,7 @@ import { tareOf } from "./tare.ts";
  * added steel and finishes but without plant, which may not be there yet; `bare` the lower tare alone, as units stand
  * on the day they arrive.
  */
-export function deadCase(scheme: Scheme, inputs: LoadingInputs, state: DeadState): ActionCase {
+export function deadCase(scheme: Scheme, state: DeadState): ActionCase {
   return {
     id: `D ${state}`,
     symbol: "D",
@@ -19,10 +20,10 @@ export function deadCase(scheme: Scheme, inputs: LoadingInputs, state: DeadState
       ...scheme.containers.map((container): ActionLoad => ({
         kind: "own weight",
         containerId: container.id,
-        weightN: tareOf(container, inputs, state).value * gravity.value,
+        weightN: tareOf(container, state).value * gravity.value,
       })),
-      ...(state === "bare" ? [] : [...finishes(scheme), ...steel(inputs)]),
-      ...(state === "most" ? plant(inputs) : []),
+      ...(state === "bare" ? [] : [...finishes(scheme), ...freeLoadsOf(scheme, "finish"), ...steel(scheme)]),
+      ...(state === "most" ? freeLoadsOf(scheme, "plant") : []),
     ],
   };
 }
@@ -39,20 +40,10 @@ function finishes(scheme: Scheme): ActionLoad[] {
 }
 
 /** Steel that belongs to a unit loads that unit; the rest loads itself. */
-const steel = ({ addedSteel }: LoadingInputs): ActionLoad[] =>
-  addedSteel.map(({ elementId, containerId, at, weightN }) => ({
+const steel = (scheme: Scheme): ActionLoad[] =>
+  addedSteel(scheme).map(({ elementId, containerId, at, weightN }) => ({
     kind: "point",
     elementId: containerId ?? elementId,
-    at,
-    xN: 0,
-    yN: 0,
-    zN: -weightN,
-  }));
-
-const plant = (inputs: LoadingInputs): ActionLoad[] =>
-  inputs.plant.map(({ containerId, at, weightN }) => ({
-    kind: "point",
-    elementId: containerId,
     at,
     xN: 0,
     yN: 0,

@@ -3,13 +3,14 @@ import { gravity } from "../catalog/gravity.ts";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
+import { addedSteel } from "./added-steel.ts";
 import type { DeadState } from "./dead-state.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
+import { downOf } from "./free-loads.ts";
 import { tareOf } from "./tare.ts";
 
 /** How the dead load of one unit in one state comes about: the sum of what `deadCase` puts on it, N. */
-export function deadWorking(scheme: Scheme, inputs: LoadingInputs, container: Container, state: DeadState): Working {
-  const tare = tareOf(container, inputs, state);
+export function deadWorking(scheme: Scheme, container: Container, state: DeadState): Working {
+  const tare = tareOf(container, state);
   const { lengthMm, widthMm } = containerDimensions(container.type);
   const w = openWorking(`Dead load of ${container.tag}, ${state}`, sum);
   w.let("m", tare.value, "kg", "tare", tare.certainty, tare.source);
@@ -25,13 +26,13 @@ export function deadWorking(scheme: Scheme, inputs: LoadingInputs, container: Co
   );
   w.let(
     "P",
-    state === "most" ? weightOf(inputs.plant, container.id) : 0,
+    freePart(scheme, container.id, state),
     "N",
-    "plant",
+    "plant and finishes put where someone said",
     "common practice",
     "as entered",
   );
-  w.let("S", state === "bare" ? 0 : weightOf(inputs.addedSteel, container.id), "N", "added steel", "derived");
+  w.let("S", state === "bare" ? 0 : weightOf(addedSteel(scheme), container.id), "N", "added steel", "derived");
   w.compute("D", "m * g + p * A + P + S", "N");
   return w.giving("D");
 }
@@ -45,3 +46,12 @@ export const finishPa = (scheme: Scheme, containerId: string): number =>
 
 export const weightOf = (items: readonly { containerId?: string; weightN: number }[], containerId: string): number =>
   items.filter((item) => item.containerId === containerId).reduce((total, { weightN }) => total + weightN, 0);
+
+/** Nothing of it on the day a unit arrives; plant may not be there at the least. */
+function freePart({ freeLoads }: Scheme, containerId: string, state: DeadState): number {
+  if (state === "bare") return 0;
+  return freeLoads
+    .filter((load) => load.containerId === containerId)
+    .filter((load) => load.case === "finish" || (load.case === "plant" && state === "most"))
+    .reduce((sum, load) => sum + downOf(load), 0);
+}

@@ -1,11 +1,11 @@
-import type { Scheme } from "@cornerway/schema";
+import { umToMm, type Scheme } from "@cornerway/schema";
 import { placeContainer } from "../geometry/place.ts";
 import { storeysOf } from "../geometry/storeys.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
 import type { DesignBasis } from "./design-basis.ts";
+import { freeLoadOn } from "./free-loads.ts";
 import { floorRegions, type FloorRegion } from "./floor-regions.ts";
 import { imposedWorking } from "./imposed-working.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
 
 /** Where a unit bears along its length, mm from its front end; a unit that is not named bears at its ends. */
 export type BearingLines = ReadonlyMap<string, readonly number[]>;
@@ -15,13 +15,8 @@ export type BearingLines = ReadonlyMap<string, readonly number[]>;
  * alone; and where units hang over, the overhangs alone and the spans alone. Nowhere needs no case: combinations may
  * leave L out. Patterns that load the same places stand once, in this order.
  */
-export function imposedCases(
-  scheme: Scheme,
-  inputs: LoadingInputs,
-  basis: DesignBasis,
-  bearings: BearingLines,
-): ActionCase[] {
-  const regions = loadedRegions(scheme, inputs, basis, bearings);
+export function imposedCases(scheme: Scheme, basis: DesignBasis, bearings: BearingLines): ActionCase[] {
+  const regions = loadedRegions(scheme, basis, bearings);
   const parity = parities(scheme);
   const patterns: readonly (readonly [string, (region: LoadedRegion) => boolean])[] = [
     ["L everywhere", () => true],
@@ -41,38 +36,37 @@ export function imposedCases(
     ({ id, regions: loaded }) => ({
       id,
       symbol: "L",
-      loads: loaded.map(loadOf),
+      loads: loaded.flatMap(({ loads }) => loads),
     }),
   );
 }
 
-type LoadedRegion = FloorRegion & { readonly containerId: string; readonly pressurePa: number };
+type LoadedRegion = FloorRegion & { readonly containerId: string; readonly loads: readonly ActionLoad[] };
 type Pattern = { readonly id: string; readonly regions: readonly LoadedRegion[] };
 
-const loadOf = ({ containerId, rect, pressurePa }: LoadedRegion): ActionLoad => ({
-  kind: "on",
-  containerId,
-  surface: "floor",
-  patch: evenPatch(rect, pressurePa),
-});
-
-function loadedRegions(
-  scheme: Scheme,
-  inputs: LoadingInputs,
-  basis: DesignBasis,
-  bearings: BearingLines,
-): LoadedRegion[] {
+function loadedRegions(scheme: Scheme, basis: DesignBasis, bearings: BearingLines): LoadedRegion[] {
   return scheme.containers.flatMap((container) => {
-    const pressurePa = imposedWorking(scheme, inputs, basis, container).result.value;
-    if (pressurePa === 0) return [];
+    const pressurePa = imposedWorking(scheme, basis, container).result.value;
     const placed = placeContainer(container);
-    return floorRegions(placed, bearings.get(container.id) ?? []).map((region) => ({
-      ...region,
-      containerId: container.id,
-      pressurePa,
-    }));
+    return floorRegions(placed, bearings.get(container.id) ?? [])
+      .map((region) => ({
+        ...region,
+        containerId: container.id,
+        loads: [...spread(container.id, region, pressurePa), ...putOn(scheme, container.id, region)],
+      }))
+      .filter(({ loads }) => loads.length > 0);
   });
 }
+
+const spread = (containerId: string, { rect }: FloorRegion, pressurePa: number): ActionLoad[] =>
+  pressurePa === 0 ? [] : [{ kind: "on", containerId, surface: "floor", patch: evenPatch(rect, pressurePa) }];
+
+/** Imposed loads someone put on this part of the floor: they come and go with it. */
+const putOn = (scheme: Scheme, containerId: string, { rect }: FloorRegion): ActionLoad[] =>
+  scheme.freeLoads
+    .filter((load) => load.case === "imposed" && load.surface === "floor" && load.containerId === containerId)
+    .filter(({ xUm }) => umToMm(xUm) >= rect.u0 && umToMm(xUm) < rect.u1)
+    .flatMap((load) => freeLoadOn(scheme, load));
 
 /** 0 or 1 by the unit's place in its storey, from west to east and south to north, shifted from storey to storey. */
 function parities(scheme: Scheme): Map<string, number> {

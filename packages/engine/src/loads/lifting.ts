@@ -1,11 +1,11 @@
-import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
+import { mdegPerDegree, type Container, type Opening, type PointMm, type Scheme } from "@cornerway/schema";
 import { gravity } from "../catalog/gravity.ts";
 import { placeContainer, type PlacedContainer, type PlacedFitting } from "../geometry/place.ts";
 import { tan } from "../numerics/elementary.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
 import type { ActionCase } from "./action-case.ts";
-import type { AddedSteel, LoadingInputs } from "./loading-inputs.ts";
+import { addedSteel, type AddedSteel } from "./added-steel.ts";
 import { sheetMassKg } from "./sheet-mass.ts";
 import { tareOf } from "./tare.ts";
 
@@ -27,11 +27,14 @@ export type Lifting = {
 };
 
 /** Lifting at the top fittings in the state of the pick. The dynamic factor stays on the whole weight. */
-export function lifting(scheme: Scheme, container: Container, inputs: LoadingInputs, rigging: Rigging): Lifting {
+export function lifting(scheme: Scheme, container: Container): Lifting {
   const placed = placeContainer(container);
-  const openings = scheme.openings.filter(({ containerId }) => containerId === container.id);
-  const steel = inputs.addedSteel.filter(({ containerId }) => containerId === container.id);
-  const weight = pickWeight(placed, openings, steel, inputs);
+  const { factor, legMdeg, equalised } = scheme.basis.lifting;
+  const rigging: Rigging = { legDegrees: legMdeg / mdegPerDegree, equalised };
+  // what is cut on site is still whole at the pick, and its frame is not in yet
+  const openings = scheme.openings.filter(({ containerId, cut }) => containerId === container.id && cut === undefined);
+  const steel = addedSteel({ ...scheme, openings }).filter(({ containerId }) => containerId === container.id);
+  const weight = pickWeight(placed, openings, steel, factor);
   const picks = rigging.equalised ? [{ name: "all four", fittings: corners(placed) }] : diagonals(placed);
   const forces = picks.map(({ name, fittings }) => ({
     name,
@@ -65,9 +68,9 @@ function pickWeight(
   placed: PlacedContainer,
   openings: readonly Opening[],
   steel: readonly AddedSteel[],
-  inputs: LoadingInputs,
+  factor: number,
 ): Working {
-  const tare = tareOf(placed.container, inputs, "most");
+  const tare = tareOf(placed.container, "most");
   const cutN = openings.reduce((sum, opening) => sum + sheetMassKg(placed.dimensions, opening), 0) * gravity.value;
   const w = openWorking(`Weight of ${placed.id} at the pick`, practice);
   w.let("T", tare.value * gravity.value, "N", "tare", tare.certainty, tare.source);
@@ -79,7 +82,7 @@ function pickWeight(
     "steel added before the pick",
     "derived",
   );
-  w.let("f", inputs.values.liftingFactor, "1", "dynamic factor", "common practice");
+  w.let("f", factor, "1", "dynamic factor", "common practice");
   w.compute("W", "f * (T - C + S)", "N");
   return w.giving("W");
 }

@@ -1,15 +1,32 @@
+import { umToMm, type DesignBasis } from "@cornerway/schema";
 import type { ActionCase } from "./action-case.ts";
-import type { ProjectValues } from "./loading-inputs.ts";
 
-/** A pad, post or seat that something stands on. */
-export type Support = { readonly elementId: string; readonly kind: "pad" | "post" | "seat" };
+/** A pad, post or seat that something stands on, with what is known of it; else the project's values. */
+export type Support = {
+  readonly elementId: string;
+  readonly kind: "pad" | "post" | "seat";
+  readonly levelErrorUm?: number | undefined;
+  readonly settlementUm?: number | undefined;
+};
 
-/** Level error of each support, high and low, and settlement of each pad, one at a time. */
-export function movementCases(supports: readonly Support[], values: ProjectValues): ActionCase[] {
-  return supports.flatMap(({ elementId, kind }) => [
-    moved(`T ${elementId} low`, elementId, values.levelErrorMm),
-    moved(`T ${elementId} high`, elementId, -values.levelErrorMm),
-    ...(kind === "pad" ? [moved(`T ${elementId} settled`, elementId, values.settlementMm)] : []),
+/**
+ * Level error of each support, high and low, and settlement of each pad, one at a time. A level that was measured is one
+ * case as built.
+ */
+export function movementCases(
+  supports: readonly Support[],
+  project: Pick<DesignBasis, "levelErrorUm" | "settlementUm">,
+): ActionCase[] {
+  return supports.flatMap(({ elementId, kind, levelErrorUm, settlementUm }) => [
+    ...(levelErrorUm === undefined
+      ? [
+          moved(`T ${elementId} low`, elementId, umToMm(project.levelErrorUm)),
+          moved(`T ${elementId} high`, elementId, -umToMm(project.levelErrorUm)),
+        ]
+      : [moved(`T ${elementId} as built`, elementId, -umToMm(levelErrorUm))]),
+    ...(kind === "pad"
+      ? [moved(`T ${elementId} settled`, elementId, umToMm(settlementUm ?? project.settlementUm))]
+      : []),
   ]);
 }
 

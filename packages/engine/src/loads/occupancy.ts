@@ -1,29 +1,7 @@
+import type { FloorUse } from "@cornerway/schema";
 import type { Clause } from "../working/working.ts";
 
-/** What a floor or roof is used for. */
-export const occupancies = [
-  "dwelling",
-  "sleeping room",
-  "hotel room",
-  "public corridor",
-  "office",
-  "lobby",
-  "corridor above ground floor",
-  "retail, ground floor",
-  "retail, upper floor",
-  "retail, wholesale",
-  "assembly, fixed seats",
-  "assembly, movable seats",
-  "dining",
-  "classroom",
-  "stair",
-  "light storage",
-  "heavy storage",
-  "roof",
-  "roof garden",
-  "balcony or deck",
-] as const;
-export type Occupancy = (typeof occupancies)[number];
+export type Occupancy = FloorUse["occupancy"];
 
 /** The least imposed load of an occupancy. */
 export type OccupancyLoad = {

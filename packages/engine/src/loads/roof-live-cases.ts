@@ -1,13 +1,13 @@
 import type { Scheme } from "@cornerway/schema";
 import { openWorking } from "../working/open-working.ts";
 import type { Working } from "../working/working.ts";
-import type { ActionCase } from "./action-case.ts";
+import type { ActionCase, ActionLoad } from "./action-case.ts";
 import type { BuildingFrame } from "./building-frame.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { exposedFaces, type ExposedFace } from "./exposed-faces.ts";
 import { even, roofPatch } from "./face-patch.ts";
+import { freeLoadsOf } from "./free-loads.ts";
 import { drawnPa } from "./imposed-working.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
 import { areaOf } from "./uncovered.ts";
 
 /** Load of people on the roofs, with the working of each unit's roof. */
@@ -17,39 +17,35 @@ export type RoofLiveLoading = { readonly action: ActionCase; readonly workings: 
  * What the scheme draws or the use of a deck asks for, else the code's roof live load for the exposed roof of that unit
  * (one unit is the smallest part that carries it). Roofs under another unit take none.
  */
-export function roofLive(
-  scheme: Scheme,
-  building: BuildingFrame,
-  inputs: LoadingInputs,
-  basis: DesignBasis,
-): RoofLiveLoading {
+export function roofLive(scheme: Scheme, building: BuildingFrame, basis: DesignBasis): RoofLiveLoading {
   const roofs = exposedFaces(building).filter(({ side }) => side === "up");
   const units = building.boxes.filter((box) => roofs.some(({ unit }) => unit === box));
-  const workings = new Map(units.map((unit) => [unit.id, roofWorking(scheme, inputs, basis, unit.id, roofs)]));
+  const workings = new Map(units.map((unit) => [unit.id, roofWorking(scheme, basis, unit.id, roofs)]));
   const pressure = ({ unit }: ExposedFace) => even(workings.get(unit.id)?.result.value ?? 0);
   return {
     action: {
       id: "Lr everywhere",
       symbol: "Lr",
-      loads: roofs.map((roof) => ({
-        kind: "on",
-        containerId: roof.unit.id,
-        surface: "roof",
-        patch: roofPatch(building.axes, roof, roof.rect, pressure(roof)),
-      })),
+      loads: [
+        ...roofs.map((roof): ActionLoad => ({
+          kind: "on",
+          containerId: roof.unit.id,
+          surface: "roof",
+          patch: roofPatch(building.axes, roof, roof.rect, pressure(roof)),
+        })),
+        ...roofLoadsOf(scheme),
+      ],
     },
     workings: [...workings.values()],
   };
 }
 
-function roofWorking(
-  scheme: Scheme,
-  inputs: LoadingInputs,
-  basis: DesignBasis,
-  unitId: string,
-  roofs: readonly ExposedFace[],
-): Working {
-  const decks = inputs.uses
+/** Imposed loads someone put on a roof. */
+const roofLoadsOf = (scheme: Scheme): ActionLoad[] =>
+  freeLoadsOf({ ...scheme, freeLoads: scheme.freeLoads.filter(({ surface }) => surface === "roof") }, "imposed");
+
+function roofWorking(scheme: Scheme, basis: DesignBasis, unitId: string, roofs: readonly ExposedFace[]): Working {
+  const decks = scheme.uses
     .filter((use) => use.containerId === unitId && use.surface === "roof" && use.occupancy !== "roof")
     .map(({ occupancy }) => basis.gravity.occupancy(occupancy).pressurePa);
   const areaM2 = roofs.filter(({ unit }) => unit.id === unitId).reduce((sum, { rect }) => sum + areaOf(rect), 0) / 1e6;

@@ -4,7 +4,6 @@ import type { ActionCase } from "./action-case.ts";
 import { outlineOf, type BuildingFrame } from "./building-frame.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import type { Irregularity } from "./irregularity.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
 import { seismicLoads, type LevelForces } from "./seismic-loads.ts";
 import type { SeismicForces, StoreyMass } from "./seismic-force.ts";
 import type { Redundancy } from "./redundancy.ts";
@@ -46,18 +45,17 @@ export type LinesOf = (unitIds: readonly string[]) => readonly LateralLine[];
 export function seismicCases(
   scheme: Scheme,
   building: BuildingFrame,
-  inputs: LoadingInputs,
   basis: DesignBasis,
   hazards: SiteHazards,
   linesOf: LinesOf,
 ): SeismicLoading {
   const design = basis.seismic.design(hazards);
-  const workings = seismicWeights(scheme, building, inputs, basis, hazards);
+  const workings = seismicWeights(scheme, building, basis, hazards);
   const weights = new Map([...workings].map(([id, { result }]) => [id, result.value]));
   const levels = levelsOf(scheme, building, weights);
   const heightMm = building.outline.z1 - building.groundZMm;
   const along = (axis: Axis) => {
-    const permit = basis.seismic.permit(inputs.systems[axis], design.category, heightMm);
+    const permit = basis.seismic.permit(scheme.basis.systems[axis], design.category, heightMm);
     if (!permit.permitted) return { permit, forces: undefined };
     const kind = permit.row.system.endsWith("moment frames") ? "steel moment frame" : "other";
     return {

@@ -1,20 +1,8 @@
+import type { DesignBasis } from "@cornerway/schema";
 import type { Clause } from "../working/working.ts";
 import type { SeismicCategory } from "./seismic-site.ts";
 
-/** Systems a building of containers may be given against earthquakes. */
-export const seismicSystems = [
-  "container sheet walls",
-  "single unit by the simplified path",
-  "special moment frames",
-  "intermediate moment frames",
-  "ordinary moment frames",
-  "special concentric braces",
-  "ordinary concentric braces",
-  "special plate walls",
-  "special cantilever columns",
-  "ordinary cantilever columns",
-] as const;
-export type SeismicSystem = (typeof seismicSystems)[number];
+export type SeismicSystem = DesignBasis["systems"]["x"];
 
 /** `not limited`, `not permitted`, or the height in mm up to which a system is permitted. */
 export type HeightLimit = "not limited" | "not permitted" | number;

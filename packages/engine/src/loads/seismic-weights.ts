@@ -6,7 +6,6 @@ import type { BuildingFrame } from "./building-frame.ts";
 import { deadWorking } from "./dead-working.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { exposedFaces, type ExposedFace } from "./exposed-faces.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import { areaOf } from "./uncovered.ts";
 
@@ -17,7 +16,6 @@ import { areaOf } from "./uncovered.ts";
 export function seismicWeights(
   scheme: Scheme,
   building: BuildingFrame,
-  inputs: LoadingInputs,
   basis: DesignBasis,
   hazards: SiteHazards,
 ): Map<string, Working> {
@@ -26,10 +24,10 @@ export function seismicWeights(
   return new Map(
     scheme.containers.map((container) => {
       const w = openWorking(`Seismic weight of ${container.tag}`, counted);
-      w.take("D", deadWorking(scheme, inputs, container, "most"));
+      w.take("D", deadWorking(scheme, container, "most"));
       const { dimensions } = placedOf(building, container);
       w.let("A_f", toM2(dimensions.lengthMm * dimensions.widthMm), "m²", "floor", "derived");
-      w.let("p_f", floorPa(inputs, basis, container.id), "Pa", "partitions and a quarter of storage", "memory");
+      w.let("p_f", floorPa(scheme, basis, container.id), "Pa", "partitions and a quarter of storage", "memory");
       w.let("A_r", roofM2(roofs, container.id), "m²", "exposed roof", "derived");
       w.take("p_s", balanced);
       w.let("s", basis.snow.seismicShare(balanced.result.value), "1", "part of the snow that counts", "memory");
@@ -50,8 +48,8 @@ function placedOf(building: BuildingFrame, { id }: Container) {
 const roofM2 = (roofs: readonly ExposedFace[], unitId: string): number =>
   toM2(roofs.filter(({ unit }) => unit.id === unitId).reduce((sum, { rect }) => sum + areaOf(rect), 0));
 
-function floorPa(inputs: LoadingInputs, basis: DesignBasis, containerId: string): number {
-  const uses = inputs.uses.filter((use) => use.containerId === containerId && use.surface === "floor");
+function floorPa({ uses: all }: Scheme, basis: DesignBasis, containerId: string): number {
+  const uses = all.filter((use) => use.containerId === containerId && use.surface === "floor");
   const loads = uses.map(({ occupancy }) => basis.gravity.occupancy(occupancy));
   return Math.max(
     0,

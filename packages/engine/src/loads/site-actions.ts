@@ -8,11 +8,11 @@ import { deadCase } from "./dead-cases.ts";
 import type { DeadState } from "./dead-state.ts";
 import { deadWorking } from "./dead-working.ts";
 import type { DesignBasis } from "./design-basis.ts";
+import { enteredSnow, enteredWind } from "./entered-actions.ts";
 import { envelopes } from "./envelopes.ts";
 import type { HazardRefusal } from "./hazard-refusal.ts";
 import { imposedCases, type BearingLines } from "./imposed-cases.ts";
 import { imposedWorking } from "./imposed-working.ts";
-import type { LoadingInputs } from "./loading-inputs.ts";
 import { movementCases, type Support } from "./movement-cases.ts";
 import { roofLive, type RoofLiveLoading } from "./roof-live-cases.ts";
 import { seismicCases, type LinesOf, type SeismicLoading } from "./seismic-cases.ts";
@@ -34,10 +34,16 @@ export type SiteActions =
       readonly imposed: readonly ActionCase[];
       readonly roofLive: RoofLiveLoading;
       readonly movements: readonly ActionCase[];
-      readonly snow: SnowLoading;
-      readonly wind: WindLoading;
-      readonly seismic: SeismicLoading;
+      /** Absent where the project has no hazards yet: gravity alone. */
+      readonly site?: SiteLoading;
     };
+
+/** What wind, snow and earthquakes of the place ask. */
+export type SiteLoading = {
+  readonly snow: SnowLoading;
+  readonly wind: WindLoading;
+  readonly seismic: SeismicLoading;
+};
 
 export type WindLoading = {
   readonly cases: readonly ActionCase[];
@@ -52,19 +58,15 @@ export type WindLoading = {
 
 export type ActionRequest = {
   readonly scheme: Scheme;
-  readonly inputs: LoadingInputs;
-  readonly hazards: SiteHazards;
   readonly bearings: BearingLines;
   readonly supports: readonly Support[];
   readonly linesOf: LinesOf;
 };
 
 /** All actions on a scheme at its site under one design basis. Throws a RangeError for a scheme without containers. */
-export function siteActions(
-  { scheme, inputs, hazards, bearings, supports, linesOf }: ActionRequest,
-  basis: DesignBasis,
-): SiteActions {
-  const refusals = basis.refuse(hazards);
+export function siteActions({ scheme, bearings, supports, linesOf }: ActionRequest, basis: DesignBasis): SiteActions {
+  const { hazards } = scheme.basis;
+  const refusals = hazards === null ? [] : basis.refuse(hazards);
   if (refusals.length > 0) return { accepted: false, refusals };
   const building = buildingFrame(scheme);
   if (building === undefined) throw new RangeError("a scheme without containers has no actions");
@@ -72,25 +74,29 @@ export function siteActions(
     accepted: true,
     building,
     dead: {
-      most: deadCase(scheme, inputs, "most"),
-      least: deadCase(scheme, inputs, "least"),
-      bare: deadCase(scheme, inputs, "bare"),
+      most: deadCase(scheme, "most"),
+      least: deadCase(scheme, "least"),
+      bare: deadCase(scheme, "bare"),
     },
-    workings: gravityWorkings(scheme, inputs, basis),
-    imposed: imposedCases(scheme, inputs, basis, bearings),
-    roofLive: roofLive(scheme, building, inputs, basis),
-    movements: movementCases(supports, inputs.values),
-    snow: snowCases(building, hazards, basis),
-    wind: windLoading(scheme, building, hazards, basis),
-    seismic: seismicCases(scheme, building, inputs, basis, hazards, linesOf),
+    workings: gravityWorkings(scheme, basis),
+    imposed: imposedCases(scheme, basis, bearings),
+    roofLive: roofLive(scheme, building, basis),
+    movements: movementCases(supports, scheme.basis),
+    ...(hazards !== null && {
+      site: {
+        snow: enteredSnow(snowCases(building, hazards, basis), scheme),
+        wind: enteredWind(windLoading(scheme, building, hazards, basis), scheme),
+        seismic: seismicCases(scheme, building, basis, hazards, linesOf),
+      },
+    }),
   };
 }
 
-const gravityWorkings = (scheme: Scheme, inputs: LoadingInputs, basis: DesignBasis): Working[] =>
+const gravityWorkings = (scheme: Scheme, basis: DesignBasis): Working[] =>
   scheme.containers.flatMap((container) => [
-    deadWorking(scheme, inputs, container, "most"),
-    deadWorking(scheme, inputs, container, "least"),
-    imposedWorking(scheme, inputs, basis, container),
+    deadWorking(scheme, container, "most"),
+    deadWorking(scheme, container, "least"),
+    imposedWorking(scheme, basis, container),
   ]);
 
 /** The compartment with the highest pressure inside sets it for the whole. */

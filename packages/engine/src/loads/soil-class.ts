@@ -1,13 +1,7 @@
+import type { DesignBasis } from "@cornerway/schema";
 import type { Clause } from "../working/working.ts";
 
-export const soilClasses = [
-  "crystalline bedrock",
-  "sedimentary or foliated rock",
-  "gravel",
-  "sand",
-  "clay or silt",
-] as const;
-export type SoilClass = (typeof soilClasses)[number];
+export type SoilClass = DesignBasis["soil"]["class"];
 
 /** What ground may be taken to carry before it is investigated; printed as assumed until a report is attached. */
 export type PresumptiveSoil = {

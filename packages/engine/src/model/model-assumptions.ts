@@ -1,5 +1,6 @@
-import { containerMembers, squareTube } from "../catalog/sections/container-members.ts";
+import { containerMembers } from "../catalog/sections/container-members.ts";
 import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugated-sheet.ts";
+import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
 import { poissonRatio, steelModulus } from "../catalog/materials.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import type { ModelSection } from "./analytical-model.ts";
@@ -73,8 +74,8 @@ export const usualAssumptions: ModelAssumptions = {
     topRail: lineSection(containerMembers["top side rail"]),
     bottomRail: lineSection(containerMembers["bottom side rail"]),
     crossMember: lineSection(containerMembers["cross member"]),
-    frame: lineSection(squareTube("tube 100x100x6", 100, 6)),
-    windowFrame: lineSection(squareTube("tube 60x60x3", 60, 3)),
+    frame: lineSection(frameTube),
+    windowFrame: lineSection(windowTube),
     fold: foldSection(folds.side, 1.6),
   },
   sideSheet: sheetStiffness(folds.side, 1.6),

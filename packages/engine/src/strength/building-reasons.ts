@@ -4,7 +4,9 @@ import type { ModelNote } from "../model/build-model.ts";
 import type { StrengthReason } from "./strength-reason.ts";
 
 /** What leaves every unit of the building to the engineer. */
-export function buildingReasons({ wind, seismic }: Extract<SiteActions, { accepted: true }>): StrengthReason[] {
+export function buildingReasons({ site }: Extract<SiteActions, { accepted: true }>): StrengthReason[] {
+  if (site === undefined) return [];
+  const { wind, seismic } = site;
   const failed = wind.limits.filter(({ holds }) => !holds).map(({ code }) => code);
   return [
     ...(failed.length > 0 ? [{ kind: "wind outside its limits", limits: failed } as const] : []),

@@ -1,3 +1,5 @@
+import type { Scheme } from "@cornerway/schema";
+import type { GroundValue } from "../checks/soil-bearing.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
@@ -7,14 +9,14 @@ import { freePostParts } from "./free-post-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
-import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 import { unitParts } from "./unit-parts.ts";
 
 /** Everything that is checked in a building, with its strengths: units, posts by themselves, bearings, pads. */
 export function checkedParts(
   analysis: Analysis,
   built: BuiltModel,
-  request: Pick<StrengthRequest, "soil" | "concreteMpa">,
+  { soil, concreteMpa }: Scheme["basis"],
   basis: StrengthBasis,
 ): StrengthPart[] {
   const { structure } = analysis;
@@ -31,9 +33,14 @@ export function checkedParts(
     }),
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),
-    ...padParts(building.pads, bearings, basis.loads.soil(request.soil), request.concreteMpa, basis),
+    ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
 }
+
+const groundOf = ({ class: soil, report }: Scheme["basis"]["soil"], { loads }: StrengthBasis): GroundValue =>
+  report === undefined
+    ? { kind: "presumed", soil: loads.soil(soil) }
+    : { kind: "report", bearingKpa: report.bearingPa / 1000, source: report.source };
 
 function postSections({ structure }: Analysis, { plan }: BuiltModel, unitId: string) {
   return (side: "left" | "right", uMm: number): string => {

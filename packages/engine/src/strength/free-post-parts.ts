@@ -1,5 +1,5 @@
 import { findSection } from "../catalog/sections/find-section.ts";
-import { squareTube } from "../catalog/sections/container-members.ts";
+import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { steels } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Building } from "../geometry/building.ts";
@@ -14,10 +14,7 @@ export function freePostParts({ postById }: Building, { plan }: BuiltModel, basi
     const post = postById.get(id);
     if (post === undefined) return [];
     const lengthMm = post.headZMm - post.footZMm;
-    const section = findSection(post.post.section) ?? {
-      ...squareTube("tube 100x100x6", 100, 6),
-      made: "structural tube",
-    };
+    const section = findSection(post.post.section) ?? frameTube;
     const lengths = { strongMm: lengthMm, weakMm: lengthMm, twistMm: lengthMm };
     return [
       memberPart(

@@ -1,6 +1,7 @@
 import { findSection } from "../catalog/sections/find-section.ts";
-import { containerMembers, doorHeader, squareTube } from "../catalog/sections/container-members.ts";
-import type { Section, TubeSection } from "../catalog/sections/section.ts";
+import { containerMembers, doorHeader } from "../catalog/sections/container-members.ts";
+import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
+import type { Section } from "../catalog/sections/section.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
 import type { UnitLines, UnitOpening } from "../model/unit-lines.ts";
@@ -162,9 +163,6 @@ const SHORT_MM = 7000;
 const bottomRailOf = ({ lengthMm }: UnitLines): Section =>
   lengthMm < SHORT_MM ? containerMembers["bottom side rail, 20 ft"] : containerMembers["bottom side rail"];
 
-const bought = (tube: TubeSection): TubeSection => ({ ...tube, made: "structural tube" });
-const frameTube = bought(squareTube("tube 100x100x6", 100, 6));
-const windowTube = bought(squareTube("tube 60x60x3", 60, 3));
 /** Common practice, no published source: the lower of the headers specified. */
 const assumedDoorHeader = doorHeader(150, 100);
 

@@ -1,7 +1,7 @@
 import type { PlacedPad } from "../geometry/building.ts";
-import type { PresumptiveSoil } from "../loads/soil-class.ts";
+import type { GroundValue } from "../checks/soil-bearing.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
-import type { StrengthBasis } from "./strength-request.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 import { forcePart } from "./force-part.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -13,16 +13,14 @@ const FITTING_MM = { along: 178, across: 162 };
 export function padParts(
   pads: readonly PlacedPad[],
   bearings: readonly ModelledBearing[],
-  soil: PresumptiveSoil,
+  onGround: GroundValue,
   concreteMpa: number,
   basis: StrengthBasis,
 ): StrengthPart[] {
   return pads.flatMap(({ id, pad }) => {
     const own = bearings.filter(({ planned: { below } }) => "ground" in below && below.ground === id);
     const sides = { lengthMm: pad.lengthUm / 1000, widthMm: pad.widthUm / 1000 };
-    const ground = (forceN: number) => [
-      basis.allowable.soilBearing({ ...sides, forceN, ground: { kind: "presumed", soil } }),
-    ];
+    const ground = (forceN: number) => [basis.allowable.soilBearing({ ...sides, forceN, ground: onGround })];
     const plain = {
       ...sides,
       depthMm: pad.depthUm / 1000,

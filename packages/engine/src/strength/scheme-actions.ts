@@ -2,22 +2,20 @@ import type { Scheme } from "@cornerway/schema";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BearingLines } from "../loads/imposed-cases.ts";
 import { siteActions, type SiteActions } from "../loads/site-actions.ts";
-import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 
 /** What the site asks of the scheme, with the bearings and pads its analysis found. */
-export const schemeActions = (
-  scheme: Scheme,
-  analysis: Analysis,
-  { hazards, inputs }: StrengthRequest,
-  basis: StrengthBasis,
-): SiteActions =>
+export const schemeActions = (scheme: Scheme, analysis: Analysis, basis: StrengthBasis): SiteActions =>
   siteActions(
     {
       scheme,
-      inputs,
-      hazards,
       bearings: bearingLines(analysis),
-      supports: scheme.pads.map(({ id }) => ({ elementId: id, kind: "pad" })),
+      supports: scheme.pads.map(({ id, levelErrorUm, settlementUm }) => ({
+        elementId: id,
+        kind: "pad",
+        levelErrorUm,
+        settlementUm,
+      })),
       linesOf: () => [],
     },
     basis.loads,

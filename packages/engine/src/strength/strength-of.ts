@@ -17,7 +17,7 @@ import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import { solveRuns, type RefusedRun, type SolvedSet } from "./solve-runs.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
 import type { StrengthPart } from "./strength-part.ts";
-import type { StrengthBasis, StrengthRequest } from "./strength-request.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 import { strengthRuns, type RunPlan } from "./strength-runs.ts";
 import type { UnitStrength } from "./unit-strength.ts";
 import { unitVerdicts } from "./unit-verdicts.ts";
@@ -56,20 +56,15 @@ export type SetReport = {
  * Actions, model, solution over the envelope, screening of every part in every run, full working where something governs,
  * verdicts. Pure. Throws a RangeError for a scheme without containers.
  */
-export function strengthOf(
-  given: Scheme,
-  request: StrengthRequest,
-  basis: StrengthBasis,
-  cache: CondensationCache,
-): Strength {
+export function strengthOf(given: Scheme, basis: StrengthBasis, cache: CondensationCache): Strength {
   const scheme = inOrder(given);
   const analysis = analyse(scheme);
-  const actions = schemeActions(scheme, analysis, request, basis);
+  const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;
   const plan = strengthRuns(actions, basis);
   const cases = plan.cases.map((action) => spreadOnRails(action, analysis.structure.building));
   const solve = (set: AssumptionSet, runs: RunPlan["runs"]) => solveRuns(analysis, cases, runs, set, cache);
-  const partsIn = (built: BuiltModel) => checkedParts(analysis, built, request, basis);
+  const partsIn = (built: BuiltModel) => checkedParts(analysis, built, scheme.basis, basis);
 
   const whole = setsThatSolve("every run").map((set) => solve(set, plan.runs));
   const screened = screenSets(whole, partsIn);

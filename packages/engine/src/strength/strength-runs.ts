@@ -3,7 +3,7 @@ import { designRuns, type DesignRun, type RunCases } from "../loads/design-runs.
 import type { CombinationLevel } from "../loads/load-combination.ts";
 import { notionalRuns } from "../loads/notional-runs.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
-import type { StrengthBasis } from "./strength-request.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 
 export type StrengthRun = DesignRun & { readonly level: CombinationLevel };
 
@@ -16,14 +16,15 @@ export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: re
  */
 export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, { loads }: StrengthBasis): RunPlan {
   const cases = runCases(actions);
+  const seismic = actions.site?.seismic;
   const at = (level: CombinationLevel, of: RunCases): DesignRun[] =>
     designRuns(of, loads, {
       level,
       halfCompanionLive: false,
       overstrength: false,
       earthquake: {
-        verticalShare: loads.seismic.verticalShare(actions.seismic.design),
-        redundancy: actions.seismic.redundancy.factor,
+        verticalShare: seismic === undefined ? 0 : loads.seismic.verticalShare(seismic.design),
+        redundancy: seismic?.redundancy.factor ?? 1,
         overstrength: 1,
       },
     });
@@ -51,8 +52,8 @@ const runCases = (actions: Extract<SiteActions, { accepted: true }>): RunCases =
   deadLeast: actions.dead.least,
   imposed: actions.imposed,
   roofLive: [actions.roofLive.action],
-  snow: actions.snow.cases,
-  wind: actions.wind.cases,
-  earthquake: actions.seismic.cases,
+  snow: actions.site?.snow.cases ?? [],
+  wind: actions.site?.wind.cases ?? [],
+  earthquake: actions.site?.seismic.cases ?? [],
   movements: actions.movements,
 });

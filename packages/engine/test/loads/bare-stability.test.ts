@@ -6,7 +6,7 @@ import { sliding } from "../../src/loads/stability/rigid-body.ts";
 import { deadCase } from "../../src/loads/dead-cases.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { basis, framed, windOf } from "./building-actions.ts";
-import { idOf, sampleInputs, sampleScheme, smallBuildings, type Placed } from "./sample-scheme.ts";
+import { idOf, sampleScheme, smallBuildings, type Placed } from "./sample-scheme.ts";
 
 const combination = (dead: number, wind: number): LoadCombination => ({
   id: "test",
@@ -115,7 +115,7 @@ describe("bareStability", () => {
     });
     const findings = bareStability(
       building,
-      deadCase(scheme, sampleInputs(), "bare"),
+      deadCase(scheme, "bare"),
       windOf(scheme, sampleHazards()),
       combinations,
       0.3,
@@ -141,7 +141,7 @@ describe("bareStability", () => {
     });
     const findings = bareStability(
       framed(scheme),
-      deadCase(scheme, sampleInputs(), "bare"),
+      deadCase(scheme, "bare"),
       windOf(scheme, sampleHazards()),
       combinations,
       0.3,

@@ -10,7 +10,6 @@ import type { SiteHazards } from "../../src/loads/site-hazards.ts";
 import { snowCases } from "../../src/loads/snow-cases.ts";
 import { windCases } from "../../src/loads/wind-cases.ts";
 import { windowlessEnvelope } from "./windowless-envelope.ts";
-import { sampleInputs } from "./sample-scheme.ts";
 
 export const basis = designBasisFor("IBC 2021");
 
@@ -32,7 +31,7 @@ export const snowOf = (scheme: Scheme, hazards: SiteHazards): ActionCase[] => [
 ];
 
 export const seismicOf = (scheme: Scheme, hazards: SiteHazards) =>
-  seismicCases(scheme, framed(scheme), sampleInputs(), basis, hazards, () => []);
+  seismicCases(scheme, framed(scheme), basis, hazards, () => []);
 
 export const caseNamed = (cases: readonly ActionCase[], id: string): ActionCase => {
   const found = cases.find((one) => one.id === id);

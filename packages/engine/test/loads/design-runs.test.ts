@@ -6,7 +6,7 @@ import { notionalRuns } from "../../src/loads/notional-runs.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { basis, framed, snowOf, sumOf, windOf } from "./building-actions.ts";
 import { deadCase } from "../../src/loads/dead-cases.ts";
-import { idOf, sampleInputs, sampleScheme, smallBuildings } from "./sample-scheme.ts";
+import { idOf, sampleScheme, smallBuildings } from "./sample-scheme.ts";
 
 const bare = (id: string, symbol: LoadSymbol): ActionCase => ({ id, symbol, loads: [] });
 const cases = (change: Partial<RunCases> = {}): RunCases => ({
@@ -73,7 +73,7 @@ describe("notionalRuns", () => {
   // 1.4D: 1.4·41.202 kN = 57.683 kN; 0.2 % = 115.37 N. Finer: 4200 kg·9.81 = 41 202 N.
   it("push each gravity run by 0.2 % of its own load, in four directions", () => {
     const scheme = sampleScheme(smallBuildings["one 40 ft high-cube"]);
-    const deadMost = deadCase(scheme, sampleInputs(), "most");
+    const deadMost = deadCase(scheme, "most");
     const all = cases({ deadMost, imposed: [], snow: [], wind: [], earthquake: [], movements: [] });
     const runs = notionalRuns(framed(scheme), designRuns(all, basis, request), [deadMost], basis.notional);
     expect(runs.filter(({ run }) => run.id.startsWith("1.4D:"))).toHaveLength(4);

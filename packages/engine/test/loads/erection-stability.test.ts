@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { erectionStability } from "../../src/loads/stability/erection-stability.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { basis, windOf } from "./building-actions.ts";
-import { idOf, sampleInputs, sampleScheme } from "./sample-scheme.ts";
+import { idOf, sampleScheme } from "./sample-scheme.ts";
 
 describe("erectionStability", () => {
   const row = sampleScheme([-2, -1, 0, 1, 2].map((at) => ({ type: "1AAA" as const, xMm: 0, yMm: at * 2438, zMm: 0 })));
@@ -16,7 +16,6 @@ describe("erectionStability", () => {
     erectionStability(
       row,
       [[idOf(1)], [idOf(2), idOf(3)], [idOf(4), idOf(5)]],
-      sampleInputs(),
       (standing) => windOf(standing, sampleHazards({ wind: { mph } })),
       combinations,
     );

@@ -3,7 +3,7 @@ import type { DesignBasis } from "../../src/loads/design-basis.ts";
 import { patchForceN, type ActionCase } from "../../src/loads/action-case.ts";
 import { imposedCases } from "../../src/loads/imposed-cases.ts";
 import { basis } from "./building-actions.ts";
-import { idOf, sampleInputs, sampleScheme, smallBuildings } from "./sample-scheme.ts";
+import { idOf, usesOf, sampleScheme, smallBuildings } from "./sample-scheme.ts";
 
 const loadedUnits = ({ loads }: ActionCase) => loads.flatMap((load) => (load.kind === "on" ? [load.containerId] : []));
 const forceKn = ({ loads }: ActionCase) =>
@@ -20,18 +20,11 @@ const nowhere: DesignBasis = {
 };
 
 describe("imposedCases", () => {
-  const dwelling = (count: number) =>
-    sampleInputs({
-      uses: Array.from({ length: count }, (_, at) => ({
-        containerId: idOf(at + 1),
-        surface: "floor",
-        occupancy: "dwelling",
-      })),
-    });
+  const dwelling = (count: number) => ({ uses: usesOf(count, "dwelling") });
 
   it("load everything, every other unit both ways, and each unit alone, each pattern once", () => {
     const scheme = sampleScheme([0, 1, 2].map((at) => ({ type: "1AA", xMm: 0, yMm: at * 2438, zMm: 0 })));
-    const cases = imposedCases(scheme, dwelling(3), basis, new Map());
+    const cases = imposedCases({ ...scheme, ...dwelling(3) }, basis, new Map());
     expect(cases.map((one) => [one.id, loadedUnits(one)])).toEqual([
       ["L everywhere", [idOf(1), idOf(2), idOf(3)]],
       ["L every other unit", [idOf(1), idOf(3)]],
@@ -43,14 +36,14 @@ describe("imposedCases", () => {
 
   it("shift the alternation from storey to storey", () => {
     const scheme = sampleScheme(smallBuildings["a step"]);
-    const [, alternate] = imposedCases(scheme, dwelling(3), basis, new Map());
+    const [, alternate] = imposedCases({ ...scheme, ...dwelling(3) }, basis, new Map());
     expect(alternate === undefined ? [] : loadedUnits(alternate)).toEqual([idOf(1)]); // ground 0, 1; first 1
   });
 
   // Bearings at 0.1 and 9.19 m: an overhang of 12.192 − 9.19 = 3.002 m. 1 kPa: 3.002·2.438 = 7.319 kN of 29.724 kN
   it("load an overhang alone and the span alone, under any code", () => {
     const scheme = sampleScheme([{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }]);
-    const cases = imposedCases(scheme, dwelling(1), nowhere, new Map([[idOf(1), [100, 9190]]]));
+    const cases = imposedCases({ ...scheme, ...dwelling(1) }, nowhere, new Map([[idOf(1), [100, 9190]]]));
     expect(cases.map(({ id }) => id)).toEqual(["L everywhere", "L overhangs", "L spans"]);
     expect(cases.map(forceKn)).toEqual([
       expect.closeTo(29.724, 2),
@@ -62,7 +55,7 @@ describe("imposedCases", () => {
   // Bearings 3.0 and 12.0 m from the front end: 3.0·2.438 = 7.314 kN ahead of them; the last 100 mm are the fitting's own
   it("find an overhang at the front end, too", () => {
     const scheme = sampleScheme([{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }]);
-    const cases = imposedCases(scheme, dwelling(1), nowhere, new Map([[idOf(1), [3000, 12_092]]]));
+    const cases = imposedCases({ ...scheme, ...dwelling(1) }, nowhere, new Map([[idOf(1), [3000, 12_092]]]));
     expect(cases.map((one) => [one.id, forceKn(one)])).toEqual([
       ["L everywhere", expect.closeTo(29.724, 2)],
       ["L overhangs", expect.closeTo(7.314, 3)],
@@ -78,12 +71,12 @@ describe("imposedCases", () => {
       loads: [{ id: "l", containerId: idOf(1), surface: "floor" as const, case: "imposed" as const, pressurePa: 3000 }],
     };
     const force = (of: typeof scheme) =>
-      forceKn(imposedCases(of, dwelling(1), basis, new Map())[0] ?? { id: "", symbol: "L", loads: [] });
+      forceKn(imposedCases({ ...of, ...dwelling(1) }, basis, new Map())[0] ?? { id: "", symbol: "L", loads: [] });
     expect(force(scheme)).toBeCloseTo(56.93, 2);
     expect(force(drawn)).toBeCloseTo(89.17, 2);
   });
 
   it("are none where nothing is used", () => {
-    expect(imposedCases(sampleScheme(smallBuildings["a step"]), sampleInputs(), basis, new Map())).toEqual([]);
+    expect(imposedCases(sampleScheme(smallBuildings["a step"]), basis, new Map())).toEqual([]);
   });
 });

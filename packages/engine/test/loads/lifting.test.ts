@@ -5,7 +5,7 @@ import { caseResultant } from "../../src/loads/case-resultant.ts";
 import { lifting } from "../../src/loads/lifting.ts";
 import { sheetMassKg } from "../../src/loads/sheet-mass.ts";
 import { framed } from "./building-actions.ts";
-import { idOf, sampleInputs, sampleScheme } from "./sample-scheme.ts";
+import { idOf, sampleScheme } from "./sample-scheme.ts";
 
 const window: Opening = {
   id: "o",
@@ -21,22 +21,27 @@ const window: Opening = {
 };
 const scheme = { ...sampleScheme([{ type: "1AAA", xMm: 0, yMm: 0, zMm: 0 }]), openings: [window] };
 const [container] = scheme.containers;
-const steel = { elementId: "frame", containerId: idOf(1), weightN: 2000, at: { xMm: 0, yMm: 0, zMm: 1448 } };
-const inputs = sampleInputs({ addedSteel: [steel] });
 
 /*
- * By hand: tare 4200·9.81 = 41 202 N; the window takes out 3.0·1.5 m² of 1.6 mm sheet, 1.0643 long: 4.5·0.0016·7850·1.0643·9.81 = 590.1 N; frame 2000 N.
- * Times 2.0: 2·(41 202 − 590.1 + 2000) = 85 224 N; two diagonal fittings 42 612 N each; legs at 60°: 42 612/sin 60° = 49 204 N.
+ * By hand: tare 4200·9.81 = 41 202 N; the window takes out 3.0·1.5 m² of 1.6 mm sheet, 1.0643 long: 4.5·0.0016·7850·1.0643·9.81 = 590.1 N; its frame of
+ * tube 60×60×3 (684 mm²) is 9.0 m: 684·9.0·7850e-6·9.81 = 474.1 N.
+ * Times 2.0: 2·(41 202 − 590.1 + 474.1) = 82 172 N; two diagonal fittings 41 086 N each; legs at 60°: 41 086/sin 60° = 47 442 N.
  */
 describe("lifting", () => {
   const lift = () => {
     if (container === undefined) throw new Error("the sample has a container");
     return (degrees: number, equalised = false) =>
-      lifting(scheme, container, inputs, { legDegrees: degrees, equalised });
+      lifting(
+        {
+          ...scheme,
+          basis: { ...scheme.basis, lifting: { ...scheme.basis.lifting, legMdeg: degrees * 1000, equalised } },
+        },
+        container,
+      );
   };
 
   it("takes twice the real weight at the pick: tare less cuts plus steel", () => {
-    expect(lift()(90).weight.result.value).toBeCloseTo(85_224, -1);
+    expect(lift()(90).weight.result.value).toBeCloseTo(82_172, -1);
     expect(lift()(90).weight.certainty).toBe("common practice");
   });
 
@@ -54,11 +59,18 @@ describe("lifting", () => {
     ]);
   });
 
+  // 41 202·2: what is cut on site is whole at the pick, its frame not in yet
+  it("lifts a unit whole whose openings are cut after placing", () => {
+    if (container === undefined) throw new Error("the sample has a container");
+    const later = { ...scheme, openings: [{ ...window, cut: "after placing" as const }] };
+    expect(lifting(later, container).weight.result.value).toBeCloseTo(82_404, -1);
+  });
+
   it("hangs all of it on either diagonal pair", () => {
     const { fittingForces, cases } = lift()(90);
     expect(fittingForces.map(({ result }) => result.value)).toEqual([
-      expect.closeTo(42_612, -1),
-      expect.closeTo(42_612, -1),
+      expect.closeTo(41_086, -1),
+      expect.closeTo(41_086, -1),
     ]);
     expect(cases.map(({ id }) => id)).toEqual([
       `lift ${idOf(1)} front-right and door-left`,
@@ -67,8 +79,8 @@ describe("lifting", () => {
   });
 
   it("loads sloping legs by one over the sine, and four where rigging equalises", () => {
-    expect(lift()(60).fittingForces[0]?.result.value).toBeCloseTo(49_204, -1);
-    expect(lift()(90, true).fittingForces[0]?.result.value).toBeCloseTo(21_306, -1);
+    expect(lift()(60).fittingForces[0]?.result.value).toBeCloseTo(47_442, -1);
+    expect(lift()(90, true).fittingForces[0]?.result.value).toBeCloseTo(20_543, -1);
   });
 
   it("is in equilibrium, with sloping legs too", () => {

@@ -1,5 +1,4 @@
-import { emptyScheme, type Container, type Scheme } from "@cornerway/schema";
-import { defaultProjectValues, type LoadingInputs } from "../../src/loads/loading-inputs.ts";
+import { defaultBasis, emptyScheme, type Container, type Scheme } from "@cornerway/schema";
 
 /** A container by its place in mm; numbered in the order given. */
 export type Placed = {
@@ -34,14 +33,33 @@ export function sampleScheme(placed: readonly Placed[], change: Partial<Scheme> 
   };
 }
 
-export const sampleInputs = (change: Partial<LoadingInputs> = {}): LoadingInputs => ({
-  uses: [],
-  plant: [],
-  addedSteel: [],
-  plates: [],
-  systems: { x: "container sheet walls", y: "container sheet walls" },
-  values: defaultProjectValues,
-  ...change,
+/** The same floors or roofs used for one thing. */
+export const usesOf = (
+  count: number,
+  occupancy: Scheme["uses"][number]["occupancy"],
+  surface: "floor" | "roof" = "floor",
+): Scheme["uses"] =>
+  Array.from({ length: count }, (_, at) => ({ id: `use-${at + 1}`, containerId: idOf(at + 1), surface, occupancy }));
+
+/** A weight of 5 kN on the middle of a roof. */
+export const tankOn = (number: number): Scheme["freeLoads"][number] => ({
+  id: "tank",
+  tag: "T",
+  containerId: idOf(number),
+  surface: "roof",
+  case: "plant",
+  note: "tank",
+  shape: "point",
+  xUm: 6_096_000,
+  yUm: 1_219_000,
+  downN: 5000,
+  alongXN: 0,
+  alongYN: 0,
+});
+
+/** On these hazards, else the project's defaults. */
+export const on = (hazards: Scheme["basis"]["hazards"]): Pick<Scheme, "basis"> => ({
+  basis: { ...defaultBasis, hazards },
 });
 
 /** Five small buildings whose totals are worked by hand. */

@@ -9,7 +9,7 @@ import { assumptionSets, type AssumptionSet } from "../../src/strength/assumptio
 import { checkedParts } from "../../src/strength/checked-parts.ts";
 import { governingOf, screen, type PartWorst } from "../../src/strength/screen.ts";
 import { solveRuns, type SolvedRun, type SolvedSet } from "../../src/strength/solve-runs.ts";
-import type { StrengthBasis } from "../../src/strength/strength-request.ts";
+import type { StrengthBasis } from "../../src/strength/strength-basis.ts";
 import type { StrengthRun } from "../../src/strength/strength-runs.ts";
 
 export const basis: StrengthBasis = {
@@ -40,7 +40,7 @@ export function oneRun(
   const answer = solveRuns(analysis, cases, [run], set, condensationCache(1e8));
   const [solved] = answer.solved;
   if (solved === undefined) throw new Error(`no equilibrium: ${answer.refused[0]?.refusal.refused}`);
-  const parts = checkedParts(analysis, answer.built, { soil: "sand", concreteMpa: 17.2 }, basis);
+  const parts = checkedParts(analysis, answer.built, { ...scheme.basis, soil: { class: "sand" } }, basis);
   return { set: answer, solved, worsts: screen(parts, [solved]) };
 }
 

@@ -1,18 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { canonicalJson } from "@cornerway/schema";
+import { canonicalJson, defaultBasis, type Scheme } from "@cornerway/schema";
 import { strength } from "../../src/strength.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
-import { sampleInputs } from "../loads/sample-scheme.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 
-const request = { hazards: sampleHazards(), inputs: sampleInputs(), soil: "sand", concreteMpa: 17.2 } as const;
-const scheme = drawnUnit({
-  type: "1CC",
-  openings: [{ face: "right", framed: true, fromMm: 2000, widthMm: 1200 }],
-});
+const scheme: Scheme = {
+  ...drawnUnit({ type: "1CC", openings: [{ face: "right", framed: true, fromMm: 2000, widthMm: 1200 }] }),
+  basis: { ...defaultBasis, soil: { class: "sand" }, hazards: sampleHazards() },
+};
 
 describe("strength of a 20 ft unit with a framed opening on four pads", () => {
-  const answer = strength(scheme, request);
+  const answer = strength(scheme);
   if (!answer.accepted) throw new Error("the sample is accepted");
 
   it("solves every run locked at play and tied, and what governed under four more sets, each balanced to 1 in 10⁹", () => {
@@ -75,18 +73,18 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
   });
 
   it("is plain data, the same in every byte when worked out again from a scheme in another order", () => {
-    const again = strength({ ...scheme, pads: scheme.pads.toReversed(), loads: scheme.loads.toReversed() }, request);
+    const again = strength({ ...scheme, pads: scheme.pads.toReversed(), loads: scheme.loads.toReversed() });
     expect(canonicalJson(again)).toBe(canonicalJson(answer));
   });
 });
 
 describe("strength", () => {
   it("refuses hazards read for another edition, and says which", () => {
-    const answer = strength(scheme, { ...request, hazards: sampleHazards({ edition: "IBC 2024" }) });
+    const answer = strength({ ...scheme, basis: { ...scheme.basis, hazards: sampleHazards({ edition: "IBC 2024" }) } });
     expect(answer).toMatchObject({ accepted: false, refusals: [{ code: "other-edition", hazard: "wind" }, {}, {}] });
   });
 
   it("throws for a scheme without containers", () => {
-    expect(() => strength({ ...scheme, containers: [], openings: [], loads: [] }, request)).toThrow(RangeError);
+    expect(() => strength({ ...scheme, containers: [], openings: [], loads: [] })).toThrow(RangeError);
   });
 });

@@ -3,7 +3,6 @@ import type { ActionCase } from "../action-case.ts";
 import { buildingFrame, type BuildingFrame } from "../building-frame.ts";
 import { deadCase } from "../dead-cases.ts";
 import type { LoadCombination } from "../load-combination.ts";
-import type { LoadingInputs } from "../loading-inputs.ts";
 import { bareStability, type StabilityFinding } from "./bare-stability.ts";
 
 /** One state of the erection: the units that stand, and what could become of them. */
@@ -21,7 +20,6 @@ export type ErectionStage = {
 export function erectionStability(
   scheme: Scheme,
   order: readonly (readonly string[])[],
-  inputs: LoadingInputs,
   windsOn: (scheme: Scheme, building: BuildingFrame) => readonly ActionCase[],
   combinations: readonly LoadCombination[],
 ): ErectionStage[] {
@@ -30,14 +28,8 @@ export function erectionStability(
     const standing = schemeOf(scheme, unitIds);
     const building = buildingFrame(standing);
     if (building === undefined) throw new RangeError(`stage ${at + 1} sets no unit of the scheme`);
-    const dead = deadCase(standing, inputs, "bare");
-    const findings = bareStability(
-      building,
-      dead,
-      windsOn(standing, building),
-      combinations,
-      inputs.values.steelFriction,
-    );
+    const dead = deadCase(standing, "bare");
+    const findings = bareStability(building, dead, windsOn(standing, building), combinations, scheme.basis.friction);
     return { number: at + 1, unitIds, findings };
   });
 }
@@ -47,4 +39,5 @@ const schemeOf = (scheme: Scheme, unitIds: readonly string[]): Scheme => ({
   containers: scheme.containers.filter(({ id }) => unitIds.includes(id)),
   openings: scheme.openings.filter(({ containerId }) => unitIds.includes(containerId)),
   loads: scheme.loads.filter(({ containerId }) => unitIds.includes(containerId)),
+  freeLoads: scheme.freeLoads.filter(({ containerId }) => unitIds.includes(containerId)),
 });

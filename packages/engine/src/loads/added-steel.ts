@@ -1,0 +1,67 @@
+import { umToMm, type PointMm, type Scheme } from "@cornerway/schema";
+import { gravity } from "../catalog/gravity.ts";
+import { findSection } from "../catalog/sections/find-section.ts";
+import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
+import type { Section } from "../catalog/sections/section.ts";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { placeContainer } from "../geometry/place.ts";
+
+/** Steel added to a scheme, at its centre of mass. */
+export type AddedSteel = {
+  readonly elementId: string;
+  /** The unit it belongs to and travels with when lifted; absent for steel erected apart. */
+  readonly containerId?: string;
+  readonly weightN: number;
+  readonly at: PointMm;
+};
+
+/** Posts, beams and the frames of openings by their sections; a section the catalogue lacks weighs as the frames' tube. */
+export const addedSteel = (scheme: Scheme): AddedSteel[] => [...posts(scheme), ...beams(scheme), ...frames(scheme)];
+
+const posts = ({ posts: drawn }: Scheme): AddedSteel[] =>
+  drawn.map(({ id, xUm, yUm, baseZUm, topZUm, section }) => ({
+    elementId: id,
+    weightN: weightN(named(section), umToMm(topZUm - baseZUm)),
+    at: { xMm: umToMm(xUm), yMm: umToMm(yUm), zMm: umToMm(baseZUm + topZUm) / 2 },
+  }));
+
+const beams = ({ beams: drawn }: Scheme): AddedSteel[] =>
+  drawn.map(({ id, from, to, section }) => {
+    const [dx, dy, dz] = [umToMm(to.xUm - from.xUm), umToMm(to.yUm - from.yUm), umToMm(to.zUm - from.zUm)];
+    return {
+      elementId: id,
+      weightN: weightN(named(section), Math.sqrt(dx * dx + dy * dy + dz * dz)),
+      at: {
+        xMm: umToMm(from.xUm + to.xUm) / 2,
+        yMm: umToMm(from.yUm + to.yUm) / 2,
+        zMm: umToMm(from.zUm + to.zUm) / 2,
+      },
+    };
+  });
+
+/** Two jambs, a header and a sill round every framed opening, in the middle of it. */
+const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
+  openings.flatMap((opening) => {
+    const container = containers.find(({ id }) => id === opening.containerId);
+    if (!opening.framed || container === undefined) return [];
+    const { jamb, header, sill } = openingFrame(opening);
+    const [wide, high] = [umToMm(opening.widthUm), umToMm(opening.heightUm)];
+    const bars = 2 * weightN(jamb, high) + weightN(header, wide) + weightN(sill, wide);
+    const face = faceFrame(placeContainer(container), opening.face);
+    return [
+      {
+        elementId: opening.id,
+        containerId: opening.containerId,
+        weightN: bars,
+        at: pointOnFace(face, umToMm(opening.offsetUm) + wide / 2, umToMm(opening.sillUm) + high / 2),
+      },
+    ];
+  });
+
+/** 7850 kg/m³: EN 1991-1-1 Table A.4, from memory. */
+const DENSITY_KG_PER_MM3 = 7.85e-6;
+
+const named = (section: string): Section => findSection(section) ?? frameTube;
+
+const weightN = ({ areaMm2 }: Section, lengthMm: number): number =>
+  areaMm2 * lengthMm * DENSITY_KG_PER_MM3 * gravity.value;
