@@ -12,25 +12,31 @@ export const Bearing = z
     /** Absent at a rail crossing away from the corners. */
     fitting: FittingName.optional(),
     at: PointMm,
-    on: z.enum(["fitting", "rail", "post", "pad", "ground", "sheet", "air"]),
+    on: z.enum(["fitting", "rail", "post", "beam", "pad", "ground", "sheet", "air"]),
     onElementId: ElementId.optional(),
     offsetXMm: z.number(),
     offsetYMm: z.number(),
     gapMm: z.number(),
     /** What can join the two: the stock lock, a made connection, a seat with packing, plain bearing, or nothing. */
     joint: z.enum(["lock", "made connection", "seat", "bearing", "none"]),
-    /** Share of vertical load by statics alone (rigid unit on its bearings), kN; the split is not known. */
+    /** The seat drawn there, and the seat or lock that holds it down, where there are any. */
+    seatId: ElementId.optional(),
+    heldById: ElementId.optional(),
+    /**
+     * Share of vertical load by statics alone (rigid unit on its bearings), kN; the split is not known. Negative only
+     * where it is held down: a pull.
+     */
     forceKn: z.number(),
   })
   .meta({ id: "Bearing" });
 export type Bearing = z.infer<typeof Bearing>;
 
-/** One length of the way down, with the force in it by statics. Drawn as a stroke whose width is the force. */
+/** One length of the way down, with the force in it by statics. Drawn as a stroke whose width is the force; a pull is negative. */
 export const PathStretch = z
   .strictObject({
     id: z.string(),
     elementId: ElementId,
-    via: z.enum(["corner post", "added post", "rail", "seat", "pad"]),
+    via: z.enum(["corner post", "added post", "rail", "beam", "seat", "pad"]),
     member: MemberName.optional(),
     from: PointMm,
     to: PointMm,

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { ElementId } from "./ids.ts";
+import { jointFacts } from "./joint-facts.ts";
 import { FittingName, MemberName } from "./part-names.ts";
-import { Face } from "./scheme.ts";
+import { cutStages, Face } from "./scheme.ts";
 import { Certainty, Verdict } from "./verdict.ts";
 
 /** Millimetres in the site frame, z up. */
@@ -33,24 +34,45 @@ export const WallFacts = z
   .meta({ id: "WallFacts" });
 export type WallFacts = z.infer<typeof WallFacts>;
 
+/** When the sheet is cut; absent in answers of engine 0.2.0 and before. */
+const CutFact = { cut: z.enum(["in the yard", ...cutStages]).optional() };
+
+/**
+ * What is drawn to hold down a unit that would tip without it: the sum of all pulls, and how many of the mark's last
+ * elements pull. Absent where nothing has to.
+ */
+const HeldFact = {
+  heldDownKn: z.number().optional(),
+  heldBy: z.int().optional(),
+};
+
 /** What the engine notes, by kind, each with the facts its sentences are made of. Lengths in mm, forces in kN. */
 export const MarkFact = z
   .discriminatedUnion("kind", [
     /** Uncut and borne fitting on fitting (or fitting on pad) all the way down. */
     z.strictObject({ kind: z.literal("borne-on-fittings"), heaviestPostKn: z.number() }),
-    /** Part of a unit beyond its bearings; `tailReactionKn` < 0 would be an uplift, then it tips over. */
+    /** Part of a unit beyond its bearings; `tailReactionKn` < 0 is an uplift: it tips over unless held down. */
     z.strictObject({
       kind: z.literal("overhang"),
       lengthMm: z.number(),
       towards: CompassPoint,
       bearingKn: z.number(),
       tailReactionKn: z.number(),
+      ...HeldFact,
     }),
     /** A bottom fitting or rail comes down on a rail away from the corners below. */
     z.strictObject({
       kind: z.literal("borne-on-rail"),
       crossings: z.array(
-        z.strictObject({ at: PointMm, forceKn: z.number(), toNearestFittingMm: z.number(), gapMm: z.number() }),
+        z.strictObject({
+          at: PointMm,
+          forceKn: z.number(),
+          toNearestFittingMm: z.number(),
+          /** To pack; where a seat is drawn, what its packing leaves. */
+          gapMm: z.number(),
+          /** The seat drawn there, if one is. */
+          seatId: ElementId.optional(),
+        }),
       ),
       turned: z.boolean(),
     }),
@@ -59,6 +81,9 @@ export const MarkFact = z
       kind: z.literal("made-connection"),
       why: z.enum(["apertures cross", "hole centres apart", "bears off the corner"]),
       offsetMm: z.number(),
+      /** Corners of the pair that need one, and at how many it is drawn; absent in answers of engine 0.2.0 and before. */
+      corners: z.int().optional(),
+      drawn: z.int().optional(),
     }),
     /** Nothing holds this corner: air below. */
     z.strictObject({
@@ -67,7 +92,10 @@ export const MarkFact = z
       over: z.enum(["air", "sheet"]),
       dropMm: z.number(),
     }),
-    /** The resultant of its weight and all it carries comes down outside its bearings, or on their very edge (0). */
+    /**
+     * The resultant of its weight and all it carries comes down outside its bearings, or on their very edge (0): it tips,
+     * or something drawn holds it down.
+     */
     z.strictObject({
       kind: z.literal("tips-over"),
       /** It stands only while imposed loads hold it down: the figures are those without them. */
@@ -77,6 +105,7 @@ export const MarkFact = z
       /** What would have to be held down: the resultant times its distance outside. */
       momentKnm: z.number(),
       towards: CompassPoint,
+      ...HeldFact,
     }),
     /** It stands, but its resultant comes down within 0.3 m of the edge of its bearings. */
     z.strictObject({
@@ -96,7 +125,7 @@ export const MarkFact = z
     /** Free to move as a body: the direction it slides or turns. */
     z.strictObject({ kind: z.literal("mechanism"), direction: z.enum(["slides", "turns", "falls"]) }),
     z.strictObject({ kind: z.literal("collision"), depthMm: z.number() }),
-    z.strictObject({ kind: z.literal("member-cut"), member: MemberName, face: Face }),
+    z.strictObject({ kind: z.literal("member-cut"), member: MemberName, face: Face, ...CutFact }),
     /** The load of what stands above comes down where the sheet below is cut. */
     z.strictObject({
       kind: z.literal("load-over-opening"),
@@ -111,6 +140,7 @@ export const MarkFact = z
       widthMm: z.number(),
       toFrontPostMm: z.number(),
       toDoorPostMm: z.number(),
+      ...CutFact,
       ...WallFacts.shape,
     }),
     z.strictObject({
@@ -118,6 +148,7 @@ export const MarkFact = z
       face: Face,
       widthMm: z.number(),
       joins: z.boolean(),
+      ...CutFact,
       /** Absent in answers of engine 0.1.0. */
       wall: WallFacts.optional(),
     }),
@@ -130,7 +161,7 @@ export const MarkFact = z
       /** Least clear width left between the two openings; 0 where there is none on the other side. */
       clearMm: z.number(),
     }),
-    z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int() }),
+    z.strictObject({ kind: z.literal("cross-members-cut"), count: z.int(), ...CutFact }),
     z.strictObject({ kind: z.literal("post-without-ground"), under: z.enum(["air", "rail", "sheet", "ground"]) }),
     z.strictObject({ kind: z.literal("post-holds-nothing") }),
     z.strictObject({ kind: z.literal("post-carries"), forceKn: z.number(), holds: z.array(ElementId) }),
@@ -153,6 +184,7 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("pad-off-ground"), aboveMm: z.number() }),
     /** Uncut and corner on corner, but what it stands on is not settled. */
     z.strictObject({ kind: z.literal("below-not-settled") }),
+    ...jointFacts,
   ])
   .meta({ id: "MarkFact" });
 export type MarkFact = z.infer<typeof MarkFact>;

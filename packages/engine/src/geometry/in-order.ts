@@ -8,6 +8,13 @@ export const inOrder = (scheme: Scheme): Scheme => ({
   posts: scheme.posts.toSorted(byId),
   pads: scheme.pads.toSorted(byId),
   loads: scheme.loads.toSorted(byId),
+  freeLoads: scheme.freeLoads.toSorted(byId),
+  uses: scheme.uses.toSorted(byId),
+  beams: scheme.beams.toSorted(byId),
+  seats: scheme.seats.toSorted(byId),
+  ties: scheme.ties.toSorted(byId),
+  locks: scheme.locks.toSorted(byId),
+  overrides: scheme.overrides.toSorted(byId),
 });
 
 const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>

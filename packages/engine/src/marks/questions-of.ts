@@ -14,7 +14,24 @@ export function questionsOf(scheme: Scheme): number {
 }
 
 /** What a question is asked of. A corner is a bottom fitting; a wall opening lies in a side or the front end. */
-const subjects = ["container", "corner", "opening", "wall", "door", "roof", "floor", "post", "pad"] as const;
+const subjects = [
+  "container",
+  "corner",
+  "opening",
+  "wall",
+  "door",
+  "roof",
+  "floor",
+  "framing",
+  "post",
+  "pad",
+  "beam",
+  "seat",
+  "tie",
+  "lock",
+  "override",
+  "free load",
+] as const;
 type Subject = (typeof subjects)[number];
 
 const inFaces =
@@ -32,6 +49,13 @@ const howMany: Record<Subject, (scheme: Scheme) => number> = {
   floor: inFaces("floor"),
   post: ({ posts }) => posts.length,
   pad: ({ pads }) => pads.length,
+  framing: ({ openings }) => openings.filter(({ framing }) => framing !== undefined).length,
+  beam: ({ beams }) => beams.length,
+  seat: ({ seats }) => seats.length,
+  tie: ({ ties }) => ties.length,
+  lock: ({ locks }) => locks.length,
+  override: ({ overrides }) => overrides.length,
+  "free load": ({ freeLoads }) => freeLoads.length,
 };
 
 /** Four at the corners, and four more where a type has intermediate ones. */
@@ -40,8 +64,8 @@ const fittingsOf = (type: Scheme["containers"][number]["type"]): number =>
 
 /** By kind of mark, how often it is asked for of each subject. A kind without an entry does not compile. */
 const asked: Record<MarkKind, Partial<Record<Subject, number>>> = {
-  // A container with another; a post with a pad; a pad with a container and with another pad.
-  collision: { container: 1, post: 1, pad: 2 },
+  // A container with another; a post with a pad; a pad with a container and with another pad; a beam with posts, pads, beams.
+  collision: { container: 1, post: 1, pad: 2, beam: 3 },
   // With its imposed loads and without.
   "tips-over": { container: 2 },
   "near-tipping": { container: 2 },
@@ -79,4 +103,22 @@ const asked: Record<MarkKind, Partial<Record<Subject, number>>> = {
   "post-through-unit": { post: 1 },
   "pad-holds-nothing": { pad: 1 },
   "pad-off-ground": { pad: 1 },
+  "borne-on-beam": { beam: 1 },
+  "beam-carries": { beam: 1 },
+  "beam-holds-nothing": { beam: 1 },
+  // Either end.
+  "beam-end-without-support": { beam: 2 },
+  "beam-lifts": { beam: 1 },
+  "beam-through-unit": { beam: 1 },
+  // Under it and over it.
+  "seat-without-bearing": { seat: 2 },
+  "seat-packing": { seat: 1 },
+  "seat-off-rail": { seat: 1 },
+  "tie-joins": { tie: 1 },
+  "tie-cannot-serve": { tie: 1 },
+  "lock-cannot-serve": { lock: 1 },
+  // Jamb, header and sill of a framing.
+  "section-unknown": { post: 1, beam: 1, framing: 3, override: 1 },
+  "override-misfits": { override: 1 },
+  "load-off-unit": { "free load": 1 },
 };

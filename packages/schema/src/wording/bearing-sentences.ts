@@ -9,13 +9,14 @@ export const bearingSentences = {
     const heaviestKn = Math.max(...fact.crossings.map(({ forceKn }) => forceKn));
     const furthestMm = Math.max(...fact.crossings.map(({ toNearestFittingMm }) => toNearestFittingMm));
     const gaps = [...new Set(fact.crossings.map(({ gapMm }) => say.small(gapMm)))];
+    const seats = seatsDrawn(fact);
     const how = fact.turned ? "crosses" : "comes down on the rails of";
     return {
       architect: {
-        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, say)}. What the rails take there is not judged yet.`,
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, say)}${seats}. What the rails take there is not judged yet.`,
       },
       engineer: {
-        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting, with ${inRow(gaps)} to pack; heaviest ${say.forceExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
+        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting, with ${inRow(gaps)} to pack${seats}; heaviest ${say.forceExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
       },
       owner: {
         body: `${at(0)} stands on parts of ${inRow(rest(1))} that are not made to carry it. The engineer has to say what they need.`,
@@ -25,12 +26,15 @@ export const bearingSentences = {
 
   "made-connection": (fact: FactOf<"made-connection">, { at, say }: Named): Telling => {
     const apart = whyWords[fact.why](say.small(fact.offsetMm));
+    const { corners = 0, drawn = 0 } = fact;
+    if (corners > 0 && drawn >= corners) return settledByMade(apart, at);
+    const some = drawn === 0 ? "" : `, drawn at ${drawn} of ${corners}`;
     return {
       architect: {
-        body: `${at(0)} stands on the corners of ${at(1)}, ${apart}. A stock lock does not serve; the corners need a made connection.`,
+        body: `${at(0)} stands on the corners of ${at(1)}, ${apart}. A stock lock does not serve; the corners need a made connection${some}.`,
       },
       engineer: {
-        body: `${at(0)} on ${at(1)}: ${apart}. No stock lock; a made connection at these fittings, its strength not judged.`,
+        body: `${at(0)} on ${at(1)}: ${apart}. No stock lock; a made connection at these fittings${some}, its strength not judged.`,
       },
       owner: {
         body: `${at(0)} and ${at(1)} cannot be joined with the usual locks. The engineer has to say how they are connected.`,
@@ -125,6 +129,28 @@ export const bearingSentences = {
     owner: { body: `Nothing stands on the foundation ${at(0)}. It may not be needed.` },
   }),
 };
+
+/** Where a made connection is drawn at every corner that needs one. */
+const settledByMade = (apart: string, at: Named["at"]): Telling => ({
+  architect: {
+    body: `${at(0)} stands on the corners of ${at(1)}, ${apart}. Made connections are drawn there; what they take is not judged yet.`,
+  },
+  engineer: {
+    body: `${at(0)} on ${at(1)}: ${apart}. Made connections are drawn at these fittings, their strength not judged.`,
+  },
+  owner: {
+    body: `${at(0)} and ${at(1)} are held by connections made for them. The engineer has to say how strong they must be.`,
+  },
+});
+
+/** How many of the places have a seat drawn. */
+function seatsDrawn({ crossings }: FactOf<"borne-on-rail">): string {
+  const drawn = crossings.filter(({ seatId }) => seatId !== undefined).length;
+  if (drawn === 0) return ", no seat drawn there";
+  return drawn === crossings.length
+    ? ", on the seats drawn there"
+    : `, with a seat drawn at ${drawn} of ${crossings.length}`;
+}
 
 /** Less than this prints as 0 kN on the drawing: a bearing that lifts as the unit begins to turn. */
 const leastKn = 0.5;

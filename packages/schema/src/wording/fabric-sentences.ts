@@ -5,13 +5,13 @@ import type { Named, Telling } from "./reader.ts";
 
 /** What openings take out of a container. */
 export const fabricSentences = {
-  "member-cut": ({ member, face }: FactOf<"member-cut">, { at }: Named): Telling => ({
+  "member-cut": ({ member, face, cut }: FactOf<"member-cut">, { at }: Named): Telling => ({
     architect: {
       body: `${at(0)} cuts the ${member} of ${at(1)}. A container cut there is no structure any more, only cladding on a new frame.`,
       detail: "Moved clear of it, or made smaller, the opening stays in the sheet.",
     },
     engineer: {
-      body: `${at(0)} cuts the ${member} of ${at(1)} on ${faceWords[face]}. The unit is lost as structure: what is left is cladding on a new frame.`,
+      body: `${at(0)} cuts the ${member} of ${at(1)} on ${faceWords[face]}${cutWhen(cut)}. The unit is lost as structure: what is left is cladding on a new frame.`,
     },
     owner: {
       body: `${at(0)} cuts a part of ${at(1)} that holds it up. The architect has to move it or make it smaller.`,
@@ -47,20 +47,20 @@ export const fabricSentences = {
       detail: "What the rest of the sheet takes is not judged yet.",
     },
     engineer: {
-      body: `${at(0)}: ${say.length(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact, say)}. ${engineerRule(fact, say)}`,
+      body: `${at(0)}: ${say.length(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact, say)}${cutWhen(fact.cut)}. ${engineerRule(fact, say)}`,
     },
     owner: {
       body: `${at(0)} is an opening in ${faceWords[fact.face]} of ${at(1)}. The engineer has to say what frame it needs.`,
     },
   }),
 
-  "wall-out": ({ face, widthMm, joins, wall }: FactOf<"wall-out">, { at, say }: Named): Telling => ({
+  "wall-out": ({ face, widthMm, joins, cut, wall }: FactOf<"wall-out">, { at, say }: Named): Telling => ({
     architect: {
       body: `${at(0)} takes ${say.length(widthMm)} of ${faceWords[face]} of ${at(1)} out${joins ? ", onto the open side of the unit beside it" : ""}. The rails have to span there by themselves; what they take is not judged yet.`,
       ...(wall === undefined ? {} : { detail: architectRule(wall, say) }),
     },
     engineer: {
-      body: `${at(0)} takes out ${say.length(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}. The web between the rails is gone there${wall === undefined ? "" : `, ${engineerWall(wall, say)}`}; rails, posts and header are not judged.`,
+      body: `${at(0)} takes out ${say.length(widthMm)} of ${faceWords[face]} of ${at(1)}${joins ? ", open onto the unit beside it" : ""}${cutWhen(cut)}. The web between the rails is gone there${wall === undefined ? "" : `, ${engineerWall(wall, say)}`}; rails, posts and header are not judged.`,
     },
     owner: {
       body: `${at(0)} takes ${say.inWords(widthMm)} of wall out of ${at(1)}. The engineer has to say what posts or beams that needs.`,
@@ -104,16 +104,30 @@ export const fabricSentences = {
           },
         },
 
-  "cross-members-cut": ({ count }: FactOf<"cross-members-cut">, { at, say }: Named): Telling => ({
+  "cross-members-cut": ({ count, cut }: FactOf<"cross-members-cut">, { at, say }: Named): Telling => ({
     architect: {
       body: `${at(0)} cuts ${members(count)} in the floor of ${at(1)}. ${trimming(count)}`,
     },
     engineer: {
-      body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at ${say.small(300)} centres. Trimmers and the hold of the bottom rail are not judged.`,
+      body: `${at(0)} cuts ${members(count)} of ${at(1)}, taken at ${say.small(300)} centres${cutWhen(cut)}. Trimmers and the hold of the bottom rail are not judged.`,
     },
     owner: { body: `${at(0)} is a hole in the floor of ${at(1)}. The engineer has to say what frame it needs.` },
   }),
 };
+
+/** What is cut in the yard is cut before the unit is lifted; what is cut later is cut with its load on it. */
+function cutWhen(cut: FactOf<"member-cut">["cut"]): string {
+  switch (cut) {
+    case undefined:
+      return "";
+    case "in the yard":
+      return ", cut in the yard and lifted so";
+    case "after placing":
+      return ", cut after placing, under the load then on it";
+    case "after shoring":
+      return ", cut after shoring";
+  }
+}
 
 const members = (count: number): string =>
   count === 0 ? "no cross member" : count === 1 ? "one cross member" : `about ${count} cross members`;

@@ -1,8 +1,11 @@
 import type { FactOf, Mark, MarkKind } from "../mark.ts";
+import { beamSentences } from "./beam-sentences.ts";
 import { bearingSentences } from "./bearing-sentences.ts";
 import { fabricSentences } from "./fabric-sentences.ts";
 import { figuresIn } from "./figures.ts";
 import type { UnitSystem } from "./figures.ts";
+import { givenSentences } from "./given-sentences.ts";
+import { jointSentences } from "./joint-sentences.ts";
 import { postSentences } from "./post-sentences.ts";
 import type { Named, Reader, Telling } from "./reader.ts";
 import { standSentences } from "./stand-sentences.ts";
@@ -34,6 +37,9 @@ const sentences: { readonly [K in MarkKind]: (fact: Facts[K], named: Named) => T
   ...bearingSentences,
   ...fabricSentences,
   ...postSentences,
+  ...beamSentences,
+  ...jointSentences,
+  ...givenSentences,
 };
 
 const tell = <K extends MarkKind>(kind: K, fact: Facts[K], named: Named): Telling => sentences[kind](fact, named);

@@ -1,5 +1,5 @@
 import type { FactOf } from "../mark.ts";
-import { inRow } from "./figures.ts";
+import { inRow, type Figures } from "./figures.ts";
 import type { Named, Telling } from "./reader.ts";
 
 /** How containers stand as bodies: on their corners, overhanging, tipping, free to move, in one place. */
@@ -24,20 +24,26 @@ export const standSentences = {
     owner: { body: `${at(0)} waits for what stands under it, ${inRow(rest(1))}.` },
   }),
 
-  overhang: (fact: FactOf<"overhang">, { at, rest, say }: Named): Telling => ({
-    architect: {
-      body: `${at(0)} runs ${say.length(fact.lengthMm)} past its last support to the ${fact.towards}; ${say.force(fact.bearingKn)} comes down there on ${inRow(rest(1))}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
-    },
-    engineer: {
-      body: `${at(0)} overhangs ${say.length(fact.lengthMm)} to the ${fact.towards}: ${say.forceExact(fact.bearingKn)} on the bearing line, ${say.forceExact(fact.tailReactionKn)} left at the tail, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
-    },
-    owner: {
-      body: `${at(0)} reaches ${say.inWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
-    },
-  }),
+  overhang: (fact: FactOf<"overhang">, { at, rest, say }: Named): Telling => {
+    const { below, pulls } = heldApart(rest(1), fact.heldBy);
+    const heldDown =
+      fact.heldDownKn === undefined ? "" : `, held down with ${say.forceExact(fact.heldDownKn)} at ${pulls}`;
+    return {
+      architect: {
+        body: `${at(0)} runs ${say.length(fact.lengthMm)} past its last support to the ${fact.towards}; ${say.force(fact.bearingKn)} comes down there on ${inRow(below)}${heldDown}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
+      },
+      engineer: {
+        body: `${at(0)} overhangs ${say.length(fact.lengthMm)} to the ${fact.towards}: ${say.forceExact(fact.bearingKn)} on the bearing line, ${heldDown === "" ? `${say.forceExact(fact.tailReactionKn)} left at the tail` : heldDown.slice(2)}, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
+      },
+      owner: {
+        body: `${at(0)} reaches ${say.inWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
+      },
+    };
+  },
 
-  "tips-over": (fact: FactOf<"tips-over">, { at, say }: Named): Telling => {
+  "tips-over": (fact: FactOf<"tips-over">, { at, rest, say }: Named): Telling => {
     const { whenEmpty, towards } = fact;
+    if (fact.heldDownKn !== undefined) return heldDown(fact, fact.heldDownKn, at(0), inRow(rest(1)), say);
     const onEdge = fact.outsideMm < leastShownMm;
     return {
       architect: {
@@ -89,6 +95,34 @@ export const standSentences = {
     owner: { body: `${at(0)} and ${at(1)} are drawn in the same place. The architect has to move one of them.` },
   }),
 };
+
+/** One that would tip, but for what is drawn to hold it down. */
+const heldDown = (
+  { whenEmpty, towards, outsideMm, weightKn }: FactOf<"tips-over">,
+  heldDownKn: number,
+  unit: string,
+  by: string,
+  say: Figures,
+): Telling => {
+  const empty = whenEmpty ? " when it is empty" : "";
+  return {
+    architect: {
+      body: `${unit} would tip over to the ${towards}${empty}, and is held down with ${say.force(heldDownKn)} at ${by}. What that takes is not judged yet.`,
+    },
+    engineer: {
+      body: `The resultant of ${unit}${whenEmpty ? " without imposed loads" : ""}, ${say.forceExact(weightKn)} unfactored, lies ${say.length(outsideMm)} outside what presses to the ${towards}; held down with ${say.forceExact(heldDownKn)} at ${by} by statics, ± not known. Strength of the hold-down and of what it pulls on is not judged.`,
+    },
+    owner: {
+      body: `${unit} would turn over to the ${towards}${empty}, and is held down by what is drawn there. The engineer has to say how strong that must be.`,
+    },
+  };
+};
+
+/** The last elements of a mark are those that pull, the others what is below. */
+function heldApart(names: string[], heldBy = 0): { below: string[]; pulls: string } {
+  const below = names.slice(0, names.length - heldBy);
+  return { below, pulls: inRow(names.slice(names.length - heldBy)) };
+}
 
 /** Less than this prints as nothing, mm. */
 const leastShownMm = 5;

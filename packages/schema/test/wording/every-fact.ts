@@ -1,4 +1,4 @@
-import { compassPoints, type MarkFact } from "@cornerway/schema";
+import { compassPoints, lockRefusals, type MarkFact } from "@cornerway/schema";
 
 const origin = { xMm: 0, yMm: 0, zMm: 0 };
 const crossing = { at: origin, forceKn: 66.2, toNearestFittingMm: 3000, gapMm: 6 };
@@ -96,4 +96,58 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "pad-holds-nothing" },
   { kind: "pad-off-ground", aboveMm: 300 },
   { kind: "pad-off-ground", aboveMm: 2400 },
+  { kind: "overhang", lengthMm: 7500, towards: "east", bearingKn: 52, tailReactionKn: -13, heldDownKn: 13, heldBy: 1 },
+  { kind: "tips-over", outsideMm: 1500, weightKn: 39.2, momentKnm: 59, towards: "east", heldDownKn: 13, heldBy: 2 },
+  {
+    kind: "tips-over",
+    outsideMm: 1500,
+    weightKn: 39.2,
+    momentKnm: 59,
+    towards: "west",
+    heldDownKn: 13,
+    heldBy: 2,
+    whenEmpty: true,
+  },
+  { kind: "borne-on-rail", crossings: [{ ...crossing, seatId: "s1" }, crossing], turned: true },
+  { kind: "borne-on-rail", crossings: [{ ...crossing, seatId: "s1" }], turned: false },
+  { kind: "made-connection", why: "apertures cross", offsetMm: 0, corners: 2, drawn: 0 },
+  { kind: "made-connection", why: "apertures cross", offsetMm: 0, corners: 2, drawn: 1 },
+  { kind: "made-connection", why: "hole centres apart", offsetMm: 18, corners: 2, drawn: 2 },
+  ...(["in the yard", "after placing", "after shoring"] as const).flatMap((cut): MarkFact[] => [
+    { kind: "member-cut", member: "bottom side rail", face: "left", cut },
+    { ...sheet, wallRule: "keeps both", cut },
+    { kind: "wall-out", face: "left", widthMm: 8600, joins: true, cut },
+    { kind: "cross-members-cut", count: 3, cut },
+  ]),
+  { kind: "borne-on-beam", places: 1, forceKn: 0, offAxisMm: 0, gapMm: 0 },
+  { kind: "borne-on-beam", places: 4, forceKn: 39.2, offAxisMm: 40, gapMm: 12.5 },
+  { kind: "beam-carries", forceKn: 78.5, spanMm: 6000, momentKnm: 118, holds: ["b", "c"] },
+  { kind: "beam-holds-nothing" },
+  { kind: "beam-end-without-support", supports: 0, pastMm: 6000 },
+  { kind: "beam-end-without-support", supports: 1, pastMm: 6000 },
+  { kind: "beam-end-without-support", supports: 2, pastMm: 1200 },
+  { kind: "beam-lifts", upliftKn: 12.3, tips: true },
+  { kind: "beam-lifts", upliftKn: 12.3, tips: false },
+  { kind: "beam-through-unit", through: "sheet" },
+  { kind: "beam-through-unit", through: "corner post" },
+  ...(["a member under it", "a whole rail under it", "a member over it", "both"] as const).map(
+    (lacks) => ({ kind: "seat-without-bearing", lacks }) as const,
+  ),
+  { kind: "seat-packing", gapMm: 18.5, packingMm: 12, leftMm: 6.5 },
+  { kind: "seat-packing", gapMm: 6, packingMm: 10, leftMm: -4 },
+  { kind: "seat-off-rail", offMm: 30, pastMm: 25 },
+  { kind: "tie-joins", gapMm: 50, meets: ["top rail", "corner fitting"], upright: false },
+  { kind: "tie-joins", gapMm: 0, meets: ["corner post", "bottom rail"], upright: true },
+  ...(["out of reach", "not side by side", "on sheet", "in an opening"] as const).map(
+    (why) => ({ kind: "tie-cannot-serve", why, awayMm: 820 }) as const,
+  ),
+  ...lockRefusals.map((why) => ({ kind: "lock-cannot-serve", lockKind: "lock", why, offsetMm: 18 }) as const),
+  { kind: "lock-cannot-serve", lockKind: "hold-down", why: "not on a pad", offsetMm: 0 },
+  ...(["post", "beam", "jamb", "header", "sill", "override"] as const).map(
+    (part) => ({ kind: "section-unknown", part, name: "W8x10" }) as const,
+  ),
+  { kind: "override-misfits", why: "names no part" },
+  { kind: "override-misfits", why: "has no such part", member: "corner post" },
+  { kind: "override-misfits", why: "said twice", member: "top side rail" },
+  { kind: "load-off-unit", surface: "roof", pastMm: 1200 },
 ];
