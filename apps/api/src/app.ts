@@ -3,8 +3,10 @@ import type { Config } from "./config.ts";
 import databasePlugin from "./plugins/database.ts";
 import descriptionPlugin from "./plugins/description.ts";
 import livePlugin from "./plugins/live.ts";
+import mailPlugin from "./plugins/mail.ts";
 import metricsPlugin from "./plugins/metrics.ts";
 import partPlugin from "./plugins/part.ts";
+import partsEndPlugin from "./plugins/parts-end.ts";
 import problemsPlugin from "./plugins/problems.ts";
 import rateLimitPlugin from "./plugins/rate-limit.ts";
 import referencePlugin from "./plugins/reference.ts";
@@ -44,6 +46,9 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(databasePlugin, { url: config.databaseUrl });
   await app.register(metricsPlugin, { at: config.metrics });
   if (config.workerInside) await app.register(workerPlugin, { config });
+  const { publicUrl, smtpUrl, mailFrom, mailFolder } = config;
+  await app.register(mailPlugin, { publicUrl, smtpUrl, mailFrom, mailFolder });
+  await app.register(partsEndPlugin);
   await app.register(livePlugin, { url: config.databaseUrl });
   await app.register(socketsPlugin); // before the session is read, so that it is known to be a socket
   await app.register(securityPlugin);
