@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { z } from "zod";
 import { sendProblem } from "../plugins/problems.ts";
+import type { Page } from "../services/page.ts";
 
 export const mostOfAPage = 500;
 const usualOfAPage = "200";
@@ -21,19 +22,6 @@ export const pageQuery = <T extends z.ZodType>(key: T) =>
 export const pageHeaders = {
   link: 'Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last.',
 };
-
-/** One page: what was asked for, read with one more than fits, which tells whether there is a next one. */
-export interface Page<T> {
-  items: T[];
-  /** What the next page comes after; null on the last. */
-  next: string | null;
-}
-
-export function pageOf<T>(read: readonly T[], most: number, keyOf: (item: T) => string | number): Page<T> {
-  const items = read.slice(0, most);
-  const last = items.at(-1);
-  return { items, next: read.length > most && last !== undefined ? String(keyOf(last)) : null };
-}
 
 /** Answers with a page and the way to the next; null is a page after something that is not there. */
 export function sendPage<T>(request: FastifyRequest, reply: FastifyReply, page: Page<T> | null): FastifyReply {

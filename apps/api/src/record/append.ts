@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
 import type { Actor, RecordPayload } from "@cornerway/schema";
+import { addWebhookWord } from "../queue/add-webhook-word.ts";
 import type { Connection } from "../store/connection.ts";
 import { insertEntry, takePlace } from "../store/record-rows.ts";
 import { entryLeaf, payloadDigest } from "./entry-leaf.ts";
@@ -38,5 +39,6 @@ export async function append(
   const frontierAfter = appendLeaf(place.frontier, number - 1, leaf);
   const head = treeHead(frontierAfter);
   await insertEntry(tx, { projectId, place, actor, payload, salt, payloadDigest: digest, leaf, head, frontierAfter });
+  await addWebhookWord(tx, projectId, number);
   return { number, at };
 }

@@ -13,11 +13,12 @@ import { sessionRoutes } from "./session.ts";
 import { stampRoutes } from "./stamps.ts";
 import { startProjectRoutes } from "./start-project.ts";
 import { tokenRoutes } from "./tokens.ts";
+import { webhookRoutes } from "./webhooks.ts";
 
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
-  ...[tokenRoutes],
+  ...[tokenRoutes, webhookRoutes],
 ];

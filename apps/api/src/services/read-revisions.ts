@@ -1,8 +1,8 @@
 import type { Revision, RevisionSummary } from "@cornerway/schema";
-import { pageOf, type Page } from "../description/paging.ts";
 import { done, refuse, type Outcome } from "../outcome.ts";
 import type { Connection } from "../store/connection.ts";
 import { findRevisionHead, readRevision as readRevisionRow, readRevisionSummaries } from "../store/revision-rows.ts";
+import { pageOf, type Page } from "./page.ts";
 
 /** The revisions of a project without their schemes, latest first; null when there is none to come after. */
 export async function readRevisions(

@@ -1,10 +1,10 @@
 import { mayReadEntry, type ChangeRequest, type Note, type Thread } from "@cornerway/schema";
-import { pageOf, type Page } from "../description/paging.ts";
 import type { Connection } from "../store/connection.ts";
 import { readNotes, readNotesAfter } from "../store/note-rows.ts";
 import { readRequests, readRequestsAfter } from "../store/request-rows.ts";
 import { readStamps } from "../store/stamp-rows.ts";
 import type { Part } from "./part.ts";
+import { pageOf, type Page } from "./page.ts";
 
 /** What was written, asked and decided, less what the record's table of who may see what keeps from the reader. */
 export async function readThread(db: Connection, { projectId, roles }: Part): Promise<Thread> {
