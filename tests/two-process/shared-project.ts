@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { Session } from "@cornerway/schema";
 import { openProject } from "../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../apps/api/src/services/sign-in.ts";
+import { hashPassword } from "../../apps/api/src/services/passwords.ts";
 import type { Database } from "../../apps/api/src/store/database.ts";
-import { insertPerson } from "../../apps/api/src/store/new-project.ts";
+import { insertPerson } from "../../apps/api/src/store/person-rows.ts";
 import type { SignedIn } from "./drawing-client.ts";
 
 const password = "many people draw at once";

@@ -9,7 +9,7 @@ import { draw } from "../src/services/draw.ts";
 import { openProject } from "../src/services/open-project.ts";
 import { openDatabase, type Database } from "../src/store/database.ts";
 import { updateDraft } from "../src/store/draft-rows.ts";
-import { insertPerson } from "../src/store/new-project.ts";
+import { insertPerson } from "../src/store/person-rows.ts";
 
 // One drawing act from the service's function to the commit, on a small scheme and on the largest one there may be.
 // Budgets are judgement: a drop is acknowledged before it is noticed, on the largest scheme within a quarter second.

@@ -35,12 +35,30 @@ const Environment = z.object({
   ASSESSMENT_SECONDS: whole(60, 1, 3600),
   ASSESSMENT_THREADS: whole(1, 1, 16),
   WORKER: z.enum(["inside", "apart"]).default("inside"),
+  PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),
+  SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
+  MAIL_FROM: z.string().min(3).max(320).default("Cornerway <cornerway@localhost>"),
+  MAIL_FOLDER: z
+    .string()
+    .min(1)
+    .default(path.resolve(import.meta.dirname, "../../../.data/mail")),
+  SECRETS_KEY: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/, "64 hexadecimal digits")
+    .optional(),
+  WEBHOOKS_TO_LOOPBACK: z.enum(["yes", "no"]).default("no"),
   METRICS_HOST: z.string().min(1).default("127.0.0.1"),
   METRICS_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
 });
 
 export interface Config {
   databaseUrl: string;
+  /** Under which people reach the pages, for links in letters; where it listens when left out. */
+  publicUrl: string | undefined;
+  /** The server that letters are handed to; where it is left out they are laid into `mailFolder`. */
+  smtpUrl: string | undefined;
+  mailFrom: string;
+  mailFolder: string;
   host: string;
   port: number;
   webRoot: string;
@@ -55,6 +73,10 @@ export interface Config {
   assessmentThreads: number;
   /** True when this process also takes jobs from the queue; otherwise it only adds them. */
   workerInside: boolean;
+  /** What the secrets of webhooks are sealed under, 32 bytes in hexadecimal; none are made where it is left out. */
+  secretsKey: string | undefined;
+  /** True where webhooks may be sent to this machine itself, unencrypted too: to try them out. */
+  webhooksToLoopback: boolean;
   /** Where the numbers for those who watch the service are given, apart from the service itself; nowhere when left out. */
   metrics: { host: string; port: number } | undefined;
 }
@@ -70,6 +92,10 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
   const { data } = read;
   return {
     databaseUrl: withPassword(data.DATABASE_URL, data.DATABASE_PASSWORD),
+    publicUrl: data.PUBLIC_URL,
+    smtpUrl: data.SMTP_URL,
+    mailFrom: data.MAIL_FROM,
+    mailFolder: data.MAIL_FOLDER,
     host: data.HOST,
     port: data.PORT,
     webRoot: data.WEB_ROOT,
@@ -79,6 +105,8 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
     assessmentLimitMs: data.ASSESSMENT_SECONDS * 1000,
     assessmentThreads: data.ASSESSMENT_THREADS,
     workerInside: data.WORKER === "inside",
+    secretsKey: data.SECRETS_KEY,
+    webhooksToLoopback: data.WEBHOOKS_TO_LOOPBACK === "yes",
     metrics: data.METRICS_PORT === undefined ? undefined : { host: data.METRICS_HOST, port: data.METRICS_PORT },
   };
 }

@@ -65,9 +65,12 @@ export const NewInvitation = z
   .meta({ id: "NewInvitation" });
 export type NewInvitation = z.infer<typeof NewInvitation>;
 
-/** `path` holds the secret and is told once: whoever made the invitation may hand it over. */
+/**
+ * `path` holds the secret and is told once: whoever made the invitation may hand it over. `letterSent` is false where the
+ * letter did not leave.
+ */
 export const InvitationMade = z
-  .strictObject({ invitation: Invitation, path: z.string() })
+  .strictObject({ invitation: Invitation, path: z.string(), letterSent: z.boolean() })
   .meta({ id: "InvitationMade" });
 export type InvitationMade = z.infer<typeof InvitationMade>;
 

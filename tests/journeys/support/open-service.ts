@@ -1,9 +1,9 @@
 import { inject } from "vitest";
 import { demoPeople } from "../../../apps/api/src/seed/demo-people.ts";
 import { openProject } from "../../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../../apps/api/src/services/sign-in.ts";
+import { hashPassword } from "../../../apps/api/src/services/passwords.ts";
 import { openDatabase } from "../../../apps/api/src/store/database.ts";
-import { insertPerson } from "../../../apps/api/src/store/new-project.ts";
+import { insertPerson } from "../../../apps/api/src/store/person-rows.ts";
 import { freshDatabase } from "../../support/fresh-database.ts";
 import { startProcess } from "../../two-process/service-process.ts";
 import type {} from "./pages.ts";

@@ -1,8 +1,9 @@
-import { may, ProjectId, type Act } from "@cornerway/schema";
+import { ProjectId, type Act } from "@cornerway/schema";
 import type { FastifyRequest } from "fastify";
 import fp from "fastify-plugin";
-import type { Part } from "../services/part.ts";
-import { readRoles } from "../store/person-rows.ts";
+import { partRefusal, type Part } from "../services/part.ts";
+import { readHeld } from "../store/membership-rows.ts";
+import { projectExists } from "../store/new-project.ts";
 import { sendProblem } from "./problems.ts";
 import { signedInOf } from "./signed-in.ts";
 
@@ -13,20 +14,34 @@ declare module "fastify" {
   interface FastifyContextConfig {
     /** On routes of one project: what the sender does there. */
     act?: Act;
+    /** On routes for administrators of the service. */
+    administrator?: boolean;
   }
 }
 
-/** On routes of one project: whoever has no part in it is told there is nothing; a role that may not do the act is refused. */
+/**
+ * On routes of one project: whoever has no part in it is told there is nothing; a role that may not do the act is
+ * refused, and so is an engineer who waits to be confirmed. Routes for administrators are refused to everyone else.
+ */
 export default fp(
   async (app) => {
     app.decorateRequest("part", null);
     app.addHook("onRequest", async (request, reply) => {
-      const { act } = request.routeOptions.config;
-      if (act === undefined || request.is404) return;
-      const part = await partOf(request);
-      if (part === null) return sendProblem(reply, { code: "not-found" });
-      if (!may(part.roles, act)) return sendProblem(reply, { code: "role-refused" });
-      request.part = part;
+      const { act, administrator } = request.routeOptions.config;
+      if (request.is404) return;
+      if (administrator === true && !signedInOf(request).person.administrator)
+        return sendProblem(reply, { code: "administrator-only" });
+      if (act === undefined) return;
+      const projectId = projectOf(request);
+      if (projectId === undefined) return sendProblem(reply, { code: "not-found" });
+      const { person } = signedInOf(request);
+      const db = request.server.database.connection;
+      const held = await readHeld(db, projectId, person.id);
+      const code = partRefusal(held, person.administrator, act);
+      if (code !== undefined) return sendProblem(reply, { code });
+      if (held.roles.length === 0 && !(await projectExists(db, projectId)))
+        return sendProblem(reply, { code: "not-found" });
+      request.part = { projectId, person, roles: held.roles };
     });
   },
   { name: "part", dependencies: ["database", "signed-in"] },
@@ -38,13 +53,8 @@ export function partOfSender(request: FastifyRequest): Part {
   return request.part;
 }
 
-async function partOf(request: FastifyRequest): Promise<Part | null> {
-  const { person } = signedInOf(request);
-  const params: unknown = request.params;
-  const projectId =
+function projectOf({ params }: FastifyRequest): string | undefined {
+  const projectId: unknown =
     typeof params === "object" && params !== null && "projectId" in params ? params.projectId : undefined;
-  const parsed = ProjectId.safeParse(projectId);
-  if (!parsed.success) return null;
-  const roles = await readRoles(request.server.database.connection, parsed.data, person.id);
-  return roles.length === 0 ? null : { projectId: parsed.data, person, roles };
+  return ProjectId.safeParse(projectId).data;
 }

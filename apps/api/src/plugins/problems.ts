@@ -2,6 +2,7 @@ import { problems, type Problem, type ProblemCode } from "@cornerway/schema";
 import type { FastifyError, FastifyReply } from "fastify";
 import fp from "fastify-plugin";
 import type { Outcome, Refusal } from "../outcome.ts";
+import { TooBusy } from "../services/turnstile.ts";
 import { isUnreachable } from "../store/is-unreachable.ts";
 import { NotValid } from "./validation.ts";
 
@@ -44,7 +45,7 @@ function refusalOf(error: FastifyError | NotValid): Refusal {
   const code = known[error.code];
   if (code !== undefined) return { code };
   if (error.statusCode === 429) return { code: "too-many-tries" };
-  if (isUnreachable(error)) return { code: "unready" };
+  if (isUnreachable(error) || error instanceof TooBusy) return { code: "unready" };
   // The JSON parser refuses __proto__ and broken text with a bare 400.
   if (error.statusCode === 400) return { code: "body-not-json" };
   return { code: "internal" };

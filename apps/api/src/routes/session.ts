@@ -2,7 +2,7 @@ import { Session, SignIn } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { described } from "../description/described.ts";
 import { answer } from "../plugins/problems.ts";
-import { clearSessionCookie, setSessionCookie, signedInOf, tokenOf } from "../plugins/signed-in.ts";
+import { clearSessionCookie, fromOf, setSessionCookie, signedInOf } from "../plugins/signed-in.ts";
 import { guardedSignIn } from "../services/guarded-sign-in.ts";
 import { sessionOf } from "../services/sign-in.ts";
 import { deleteSession } from "../store/session-rows.ts";
@@ -27,8 +27,7 @@ const signingOut = described({ tag: "signing in", id: "signOut", summary: "Sign 
 
 export const sessionRoutes: FastifyPluginAsyncZod = async (app) => {
   app.post("/api/session", { config: { open: true }, schema: signingIn }, async (request, reply) => {
-    const from = { ip: request.ip, before: tokenOf(request) };
-    const outcome = await guardedSignIn(app.database.connection, request.body, from);
+    const outcome = await guardedSignIn(app.database.connection, request.body, fromOf(request));
     if (!outcome.ok) return answer(reply, outcome);
     setSessionCookie(request, reply, outcome.value.token);
     return reply.code(201).send(outcome.value.session);

@@ -9,10 +9,10 @@ import type { Part } from "../services/part.ts";
 import { readDraft } from "../services/read-draft.ts";
 import { recordAssessment } from "../services/record-assessment.ts";
 import { sendRevision } from "../services/send-revision.ts";
-import { hashPassword } from "../services/sign-in.ts";
+import { hashPassword } from "../services/passwords.ts";
 import type { Database } from "../store/database.ts";
-import { insertPerson, projectExists } from "../store/new-project.ts";
-import { findPerson } from "../store/person-rows.ts";
+import { projectExists } from "../store/new-project.ts";
+import { findPerson, insertPerson } from "../store/person-rows.ts";
 import { demoPeople } from "./demo-people.ts";
 import { operationsOfScheme } from "./operations-of-scheme.ts";
 

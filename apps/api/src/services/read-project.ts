@@ -1,6 +1,6 @@
-import type { Project, ProjectSummary, Role } from "@cornerway/schema";
+import type { Project, ProjectSummary } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
-import { readRoles } from "../store/person-rows.ts";
+import { readHeld, type Held } from "../store/membership-rows.ts";
 import { readMembers, readProjectIds, readProjectRow } from "../store/project-rows.ts";
 import { readRequests } from "../store/request-rows.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
@@ -10,20 +10,22 @@ import { whoseTurn } from "./whose-turn.ts";
 /** The projects someone has a part in; they never learn of others. */
 export async function readProjects(db: Connection, personId: string): Promise<ProjectSummary[]> {
   const ids = await readProjectIds(db, personId);
-  return Promise.all(ids.map(async (id) => readSummary(db, id, await readRoles(db, id, personId))));
+  return Promise.all(ids.map(async (id) => readSummary(db, id, await readHeld(db, id, personId))));
 }
 
-export async function readProject(db: Connection, { projectId, roles }: Part): Promise<Project> {
-  return { ...(await readSummary(db, projectId, roles)), members: await readMembers(db, projectId) };
+export async function readProject(db: Connection, { projectId, person }: Part): Promise<Project> {
+  const held = await readHeld(db, projectId, person.id);
+  return { ...(await readSummary(db, projectId, held)), members: await readMembers(db, projectId) };
 }
 
-async function readSummary(db: Connection, id: string, roles: readonly Role[]): Promise<ProjectSummary> {
+async function readSummary(db: Connection, id: string, held: Held): Promise<ProjectSummary> {
   const { openedAt, ...project } = await readProjectRow(db, id);
   const [head] = await readRevisionHeads(db, id);
   const latest = head === undefined ? undefined : await summaryOf(db, id, head);
   return {
     ...project,
-    roles: [...roles],
+    roles: held.roles,
+    awaitsConfirmation: held.awaitsConfirmation,
     revision: latest?.letter ?? null,
     verdict: latest?.verdict ?? "not checked",
     stamp: latest?.stamp ?? null,

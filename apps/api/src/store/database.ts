@@ -12,6 +12,8 @@ export interface Database {
    * refused or throws.
    */
   act<T>(projectId: string, work: (transaction: Connection) => Promise<Outcome<T>>): Promise<Outcome<T>>;
+  /** Runs what concerns no one project in one transaction: commits when it is done, rolls back when it is refused or throws. */
+  write<T>(work: (transaction: Connection) => Promise<Outcome<T>>): Promise<Outcome<T>>;
   close(): Promise<void>;
 }
 
@@ -34,6 +36,7 @@ export function openDatabase(url: string): Database {
           return work(transaction);
         }),
       ),
+    write: (work) => transact(client, work),
     close: () => client.$disconnect(),
   };
 }

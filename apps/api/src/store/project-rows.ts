@@ -1,10 +1,22 @@
-import { type Member, Role } from "@cornerway/schema";
+import { type KeptProject, type Member, Role } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
+
+/** A part that has no end, or has not come to it. */
+const notOver = () => [{ expiresAt: null }, { expiresAt: { gt: new Date() } }];
+
+/** Every project of the service, by name: for its administrators. */
+export async function readKeptProjects(db: Connection): Promise<KeptProject[]> {
+  const rows = await db.project.findMany({
+    orderBy: [{ name: "asc" }, { id: "asc" }],
+    select: { id: true, name: true, place: true, client: true, openedAt: true },
+  });
+  return rows.map(({ openedAt, ...project }) => ({ ...project, openedAt: openedAt.toISOString() }));
+}
 
 /** Projects someone has a part in, by name. */
 export async function readProjectIds(db: Connection, personId: string): Promise<string[]> {
   const rows = await db.project.findMany({
-    where: { memberships: { some: { personId } } },
+    where: { memberships: { some: { personId, OR: notOver() } } },
     orderBy: [{ name: "asc" }, { id: "asc" }],
     select: { id: true },
   });
@@ -20,7 +32,7 @@ export const readProjectRow = (db: Connection, id: string) =>
 /** Everyone who has a part in a project, each once with all their roles, by name. */
 export async function readMembers(db: Connection, projectId: string): Promise<Member[]> {
   const rows = await db.membership.findMany({
-    where: { projectId },
+    where: { projectId, OR: notOver() },
     include: { person: { select: { name: true } } },
     orderBy: [{ person: { name: "asc" } }, { personId: "asc" }, { role: "asc" }],
   });

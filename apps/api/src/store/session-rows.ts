@@ -1,21 +1,71 @@
+import type { SignedInPlace } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 import type { Person } from "./person-rows.ts";
 
-/** Who a session belongs to; null when it is unknown, signed out or expired. */
-export async function findSession(db: Connection, id: string): Promise<Person | null> {
-  const rows = await db.$queryRaw<Person[]>`
-    select p."id"::text, p."name", p."email" from "session" s join "person" p on p."id" = s."person_id"
-    where s."id" = ${id} and s."expires_at" > now()`;
-  return rows[0] ?? null;
+/** A session nothing was heard of for this long is over, whatever else. */
+const idleSeconds = 2 * 3600;
+/** Seen is written down no more often than this. */
+const seenEverySeconds = 60;
+
+/** Who is signed in. */
+export interface SignedInPerson extends Person {
+  administrator: boolean;
 }
 
-export async function insertSession(db: Connection, id: string, personId: string, lastsMs: number): Promise<void> {
-  await db.session.create({ data: { id, personId, expiresAt: new Date(Date.now() + lastsMs) } });
+/** Where someone signed in, as far as it is kept. */
+export interface SignInPlace {
+  agent: string;
+  network: string;
+}
+
+/** Who a session belongs to; null when it is unknown, signed out, expired or long unused. */
+export async function findSession(db: Connection, id: string): Promise<SignedInPerson | null> {
+  const rows = await db.$queryRaw<(SignedInPerson & { unseen: boolean })[]>`
+    select p."id"::text, p."name", p."email", p."administrator",
+      s."seen_at" < now() - make_interval(secs => ${seenEverySeconds}::float8) as "unseen"
+    from "session" s join "person" p on p."id" = s."person_id"
+    where s."id" = ${id} and s."expires_at" > now() and s."seen_at" > now() - make_interval(secs => ${idleSeconds}::float8)`;
+  const [row] = rows;
+  if (row === undefined) return null;
+  const { unseen, ...person } = row;
+  if (unseen) await db.$executeRaw`update "session" set "seen_at" = now() where "id" = ${id}`;
+  return person;
+}
+
+export async function insertSession(
+  db: Connection,
+  session: { id: string; personId: string; lastsMs: number } & SignInPlace,
+): Promise<void> {
+  const { lastsMs, ...row } = session;
+  await db.session.create({ data: { ...row, expiresAt: new Date(Date.now() + lastsMs) } });
 }
 
 /** Ends a session, and clears away those that have expired. */
 export async function deleteSession(db: Connection, id: string): Promise<void> {
   await db.session.deleteMany({ where: { OR: [{ id }, { expiresAt: { lt: new Date() } }] } });
+}
+
+/** Ends every session of a person but one, if one is to stay. */
+export async function deleteSessionsOf(db: Connection, personId: string, butId?: string): Promise<void> {
+  await db.session.deleteMany({ where: { personId, ...(butId === undefined ? {} : { id: { not: butId } }) } });
+}
+
+/** Ends one session of a person by its handle; false when they have no such one. */
+export async function deleteSessionByHandle(db: Connection, personId: string, handle: string): Promise<boolean> {
+  return (await db.session.deleteMany({ where: { personId, handle } })).count > 0;
+}
+
+/** The sessions of a person that are good now, the one seen last first. */
+export async function readSessions(db: Connection, personId: string, presentId: string): Promise<SignedInPlace[]> {
+  const now = Date.now();
+  const rows = await db.session.findMany({
+    where: { personId, expiresAt: { gt: new Date(now) }, seenAt: { gt: new Date(now - idleSeconds * 1000) } },
+    orderBy: { seenAt: "desc" },
+  });
+  return rows.map(({ id, handle, agent, network, createdAt, seenAt, expiresAt }) => ({
+    ...{ id: handle, agent, network, since: createdAt.toISOString(), seenAt: seenAt.toISOString() },
+    ...{ endsAt: expiresAt.toISOString(), present: id === presentId },
+  }));
 }
 
 /** Of the given sessions with a project each, those that are still signed in, with the roles held now. */
@@ -28,6 +78,8 @@ export async function readStanding(
     from unnest(${sessions.map(({ sessionId }) => sessionId)}::text[], ${sessions.map(({ projectId }) => projectId)}::text[])
       as asked("session", "project")
     join "session" s on s."id" = asked."session" and s."expires_at" > now()
+      and s."seen_at" > now() - make_interval(secs => ${idleSeconds}::float8)
     join "membership" m on m."project_id" = asked."project"::uuid and m."person_id" = s."person_id"
+      and (m."expires_at" is null or m."expires_at" > now())
     group by 1, 2`;
 }

@@ -59,13 +59,25 @@ describe("the service's role", () => {
       "CREATE OR REPLACE of the guarding function",
       "create or replace function record_entry_follows() returns trigger language plpgsql as 'begin return new; end'",
     ],
-    ["UPDATE of a person", "update person set name = name"],
-    ["INSERT of a membership", "insert into membership select * from membership"],
+    ["INSERT of an administrator", "insert into person select * from person"],
+    ["UPDATE that makes an administrator", "update person set administrator = true"],
+    ["UPDATE of a person's address", "update person set email = email"],
+    ["DELETE of a person", "delete from person"],
+    ["UPDATE of a role", "update membership set role = role"],
+    ["UPDATE of whom a link is for", "update one_time_link set email = email"],
+    ["DELETE of a link", "delete from one_time_link"],
     ["UPDATE of a project's name", "update project set name = name"],
     ["DELETE of a project", "delete from project"],
-    ["INSERT of a person", "insert into person select * from person"],
   ])("is refused %s", async (_what, statement) => {
     expect(await sqlState(asService, statement)).toBe(insufficientPrivilege);
+  });
+
+  it("makes nobody an administrator where there are people already", async () => {
+    const [row] = await asService<
+      { done: boolean }[]
+    >`select become_first_administrator(id) as done from person limit 1`;
+    expect(row?.done).toBe(false);
+    expect(await asOwner`select 1 from person where administrator`).toEqual([]);
   });
 
   it("may read and add on every table that is kept", async () => {

@@ -40,6 +40,13 @@ const fields: Record<string, Record<string, string>> = {
   RecordEntry: Prisma.RecordEntryScalarFieldEnum,
   RecordPayload: Prisma.RecordPayloadScalarFieldEnum,
   RateWindow: Prisma.RateWindowScalarFieldEnum,
+  OneTimeLink: Prisma.OneTimeLinkScalarFieldEnum,
+  AccessToken: Prisma.AccessTokenScalarFieldEnum,
+  RepeatableAnswer: Prisma.RepeatableAnswerScalarFieldEnum,
+  Webhook: Prisma.WebhookScalarFieldEnum,
+  WebhookDelivery: Prisma.WebhookDeliveryScalarFieldEnum,
+  AssessmentRun: Prisma.AssessmentRunScalarFieldEnum,
+  Worker: Prisma.WorkerScalarFieldEnum,
 };
 
 it("the models are those of the schema, each a table of the migrations, and there is no other table but the migrations' own", async () => {
@@ -78,6 +85,13 @@ it("every table can be read through its model by the service's role", async () =
     db.recordEntry.count(),
     db.recordPayload.count(),
     db.rateWindow.count(),
+    db.oneTimeLink.count(),
+    db.accessToken.count(),
+    db.repeatableAnswer.count(),
+    db.webhook.count(),
+    db.webhookDelivery.count(),
+    db.assessmentRun.count(),
+    db.worker.count(),
   ]);
   expect(counts).toEqual(Object.keys(fields).map(() => 0));
 });

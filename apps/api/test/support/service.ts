@@ -6,9 +6,9 @@ import { freshDatabase, type FreshDatabase } from "../../../../tests/support/fre
 import { buildApp } from "../../src/app.ts";
 import { readConfig } from "../../src/config.ts";
 import { openProject } from "../../src/services/open-project.ts";
-import { hashPassword } from "../../src/services/sign-in.ts";
+import { hashPassword } from "../../src/services/passwords.ts";
 import { openDatabase, type Database } from "../../src/store/database.ts";
-import { insertPerson } from "../../src/store/new-project.ts";
+import { insertPerson } from "../../src/store/person-rows.ts";
 
 export const password = "a phrase for tests";
 

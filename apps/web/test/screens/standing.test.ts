@@ -9,6 +9,7 @@ const project: Project = {
   place: "Pellmouth",
   client: "Pellmouth Ferry Society",
   roles: ["owner"],
+  awaitsConfirmation: false,
   revision: "B",
   verdict: "not checked",
   stamp: null,

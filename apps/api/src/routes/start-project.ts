@@ -1,0 +1,36 @@
+import { KeptProject, ProjectStarted, StartProject } from "@cornerway/schema";
+import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
+import { z } from "zod";
+import { described } from "../description/described.ts";
+import { answer } from "../plugins/problems.ts";
+import { signedInOf } from "../plugins/signed-in.ts";
+import { startProject } from "../services/start-project.ts";
+import { readKeptProjects } from "../store/project-rows.ts";
+
+const starting = described(
+  { tag: "projects", id: "startProject", summary: "Start a project", answers: { 201: ProjectStarted } },
+  { body: StartProject },
+);
+
+const listing = described(
+  {
+    tag: "projects",
+    id: "listKeptProjects",
+    summary: "Every project of the service, for its administrators",
+    answers: { 200: z.array(KeptProject) },
+  },
+  {},
+);
+
+/** What administrators of the service do: they see to projects and their people, never to what is drawn. */
+export const startProjectRoutes: FastifyPluginAsyncZod = async (app) => {
+  const config = { administrator: true };
+
+  app.post("/api/projects", { config, schema: starting }, async (request, reply) =>
+    answer(reply, await startProject(app.database, signedInOf(request).person, request.body), 201),
+  );
+
+  app.get("/api/administration/projects", { config, schema: listing }, async () =>
+    readKeptProjects(app.database.connection),
+  );
+};

@@ -1,0 +1,59 @@
+import type { Role } from "@cornerway/schema";
+import { done, refuse, type Outcome } from "../outcome.ts";
+import { append } from "../record/append.ts";
+import type { Database } from "../store/database.ts";
+import { closeInvitationsOf } from "../store/link-rows.ts";
+import {
+  confirmEngineer as confirmRow,
+  countHolders,
+  deleteMembership,
+  setExpiry as setExpiryRow,
+} from "../store/membership-rows.ts";
+import { findPersonById, readLicence } from "../store/person-rows.ts";
+import { refuseEnd } from "./invite.ts";
+import { actorOf, authorOf, type Part } from "./part.ts";
+
+/** The owner says who the engineer is; nobody says so of themselves. */
+export function confirmEngineer(database: Database, part: Part, personId: string): Promise<Outcome<null>> {
+  const { projectId } = part;
+  return database.act(projectId, async (tx) => {
+    if (personId === part.person.id) return refuse("role-refused", { detail: "another owner confirms you" });
+    const person = await findPersonById(tx, personId);
+    if (person === null || !(await confirmRow(tx, projectId, personId, new Date().toISOString())))
+      return refuse("not-found");
+    const licence = await readLicence(tx, personId);
+    const of = { personId, personName: person.name, role: "engineer" as const };
+    await append(tx, projectId, authorOf(part, "confirm-engineer"), () => ({ kind: "role confirmed", ...of, licence }));
+    return done(null);
+  });
+}
+
+/** Takes a part away; with it goes every invitation that person made, or that waits for them. */
+export function removePart(database: Database, part: Part, personId: string, role: Role): Promise<Outcome<null>> {
+  const { projectId } = part;
+  return database.act(projectId, async (tx) => {
+    const person = await findPersonById(tx, personId);
+    if (person === null || !(await deleteMembership(tx, projectId, personId, role))) return refuse("not-found");
+    if (role === "owner" && (await countHolders(tx, projectId, "owner")) === 0) return refuse("last-owner");
+    const by = actorOf(part, "remove-person");
+    const of = { personId, personName: person.name, role };
+    await append(tx, projectId, by, () => ({ kind: "role removed", ...of }));
+    for (const closed of await closeInvitationsOf(tx, projectId, person))
+      await append(tx, projectId, by, () => ({ kind: "invitation withdrawn", ...closed }));
+    return done(null);
+  });
+}
+
+/** Says anew when a reader's part ends. */
+export function setExpiry(database: Database, part: Part, personId: string, expiresAt: string): Promise<Outcome<null>> {
+  const { projectId } = part;
+  return database.act(projectId, async (tx) => {
+    const refused = refuseEnd(expiresAt, "/expiresAt");
+    if (refused !== undefined) return refused;
+    const person = await findPersonById(tx, personId);
+    if (person === null || !(await setExpiryRow(tx, projectId, personId, expiresAt))) return refuse("not-found");
+    const of = { personId, personName: person.name, role: "reader" as const, expiresAt };
+    await append(tx, projectId, actorOf(part, "set-expiry"), () => ({ kind: "expiry set", ...of }));
+    return done(null);
+  });
+}
