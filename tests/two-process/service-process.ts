@@ -10,8 +10,12 @@ export interface ServiceProcess {
 
 const root = path.resolve(import.meta.dirname, "../..");
 
-/** One process of the service, from its source, on a free port of this machine; resolves when it listens. */
-export async function startProcess(databaseUrl: string, more: Record<string, string> = {}): Promise<ServiceProcess> {
+/** One process of the service, or of its worker, from source, on a free port of this machine; resolves when it listens. */
+export async function startProcess(
+  databaseUrl: string,
+  more: Record<string, string> = {},
+  entry: "server.ts" | "worker.ts" = "server.ts",
+): Promise<ServiceProcess> {
   const env = {
     ...process.env,
     DATABASE_URL: databaseUrl,
@@ -20,7 +24,7 @@ export async function startProcess(databaseUrl: string, more: Record<string, str
     REQUESTS_PER_MINUTE: "1000000",
     ...more,
   };
-  const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src/server.ts")];
+  const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src", entry)];
   const child = spawn(process.execPath, words, { cwd: root, env, stdio: ["ignore", "pipe", "pipe"] });
   const ended = new Promise<number | string>((settle) =>
     child.once("exit", (code, signal) => settle(code ?? String(signal))),

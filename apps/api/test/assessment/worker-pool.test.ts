@@ -59,6 +59,29 @@ describe("WorkerPool", () => {
     expect(await pool.assess(taskOf(schemeOf(1)))).toEqual({ ok: false, why: "the engine stopped: singular" });
   });
 
+  it("tells the steps that are done", async () => {
+    const steps: number[] = [];
+    await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(schemeOf(1)), { onStep: (done) => steps.push(done) });
+    expect(steps).toEqual([1, 2]);
+  });
+
+  it("ends the thread of a task that is stopped, and one that still waits for a thread never begins", async () => {
+    const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./never-answers.mjs") });
+    const stops = [new AbortController(), new AbortController()];
+    const tasks = stops.map(({ signal }) => pool.assess(taskOf(schemeOf(1)), { signal }));
+    expect(pool.state).toEqual({ running: 1, waiting: 1, threads: 1 });
+    for (const stop of stops) stop.abort();
+    expect(await Promise.all(tasks)).toEqual([1, 2].map(() => ({ ok: false, why: "stopped" })));
+    expect(pool.state).toEqual({ running: 0, waiting: 0, threads: 0 });
+  });
+
+  it("forgets a thread that dies while it is idle, and gives the next task to another", async () => {
+    const pool = open({ threads: 1, limitMs: 20_000, entry: beside("./dies-idle.ts") });
+    expect(await pool.assess(taskOf(schemeOf(1)))).toMatchObject({ ok: true });
+    await expect.poll(() => pool.state.threads).toBe(0);
+    expect(await pool.assess(taskOf(schemeOf(1)))).toMatchObject({ ok: true });
+  });
+
   it("rejects what it has not done when it is closed, so that it is not taken for a failure of the engine", async () => {
     const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./never-answers.mjs") });
     const [running, queued] = [pool.assess(taskOf(schemeOf(1))), pool.assess(taskOf(schemeOf(2)))];

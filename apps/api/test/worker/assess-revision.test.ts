@@ -49,7 +49,7 @@ async function sent(): Promise<string> {
 const revision = async (path: string) => Revision.parse((await engineer.get(`${path}/revisions/A`).expect(200)).body);
 const run = async (path: string) =>
   AssessmentRun.parse((await engineer.get(`${path}/revisions/A/assessment`).expect(200)).body);
-const stateReaches = (path: string, state: AssessmentRun["state"]) =>
+const expectState = (path: string, state: AssessmentRun["state"]) =>
   expect.poll(async () => (await run(path)).state, { timeout: 20_000 }).toBe(state);
 const kinds = async (path: string): Promise<string[]> =>
   (await engineer.get(`${path}/record`)).body.map(({ kind }: { kind: string }) => kind);
@@ -88,7 +88,7 @@ describe("a revision", () => {
     const path = await sent();
     expect(await run(path)).toMatchObject({ attempt: 1, state: "waiting", startedAt: null, steps: { done: 0 } });
     await Promise.all([wholeWorker(), wholeWorker(), wholeWorker()]);
-    await stateReaches(path, "done");
+    await expectState(path, "done");
     expect(await revision(path)).toMatchObject({
       assessment: "done",
       resultDigest: expect.stringMatching(/^[0-9a-f]{64}$/),
@@ -101,7 +101,7 @@ describe("a revision", () => {
     const path = await sent();
     await service.owner.connection.$executeRaw`delete from graphile_worker._private_jobs`;
     await wholeWorker();
-    await stateReaches(path, "done");
+    await expectState(path, "done");
   });
 });
 
@@ -109,7 +109,7 @@ describe("an engine that does not answer", () => {
   it("is tried once more, then in the record as that; the revision stays not checked, and can be assessed again", async () => {
     const path = await sent();
     await workerWith("never-answers.mjs", 200);
-    await stateReaches(path, "failed");
+    await expectState(path, "failed");
     expect(await revision(path)).toMatchObject({ verdict: "not checked", result: null, resultDigest: null });
     expect(await run(path)).toMatchObject({ attempt: 1, why: "no answer within 0.2 s" });
     for (const close of open.splice(0).toReversed()) await close();
@@ -119,7 +119,7 @@ describe("an engine that does not answer", () => {
     });
     expectProblem(await engineer.post(`${path}/revisions/A/assessment/again`), "assessment-moved-on");
     await wholeWorker();
-    await stateReaches(path, "done");
+    await expectState(path, "done");
     expect(await revision(path)).toMatchObject({ assessment: "done" });
     expect((await kinds(path)).slice(-3)).toEqual(["assessment failed", "assessment asked for", "assessed"]);
     expectProblem(await engineer.post(`${path}/revisions/A/assessment/again`), "assessment-moved-on");
@@ -145,7 +145,7 @@ describe("a job that was given up because its worker ended under it each time", 
     const path = await sent();
     await service.owner.connection.$executeRaw`update graphile_worker._private_jobs set attempts = max_attempts`;
     await wholeWorker();
-    await stateReaches(path, "failed");
+    await expectState(path, "failed");
     expect((await run(path)).why).toBe("given up: the worker ended under it each time");
   });
 });
@@ -154,7 +154,7 @@ describe("a result", () => {
   it("of a newer engine is told as unreadable, without its digest, and nothing fails", async () => {
     const path = await sent();
     await wholeWorker();
-    await stateReaches(path, "done");
+    await expectState(path, "done");
     await alter(path, { engine_version: "9.0.0" });
     expect(await revision(path)).toMatchObject({ assessment: "unreadable", result: null, resultDigest: null });
     expect(await run(path)).toMatchObject({ state: "unreadable", engineVersion: "9.0.0" });
@@ -164,7 +164,7 @@ describe("a result", () => {
   it("of a form that is not read here is told as unreadable too", async () => {
     const path = await sent();
     await wholeWorker();
-    await stateReaches(path, "done");
+    await expectState(path, "done");
     await alter(path, { engine_version: "0.1.0", result: `{"of":"another form"}` });
     expect(await revision(path)).toMatchObject({ assessment: "unreadable", result: null, verdict: "not checked" });
   });
