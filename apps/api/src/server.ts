@@ -1,6 +1,9 @@
 import { buildApp } from "./app.ts";
 import { readConfig } from "./config.ts";
 import { runUntilTold } from "./run-until-told.ts";
+import { tellFirstLink } from "./tell-first-link.ts";
 
 const config = readConfig(process.env);
-await runUntilTold(await buildApp(config), config);
+const app = await buildApp(config);
+await runUntilTold(app, config);
+await tellFirstLink(app);

@@ -87,21 +87,35 @@ async function withDatabase(service, dataFolder, lock, work) {
  *           lock: import("./folder-lock.mjs").FolderLock, host: string }} place
  */
 async function serve({ environment, signal, serverWords, seedWords, beside }, { database, dataFolder, lock, host }) {
-  const signIns = await seedDemo({ words: seedWords, database, environment, signal });
+  // The demo's passwords are public: a database that someone gives holds no demo unless they ask for it.
+  const own = Boolean(environment["DATABASE_URL"]);
+  const signIns = own ? [] : (await seedDemo({ words: seedWords, database, environment, signal })).signIns;
   const port = await choosePort(environment, host);
   const address = addressOf(host, port);
   const server = await superviseServer({
     words: serverWords,
-    env: { ...environment, HOST: host, PORT: String(port), DATABASE_URL: database.serviceUrl },
+    env: {
+      MAIL_FOLDER: path.join(dataFolder, "mail"),
+      PUBLIC_URL: address,
+      ...environment,
+      ...{ HOST: host, PORT: String(port), DATABASE_URL: database.serviceUrl },
+    },
     readyUrl: `${address}/ready`,
     logFile: path.join(dataFolder, "server.log"),
     lifeline: database.lifeline,
     onLaunch: (pid) => lock.note({ workers: [processLife(pid)], address }),
+    onFirstLink: (link) =>
+      say(`Nobody is known here yet. The first administrator comes by this link, once:\n  ${link}`),
   });
   let extra;
   try {
     extra = await beside?.(address, dataFolder);
-    for (const line of [`Cornerway is at ${address}`, ...signInLines(signIns), ...caution(host), "Ctrl-C ends it."])
+    for (const line of [
+      `Cornerway is at ${address}`,
+      ...signInLines(signIns),
+      ...caution(host, own),
+      "Ctrl-C ends it.",
+    ])
       say(line);
     await untilEnd(signal, server, database);
     say("Ending: requests in flight are finished first …");
@@ -113,10 +127,11 @@ async function serve({ environment, signal, serverWords, seedWords, beside }, { 
 
 /**
  * @param {string} host
+ * @param {boolean} own true where the demo was not made
  * @returns {string[]}
  */
-function caution(host) {
-  return isOpenToNetwork(host)
+function caution(host, own) {
+  return isOpenToNetwork(host) && !own
     ? ["HOST opens the service to the network, and the passwords of the demo are public."]
     : [];
 }

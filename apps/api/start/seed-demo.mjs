@@ -6,22 +6,30 @@ import { StartFailure } from "./start-failure.mjs";
  */
 
 /**
- * Has the demo project made where it is missing and returns who may sign in to it. Repeated, it changes nothing.
+ * @typedef {object} Seeded
+ * @property {SignIn[]} signIns
+ * @property {"made" | "erased and made anew" | "left as it was"} what
+ * @property {number} entriesBefore entries of the record that was there
+ */
+
+/**
+ * Has the demo project made where it is missing and returns who may sign in to it. Repeated, it changes nothing, unless
+ * the words ask for a reset.
  * @param {object} plan
- * @param {string[]} plan.words what node runs; its last line of output is `{"signIns":[…]}`
+ * @param {string[]} plan.words what node runs; its last line of output is a Seeded as JSON
  * @param {{ ownerUrl: string, serviceUrl: string }} plan.database
  * @param {NodeJS.ProcessEnv} plan.environment
  * @param {AbortSignal} plan.signal
- * @returns {Promise<SignIn[]>}
+ * @returns {Promise<Seeded>}
  */
 export async function seedDemo({ words, database, environment, signal }) {
   // People and projects are made by the owner of the tables: the service's own role may not.
   const env = { ...environment, DATABASE_URL: database.serviceUrl, OWNER_DATABASE_URL: database.ownerUrl };
   const { ok, output, stdout } = await runStep({ name: "seed", words: [process.execPath, ...words], env, signal });
-  const signIns = ok ? readSignIns(stdout) : undefined;
-  if (signIns === undefined)
+  const seeded = ok ? readSeeded(stdout) : undefined;
+  if (seeded === undefined)
     throw new StartFailure(`The demo could not be made (${lastLine(output)}): see .cache/seed.log.`);
-  return signIns;
+  return seeded;
 }
 
 /**
@@ -40,11 +48,11 @@ export function signInLines(signIns) {
 
 /**
  * @param {string} stdout
- * @returns {SignIn[] | undefined}
+ * @returns {Seeded | undefined}
  */
-function readSignIns(stdout) {
+function readSeeded(stdout) {
   const line = stdout.split("\n").findLast((text) => text.startsWith('{"signIns"'));
-  return line === undefined ? undefined : JSON.parse(line).signIns;
+  return line === undefined ? undefined : JSON.parse(line);
 }
 
 /** @param {string} output */

@@ -1,4 +1,5 @@
-// `npm run seed:demo -- [--reset]`: sees to the demo in the database of the running service, or in the one `npm start` would use.
+// `npm run seed:demo`: makes the demo where it is missing, in the database of the running service or in the one `npm start`
+// would use. With `-- --reset` it erases the demo first, with everything people did in it; nothing else is ever erased.
 import path from "node:path";
 import { CLONE } from "./clone.mjs";
 import { chooseDataFolder, makeDataFolder } from "./data-folder.mjs";
@@ -46,9 +47,22 @@ async function seedStopped(dataFolder, signal) {
  */
 async function seed(database, signal) {
   const words = [path.join(DIST, "seed.js"), ...process.argv.slice(2)];
-  const signIns = await seedDemo({ words, database, environment: process.env, signal });
-  for (const line of ["The demo is there.", ...signInLines(signIns)]) say(line);
+  const { signIns, what, entriesBefore } = await seedDemo({ words, database, environment: process.env, signal });
+  for (const line of [...told[what](entriesBefore), ...signInLines(signIns)]) say(line);
 }
+
+/** @type {Record<import("./seed-demo.mjs").Seeded["what"], (entries: number) => string[]>} */
+const told = {
+  made: () => ["The demo project is made."],
+  "left as it was": (entries) => [
+    `The demo project is there, with ${entries} entries in its record, and is left as it is.`,
+    "`npm run seed:demo -- --reset` erases it with its record and makes it anew.",
+  ],
+  "erased and made anew": (entries) => [
+    `The demo project is erased, with the ${entries} entries of its record, and made anew.`,
+    "Whoever had it open is disconnected and finds the new one. Other projects and all people are as they were.",
+  ],
+};
 
 /** @param {import("./folder-lock.mjs").LockNote} note */
 function addressesOf({ ownerUrl, serviceUrl }) {

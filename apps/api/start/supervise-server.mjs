@@ -17,6 +17,7 @@ const LARGEST_LOG_BYTES = 20_000_000;
  * @property {string} logFile takes what the server writes
  * @property {import("node:stream").Writable | undefined} lifeline keeps the database up until the server has ended
  * @property {(pid: number) => void} onLaunch told the process at once, before it serves
+ * @property {(address: string) => void} [onFirstLink] told the link for the first administrator, which is in no log
  *
  * @typedef {object} RunningServer
  * @property {Promise<void>} ended
@@ -29,8 +30,12 @@ const LARGEST_LOG_BYTES = 20_000_000;
  * @param {ServerPlan} plan
  * @returns {Promise<RunningServer>}
  */
-export async function superviseServer({ words, env, readyUrl, logFile, lifeline, onLaunch }) {
+export async function superviseServer({ words, env, readyUrl, logFile, lifeline, onLaunch, onFirstLink }) {
   const child = launch(words, env, logFile, lifeline);
+  child.on("message", (message) => {
+    const link = firstLinkIn(message);
+    if (link !== undefined) onFirstLink?.(link);
+  });
   if (child.pid !== undefined) onLaunch(child.pid);
   const ended = new Promise((/** @type {(value: void) => void} */ resolve) => child.once("exit", () => resolve()));
   const hasEnded = () => child.exitCode !== null || child.signalCode !== null;
@@ -46,6 +51,15 @@ export async function superviseServer({ words, env, readyUrl, logFile, lifeline,
     throw new StartFailure(`The server did not come up (${lastWords()}): see ${logFile}.`);
   }
   return { ended, lastWords, stop };
+}
+
+/**
+ * @param {unknown} message
+ * @returns {string | undefined}
+ */
+function firstLinkIn(message) {
+  if (typeof message !== "object" || message === null || !("firstLink" in message)) return undefined;
+  return typeof message.firstLink === "string" ? message.firstLink : undefined;
 }
 
 /**

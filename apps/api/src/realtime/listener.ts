@@ -17,7 +17,7 @@ const Progress = z.object({ project: z.string(), letter: z.string() });
 const Envelope = z.object({ from: z.string(), body: z.unknown() });
 
 export interface Heard {
-  /** A record has grown; it says so by project and number only. */
+  /** A record has grown, or was erased, which is number 0; it says so by project and number only. */
   entry(projectId: string, number: number): void;
   /** A run of the engine on a revision is further on. */
   progress(projectId: string, letter: string): void;

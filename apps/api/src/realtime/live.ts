@@ -29,7 +29,7 @@ export class Live {
     this.#db = db;
     this.#log = log;
     const heard = {
-      entry: (projectId: string) => this.#advance(projectId),
+      entry: (projectId: string, number: number) => (number === 0 ? this.#end(projectId) : this.#advance(projectId)),
       progress: (projectId: string, letter: string) => void this.#tellProgress(projectId, letter),
       word: (body: unknown) => this.#changed(this.#board.takeFrom(body)),
       readAgain: () => [...this.#rooms.keys()].forEach((projectId) => this.#advance(projectId)),
@@ -102,6 +102,13 @@ export class Live {
   async #openRoom(projectId: string): Promise<Room> {
     const last = (await lastNumber(this.#db, projectId)) ?? 0;
     return new Room(last, (after, limit) => readEntries(this.#db, projectId, { after, limit, kinds: recordKinds }));
+  }
+
+  /** The project was erased with its record: whoever watches it is told to load it anew, and finds what is there now. */
+  #end(projectId: string): void {
+    this.#rooms.delete(projectId);
+    for (const line of this.#lines)
+      if (line.part.projectId === projectId) line.close(liveCloseCodes.recordUnknown, "the project was erased");
   }
 
   #advance(projectId: string): void {

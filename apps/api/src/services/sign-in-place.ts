@@ -29,7 +29,7 @@ export function whichAgent(userAgent: string | undefined): string {
 /** The first part of an address: three of the four bytes of IPv4, three of the eight groups of IPv6. */
 export function networkOf(ip: string): string {
   const plain = ip.replace(/^::ffff:(?=\d+\.)/, "");
-  if (/^127\./.test(plain) || plain === "::1") return "this machine";
+  if (plain.startsWith("127.") || plain === "::1") return "this machine";
   if (isIPv4(plain)) return plain.replace(/\.\d+$/, ".*");
   if (!isIPv6(plain)) return "unknown";
   const [head = ""] = plain.split("::");

@@ -8,7 +8,7 @@ const tables = [
 
 /**
  * Takes a project away with its record. Only the owner of the tables can: the record's triggers are off for the length
- * of one transaction. For the demo project, which anyone may start again; no route leads here.
+ * of one transaction. For the demo project, which anyone may start again; no route leads here. Sockets open on it are closed at every process.
  */
 export async function eraseProject(ownerConnection: Connection, projectId: string): Promise<void> {
   // A block of statements takes no parameters, so the id is held to its form before it becomes part of the text.
@@ -16,6 +16,7 @@ export async function eraseProject(ownerConnection: Connection, projectId: strin
   const deletions = tables.map((table) => `delete from "${table}" where "project_id" = '${id}'::uuid;`);
   const switched = (how: "disable" | "enable") => tables.map((table) => `alter table "${table}" ${how} trigger user;`);
   const project = `delete from "project" where "id" = '${id}'::uuid;`;
-  const steps = [...switched("disable"), ...deletions, project, ...switched("enable")];
+  const told = `perform pg_notify('cornerway_record', '${JSON.stringify({ project: id, number: 0 })}');`;
+  const steps = [...switched("disable"), ...deletions, project, ...switched("enable"), told];
   await ownerConnection.$executeRawUnsafe(`do $erase$ begin ${steps.join(" ")} end $erase$`);
 }
