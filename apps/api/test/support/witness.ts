@@ -1,0 +1,81 @@
+import type { IncomingMessage, Server, ServerResponse } from "node:http";
+import { brotliDecompressSync, gunzipSync, inflateSync } from "node:zlib";
+import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
+import { ApiDocument } from "../../src/description/document.ts";
+
+/** Reads every answer that leaves a server and holds it to the API description, by a validator that knows nothing of zod. */
+export class Witness {
+  /** What did not agree with the description, one sentence each. */
+  readonly faults: string[] = [];
+  readonly seen = new Set<string>();
+  readonly #document: ApiDocument;
+  readonly #ways: { way: RegExp; path: string }[];
+  readonly #ajv = new Ajv2020({ strict: false, validateFormats: false, allErrors: true });
+  readonly #known = new Map<string, ValidateFunction>();
+
+  constructor(document: object) {
+    this.#document = ApiDocument.parse(document);
+    this.#ajv.addSchema(document, "api");
+    this.#ways = Object.keys(this.#document.paths)
+      .map((path) => ({ path, way: new RegExp(`^${path.replaceAll(/\{\w+\}/g, "[^/]+")}$`) }))
+      .sort((a, b) => a.path.split("{").length - b.path.split("{").length); // what is named goes before what is open
+  }
+
+  watch(server: Server): void {
+    server.prependListener("request", (request: IncomingMessage, response: ServerResponse) => {
+      const parts: Buffer[] = [];
+      const { write, end } = response;
+      const keep = (part: unknown): void => {
+        if (typeof part === "string" || part instanceof Uint8Array) parts.push(Buffer.from(part));
+      };
+      response.write = function (this: ServerResponse, ...given: Parameters<typeof write>) {
+        keep(given[0]);
+        return write.apply(response, given);
+      } as typeof write;
+      response.end = function (this: ServerResponse, ...given: Parameters<typeof end>) {
+        keep(given[0]);
+        return end.apply(response, given);
+      } as typeof end;
+      response.on("finish", () => this.hear(request, response, Buffer.concat(parts)));
+    });
+  }
+
+  hear({ method = "", url = "" }: IncomingMessage, response: ServerResponse, bytes: Buffer): void {
+    const address = decodeURI(url.split("?", 1)[0] ?? "");
+    const path = this.#ways.find(({ way }) => way.test(address))?.path;
+    const operation = path === undefined ? undefined : Object.entries(this.#document.paths[path] ?? {});
+    const [, described] = operation?.find(([name]) => name === method.toLowerCase()) ?? [];
+    if (path === undefined || described === undefined) return;
+    const status = String(response.statusCode);
+    const what = `${method} ${path} ${status}`;
+    this.seen.add(what);
+    const answer = described.responses[status];
+    if (answer === undefined) return this.#fault(what, `is not described: ${bytes.toString("utf8").slice(0, 300)}`);
+    if (bytes.length === 0) return;
+    const type = String(response.getHeader("content-type")).split(";", 1)[0] ?? "";
+    if (answer.content?.[type] === undefined) return this.#fault(what, `is ${type}, which is not described`);
+    const place = ["paths", path, method.toLowerCase(), "responses", status, "content", type, "schema"];
+    const validate = this.#validator(place.map(escaped).join("/"));
+    const body = JSON.parse(decoded(bytes, String(response.getHeader("content-encoding"))).toString("utf8")) as unknown;
+    if (!validate(body)) this.#fault(what, this.#ajv.errorsText(validate.errors).slice(0, 600));
+  }
+
+  #validator(pointer: string): ValidateFunction {
+    const known = this.#known.get(pointer) ?? this.#ajv.compile({ $ref: `api#/${pointer}` });
+    this.#known.set(pointer, known);
+    return known;
+  }
+
+  #fault(what: string, words: string): void {
+    this.faults.push(`${what} ${words}`);
+  }
+}
+
+/** One part of a JSON pointer (RFC 6901) in the fragment of an address. */
+const escaped = (part: string) => encodeURIComponent(part.replaceAll("~", "~0").replaceAll("/", "~1"));
+
+function decoded(bytes: Buffer, encoding: string): Buffer {
+  if (encoding === "br") return brotliDecompressSync(bytes);
+  if (encoding === "gzip") return gunzipSync(bytes);
+  return encoding === "deflate" ? inflateSync(bytes) : bytes;
+}
