@@ -1,5 +1,6 @@
 import fastify, { LogController, type FastifyInstance } from "fastify";
 import type { Config } from "./config.ts";
+import accessTokenPlugin from "./plugins/access-token.ts";
 import databasePlugin from "./plugins/database.ts";
 import descriptionPlugin from "./plugins/description.ts";
 import livePlugin from "./plugins/live.ts";
@@ -19,6 +20,7 @@ import socketsPlugin from "./plugins/sockets.ts";
 import stoppingPlugin from "./plugins/stopping.ts";
 import validationPlugin from "./plugins/validation.ts";
 import webPlugin from "./plugins/web.ts";
+import webhooksPlugin from "./plugins/webhooks.ts";
 import workerPlugin from "./plugins/worker.ts";
 import { requestIdOf } from "./request-id.ts";
 import { allRoutes } from "./routes/all-routes.ts";
@@ -53,11 +55,13 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(socketsPlugin); // before the session is read, so that it is known to be a socket
   await app.register(securityPlugin);
   await app.register(schemeVersionPlugin);
+  await app.register(accessTokenPlugin);
   await app.register(signedInPlugin);
   await app.register(partPlugin);
   await app.register(rateLimitPlugin, { requestsPerMinute: config.requestsPerMinute });
   await app.register(requestLogPlugin);
   await app.register(webPlugin, { webRoot: config.webRoot });
+  await app.register(webhooksPlugin, { settings: config });
   await app.register(descriptionPlugin);
   await app.register(referencePlugin);
   for (const routes of allRoutes) await app.register(routes);

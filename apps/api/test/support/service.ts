@@ -9,6 +9,7 @@ import { openProject } from "../../src/services/open-project.ts";
 import { hashPassword } from "../../src/services/passwords.ts";
 import { openDatabase, type Database } from "../../src/store/database.ts";
 import { insertPerson } from "../../src/store/person-rows.ts";
+import { Witness } from "./witness.ts";
 
 export const password = "a phrase for tests";
 
@@ -54,6 +55,8 @@ export async function startService(
   const config = readConfig({ DATABASE_URL: await way(database.serviceUrl), WEB_ROOT: "/nowhere", ...environment });
   const app = await buildApp(config, { write: (line) => void log.push(line) });
   await app.ready();
+  const witness = new Witness(app.swagger());
+  witness.watch(app.server);
   const owner = openDatabase(database.ownerUrl);
   const people = await addPeople(owner);
   const members = roles.map((role) => ({ person: people[role], role }));
@@ -69,6 +72,7 @@ export async function startService(
       await app.close();
       await owner.close();
       await database.drop();
+      if (witness.faults.length > 0) throw new Error(`not as described:\n${witness.faults.join("\n")}`);
     },
   };
 }
