@@ -4,9 +4,11 @@ import { frameCommand } from "./cli/frame-command.ts";
 import { modelCommand } from "./cli/model-command.ts";
 import { readInput } from "./cli/read-input.ts";
 import { strengthCommand } from "./cli/strength-command.ts";
+import { verifyAnswer } from "./cli/verify-answer.ts";
 
 /**
- * The command line: `assess scheme.json [--text]`, `frame model.json` and `strength scheme.json [--hazards hazards.json] [--text]`; `-` reads standard input. Writes the answer
+ * The command line: `assess scheme.json [--text]`, `frame model.json`, `strength scheme.json [--hazards hazards.json] [--text]`
+ * and `verify bundle.json [--key fingerprint] [--head number:head]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
 export async function runCommand(words: readonly string[]): Promise<number> {
@@ -23,6 +25,7 @@ export async function runCommand(words: readonly string[]): Promise<number> {
 
 async function answer(words: readonly string[]): Promise<Answer> {
   if (words[0] === "strength") return strengthAnswer(words.slice(1));
+  if (words[0] === "verify") return (await verifyAnswer(words.slice(1))) ?? usage;
   const flags = words.filter((word) => word.startsWith("--"));
   const [command, file, ...more] = words.filter((word) => !word.startsWith("--"));
   const known = command === "assess" ? ["--text", "--model"] : [];
@@ -54,7 +57,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text | --model]\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text | --model]\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

@@ -6,11 +6,22 @@ export type Input =
   | { readonly ok: true; readonly name: string; readonly value: unknown }
   | { readonly ok: false; readonly answer: Answer };
 
-/** The JSON of a file, or of standard input for `-`. */
-export async function readInput(file: string): Promise<Input> {
+export type InputText =
+  { readonly ok: true; readonly name: string; readonly text: string } | { readonly ok: false; readonly answer: Answer };
+
+/** The text of a file, or of standard input for `-`. */
+export async function readText(file: string): Promise<InputText> {
   const name = file === "-" ? "standard input" : file;
   const source = await sourceOf(file);
   if ("missing" in source) return { ok: false, answer: badInput(name, [{ pointer: "", detail: source.missing }]) };
+  return { ok: true, name, text: source.text };
+}
+
+/** The JSON of a file, or of standard input for `-`. */
+export async function readInput(file: string): Promise<Input> {
+  const source = await readText(file);
+  if (!source.ok) return source;
+  const { name } = source;
   try {
     const value: unknown = JSON.parse(source.text);
     return { ok: true, name, value };

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { type Actor, canonicalJson, type RecordPayload } from "@cornerway/schema";
+import { type Actor, canonicalJson } from "@cornerway/schema";
 import { leafHash } from "./tree-head.ts";
 
 export interface LeafFacts {
@@ -9,7 +9,7 @@ export interface LeafFacts {
   time: string;
   actor: Actor["id"];
   role: Actor["role"];
-  kind: RecordPayload["kind"];
+  kind: string;
   /** Salted digest of the payload. */
   digest: string;
 }
@@ -21,7 +21,7 @@ export const entryLeaf = (facts: LeafFacts): string => leafHash(canonicalJson({ 
  * SHA-256 over the salt's bytes and the payload's RFC 8785 form: says nothing of a payload whose salt is withheld. Where an
  * access token acted, over payload and token together, so that nobody can say afterwards that it was done by hand.
  */
-export const payloadDigest = (payload: RecordPayload, salt: string, token: string | undefined): string =>
+export const payloadDigest = (payload: { kind: string }, salt: string, token: string | undefined): string =>
   createHash("sha256")
     .update(salt, "hex")
     .update(canonicalJson(token === undefined ? payload : { payload, token }))

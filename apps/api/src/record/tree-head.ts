@@ -5,7 +5,7 @@ export const leafHash = (bytes: Uint8Array | string): string =>
   createHash("sha256").update(Uint8Array.of(0x00)).update(bytes).digest("hex");
 
 /** Hash of an inner node, RFC 9162 section 2.1.1: SHA-256 over 0x01, left and right. */
-const nodeHash = (left: string, right: string): string =>
+export const nodeHash = (left: string, right: string): string =>
   createHash("sha256").update(Uint8Array.of(0x01)).update(left, "hex").update(right, "hex").digest("hex");
 
 /**
