@@ -1,18 +1,26 @@
 import { storeysOf } from "@cornerway/engine";
-import type { Container, Opening, Scheme } from "@cornerway/schema";
+import { elementsOf, tagOf, type Container, type Opening, type Scheme } from "@cornerway/schema";
 
-/** The next free labels with these capitals: D4, D5 … */
-export function nextTags(scheme: Scheme, capitals: string, count: number): string[] {
-  const taken = new Set(tagsOf(scheme));
-  const tags: string[] = [];
-  for (let number = 1; tags.length < count; number += 1) {
-    const tag = `${capitals}${number}`;
-    if (!taken.has(tag)) tags.push(tag);
-  }
-  return tags;
+/** Hands out free labels one after the other, each once: D4, D5 … */
+export function tagMaker(scheme: Scheme): (capitals: string) => string {
+  const taken = new Set(elementsOf(scheme).map(tagOf));
+  return (capitals) => {
+    for (let number = 1; ; number += 1) {
+      const tag = `${capitals}${number}`;
+      if (taken.has(tag)) continue;
+      taken.add(tag);
+      return tag;
+    }
+  };
 }
 
-export const nextTag = (scheme: Scheme, capitals: string): string => nextTags(scheme, capitals, 1)[0] ?? `${capitals}1`;
+/** The next free labels with these capitals. */
+export function nextTags(scheme: Scheme, capitals: string, count: number): string[] {
+  const next = tagMaker(scheme);
+  return Array.from({ length: count }, () => next(capitals));
+}
+
+export const nextTag = (scheme: Scheme, capitals: string): string => tagMaker(scheme)(capitals);
 
 /** G on the ground, F first, T second; then U, V … */
 export function unitCapital(scheme: Scheme, unit: Container): string {
@@ -30,6 +38,3 @@ export const openingCapital: Record<Opening["use"], string> = {
 };
 
 const storeyCapitals = ["G", "F", "T", "U", "V", "X", "Y"];
-
-const tagsOf = (scheme: Scheme): string[] =>
-  [scheme.containers, scheme.openings, scheme.posts, scheme.pads].flatMap((elements) => elements.map(({ tag }) => tag));

@@ -5,7 +5,7 @@ import { Command } from "../controls/Command.tsx";
 import { PersonField } from "../controls/PersonField.tsx";
 import { Slip } from "../sheet/Slip.tsx";
 import { moveUnit, retypeUnit } from "../tools/move-unit.ts";
-import { removeElement } from "../tools/remove-element.ts";
+import { removeElements } from "../tools/remove-elements.ts";
 import { turnUnit } from "../tools/turn-unit.ts";
 import { containerName } from "../wording/container-name.ts";
 import { namesIn } from "../wording/name-of.ts";
@@ -48,7 +48,7 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
             Turn by 90°
           </Command>
         )}
-        <Command quiet shortcut="Del" asleepBecause={asleepBecause} onPress={() => onDraw(removeElement(scheme, id))}>
+        <Command quiet shortcut="Del" asleepBecause={asleepBecause} onPress={() => onDraw(removeElements(scheme, [id]))}>
           {`Take ${name} away`}
         </Command>
       </div>

@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { moveUnit } from "../../src/tools/move-unit.ts";
 import { carries } from "../../src/tools/pads-follow.ts";
 import { placeUnit } from "../../src/tools/place-unit.ts";
-import { removeElement } from "../../src/tools/remove-element.ts";
+import { removeElements } from "../../src/tools/remove-elements.ts";
 import { turnUnit } from "../../src/tools/turn-unit.ts";
 import { unitAt } from "../support/schemes.ts";
 
@@ -57,7 +57,7 @@ describe("pads follow the units they hold", () => {
   });
 
   it("taken away, a unit takes its loads and its own pads along and leaves an empty sheet", () => {
-    expect(after(alone, removeElement(alone, "g1"))).toEqual(emptyScheme);
+    expect(after(alone, removeElements(alone, ["g1"]))).toEqual(emptyScheme);
   });
 
   it("taken away, a unit takes what is cut in it along, and its inverse brings all of it back", () => {
@@ -74,7 +74,7 @@ describe("pads follow the units they hold", () => {
       framed: true,
     } as const;
     const cut = after(alone, [{ kind: "opening.cut", opening }]);
-    const taken = applyOperations(cut, removeElement(cut, "g1"));
+    const taken = applyOperations(cut, removeElements(cut, ["g1"]));
     if (!taken.ok) throw new Error("the unit is taken away");
     expect(taken.scheme).toEqual(emptyScheme);
     expect(after(taken.scheme, taken.inverse)).toEqual(cut);

@@ -7,7 +7,7 @@ import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
 import type { Keys } from "../../room/use-keys.ts";
 import { moveUnit, retypeUnit } from "../../tools/move-unit.ts";
-import { removeElement } from "../../tools/remove-element.ts";
+import { removeElements } from "../../tools/remove-elements.ts";
 import { turnUnit } from "../../tools/turn-unit.ts";
 import type { useDraftActs } from "./use-draft-acts.ts";
 
@@ -38,7 +38,7 @@ export const schemeKeyLines: readonly KeyLine[] = [
 ];
 
 export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKeys }: SchemeKeysGiven): Keys {
-  const away = () => hand.chosenId !== null && mayDraw && hand.finish(removeElement(draft, hand.chosenId));
+  const away = () => hand.chosenId !== null && mayDraw && hand.finish(removeElements(draft, [hand.chosenId]));
   return {
     s: () => hand.take("stack"),
     h: () => hand.take("shift"),
