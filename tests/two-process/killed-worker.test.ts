@@ -64,15 +64,16 @@ async function send(): Promise<void> {
 /** Keeps everyone else from writing to the project until released. */
 async function holdProject(): Promise<{ release: () => void }> {
   const released = new AbortController();
-  const holding = postgres(database.ownerUrl, { max: 1 });
-  await new Promise<void>((held) => {
-    const transaction = holding.begin(async (sql) => {
-      await sql`select 1 from "project" where "id" = ${projectId} for update`;
+  const sql = postgres(database.ownerUrl, { max: 1 });
+  const hold = async (held: () => void) => {
+    await sql.begin(async (tx) => {
+      await tx`select 1 from "project" where "id" = ${projectId} for update`;
       held();
       await new Promise((resume) => released.signal.addEventListener("abort", resume));
     });
-    transaction.finally(() => holding.end()).catch(() => undefined); // fails the test where the lock is waited for
-  });
+    await sql.end();
+  };
+  await new Promise<void>((held, failed) => void hold(held).catch(failed));
   return { release: () => released.abort() };
 }
 
