@@ -41,7 +41,7 @@ export default fp(
       if (code !== undefined) return sendProblem(reply, { code });
       if (held.roles.length === 0 && !(await projectExists(db, projectId)))
         return sendProblem(reply, { code: "not-found" });
-      request.part = { projectId, person, roles: held.roles };
+      request.part = { projectId, person, roles: held.roles, token: request.accessToken?.prefix };
     });
   },
   { name: "part", dependencies: ["database", "signed-in"] },

@@ -2,14 +2,21 @@ import { KeptProject, ProjectStarted, StartProject } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
+import { repeatableHeaders, repeatableOf } from "../description/repeatable.ts";
 import { answer } from "../plugins/problems.ts";
 import { signedInOf } from "../plugins/signed-in.ts";
 import { startProject } from "../services/start-project.ts";
 import { readKeptProjects } from "../store/project-rows.ts";
 
 const starting = described(
-  { tag: "projects", id: "startProject", summary: "Start a project", answers: { 201: ProjectStarted } },
-  { body: StartProject },
+  {
+    tag: "projects",
+    id: "startProject",
+    summary: "Start a project",
+    answers: { 201: ProjectStarted },
+    problems: ["key-reused"],
+  },
+  { headers: repeatableHeaders, body: StartProject },
 );
 
 const listing = described(
@@ -26,9 +33,10 @@ const listing = described(
 export const startProjectRoutes: FastifyPluginAsyncZod = async (app) => {
   const config = { administrator: true };
 
-  app.post("/api/projects", { config, schema: starting }, async (request, reply) =>
-    answer(reply, await startProject(app.database, signedInOf(request).person, request.body), 201),
-  );
+  app.post("/api/projects", { config, schema: starting }, async (request, reply) => {
+    const { person } = signedInOf(request);
+    return answer(reply, await startProject(app.database, person, request.body, repeatableOf(request)), 201);
+  });
 
   app.get("/api/administration/projects", { config, schema: listing }, async () =>
     readKeptProjects(app.database.connection),

@@ -21,6 +21,8 @@ export interface Part {
   projectId: string;
   person: Person;
   roles: readonly Role[];
+  /** The visible part of the access token that acts for them; undefined when they act by hand. */
+  token?: string | undefined;
 }
 
 /** Why someone who holds this in a project may not do the act; undefined when they may. */
@@ -45,7 +47,8 @@ export const actsOf = (held: Held, administrator: boolean): Act[] =>
 export function authorOf(part: Part, act: Act): Author {
   const role = part.roles.find((held) => mayDo[act].includes(held));
   if (role === undefined) throw new Error(`authorOf: ${part.roles.join(", ")} may not ${act}`);
-  return { id: part.person.id, name: part.person.name, role };
+  const { id, name } = part.person;
+  return { id, name, role, ...(part.token === undefined ? {} : { token: part.token }) };
 }
 
 /** The same for what an administrator of the service may do as well. */

@@ -4,13 +4,23 @@ import { readHeld, type Held } from "../store/membership-rows.ts";
 import { readMembers, readProjectIds, readProjectRow } from "../store/project-rows.ts";
 import { readRequests } from "../store/request-rows.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
+import { pageOf, type Page } from "./page.ts";
 import type { Part } from "./part.ts";
 import { whoseTurn } from "./whose-turn.ts";
 
-/** The projects someone has a part in; they never learn of others. */
-export async function readProjects(db: Connection, personId: string): Promise<ProjectSummary[]> {
-  const ids = await readProjectIds(db, personId);
-  return Promise.all(ids.map(async (id) => readSummary(db, id, await readHeld(db, id, personId))));
+/** The projects someone has a part in, by name; they never learn of others. Null when there is none to come after. */
+export async function readProjects(
+  db: Connection,
+  personId: string,
+  { after, limit }: { after?: string | undefined; limit: number },
+): Promise<Page<ProjectSummary> | null> {
+  const ids = await readProjectIds(db, personId, { after, limit: limit + 1 });
+  if (ids === null) return null;
+  const { items, next } = pageOf(ids, limit, (id) => id);
+  return {
+    items: await Promise.all(items.map(async (id) => readSummary(db, id, await readHeld(db, id, personId)))),
+    next,
+  };
 }
 
 export async function readProject(db: Connection, { projectId, person }: Part): Promise<Project> {

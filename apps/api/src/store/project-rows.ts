@@ -13,12 +13,21 @@ export async function readKeptProjects(db: Connection): Promise<KeptProject[]> {
   return rows.map(({ openedAt, ...project }) => ({ ...project, openedAt: openedAt.toISOString() }));
 }
 
-/** Projects someone has a part in, by name. */
-export async function readProjectIds(db: Connection, personId: string): Promise<string[]> {
+/** Projects someone has a part in, by name: those after one of them, at most `limit`; null when there is no such one. */
+export async function readProjectIds(
+  db: Connection,
+  personId: string,
+  { after, limit }: { after: string | undefined; limit: number },
+): Promise<string[] | null> {
+  const theirs = { memberships: { some: { personId, OR: notOver() } } };
+  const from = after === undefined ? undefined : await db.project.findFirst({ where: { id: after, ...theirs } });
+  if (from === null) return null;
+  const later = from && { OR: [{ name: { gt: from.name } }, { name: from.name, id: { gt: from.id } }] };
   const rows = await db.project.findMany({
-    where: { memberships: { some: { personId, OR: notOver() } } },
+    where: { ...theirs, ...later },
     orderBy: [{ name: "asc" }, { id: "asc" }],
     select: { id: true },
+    take: limit,
   });
   return rows.map(({ id }) => id);
 }
