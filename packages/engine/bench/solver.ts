@@ -2,7 +2,7 @@ import { buildingLoads } from "../src/analysis/building-loads.ts";
 import { buildingSystem } from "../src/analysis/building-system.ts";
 import { settleContact } from "../src/analysis/contact.ts";
 import { prepare } from "../src/analysis/prepare.ts";
-import { rememberedStates } from "../src/analysis/remembered-states.ts";
+import { bearingStates } from "../src/analysis/bearing-states.ts";
 import { recoverUnit } from "../src/analysis/recover-unit.ts";
 import { solveMovements } from "../src/analysis/solve-movement.ts";
 import { allClosed } from "../src/analysis/system.ts";
@@ -78,18 +78,8 @@ function steps(model: BuildingModel): void {
   if (!closed.stable) throw new Error("the bench building is a mechanism");
   const { tree, panels } = closed.prepared.factor;
   const bases = step("solve", () => solveMovements(closed.prepared, loads));
-  const prepareIn = rememberedStates(building.frame.system, cache.building.branch());
-  const outcomes = step("contact", () =>
-    loads.map((load, s) =>
-      settleContact(
-        building.frame.system,
-        closed.prepared,
-        load,
-        bases[s] ?? { movement: new Float64Array(), answered: new Float64Array() },
-        prepareIn,
-      ),
-    ),
-  );
+  const states = bearingStates(building.frame.system, cache.building.branch());
+  const outcomes = step("contact", () => settleContact(building.frame.system, closed.prepared, loads, bases, states));
   step("recover one container in all combinations", () =>
     building.units
       .slice(0, 1)

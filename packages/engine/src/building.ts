@@ -5,12 +5,12 @@ import { settleContact, type ContactOutcome } from "./analysis/contact.ts";
 import type { CombinedLoads } from "./analysis/combined-loads.ts";
 import { drivenMovement } from "./analysis/driven-movement.ts";
 import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
-import { prepare, type Preparation } from "./analysis/prepare.ts";
+import { prepare } from "./analysis/prepare.ts";
 import { recoverFrame } from "./analysis/recover-frame.ts";
 import { recoverUnit, type UnitSolution } from "./analysis/recover-unit.ts";
-import { rememberedStates } from "./analysis/remembered-states.ts";
+import { bearingStates } from "./analysis/bearing-states.ts";
 import { refusal } from "./analysis/refusal.ts";
-import { solveMovements, type Movement } from "./analysis/solve-movement.ts";
+import { solveMovements } from "./analysis/solve-movement.ts";
 import { allClosed } from "./analysis/system.ts";
 import type { LocalUnitLoads } from "./analysis/unit-loads.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
@@ -57,35 +57,35 @@ function solveCombinations(
   const inUnits = building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed));
   const combos = Object.entries(model.combos);
   const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
-  const closed = prepare(building.frame.system, allClosed(building.frame.system), cache.building);
-  const bases = closed.stable ? solveMovements(closed.prepared, loads) : [];
-  const prepareIn = rememberedStates(building.frame.system, cache.building.branch());
+  const { frame } = building;
+  const closed = prepare(frame.system, allClosed(frame.system), cache.building);
+  if (!closed.stable)
+    return combos.map(([name], s) => {
+      const movement = drivenMovement(closed.movements, loads[s] ?? missing());
+      return [name, refusal("No equilibrium, a mechanism", movement, frame.nodeIds)];
+    });
+  const bases = solveMovements(closed.prepared, loads);
+  const states = bearingStates(frame.system, cache.building.branch());
+  const outcomes = settleContact(frame.system, closed.prepared, loads, bases, states);
   return combos.map(([name, combo], s) => {
-    const load = loads[s];
-    if (load === undefined) throw new Error("each combination has its loads");
-    return [name, solveOne(building, model.holds, inUnits, combo, closed, load, bases[s], prepareIn)];
+    const [load, outcome] = [loads[s] ?? missing(), outcomes[s] ?? missing()];
+    return [name, answered(building, model.holds, inUnits, combo, load, outcome)];
   });
 }
 
-function solveOne(
+function missing(): never {
+  throw new Error("each combination has its loads and its outcome");
+}
+
+function answered(
   building: BuildingSystem,
   holds: BuildingModel["holds"],
   inUnits: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
-  closed: Preparation,
   load: CombinedLoads,
-  basis: Movement | undefined,
-  prepareIn: ReturnType<typeof rememberedStates>,
+  outcome: ContactOutcome,
 ): BuildingCombination | FrameRefusal {
   const { frame } = building;
-  if (!closed.stable || basis === undefined) {
-    return refusal(
-      "No equilibrium, a mechanism",
-      closed.stable ? null : drivenMovement(closed.movements, load),
-      frame.nodeIds,
-    );
-  }
-  const outcome = settleContact(frame.system, closed.prepared, load, basis, prepareIn);
   if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
   const idle = unresistedLoad(outcome.prepared, load);
   if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);

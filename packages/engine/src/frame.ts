@@ -36,7 +36,8 @@ function solveCombination(
   if (loose !== undefined) return memberRefusal(frame, loose);
   const [basis] = solveMovements(closed.prepared, [loads]);
   if (basis === undefined) throw new Error("one load vector gives one movement");
-  const outcome = settleContact(frame.system, closed.prepared, loads, basis);
+  const [outcome] = settleContact(frame.system, closed.prepared, [loads], [basis]);
+  if (outcome === undefined) throw new Error("one load vector gives one outcome");
   if (!outcome.settled) {
     const reason = outcome.movement
       ? "No equilibrium once bearings open"

@@ -15,15 +15,18 @@ export function bearingGap(bearing: Bearing, { movement }: Movement, { settlemen
   return (movement[bearing.upper] ?? 0) - (movement[bearing.lower] ?? 0);
 }
 
-/** The load vector that holds one bearing of the closed structure open by 1 mm. */
-export function openingLoad(bearing: Bearing | undefined, freedoms: number): LoadVector {
+/** The load vector that holds bearings of the closed structure open by so much, in mm. */
+export function openingLoad(bearings: readonly Bearing[], openingsMm: Float64Array, freedoms: number): LoadVector {
   const forces = new Float64Array(freedoms);
   const settlement = new Float64Array(freedoms);
-  if (bearing?.kind === "support") settlement[bearing.freedom] = 1;
-  if (bearing?.kind === "link") {
-    forces[bearing.upper] = bearing.stiffness;
-    forces[bearing.lower] = -bearing.stiffness;
-  }
+  bearings.forEach((bearing, b) => {
+    const opening = openingsMm[b] ?? 0;
+    if (bearing.kind === "support") settlement[bearing.freedom] = opening;
+    else {
+      forces[bearing.upper] = (forces[bearing.upper] ?? 0) + bearing.stiffness * opening;
+      forces[bearing.lower] = (forces[bearing.lower] ?? 0) - bearing.stiffness * opening;
+    }
+  });
   return { forces, settlement };
 }
 

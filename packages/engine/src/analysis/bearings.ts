@@ -1,4 +1,4 @@
-import { HOLDS_NOTHING, type Bearing } from "./system.ts";
+import { HOLDS_NOTHING, springsBetween, type Bearing } from "./system.ts";
 import type { Element } from "../elements/element.ts";
 import { nodeSpring } from "../elements/spring.ts";
 import {
@@ -70,7 +70,7 @@ class BearingList implements Bearings {
     }
     this.held.push(...fix.filter((name) => name !== "uz" && !lost.includes(name)).map(freedom));
     this.supportBearings.set(node, this.bearings.length);
-    const holds = lost.length > 0 ? { elements: [], freedoms: lost.map(freedom) } : HOLDS_NOTHING;
+    const holds = lost.length > 0 ? { springs: [], freedoms: lost.map(freedom) } : HOLDS_NOTHING;
     this.bearings.push({ kind: "support", freedom: freedom("uz"), holds });
   }
 
@@ -83,9 +83,7 @@ class BearingList implements Bearings {
     }
     if (kept.some((value) => value > 0)) this.elements.push(nodeSpring(lower, upper, kept));
     this.linkBearings.set(id, this.bearings.length);
-    const holds = lost.some((value) => value > 0)
-      ? { elements: [nodeSpring(lower, upper, lost)], freedoms: [] }
-      : HOLDS_NOTHING;
+    const holds = { springs: springsBetween(lower, upper, lost), freedoms: [] };
     this.bearings.push({
       kind: "link",
       lower: lower * 6 + UPRIGHT,

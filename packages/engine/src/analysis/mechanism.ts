@@ -1,7 +1,7 @@
-import { addElementForces, addElementForceSizes } from "../elements/element.ts";
+import { addElementForces, addElementForceSizes, type Element } from "../elements/element.ts";
+import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
-import type { Prepared } from "./prepared.ts";
 
 /**
  * The movements, 6 per node, that nothing resists, found behind the loose pivots of a factorisation.
@@ -20,7 +20,11 @@ export function looseMovements(prepared: Factorised, trusted: ReadonlySet<number
   });
 }
 
-type Factorised = Pick<Prepared, "factor" | "elements" | "equationOf">;
+interface Factorised {
+  readonly factor: SparseFactor;
+  readonly elements: readonly Element[];
+  readonly equationOf: Int32Array;
+}
 
 /** Roundings behind one entry of K: three turns into global axes, sums over a dozen elements. */
 const ROUNDING = roundingBound(128);

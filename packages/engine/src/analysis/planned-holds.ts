@@ -1,11 +1,9 @@
-import type { Element } from "../elements/element.ts";
-import { nodeSpring } from "../elements/spring.ts";
 import type { AnalyticalModel } from "../model/analytical-model.ts";
 import { planHolds, type HoldPlan } from "../model/plan-holds.ts";
 import type { FrameSystem } from "./frame-system.ts";
-import type { PlannedHolds } from "./system.ts";
+import { springsBetween, type PlannedHolds, type Spring } from "./system.ts";
 
-/** The plan's holds as elements and held freedoms, for any set of lifted bearings. */
+/** The plan's holds as springs and held freedoms, for any set of lifted bearings. */
 export function plannedHolds(
   plan: HoldPlan,
   { links }: AnalyticalModel,
@@ -22,7 +20,7 @@ export function plannedHolds(
   };
 
   function build(lifted: ReadonlySet<string>): PlannedHolds {
-    const elements: Element[] = [];
+    const springs: Spring[] = [];
     const freedoms: number[] = [];
     const by = new Set<number>();
     for (const [name, { x, y }] of planHolds(plan, lifted).holds) {
@@ -33,10 +31,10 @@ export function plannedHolds(
       if (node === undefined) throw new Error(`no bearing "${name}" to hold by`);
       const k = plan.stiffness;
       if (link !== undefined)
-        elements.push(nodeSpring(nodeOf.get(link.i) ?? node, node, [x ? k : 0, y ? k : 0, 0, 0, 0, 0]));
+        springs.push(...springsBetween(nodeOf.get(link.i) ?? node, node, [x ? k : 0, y ? k : 0, 0, 0, 0, 0]));
       else freedoms.push(...(x ? [node * 6] : []), ...(y ? [node * 6 + 1] : []));
     }
-    return { elements, freedoms, by };
+    return { springs, freedoms, by };
   }
 }
 

@@ -5,6 +5,7 @@ import { integerRoom } from "../numerics/number-room.ts";
 import type { FactorMemory } from "../numerics/factor-memory.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseElement } from "../numerics/sparse-factor.ts";
+import { BorderUnknowns } from "./border-unknowns.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
@@ -27,9 +28,14 @@ export function prepare(system: System, state: ContactState, memory: FactorMemor
   const trusted = new Set<number>();
   for (;;) {
     const factor = memory === null ? factorise(tree, sparse, trusted) : memory.factorise(tree, sparse, trusted);
-    const prepared: Prepared = { system, state, elements, held, equationOf, factor, idle, unitOpenings: new Map() };
-    if (factor.loose.length === 0) return { stable: true, prepared };
-    const movements = looseMovements(prepared, trusted);
+    if (factor.loose.length === 0) {
+      const further = new BorderUnknowns(elements, equationOf, factor);
+      return {
+        stable: true,
+        prepared: { system, state, elements, held, equationOf, factor, update: null, idle, further },
+      };
+    }
+    const movements = looseMovements({ factor, elements, equationOf }, trusted);
     if (movements.length > 0) return { stable: false, movements };
     factor.loose.forEach((equation) => trusted.add(equation));
   }

@@ -1,4 +1,5 @@
 import { addElementForcesOfSides } from "../elements/element.ts";
+import { solveBordered } from "../numerics/bordered-factor.ts";
 import { solveInPlace } from "../numerics/sparse-solve.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
 import type { Prepared } from "./prepared.ts";
@@ -18,10 +19,26 @@ export interface Movement {
 /**
  * Solves for several load vectors at once and refines each until its residual is rounding or no longer halves
  * (fixed-precision refinement: Skeel, Math. Comp. 35 (1980), from memory). Each gets the bits it would get by itself.
+ * `near` are solutions in another state to begin from.
  */
-export function solveMovements(prepared: Prepared, loads: readonly LoadVector[]): Movement[] {
+export function solveMovements(
+  prepared: Prepared,
+  loads: readonly LoadVector[],
+  near: readonly (Movement | null)[] = [],
+): Movement[] {
+  if (loads.length <= AT_ONCE) return solveSome(prepared, loads, near);
+  const parts = Array.from({ length: Math.ceil(loads.length / AT_ONCE) }, (_, n) => n * AT_ONCE);
+  return parts.flatMap((from) =>
+    solveSome(prepared, loads.slice(from, from + AT_ONCE), near.slice(from, from + AT_ONCE)),
+  );
+}
+
+/** So many load vectors stay near the processor (measured). */
+const AT_ONCE = 32;
+
+function solveSome(prepared: Prepared, loads: readonly LoadVector[], near: readonly (Movement | null)[]): Movement[] {
   const count = loads.length;
-  let results = start(prepared, loads);
+  let results = start(prepared, loads, near);
   let worst = loads.map(() => Infinity);
   let settled = loads.map(() => false);
   for (;;) {
@@ -74,11 +91,14 @@ function unbalancedSide(
 }
 
 /** Here and in the following, values of several load vectors stand freedom by freedom: value[freedom·count + side]. */
-function start(prepared: Prepared, loads: readonly LoadVector[]): Movement {
+function start(prepared: Prepared, loads: readonly LoadVector[], near: readonly (Movement | null)[]): Movement {
   const count = loads.length;
   const { held } = prepared;
   const movement = new Float64Array(held.length * count);
-  let settles = false;
+  let settles = near.some((other) => other !== null);
+  near.forEach((other, s) => {
+    if (other !== null) for (let f = 0; f < held.length; f++) movement[f * count + s] = other.movement[f] ?? 0;
+  });
   loads.forEach(({ settlement }, s) => {
     for (let f = 0; f < held.length; f++) {
       if (!held[f]) continue;
@@ -91,16 +111,17 @@ function start(prepared: Prepared, loads: readonly LoadVector[]): Movement {
 }
 
 function refine(prepared: Prepared, loads: readonly LoadVector[], { movement, answered }: Movement): Movement {
-  const { equationOf, factor } = prepared;
+  const { equationOf, factor, update } = prepared;
   const count = loads.length;
-  const x = new Float64Array(factor.tree.equations * count);
+  const x = new Float64Array((factor.tree.equations + (update?.unknowns.length ?? 0)) * count);
   loads.forEach(({ forces }, s) => {
     for (let f = 0; f < equationOf.length; f++) {
       const equation = equationOf[f] ?? -1;
       if (equation >= 0) x[equation * count + s] = (forces[f] ?? 0) - (answered[f * count + s] ?? 0);
     }
   });
-  solveInPlace(factor, x, count);
+  if (update === null) solveInPlace(factor, x, count);
+  else solveBordered(factor, update.border, x, count);
   const moved = movement.slice();
   for (let f = 0; f < equationOf.length; f++) {
     const equation = equationOf[f] ?? -1;

@@ -1,4 +1,5 @@
 import type { Element } from "../elements/element.ts";
+import type { Six } from "../model/analytical-model.ts";
 
 /** Everything the solution needs to know: freedoms are 6·node + 0…5 (ux uy uz rx ry rz, global axes). */
 export interface System {
@@ -18,14 +19,25 @@ export interface System {
  * lost once it lifts.
  */
 export type Bearing = (
-  | { readonly kind: "support"; readonly freedom: number }
-  | { readonly kind: "link"; readonly lower: number; readonly upper: number; readonly stiffness: number }
+  { readonly kind: "support"; readonly freedom: number } | ({ readonly kind: "link" } & Spring)
 ) & { readonly holds: Holds };
 
-/** Elements that act and freedoms that are fixed only until the bearing first lifts. */
+/** Springs that act and freedoms that are fixed only until the bearing first lifts. */
 export interface Holds {
-  readonly elements: readonly Element[];
+  readonly springs: readonly Spring[];
   readonly freedoms: readonly number[];
+}
+
+/** A spring between two freedoms, N/mm or N·mm/rad. */
+export interface Spring {
+  readonly lower: number;
+  readonly upper: number;
+  readonly stiffness: number;
+}
+
+/** The springs between two nodes in those of the six directions in which they are stiff. */
+export function springsBetween(i: number, j: number, stiffness: Six): Spring[] {
+  return stiffness.flatMap((k, c) => (k > 0 ? [{ lower: i * 6 + c, upper: j * 6 + c, stiffness: k }] : []));
 }
 
 /** What holds a building in plan in one state, and by which bearings. */
@@ -34,12 +46,12 @@ export interface PlannedHolds extends Holds {
 }
 
 /** A bearing that holds nothing but the load on it. */
-export const HOLDS_NOTHING: Holds = { elements: [], freedoms: [] };
+export const HOLDS_NOTHING: Holds = { springs: [], freedoms: [] };
 
 /** Whether a bearing holds anything besides in this state, which it gives up when it lifts. */
 export function holdsSomething({ bearings, plannedHolds }: System, b: number, lost: Uint8Array): boolean {
   const holds = bearings[b]?.holds ?? HOLDS_NOTHING;
-  return holds.elements.length > 0 || holds.freedoms.length > 0 || (plannedHolds?.(lost).by.has(b) ?? false);
+  return holds.springs.length > 0 || holds.freedoms.length > 0 || (plannedHolds?.(lost).by.has(b) ?? false);
 }
 
 /** Which bearings are open (1), and which have lifted and lost what they held besides (1). */
@@ -60,17 +72,21 @@ export function allClosed(system: System): ContactState {
 export function actingElements({ elements, bearings, plannedHolds }: System, { open, lost }: ContactState): Element[] {
   const acting = [...elements];
   bearings.forEach((bearing, b) => {
-    for (const hold of bearing.holds.elements) acting.push(lost[b] ? idle(hold) : hold);
-    if (bearing.kind !== "link") return;
-    const spring = bearingSpring(bearing.lower, bearing.upper, bearing.stiffness);
-    acting.push(open[b] ? idle(spring) : spring);
+    for (const hold of bearing.holds.springs) acting.push(springElement(hold, lost[b] !== 1));
+    if (bearing.kind === "link") acting.push(springElement(bearing, open[b] !== 1));
   });
-  acting.push(...(plannedHolds?.(lost).elements ?? []));
+  for (const hold of plannedHolds?.(lost).springs ?? []) acting.push(springElement(hold, true));
   return acting;
 }
 
-function idle({ freedoms, matrix }: Element): Element {
-  return { freedoms, matrix: new Float64Array(matrix.length), acts: false };
+/** The springs that act in this state and may not act in another. */
+export function springsIn({ bearings, plannedHolds }: System, { open, lost }: ContactState): Spring[] {
+  const springs: Spring[] = [];
+  bearings.forEach((bearing, b) => {
+    if (!lost[b]) springs.push(...bearing.holds.springs);
+    if (bearing.kind === "link" && !open[b]) springs.push(bearing);
+  });
+  return [...springs, ...(plannedHolds?.(lost).springs ?? [])];
 }
 
 /** The held freedoms in this state: always held, or under a closed bearing on the ground. */
@@ -84,6 +100,7 @@ export function heldFreedoms({ held, bearings, plannedHolds }: System, { open, l
   return now;
 }
 
-function bearingSpring(lower: number, upper: number, k: number): Element {
-  return { freedoms: Int32Array.of(lower, upper), matrix: Float64Array.of(k, -k, -k, k) };
+function springElement({ lower, upper, stiffness: k }: Spring, acts: boolean): Element {
+  const freedoms = Int32Array.of(lower, upper);
+  return acts ? { freedoms, matrix: Float64Array.of(k, -k, -k, k) } : { freedoms, matrix: new Float64Array(4), acts };
 }

@@ -5,14 +5,15 @@
  * gets the same bits alone and among others.
  */
 export function forwardFront(n: number, k: number, panel: Float64Array, y: Float64Array, count: number): void {
-  for (let i = 1; i < k; i++) for (let r = 0; r < count; r++) forwardEntry(i, i, k, panel, y, r, count);
-  let i = k;
-  for (; i + 3 < n; i += 4) {
-    let r = 0;
-    for (; r + 1 < count; r += 2) forwardTile(i, k, panel, y, r, count);
-    if (r < count) for (let row = i; row < i + 4; row++) forwardEntry(row, k, k, panel, y, r, count);
+  let i = 0;
+  for (; i + 3 < k; i += 4) {
+    forwardRows(i, i, k, panel, y, count);
+    for (let row = i + 1; row < i + 4; row++)
+      for (let r = 0; r < count; r++) forwardEntry(row, i, row, k, panel, y, r, count);
   }
-  for (; i < n; i++) for (let r = 0; r < count; r++) forwardEntry(i, k, k, panel, y, r, count);
+  for (; i < k; i++) for (let r = 0; r < count; r++) forwardEntry(i, 0, i, k, panel, y, r, count);
+  for (; i + 3 < n; i += 4) forwardRows(i, k, k, panel, y, count);
+  for (; i < n; i++) for (let r = 0; r < count; r++) forwardEntry(i, 0, k, k, panel, y, r, count);
 }
 
 /** Turns the first k rows of `y` into unknowns, the others being known; the pivots stand in `diagonal` from `first` on. */
@@ -29,17 +30,54 @@ export function backwardFront(
     const pivot = diagonal[first + p] ?? 1;
     for (let r = 0; r < count; r++) y[p * count + r] = (y[p * count + r] ?? 0) / pivot;
   }
-  let p = 0;
-  for (; p + 3 < k; p += 4) {
-    let r = 0;
-    for (; r + 1 < count; r += 2) backwardTile(n, p, k, panel, y, r, count);
-    if (r < count) for (let column = p; column < p + 4; column++) backwardEntry(k, n, column, k, panel, y, r, count);
+  const odd = k - (k % 4);
+  for (let p = k - 1; p >= odd; p--) for (let r = 0; r < count; r++) backwardEntry(p + 1, n, p, k, panel, y, r, count);
+  for (let p = odd - 4; p >= 0; p -= 4) {
+    backwardColumns(p + 4, n, p, k, panel, y, count);
+    for (let column = p + 2; column >= p; column--)
+      for (let r = 0; r < count; r++) backwardEntry(column + 1, p + 4, column, k, panel, y, r, count);
   }
-  for (; p < k; p++) for (let r = 0; r < count; r++) backwardEntry(k, n, p, k, panel, y, r, count);
-  for (p = k - 2; p >= 0; p--) for (let r = 0; r < count; r++) backwardEntry(p + 1, k, p, k, panel, y, r, count);
+}
+
+/** Four rows, as far as `columns`. */
+function forwardRows(i: number, columns: number, k: number, panel: Float64Array, y: Float64Array, count: number): void {
+  let r = 0;
+  for (; r + 1 < count; r += 2) forwardTile(i, columns, k, panel, y, r, count);
+  if (r < count) forwardStrip(i, columns, k, panel, y, r, count);
+}
+
+/** Four columns from `p` on, below row `from`. */
+function backwardColumns(
+  from: number,
+  n: number,
+  p: number,
+  k: number,
+  panel: Float64Array,
+  y: Float64Array,
+  count: number,
+): void {
+  let r = 0;
+  for (; r + 1 < count; r += 2) backwardTile(from, n, p, k, panel, y, r, count);
+  if (r < count) backwardStrip(from, n, p, k, panel, y, r, count);
 }
 
 function forwardEntry(
+  i: number,
+  from: number,
+  to: number,
+  k: number,
+  panel: Float64Array,
+  y: Float64Array,
+  r: number,
+  count: number,
+): void {
+  let sum = y[i * count + r] ?? 0;
+  for (let p = from; p < to; p++) sum -= (panel[i * k + p] ?? 0) * (y[p * count + r] ?? 0);
+  y[i * count + r] = sum;
+}
+
+/** Four rows for one side: four sums that need not wait for each other. */
+function forwardStrip(
   i: number,
   columns: number,
   k: number,
@@ -48,12 +86,37 @@ function forwardEntry(
   r: number,
   count: number,
 ): void {
-  let sum = y[i * count + r] ?? 0;
-  for (let p = 0; p < columns; p++) sum -= (panel[i * k + p] ?? 0) * (y[p * count + r] ?? 0);
-  y[i * count + r] = sum;
+  const a = i * k;
+  const b = a + k;
+  const c = b + k;
+  const d = c + k;
+  const t = i * count + r;
+  let s0 = y[t] ?? 0;
+  let s1 = y[t + count] ?? 0;
+  let s2 = y[t + 2 * count] ?? 0;
+  let s3 = y[t + 3 * count] ?? 0;
+  for (let p = 0, s = r; p < columns; p++, s += count) {
+    const value = y[s] ?? 0;
+    s0 -= (panel[a + p] ?? 0) * value;
+    s1 -= (panel[b + p] ?? 0) * value;
+    s2 -= (panel[c + p] ?? 0) * value;
+    s3 -= (panel[d + p] ?? 0) * value;
+  }
+  y[t] = s0;
+  y[t + count] = s1;
+  y[t + 2 * count] = s2;
+  y[t + 3 * count] = s3;
 }
 
-function forwardTile(i: number, k: number, panel: Float64Array, y: Float64Array, r: number, count: number): void {
+function forwardTile(
+  i: number,
+  columns: number,
+  k: number,
+  panel: Float64Array,
+  y: Float64Array,
+  r: number,
+  count: number,
+): void {
   const a = i * k;
   const b = a + k;
   const c = b + k;
@@ -67,7 +130,7 @@ function forwardTile(i: number, k: number, panel: Float64Array, y: Float64Array,
   let c1 = y[t + 2 * count + 1] ?? 0;
   let d0 = y[t + 3 * count] ?? 0;
   let d1 = y[t + 3 * count + 1] ?? 0;
-  for (let p = 0, s = r; p < k; p++, s += count) {
+  for (let p = 0, s = r; p < columns; p++, s += count) {
     const y0 = y[s] ?? 0;
     const y1 = y[s + 1] ?? 0;
     const la = panel[a + p] ?? 0;
@@ -108,8 +171,38 @@ function backwardEntry(
   y[p * count + r] = sum;
 }
 
-/** Rows below the pivots in four columns. */
+/** Four columns for one side. */
+function backwardStrip(
+  from: number,
+  n: number,
+  p: number,
+  k: number,
+  panel: Float64Array,
+  y: Float64Array,
+  r: number,
+  count: number,
+): void {
+  const t = p * count + r;
+  let s0 = y[t] ?? 0;
+  let s1 = y[t + count] ?? 0;
+  let s2 = y[t + 2 * count] ?? 0;
+  let s3 = y[t + 3 * count] ?? 0;
+  for (let i = from, l = from * k + p, s = from * count + r; i < n; i++, l += k, s += count) {
+    const value = y[s] ?? 0;
+    s0 -= (panel[l] ?? 0) * value;
+    s1 -= (panel[l + 1] ?? 0) * value;
+    s2 -= (panel[l + 2] ?? 0) * value;
+    s3 -= (panel[l + 3] ?? 0) * value;
+  }
+  y[t] = s0;
+  y[t + count] = s1;
+  y[t + 2 * count] = s2;
+  y[t + 3 * count] = s3;
+}
+
+/** Four columns for two sides. */
 function backwardTile(
+  from: number,
   n: number,
   p: number,
   k: number,
@@ -127,7 +220,7 @@ function backwardTile(
   let c1 = y[t + 2 * count + 1] ?? 0;
   let d0 = y[t + 3 * count] ?? 0;
   let d1 = y[t + 3 * count + 1] ?? 0;
-  for (let i = k, l = k * k + p, s = k * count + r; i < n; i++, l += k, s += count) {
+  for (let i = from, l = from * k + p, s = from * count + r; i < n; i++, l += k, s += count) {
     const y0 = y[s] ?? 0;
     const y1 = y[s + 1] ?? 0;
     const la = panel[l] ?? 0;

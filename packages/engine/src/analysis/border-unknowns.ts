@@ -1,0 +1,135 @@
+import type { Element } from "../elements/element.ts";
+import { product, reduceColumns, type BorderColumn, type ReducedColumn } from "../numerics/border.ts";
+import type { SparseFactor } from "../numerics/sparse-factor.ts";
+import type { Spring } from "./system.ts";
+
+/**
+ * A further unknown by which a factorised state is led into another: the force of a spring that is stiffer or softer there,
+ * the movement of a freedom that is held no longer, the reaction of one that is held now.
+ */
+export type BorderUnknown =
+  ({ readonly kind: "spring" } & Spring) | { readonly kind: "freed" | "held"; readonly freedom: number };
+
+/** Further unknowns around one factorised state. No load is in their columns: all states and load vectors share them. */
+export class BorderUnknowns {
+  /** 1 over each pivot. */
+  readonly inverse: Float64Array;
+  private readonly elements: readonly Element[];
+  private readonly equationOf: Int32Array;
+  private readonly factor: SparseFactor;
+  private readonly numbers = new Map<string, number>();
+  private readonly columns: ReducedColumn[] = [];
+  private readonly products: number[][] = []; // row by row below the diagonal
+  private elementsAt: Map<number, Element[]> | null = null;
+
+  constructor(elements: readonly Element[], equationOf: Int32Array, factor: SparseFactor) {
+    this.elements = elements;
+    this.equationOf = equationOf;
+    this.factor = factor;
+    this.inverse = factor.diagonal.map((pivot) => 1 / pivot);
+  }
+
+  /** L⁻¹·w of each. */
+  reduced(unknowns: readonly BorderUnknown[]): ReducedColumn[] {
+    return this.numbered(unknowns).map((n) => this.columns[n] ?? NO_COLUMN);
+  }
+
+  /** T − Wᵀ·K⁻¹·W and, as its scale, the sums of the sizes of the two on the diagonal; full, row-major. */
+  corner(unknowns: readonly BorderUnknown[]): { corner: Float64Array; scale: Float64Array } {
+    const size = unknowns.length;
+    const numbers = this.numbered(unknowns);
+    const corner = new Float64Array(size * size);
+    const scale = new Float64Array(size);
+    unknowns.forEach((a, i) => {
+      for (let j = 0; j <= i; j++) {
+        const own = this.direct(a, unknowns[j] ?? a, i === j);
+        const through = this.product(numbers[i] ?? 0, numbers[j] ?? 0);
+        corner[i * size + j] = own - through;
+        corner[j * size + i] = own - through;
+        if (i === j) scale[i] = Math.abs(own) + through;
+      }
+    });
+    return { corner, scale };
+  }
+
+  /** Springs between the same freedoms share a number and a column, whatever their change. */
+  private numbered(unknowns: readonly BorderUnknown[]): number[] {
+    const names = unknowns.map(nameOf);
+    const missing = unknowns.filter((_, n) => !this.numbers.has(names[n] ?? ""));
+    if (missing.length > 0) {
+      const columns = missing.map((unknown) => this.column(unknown));
+      missing.forEach((unknown, n) => this.numbers.set(nameOf(unknown), this.columns.length + n));
+      this.columns.push(...reduceColumns(this.factor, columns));
+    }
+    return names.map((name) => this.numbers.get(name) ?? 0);
+  }
+
+  private product(a: number, b: number): number {
+    const [row, column] = a < b ? [b, a] : [a, b];
+    const known = (this.products[row] ??= []);
+    return (known[column] ??= product(this.columns[a] ?? NO_COLUMN, this.columns[b] ?? NO_COLUMN, this.inverse));
+  }
+
+  private column(unknown: BorderUnknown): BorderColumn {
+    const entries: [number, number][] = [];
+    if (unknown.kind === "spring") entries.push([unknown.lower, 1], [unknown.upper, -1]);
+    if (unknown.kind === "held") entries.push([unknown.freedom, 1]);
+    if (unknown.kind === "freed")
+      for (const element of this.elementsOf(unknown.freedom)) entries.push(...rowOf(element, unknown.freedom));
+    const onEquations = entries
+      .map(([freedom, value]) => [this.equationOf[freedom] ?? -1, value] as const)
+      .filter(([equation]) => equation >= 0);
+    return { equations: onEquations.map(([equation]) => equation), values: onEquations.map(([, value]) => value) };
+  }
+
+  /** What two further unknowns have to do with each other by themselves. */
+  private direct(a: BorderUnknown, b: BorderUnknown, same: boolean): number {
+    if (a.kind === "spring" && b.kind === "spring") return same ? -1 / a.stiffness : 0;
+    if (a.kind === "spring" && b.kind === "freed") return partIn(a, b.freedom);
+    if (a.kind === "freed" && b.kind === "spring") return partIn(b, a.freedom);
+    if (a.kind !== "freed" || b.kind !== "freed") return 0;
+    let sum = 0;
+    for (const element of this.elementsOf(a.freedom))
+      for (const [freedom, value] of rowOf(element, a.freedom)) if (freedom === b.freedom) sum += value;
+    return sum;
+  }
+
+  private elementsOf(freedom: number): readonly Element[] {
+    this.elementsAt ??= atHeldFreedoms(this.elements, this.equationOf);
+    return this.elementsAt.get(freedom) ?? [];
+  }
+}
+
+function nameOf(unknown: BorderUnknown): string {
+  return unknown.kind === "spring" ? `${unknown.lower} ${unknown.upper}` : `${unknown.kind} ${unknown.freedom}`;
+}
+
+const NO_COLUMN: ReducedColumn = {
+  fronts: new Int32Array(0),
+  firsts: new Int32Array(0),
+  starts: new Int32Array(1),
+  values: new Float64Array(0),
+};
+
+function partIn({ lower, upper }: Spring, freedom: number): number {
+  return freedom === lower ? 1 : freedom === upper ? -1 : 0;
+}
+
+function rowOf({ freedoms, matrix }: Element, freedom: number): [number, number][] {
+  const row = freedoms.indexOf(freedom);
+  return Array.from(freedoms, (other, j): [number, number] => [other, matrix[row * freedoms.length + j] ?? 0]);
+}
+
+/** The elements at each freedom that has no equation. */
+function atHeldFreedoms(elements: readonly Element[], equationOf: Int32Array): Map<number, Element[]> {
+  const at = new Map<number, Element[]>();
+  for (const element of elements) {
+    for (const freedom of element.freedoms) {
+      if ((equationOf[freedom] ?? -1) >= 0) continue;
+      const there = at.get(freedom);
+      if (there === undefined) at.set(freedom, [element]);
+      else there.push(element);
+    }
+  }
+  return at;
+}

@@ -1,0 +1,36 @@
+import { heldFreedoms, springsIn, type ContactState, type Spring, type System } from "./system.ts";
+
+/** What sets one state of a system apart from another. */
+export interface StateDifference {
+  /** By how much springs are stiffer (or, negative, softer). */
+  readonly springs: readonly Spring[];
+  /** Freedoms that are held no longer. */
+  readonly freed: readonly number[];
+  /** Freedoms that are held now. */
+  readonly held: readonly number[];
+}
+
+export function stateDifference(system: System, from: ContactState, to: ContactState): StateDifference {
+  const [before, now] = [heldFreedoms(system, from), heldFreedoms(system, to)];
+  const freed: number[] = [];
+  const held: number[] = [];
+  now.forEach((flag, freedom) => {
+    if (flag === before[freedom]) return;
+    if (flag) held.push(freedom);
+    else freed.push(freedom);
+  });
+  return { springs: changedSprings(system, from, to), freed, held };
+}
+
+function changedSprings(system: System, from: ContactState, to: ContactState): Spring[] {
+  const changes = new Map<string, Spring>();
+  const add = ({ lower, upper, stiffness }: Spring, factor: number): void => {
+    const key = `${lower} ${upper}`;
+    changes.set(key, { lower, upper, stiffness: (changes.get(key)?.stiffness ?? 0) + factor * stiffness });
+  };
+  const before = new Set(springsIn(system, from));
+  const now = new Set(springsIn(system, to));
+  for (const spring of before) if (!now.has(spring)) add(spring, -1);
+  for (const spring of now) if (!before.has(spring)) add(spring, 1);
+  return [...changes.values()].filter(({ stiffness }) => stiffness !== 0);
+}

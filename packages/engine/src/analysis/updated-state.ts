@@ -1,0 +1,74 @@
+import { eliminateDense } from "../numerics/dense-ldlt.ts";
+import type { BorderUnknown } from "./border-unknowns.ts";
+import type { Prepared } from "./prepared.ts";
+import { stateDifference } from "./state-difference.ts";
+import { actingElements, heldFreedoms, type ContactState } from "./system.ts";
+
+/**
+ * The system in another state of its bearings, through the factorisation of the state at hand: few springs and held freedoms
+ * are different, and each is one further unknown. Null where that is not to be trusted (something may move freely), not
+ * possible (a joint whose idle direction is touched) or not worth it: then the state must be factorised.
+ */
+export function updatedState(base: Prepared, state: ContactState): Prepared | null {
+  const from = base.update?.from ?? base;
+  const { system, factor, idle, further } = from;
+  const unknowns = unknownsBetween(from, state);
+  if (unknowns.length * unknowns.length > MOST_WORK * factor.tree.equations) return null;
+  if (unknowns.some((unknown) => freedomsOf(unknown).some((freedom) => isOrTouchesIdle(from, freedom)))) return null;
+  const { corner, scale } = further.corner(unknowns);
+  if (!eliminateDense(corner, unknowns.length, unknowns.length, scale)) return null;
+  const equationOf = from.equationOf.slice();
+  unknowns.forEach((unknown, n) => {
+    if (unknown.kind === "freed") equationOf[unknown.freedom] = factor.tree.equations + n;
+    if (unknown.kind === "held") equationOf[unknown.freedom] = -1;
+  });
+  const stiffeners = from.elements.slice(actingElements(system, from.state).length);
+  return {
+    system,
+    state,
+    elements: [...actingElements(system, state), ...stiffeners],
+    held: heldFreedoms(system, state),
+    equationOf,
+    factor,
+    update: { from, unknowns, border: { columns: further.reduced(unknowns), inverse: further.inverse, corner } },
+    idle,
+    further,
+  };
+}
+
+/** Beyond this many products of columns per equation a factorisation costs less (measured). */
+const MOST_WORK = 8;
+
+/**
+ * What is stiffer or held now comes first, what is softer or free now last: the first part of what block elimination leaves
+ * is negative definite, the second positive semidefinite, which needs no exchange of rows.
+ */
+function unknownsBetween(from: Prepared, state: ContactState): BorderUnknown[] {
+  const { springs, freed, held } = stateDifference(from.system, from.state, state);
+  const asUnknowns = (sign: number): BorderUnknown[] =>
+    springs.filter(({ stiffness }) => stiffness * sign > 0).map((spring) => ({ kind: "spring", ...spring }));
+  return [
+    ...held.map((freedom) => ({ kind: "held", freedom }) as const),
+    ...inOrder(asUnknowns(1)),
+    ...inOrder(asUnknowns(-1)),
+    ...freed.map((freedom) => ({ kind: "freed", freedom }) as const),
+  ];
+}
+
+/** One order however the springs were come upon, so that a state has the same bits whatever was solved before. */
+function inOrder(unknowns: readonly BorderUnknown[]): BorderUnknown[] {
+  return unknowns.toSorted((a, b) => {
+    const [[a0 = 0, a1 = 0], [b0 = 0, b1 = 0]] = [freedomsOf(a), freedomsOf(b)];
+    return a0 - b0 || a1 - b1;
+  });
+}
+
+function freedomsOf(unknown: BorderUnknown): number[] {
+  return unknown.kind === "spring" ? [unknown.lower, unknown.upper] : [unknown.freedom];
+}
+
+/** Whether nothing resists the freedom, or some direction at its node, which another state may resist. */
+function isOrTouchesIdle({ idle, equationOf, held }: Prepared, freedom: number): boolean {
+  if ((equationOf[freedom] ?? -1) < 0 && !held[freedom]) return true;
+  return idle.some(({ node }) => node === Math.floor(freedom / 6));
+}
