@@ -76,3 +76,6 @@ export type { ElementResult } from "./strength/element-result.ts";
 export type { HoldNeeded } from "./strength/holds-needed.ts";
 export type { UnitStrength } from "./strength/unit-strength.ts";
 export type { StrengthReason } from "./strength/strength-reason.ts";
+export { premium } from "./cost/premium.ts";
+export { premiumDifference } from "./cost/premium-difference.ts";
+export type { DifferentLine } from "./cost/premium-difference.ts";

@@ -6,6 +6,7 @@ export * from "./beam.ts";
 export * from "./canonical.ts";
 export * from "./cautions.ts";
 export * from "./content-digest.ts";
+export * from "./cost-book.ts";
 export * from "./design-basis.ts";
 export * from "./free-load.ts";
 export * from "./ids.ts";
