@@ -1,7 +1,7 @@
 import { isIP } from "node:net";
 import path from "node:path";
 import { z } from "zod";
-import { fromFiles } from "./from-files.ts";
+import { fromFiles, withPassword } from "./from-files.ts";
 
 const whole = (fallback: number, least: number, most: number) =>
   z.coerce.number().int().min(least).max(most).default(fallback);
@@ -109,11 +109,4 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
     webhooksToLoopback: data.WEBHOOKS_TO_LOOPBACK === "yes",
     metrics: data.METRICS_PORT === undefined ? undefined : { host: data.METRICS_HOST, port: data.METRICS_PORT },
   };
-}
-
-function withPassword(url: string, password: string | undefined): string {
-  if (password === undefined) return url;
-  const parts = new URL(url);
-  parts.password = encodeURIComponent(password);
-  return parts.href;
 }

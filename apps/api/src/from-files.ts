@@ -19,4 +19,12 @@ export function fromFiles(environment: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
 }
 
 /** What may come from a file; other programs have names that end the same way. */
-const known = new Set(["DATABASE_URL", "DATABASE_PASSWORD", "SMTP_URL", "SMTP_PASSWORD"]);
+const known = new Set(["DATABASE_URL", "DATABASE_PASSWORD", "SERVICE_PASSWORD", "SMTP_URL", "SECRETS_KEY"]);
+
+/** The address of a database with its password, where that is given apart. */
+export function withPassword(url: string, password: string | undefined): string {
+  if (password === undefined) return url;
+  const parts = new URL(url);
+  parts.password = encodeURIComponent(password);
+  return parts.href;
+}
