@@ -3,6 +3,7 @@ import { draftRoutes } from "./draft.ts";
 import { healthRoutes } from "./health.ts";
 import { linkRoutes } from "./links.ts";
 import { liveRoutes } from "./live.ts";
+import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
 import { peopleRoutes } from "./people.ts";
 import { projectRoutes } from "./projects.ts";
@@ -20,5 +21,5 @@ export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
-  ...[tokenRoutes, webhookRoutes],
+  ...[tokenRoutes, webhookRoutes, memberRoutes],
 ];
