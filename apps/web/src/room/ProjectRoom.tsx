@@ -1,11 +1,10 @@
 import { may } from "@cornerway/schema";
 import type { Project, Session } from "@cornerway/schema";
-import { useQuery } from "@tanstack/react-query";
 import { Outlet, useParams } from "@tanstack/react-router";
 import { Ruled } from "../controls/Ruled.tsx";
 import { Trouble } from "../controls/Trouble.tsx";
-import { openDraftStore } from "../data/draft/open-draft-store.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
+import { useOpenedDraft } from "../data/draft/use-opened-draft.ts";
 import { isProblem } from "../data/http.ts";
 import { useProject } from "../data/project.ts";
 import { useSession } from "../data/session.ts";
@@ -30,17 +29,11 @@ type OfProject = { project: Project; me: Session["person"] };
 
 function DraftOf({ project, me }: OfProject) {
   const readsDraft = may(project.roles, "read-draft");
-  const draft = useQuery({
-    queryKey: ["draft-store", project.id],
-    queryFn: () => openDraftStore(project.id),
-    enabled: readsDraft,
-    staleTime: Infinity,
-    gcTime: 0,
-  });
+  const { opened, again } = useOpenedDraft(me.id, project.id, readsDraft);
   if (!readsDraft) return <Lines project={project} me={me} draft={null} />;
-  if (draft.isPending) return <Ruled label="Fetching the draft" />;
-  if (draft.isError) return <Trouble error={draft.error} again={() => void draft.refetch()} />;
-  return <Lines project={project} me={me} draft={draft.data} />;
+  if (opened === null) return <Ruled label="Fetching the draft" />;
+  if (opened.store === null) return <Trouble error={opened.error} again={again} />;
+  return <Lines project={project} me={me} draft={opened.store} />;
 }
 
 function Lines({ project, me, draft }: OfProject & { draft: DraftStore | null }) {

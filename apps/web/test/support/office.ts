@@ -2,6 +2,7 @@ import { applyOperations } from "@cornerway/schema";
 import type { Draft, DraftAct, DraftActDone, Operation, RecordEntry, Scheme } from "@cornerway/schema";
 import { NoAnswer, ServiceProblem } from "../../src/data/http.ts";
 import type { DraftPorts } from "../../src/data/draft/draft-store.ts";
+import { nothingKept, type Kept } from "../../src/data/draft/kept.ts";
 
 const digestOf = (number: number) => number.toString(16).padStart(64, "0");
 const nobody = { id: "00000000-0000-4000-8000-000000000001", name: "Ana Reyl", role: "architect" } as const;
@@ -15,6 +16,8 @@ export class Office implements DraftPorts {
   readonly received: DraftAct[] = [];
   conflictWith: string[] | null = null;
   refuse: string | null = null;
+  /** Acts arrive and are taken in, and nobody hears of it. */
+  loseAnswers = false;
   /** The code and status it answers with while it has no hand free. */
   busy: { status: number; code: string } | null = null;
   #ids = 0;
@@ -40,7 +43,14 @@ export class Office implements DraftPorts {
     this.received.push(act);
     if (this.refuse !== null) throw problem(422, "draft-refused", this.refuse);
     if (this.conflictWith !== null) throw conflict(this.conflictWith, act.operations, this.number);
-    return this.take(act.id, act.operations);
+    const earlier = this.entries.find(({ payload }) => payload?.kind === "drawn" && payload.actId === act.id);
+    const number = earlier?.number;
+    const done =
+      number === undefined
+        ? this.take(act.id, act.operations)
+        : { draftNumber: number, contentDigest: digestOf(number), entry: number };
+    if (this.loseAnswers) throw new NoAnswer(new TypeError("connection reset"));
+    return done;
   };
 
   /** Someone draws at the service; the entry is kept for the live line. */
@@ -54,6 +64,10 @@ export class Office implements DraftPorts {
     return done;
   }
 
+  kept: Kept = nothingKept;
+  keep = async (kept: Kept): Promise<void> => {
+    this.kept = kept;
+  };
   newId = (): string => `00000000-0000-4000-9000-${String((this.#ids += 1)).padStart(12, "0")}`;
   now = (): number => 1000;
   later = (call: () => void): (() => void) => {

@@ -1,14 +1,17 @@
 import type { Draft, DraftAct, DraftActDone, Operation, RecordEntry, Refusal } from "@cornerway/schema";
-import { mayPass, ServiceProblem } from "../http.ts";
-import { acknowledge, drawAct, markSent, openDraft, setAside, settleConflict, withdraw } from "./draft-state.ts";
+import { isProblem, mayPass, ServiceProblem } from "../http.ts";
+import { acknowledge, drawAct, markSent, openDraft, setAside, settleConflict, takeUp } from "./draft-state.ts";
 import type { DraftState } from "./draft-state.ts";
+import type { Kept } from "./kept.ts";
 import { changedSince, emptyHistory, forget, ownAct, remember } from "./own-history.ts";
 import type { OwnAct, OwnHistory } from "./own-history.ts";
-import { receiveDrawn, replaceServer } from "./receive-drawn.ts";
+import { receiveDrawn, replaceServer, setDependentAside } from "./receive-drawn.ts";
 
 export interface DraftPorts {
   fetchDraft(): Promise<Draft>;
   sendAct(act: DraftAct): Promise<DraftActDone>;
+  /** Keeps what is not sent or not settled yet, beyond the life of the page; an act is kept before it is sent. */
+  keep(kept: Kept): Promise<void>;
   newId(): string;
   /** Calls back after a while; returns how to call it off. */
   later(call: () => void, ms: number): () => void;
@@ -20,12 +23,18 @@ export interface DraftSnapshot extends DraftState {
   canRedo: boolean;
   /** When the line to the office dropped, or null while it holds. */
   cutOffSince: number | null;
-  /** What the service would not take, in its words; cleared by the next move. */
+  /** Why the draft cannot be read, in the service's words. */
   refused: string | null;
+  /** True once this browser would not keep a move: closing the page would lose what is not sent. */
+  keepsNothing: boolean;
 }
 
 export type DrawResult =
   { ok: true } | { ok: false; refusal: Refusal } | { ok: false; changed: string[] } | { ok: false; nothing: true };
+
+/** True when the same act may be taken later: the line is down, or the page has to be signed in anew. */
+const mayBeTaken = (error: unknown): boolean =>
+  mayPass(error) || isProblem(error, "not-signed-in") || isProblem(error, "csrf-refused");
 
 /** The draft on this page: the server's, with this page's acts on top, sent one after the other. */
 export class DraftStore {
@@ -35,15 +44,24 @@ export class DraftStore {
   #history: OwnHistory = emptyHistory;
   #cutOffSince: number | null = null;
   #refused: string | null = null;
+  #keepsNothing = false;
   #busy = false;
+  #stopped = false;
   #tries = 0;
   #callOff: (() => void) | null = null;
+  #kept: Promise<void> = Promise.resolve();
   #snapshot: DraftSnapshot;
 
   constructor(draft: Draft, ports: DraftPorts) {
     this.#ports = ports;
     this.#state = openDraft(draft);
     this.#snapshot = this.#picture();
+  }
+
+  /** Takes up what another page kept and did not send: it goes on top of the draft and is sent from here. */
+  adopt(kept: Kept): void {
+    this.#set(takeUp(this.#state, kept));
+    this.#pump();
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -96,7 +114,9 @@ export class DraftStore {
   /** Reads the draft anew; used where an entry is missing. */
   async reload(): Promise<void> {
     try {
-      this.#set(replaceServer(this.#state, await this.#ports.fetchDraft()));
+      const draft = await this.#ports.fetchDraft();
+      // What is here is read only now: someone may have drawn while the draft was on its way.
+      this.#set(replaceServer(this.#state, draft));
     } catch (error) {
       return this.#stumble(error);
     }
@@ -111,7 +131,7 @@ export class DraftStore {
     return answer === "mine" ? this.draw(conflict.act.operations) : { ok: true };
   }
 
-  /** Takes away what was said about a refused act. */
+  /** Takes away what was said about a draft that cannot be read. */
   dismissRefusal(): void {
     this.#refused = null;
     this.#set(this.#state);
@@ -125,6 +145,7 @@ export class DraftStore {
   }
 
   stop(): void {
+    this.#stopped = true;
     this.#callOff?.();
     this.#listeners.clear();
   }
@@ -150,50 +171,54 @@ export class DraftStore {
 
   #pump(): void {
     const next = this.#state.pending.find((act) => act.acknowledged === null);
-    if (this.#busy || this.#callOff !== null || next === undefined) return;
+    if (this.#busy || this.#stopped || this.#callOff !== null || next === undefined) return;
     if (this.#state.pending.some((act) => act.acknowledged !== null)) return this.#reloadSoon();
     this.#busy = true;
-    this.#set(markSent(this.#state, next.id, true));
-    const act: DraftAct = {
-      id: next.id,
-      base: this.#state.number,
-      operations: next.operations,
-      ...(next.undoes === null ? {} : { undoes: next.undoes }),
-    };
-    void this.#ports.sendAct(act).then(
+    this.#set(markSent(this.#state, next.id));
+    void this.#keepAndSend(next.id).then(
       (done) => this.#took(next.id, done),
       (error: unknown) => this.#answered(next.id, error),
     );
   }
 
-  #took(actId: string, done: DraftActDone): void {
+  /** Kept first, so that an act whose answer never came is sent again the same to the letter. Null: it came back already. */
+  async #keepAndSend(actId: string): Promise<DraftActDone | null> {
+    await this.#kept;
+    const act = this.#state.pending.find(({ id }) => id === actId);
+    if (act === undefined || act.base === null || act.acknowledged !== null) return null;
+    const { id, base, operations, undoes } = act;
+    return this.#ports.sendAct({ id, base, operations, ...(undoes === null ? {} : { undoes }) });
+  }
+
+  #took(actId: string, done: DraftActDone | null): void {
+    if (this.#stopped) return;
     this.#busy = false;
     this.#tries = 0;
     this.#cutOffSince = null;
-    this.#set(acknowledge(this.#state, actId, done));
+    if (done !== null) this.#set(acknowledge(this.#state, actId, done));
     this.#pump();
   }
 
   #answered(actId: string, error: unknown): void {
+    if (this.#stopped) return;
     this.#busy = false;
-    if (mayPass(error)) {
-      this.#set(markSent(this.#state, actId, false));
-      return this.#stumble(error);
-    }
-    const conflict = error instanceof ServiceProblem ? error.problem.conflict : undefined;
+    if (mayBeTaken(error)) return this.#stumble(error);
     this.#history = forget(this.#history, actId);
-    if (conflict !== undefined) {
-      this.#set(setAside(this.#state, actId, conflict.elements, conflict.theirs));
-      return void this.reload();
+    const conflict = error instanceof ServiceProblem ? error.problem.conflict : undefined;
+    if (conflict === undefined) {
+      const why = error instanceof Error ? error.message : String(error);
+      this.#set(setAside(this.#state, actId, { elements: [], why }));
+    } else {
+      const { elements, theirs } = conflict;
+      const aside = setAside(this.#state, actId, { elements, theirs });
+      this.#set(setDependentAside(aside, { reads: [], writes: elements }, theirs));
     }
-    this.#refused = error instanceof Error ? error.message : String(error);
-    this.#set(withdraw(this.#state, actId));
     void this.reload();
   }
 
   /** The line is down or the office has no hand free: the acts stay here and are tried again, ever less often. */
   #stumble(error: unknown): void {
-    if (!mayPass(error)) {
+    if (!mayBeTaken(error)) {
       this.#refused = error instanceof Error ? error.message : String(error);
       return this.#set(this.#state);
     }
@@ -211,9 +236,19 @@ export class DraftStore {
   }
 
   #set(state: DraftState): void {
+    const { pending, conflicts } = this.#state;
     this.#state = state;
+    if (state.pending !== pending || state.conflicts !== conflicts) this.#keep();
     this.#snapshot = this.#picture();
     for (const listener of this.#listeners) listener();
+  }
+
+  #keep(): void {
+    const { pending, conflicts } = this.#state;
+    this.#kept = this.#ports.keep({ pending, conflicts }).catch(() => {
+      this.#keepsNothing = true;
+      this.#set(this.#state);
+    });
   }
 
   #picture(): DraftSnapshot {
@@ -223,6 +258,7 @@ export class DraftStore {
       canRedo: this.#history.undone.length > 0,
       cutOffSince: this.#cutOffSince,
       refused: this.#refused,
+      keepsNothing: this.#keepsNothing,
     };
   }
 }

@@ -1,6 +1,5 @@
-import { touchedByAll } from "@cornerway/schema";
+import { elementsOf, touchedByAll } from "@cornerway/schema";
 import type { Operation, Scheme } from "@cornerway/schema";
-import { elementById } from "../../tools/element-by-id.ts";
 
 /** One act of this page that can be taken back. */
 export interface OwnAct {
@@ -51,6 +50,7 @@ export const changedSince = (act: OwnAct, scheme: Scheme): string[] =>
     .map(([key]) => key);
 
 function asText(scheme: Scheme, key: string): string | null {
-  const element = key === "site" ? scheme.site : elementById(scheme, key);
+  const part = key === "site" || key === "basis" ? scheme[key] : undefined;
+  const element = part ?? elementsOf(scheme).find(({ id }) => id === key);
   return element === undefined ? null : JSON.stringify(Object.entries(element).sort(([a], [b]) => (a < b ? -1 : 1)));
 }

@@ -1,7 +1,8 @@
 import { applyOperations, touchedByAll } from "@cornerway/schema";
 import type { Draft, Operation, Scheme } from "@cornerway/schema";
+import { changedKeys } from "./changed-keys.ts";
 import { relay, setAside } from "./draft-state.ts";
-import type { DraftState, PendingAct } from "./draft-state.ts";
+import type { DraftState, PendingAct, Theirs } from "./draft-state.ts";
 
 /** One entry of the record that drew something. */
 export interface DrawnEntry {
@@ -30,29 +31,52 @@ export function receiveDrawn(state: DraftState, entry: DrawnEntry): DraftState |
     server: applied.scheme,
     pending: state.pending.filter((act) => act.id !== entry.actId),
   };
-  return relay(own ? moved : setDependentAside(moved, state.server, entry));
+  if (own) return relay(moved);
+  const touched = touchedByAll(state.server, entry.operations);
+  const { draftNumber, by, operations } = entry;
+  return setDependentAside(moved, touched, [{ draftNumber, by, operations }]);
 }
 
-/** The draft read anew from the service; what this page drew since goes back on top of it. */
+/**
+ * The draft read anew from the service; what this page drew since goes back on top of it. What changed in between is
+ * found by comparison, since no entry told of it: acts never sent that touch it are set aside.
+ */
 export function replaceServer(state: DraftState, draft: Draft): DraftState {
-  const pending = state.pending.filter((act) => act.acknowledged === null || act.acknowledged > draft.number);
+  if (draft.number < state.number) return state;
   const { number, contentDigest, movesSinceRevision, scheme: server } = draft;
-  return relay({ ...state, number, contentDigest, movesSinceRevision, server, pending });
+  const expected = state.pending.filter(({ base }) => base !== null).reduce(layIfItGoes, state.server);
+  const writes = changedKeys([state.server, expected], server);
+  const pending = state.pending.filter((act) => act.acknowledged === null || act.acknowledged > number);
+  const anew = { ...state, number, contentDigest, movesSinceRevision, server, pending };
+  return setDependentAside(anew, { reads: [], writes }, []);
 }
 
-function setDependentAside(state: DraftState, before: Scheme, entry: DrawnEntry): DraftState {
-  const theirs = [{ draftNumber: entry.draftNumber, by: entry.by, operations: entry.operations }];
+/** Sets aside the acts never sent that touch what is given, and lays the others again. */
+export function setDependentAside(
+  state: DraftState,
+  touched: { reads: readonly string[]; writes: readonly string[] },
+  theirs: Theirs,
+): DraftState {
   let after = state;
-  for (const act of state.pending.filter((pending) => !pending.sent && pending.acknowledged === null)) {
-    const shared = sharedElements(before, act, entry);
-    if (shared.length > 0) after = setAside(after, act.id, shared, theirs);
+  for (const act of state.pending.filter(({ base }) => base === null)) {
+    const elements = sharedKeys(state.scheme, act, touched);
+    if (elements.length > 0) after = setAside(after, act.id, { elements, theirs });
   }
-  return after;
+  return relay(after);
 }
 
-function sharedElements(scheme: Scheme, act: PendingAct, entry: DrawnEntry): string[] {
+const layIfItGoes = (scheme: Scheme, { operations }: PendingAct): Scheme => {
+  const applied = applyOperations(scheme, operations);
+  return applied.ok ? applied.scheme : scheme;
+};
+
+/** `scheme` is the one on the screen when the act was drawn. */
+function sharedKeys(
+  scheme: Scheme,
+  act: PendingAct,
+  others: { reads: readonly string[]; writes: readonly string[] },
+): string[] {
   const mine = touchedByAll(scheme, act.operations);
-  const others = touchedByAll(scheme, entry.operations);
   const clash = [
     ...mine.writes.filter((key) => others.writes.includes(key) || others.reads.includes(key)),
     ...mine.reads.filter((key) => others.writes.includes(key)),
