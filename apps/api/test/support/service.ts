@@ -1,4 +1,7 @@
 import { randomUUID } from "node:crypto";
+import { mkdtempSync, rmSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
 import { roles, Session, type Role } from "@cornerway/schema";
 import type { FastifyInstance } from "fastify";
 import supertest from "supertest";
@@ -35,6 +38,8 @@ export interface TestService {
   /** The owner role's connection. */
   owner: Database;
   log: string[];
+  /** Where letters are laid. */
+  mailFolder: string;
   people: Record<Role | "outsider", Person>;
   /** A new project in which each of five people holds one role; the sixth has no part in it. */
   openProject(): Promise<string>;
@@ -52,7 +57,9 @@ export async function startService(
 ): Promise<TestService> {
   const database = await freshDatabase();
   const log: string[] = [];
-  const config = readConfig({ DATABASE_URL: await way(database.serviceUrl), WEB_ROOT: "/nowhere", ...environment });
+  const mailFolder = mkdtempSync(path.join(os.tmpdir(), "cornerway-mail-"));
+  const places = { DATABASE_URL: await way(database.serviceUrl), WEB_ROOT: "/nowhere", MAIL_FOLDER: mailFolder };
+  const config = readConfig({ ...places, ...environment });
   const app = await buildApp(config, { write: (line) => void log.push(line) });
   await app.ready();
   const witness = new Witness(app.swagger());
@@ -61,7 +68,7 @@ export async function startService(
   const people = await addPeople(owner);
   const members = roles.map((role) => ({ person: people[role], role }));
   return {
-    ...{ app, database, owner, log, people },
+    ...{ app, database, owner, log, mailFolder, people },
     openProject: async () => {
       const project = { id: randomUUID(), name: "Lock Lane", place: "Lock Lane 2, Fenquill", client: "R. Tamm" };
       await openProject(owner, project, members);
@@ -72,6 +79,7 @@ export async function startService(
       await app.close();
       await owner.close();
       await database.drop();
+      rmSync(mailFolder, { recursive: true, force: true });
       if (witness.faults.length > 0) throw new Error(`not as described:\n${witness.faults.join("\n")}`);
     },
   };
@@ -98,6 +106,14 @@ async function signIn(app: FastifyInstance, person: Person): Promise<Browser> {
   const answer = await supertest(app.server).post("/api/session").send({ email: person.email, password }).expect(201);
   const { csrfToken } = Session.parse(answer.body);
   const cookie = String(answer.get("Set-Cookie")?.[0]).split(";", 1)[0] ?? "";
+  return browserOf(app, { cookie, csrfToken, person });
+}
+
+/** A browser that holds a session. */
+export function browserOf(
+  app: FastifyInstance,
+  { cookie, csrfToken, person }: Pick<Browser, "cookie" | "csrfToken" | "person">,
+): Browser {
   const signed = (request: supertest.Test) => request.set("cookie", cookie).set("csrf-token", csrfToken);
   return {
     ...{ cookie, csrfToken, person },
