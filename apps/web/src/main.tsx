@@ -2,6 +2,7 @@ import "./jitless.ts";
 import { QueryClientProvider } from "@tanstack/react-query";
 import { RouterProvider } from "@tanstack/react-router";
 import { createRoot } from "react-dom/client";
+import { keepShell } from "./data/keep-shell.ts";
 import { queryClient } from "./data/query-client.ts";
 import "./look/tokens.css";
 import "./look/fonts.css";
@@ -15,3 +16,4 @@ createRoot(place).render(
     <RouterProvider router={router} />
   </QueryClientProvider>,
 );
+keepShell();

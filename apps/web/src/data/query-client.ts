@@ -1,22 +1,37 @@
 import { MutationCache, QueryCache, QueryClient } from "@tanstack/react-query";
+import type { Query } from "@tanstack/react-query";
 import { changePerson } from "./change-person.ts";
-import { isProblem, mayPass } from "./http.ts";
+import { isProblem, mayPass, NoAnswer } from "./http.ts";
+import { keepAnswer, standIn } from "./kept-answers.ts";
 
 /** A sign-in that ran out sends the page back to the sign-in sheet. */
 const onError = (error: unknown): void => {
   if (isProblem(error, "not-signed-in")) changePerson(queryClient, null);
 };
 
+const onQueryError = (error: unknown, query: Query<unknown, unknown>): void => {
+  onError(error);
+  if (error instanceof NoAnswer) void standIn(queryClient, query);
+};
+
+/** A browser that knows it has no line does not wait for one. */
+const mostTries = (): number => (navigator.onLine ? 4 : 0);
+
 /** One cache for the page. What may pass is tried again; a refusal is an answer and is not. */
 export const queryClient: QueryClient = new QueryClient({
-  queryCache: new QueryCache({ onError }),
+  queryCache: new QueryCache({
+    onError: onQueryError,
+    onSuccess: (_data, query) => keepAnswer(queryClient, query),
+  }),
   mutationCache: new MutationCache({ onError }),
   defaultOptions: {
     queries: {
       staleTime: 30_000,
-      retry: (times, error) => mayPass(error) && times < 4,
+      retry: (times, error) => mayPass(error) && times < mostTries(),
       retryDelay: (times) => Math.min(8000, 400 * 2 ** times),
       refetchOnWindowFocus: false,
+      networkMode: "always",
     },
+    mutations: { networkMode: "always" },
   },
 });

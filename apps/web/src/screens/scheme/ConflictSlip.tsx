@@ -5,7 +5,7 @@ import { useUnits } from "../../units/use-units.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { actSentence } from "../../wording/act-sentence.ts";
 import { listOf } from "../../wording/list-of.ts";
-import { namesIn } from "../../wording/name-of.ts";
+import { namesIn, type NameOf } from "../../wording/name-of.ts";
 
 export interface ConflictSlipProps {
   conflict: Conflict;
@@ -13,25 +13,25 @@ export interface ConflictSlipProps {
   onAnswer: (answer: "mine" | "theirs") => void;
 }
 
-/** Two hands on one thing: both versions in words, with the ghost on the drawing, and two answers. */
-export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAnswer }: ConflictSlipProps) {
+/** An act set aside: both versions in words, with the ghost on the drawing, and two answers. */
+export function ConflictSlip({ conflict, scheme, onAnswer }: ConflictSlipProps) {
+  const { act, theirs, why } = conflict;
   const units = useUnits();
   const nameOf = namesIn(scheme, [...act.operations, ...theirs.flatMap(({ operations }) => operations)]);
-  const things = [
-    ...new Set(withoutFollowers(elements, act.operations).map((key) => nameOf(key.replace(/^tag:/, "")))),
-  ];
+  const mine = actSentence(act.operations, [], nameOf, units);
+  if (why !== null) return <NotTaken mine={mine} why={why} onAnswer={onAnswer} />;
   return (
     <Slip label="Two hands on one thing">
       <p>
-        {listOf(things)} {things.length === 1 ? "was" : "were"} changed by someone else first. Your move lies over it in
-        pencil. Nothing is lost either way.
+        {whatChanged(conflict, nameOf)} changed by someone else first. Your move lies over it in pencil. Nothing is lost
+        either way.
       </p>
       {theirs.map(({ draftNumber, by, operations }) => (
         <p key={draftNumber}>
           {by}: {actSentence(operations, [], nameOf, units)}.
         </p>
       ))}
-      <p>You: {actSentence(act.operations, [], nameOf, units)}.</p>
+      <p>You: {mine}.</p>
       <div className="twin-row">
         <Command next onPress={() => onAnswer("mine")}>
           Draw mine
@@ -40,6 +40,28 @@ export function ConflictSlip({ conflict: { act, elements, theirs }, scheme, onAn
       </div>
     </Slip>
   );
+}
+
+/** The service would not take a move: it is kept as a ghost until it is drawn again or left out. */
+const NotTaken = ({ mine, why, onAnswer }: Pick<ConflictSlipProps, "onAnswer"> & { mine: string; why: string }) => (
+  <Slip label="A move was not taken in">
+    <p>You: {mine}.</p>
+    <p>{why}</p>
+    <div className="twin-row">
+      <Command next onPress={() => onAnswer("mine")}>
+        Draw it again
+      </Command>
+      <Command onPress={() => onAnswer("theirs")}>Leave it out</Command>
+    </div>
+  </Slip>
+);
+
+/** "G1 was", "G1 and D2 were". */
+function whatChanged({ act, elements }: Conflict, nameOf: NameOf): string {
+  const things = [
+    ...new Set(withoutFollowers(elements, act.operations).map((key) => nameOf(key.replace(/^tag:/, "")))),
+  ];
+  return `${listOf(things)} ${things.length === 1 ? "was" : "were"}`;
 }
 
 /** Pads that only follow the unit are not named beside it. */

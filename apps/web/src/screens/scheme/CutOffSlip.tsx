@@ -1,4 +1,5 @@
 import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
+import { unsentIn } from "../../data/draft/kept.ts";
 import { Command } from "../../controls/Command.tsx";
 import { useRoom } from "../../room/room-context.ts";
 import "./cut-off.css";
@@ -10,19 +11,23 @@ export function CutOffSlip({ store, draft }: { store: DraftStore; draft: DraftSn
   const { lineDownSince } = useRoom();
   const since = draft.cutOffSince ?? lineDownSince;
   if (since === null) return null;
-  const kept = draft.pending.length;
+  const kept = unsentIn(draft);
   return (
     <section className="cut-off" aria-label="Kept on this page" role="status">
       <p className="caption">Kept on this page</p>
       <p>
-        The line to the office dropped at {clock.format(new Date(since))}. {keptSentence(kept)}
+        The line to the office dropped at {clock.format(new Date(since))}. {keptSentence(kept, draft.keepsNothing)}
       </p>
       <Command onPress={() => store.retry()}>Try the line now</Command>
     </section>
   );
 }
 
-const keptSentence = (kept: number) =>
-  kept === 0
-    ? "What others draw does not arrive here yet."
-    : `${kept === 1 ? "One move is" : `${kept} moves are`} kept here and sent when it is back. Others do not see ${kept === 1 ? "it" : "them"} yet. Closing this page loses ${kept === 1 ? "it" : "them"}.`;
+function keptSentence(kept: number, keepsNothing: boolean): string {
+  if (kept === 0) return "What others draw does not arrive here yet.";
+  const [moves, them] = kept === 1 ? ["One move is", "it"] : [`${kept} moves are`, "them"];
+  const away = keepsNothing
+    ? `This browser keeps nothing: closing the page loses ${them}.`
+    : `This page may be closed: they wait in this browser.`.replace("they wait", kept === 1 ? "it waits" : "they wait");
+  return `${moves} kept here and sent when it is back. Others do not see ${them} yet. ${away}`;
+}

@@ -1,6 +1,7 @@
 import { newUuid } from "../../tools/new-uuid.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
 import type { DraftSnapshot } from "../../data/draft/draft-store.ts";
+import { unsentIn } from "../../data/draft/kept.ts";
 import { useRevisions, useSendRevision } from "../../data/revision.ts";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
@@ -32,6 +33,7 @@ export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; p
   return (
     <div className="draft-footer">
       <div className="draft-next">
+        <Waiting draft={draft} />
         {why === undefined ? (
           <PersonField label={`What is new in revision ${letter}`}>
             {(bound) => (
@@ -59,6 +61,19 @@ export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; p
       </div>
       <MarginFoot pxPerM={pxPerM} onKeys={onKeys} />
     </div>
+  );
+}
+
+/** The moves that are here and not yet with the service; nothing while a move is only on its way. */
+function Waiting({ draft }: { draft: DraftSnapshot }) {
+  const { lineDownSince } = useRoom();
+  const count = unsentIn(draft);
+  if (count === 0 || (draft.cutOffSince === null && lineDownSince === null && draft.conflicts.length === 0))
+    return null;
+  return (
+    <p className="draft-waiting" role="status">
+      {count === 1 ? "1 move waits for the line." : `${count} moves wait for the line.`}
+    </p>
   );
 }
 
