@@ -47,14 +47,14 @@ export const steels = {
     name: "ASTM A992",
     fyMpa: 50 * mpaPerKsi,
     fuMpa: 65 * mpaPerKsi,
-    source: "ASTM A992",
+    source: "ASTM A992, W shapes",
     certainty: "memory",
   },
   plate: {
     name: "ASTM A36",
     fyMpa: 36 * mpaPerKsi,
     fuMpa: 58 * mpaPerKsi,
-    source: "ASTM A36",
+    source: "ASTM A36, plates",
     certainty: "memory",
   },
 } as const satisfies Record<string, Steel>;

@@ -10,7 +10,22 @@ export const namedSections: readonly Section[] = [
   ...rolledAngles,
 ];
 
-/** The section of a name, or undefined where the catalogue has none. */
-export const findSection = (name: string): Section | undefined => byName.get(name);
+/**
+ * The section of a name, or undefined where the catalogue has none. Blanks, case and the sign between the sizes do not
+ * matter; a square or rectangular tube answers to its sizes in millimetres as well: HSS 102×102×6.4 is HSS4x4x1/4.
+ */
+export const findSection = (name: string): Section | undefined => byName.get(keyOf(name));
 
-const byName = new Map(namedSections.map((section) => [section.name, section]));
+const keyOf = (name: string): string => name.replaceAll(" ", "").replaceAll("×", "x").toLowerCase();
+
+function namesOf(section: Section): string[] {
+  if (section.kind !== "tube") return [section.name];
+  const { depthMm, widthMm, wallMm } = section;
+  const nominalMm = Math.round((wallMm / designShareOfWall) * 10) / 10;
+  return [section.name, `HSS${Math.round(depthMm)}x${Math.round(widthMm)}x${nominalMm}`];
+}
+
+/** Design wall of a tube over its nominal wall: AISC 360 B4.2, from memory. */
+const designShareOfWall = 0.93;
+
+const byName = new Map(namedSections.flatMap((section) => namesOf(section).map((name) => [keyOf(name), section])));
