@@ -1,4 +1,5 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
+import { designBasisFor } from "./codes/loads/design-basis-for.ts";
 import { engineVersion } from "./engine-version.ts";
 import { inOrder } from "./geometry/in-order.ts";
 import { storeysOf } from "./geometry/storeys.ts";
@@ -17,7 +18,11 @@ import { rounded } from "./units.ts";
  */
 export function assess(given: Scheme): Assessment {
   const scheme = inOrder(given);
-  const analysis = analyse(scheme);
+  const { gravity } = designBasisFor(scheme.site.edition);
+  const analysis = analyse(scheme, (occupancy) => {
+    const { pressurePa, partitionsPa } = gravity.occupancy(occupancy);
+    return pressurePa + partitionsPa;
+  });
   const marks = marksOf(analysis);
   const verdicts = verdictsOf(marks);
   const units = unitsOf(scheme, analysis, verdicts);

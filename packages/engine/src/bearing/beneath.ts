@@ -1,4 +1,13 @@
-import { padsNear, postsNear, unitsNear, type PlacedPad, type PlacedPost, type Unit } from "../geometry/building.ts";
+import {
+  beamsNear,
+  padsNear,
+  postsNear,
+  unitsNear,
+  type PlacedPad,
+  type PlacedPost,
+  type Unit,
+} from "../geometry/building.ts";
+import type { PlacedBeam } from "../geometry/placed-beam.ts";
 import { mostPackingMm, touchMm } from "../geometry/tolerances.ts";
 import type { Structure } from "./structure.ts";
 
@@ -7,9 +16,10 @@ export type Beneath = {
   readonly units: readonly Unit[];
   readonly posts: readonly PlacedPost[];
   readonly pads: readonly PlacedPad[];
+  readonly beams: readonly PlacedBeam[];
 };
 
-/** `carrying` are the posts that lead to the ground; others bear nothing. */
+/** `carrying` are the posts and beams that lead to the ground; others bear nothing. */
 export function beneath({ building }: Structure, carrying: ReadonlySet<string>, unit: Unit): Beneath {
   const lowest = unit.baseZMm - mostPackingMm;
   const highest = unit.baseZMm + unit.dimensions.baseAboveFittingMm + mostPackingMm;
@@ -18,5 +28,9 @@ export function beneath({ building }: Structure, carrying: ReadonlySet<string>, 
     units: unitsNear(building, unit.outline).filter(({ id, topZMm }) => id !== unit.id && inReach(topZMm)),
     posts: postsNear(building, unit.outline).filter(({ id, headZMm }) => carrying.has(id) && inReach(headZMm)),
     pads: padsNear(building, unit.outline).filter(({ topZMm }) => inReach(topZMm)),
+    beams: beamsNear(building, unit.outline).filter(
+      ({ id, from, to }) =>
+        carrying.has(id) && Math.max(from.zMm, to.zMm) >= lowest - touchMm && Math.min(from.zMm, to.zMm) <= highest,
+    ),
   };
 }

@@ -6,6 +6,7 @@ import type { FittingJoint } from "./joint.ts";
 export type Target =
   | { readonly on: "fitting"; readonly elementId: string; readonly fitting: FittingName }
   | { readonly on: "rail"; readonly elementId: string; readonly rail: Rail; readonly uMm: number }
+  | { readonly on: "beam"; readonly elementId: string; readonly uMm: number }
   | { readonly on: "post" | "pad"; readonly elementId: string }
   | { readonly on: "ground" };
 
@@ -22,8 +23,13 @@ export type Contact = {
   readonly target: Target;
   readonly offsetXMm: number;
   readonly offsetYMm: number;
+  /** To pack, level errors drawn included; where a seat is drawn, what its packing leaves: too thick is negative. */
   readonly gapMm: number;
   readonly joint: FittingJoint;
+  /** The seat drawn here. */
+  readonly seatId?: string;
+  /** The seat or lock that lets this bearing pull. */
+  readonly heldById?: string;
 };
 
 /** A bottom fitting with nothing under it that can bear: sheet, or air down to `dropMm` below. */

@@ -1,6 +1,7 @@
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
 import type { Unit } from "../geometry/building.ts";
 import type { PlacedFitting } from "../geometry/place.ts";
+import { alongBeam, beamTopMm, onBeam } from "../geometry/placed-beam.ts";
 import { holdsPoint, overlapDepthMm, type PlanRect } from "../geometry/plan-rect.ts";
 import { leastLapMm, mostPackingMm, touchMm } from "../geometry/tolerances.ts";
 import type { Beneath } from "./beneath.ts";
@@ -11,8 +12,8 @@ import type { Structure } from "./structure.ts";
 import { fittingOutline } from "./top-parts.ts";
 
 /**
- * What this bottom fitting bears on: of the fittings, rails, posts and pads under it within the packing of a seat, the
- * one with the least gap (at equal gaps in that order: fitting, post, pad, rail); failing these the ground itself.
+ * What this bottom fitting bears on: of the fittings, rails, posts, beams and pads under it within the packing of a seat, the
+ * one with the least gap as drawn (at equal gaps in that order: fitting, post, beam, pad, rail); failing these the ground itself.
  */
 export function fittingContact(
   structure: Structure,
@@ -25,11 +26,27 @@ export function fittingContact(
     ...onUnits(structure, below.units, unit, fitting, outline),
     ...onPosts(below.posts, unit, fitting, outline),
     ...onPads(below.pads, unit, fitting),
+    ...onBeams(below.beams, unit, fitting, outline),
   ];
-  return found.toSorted(bySmallestGap)[0] ?? onGround(structure, below, unit, fitting);
+  const least = found.toSorted(bySmallestGap)[0];
+  return least === undefined ? onGround(structure, below, unit, fitting) : asBuilt(structure, least);
 }
 
-const order = ["fitting", "post", "pad", "rail", "ground"];
+/** With the level error drawn of what is under it: built high it closes the gap, or stands proud of it (negative). */
+export function asBuilt({ building }: Structure, contact: Contact): Contact {
+  const { target } = contact;
+  const errorMm =
+    target.on === "pad"
+      ? building.padById.get(target.elementId)?.levelErrorMm
+      : target.on === "post"
+        ? building.postById.get(target.elementId)?.levelErrorMm
+        : undefined;
+  if (errorMm === undefined || errorMm === 0) return contact;
+  const gapMm = contact.gapMm - errorMm;
+  return { ...contact, gapMm, joint: plainJoint(gapMm) };
+}
+
+const order = ["fitting", "post", "beam", "pad", "rail", "ground"];
 const rank = ({ target }: Contact) => order.indexOf(target.on);
 const idOf = ({ target }: Contact) => (target.on === "ground" ? "" : target.elementId);
 
@@ -116,6 +133,17 @@ function onPosts(posts: Beneath["posts"], unit: Unit, fitting: PlacedFitting, ou
       const target = { on: "post", elementId: post.id } as const;
       return contact(unit, fitting, { target, gapMm, joint: plainJoint(gapMm), xMm: post.xMm, yMm: post.yMm });
     });
+}
+
+function onBeams(beams: Beneath["beams"], unit: Unit, fitting: PlacedFitting, outline: PlanRect): Contact[] {
+  return beams.flatMap((beam) => {
+    const { uMm } = alongBeam(beam, fitting.at);
+    const gapMm = unit.baseZMm - beamTopMm(beam, uMm);
+    if (!isReachable(gapMm) || overlapDepthMm(outline, beam.outline) < leastLapMm) return [];
+    const target = { on: "beam", elementId: beam.id, uMm } as const;
+    const { xMm, yMm } = onBeam(beam, uMm);
+    return [contact(unit, fitting, { target, gapMm, joint: plainJoint(gapMm), xMm, yMm })];
+  });
 }
 
 function onPads(pads: Beneath["pads"], unit: Unit, fitting: PlacedFitting): Contact[] {

@@ -1,7 +1,8 @@
 import type { FittingName } from "@cornerway/schema";
 import type { Rail } from "../fabric/fabric-of.ts";
-import { padsNear, postsNear, unitsNear, type PlacedPost, type Unit } from "../geometry/building.ts";
+import { beamsNear, padsNear, postsNear, unitsNear, type PlacedPost, type Unit } from "../geometry/building.ts";
 import { toLocal } from "../geometry/place.ts";
+import { alongBeam, beamTopMm } from "../geometry/placed-beam.ts";
 import { holdsPoint, overlapDepthMm } from "../geometry/plan-rect.ts";
 import { leastLapMm, mostPackingMm, touchMm } from "../geometry/tolerances.ts";
 import type { Structure } from "./structure.ts";
@@ -10,6 +11,7 @@ import type { Structure } from "./structure.ts";
 export type Footing =
   | { readonly on: "pad" | "post"; readonly elementId: string }
   | { readonly on: "fitting"; readonly elementId: string; readonly fitting: FittingName }
+  | { readonly on: "beam"; readonly elementId: string; readonly uMm: number }
   /** The top rail of a unit below: a way down, but along a rail. */
   | { readonly on: "top rail"; readonly elementId: string; readonly rail: Rail; readonly uMm: number }
   /** The bottom rail of a unit with nothing beneath it, or its floor or roof sheet. */
@@ -28,20 +30,7 @@ export function postFooting(structure: Structure, post: PlacedPost): Footing {
   );
 }
 
-/** Which posts lead to the ground: those on a pad, the ground, a fitting, a top rail or a post that does. */
-export function carryingPosts(footings: ReadonlyMap<string, Footing>): Set<string> {
-  const carrying = new Set<string>();
-  const leads = (id: string, seen: readonly string[]): boolean => {
-    const footing = footings.get(id);
-    if (footing === undefined || seen.includes(id)) return false;
-    if (footing.on === "post") return leads(footing.elementId, [...seen, id]);
-    return footing.on !== "air" && footing.on !== "sheet" && footing.on !== "bottom rail";
-  };
-  for (const id of footings.keys()) if (leads(id, [])) carrying.add(id);
-  return carrying;
-}
-
-/** A pad or the head of another post at a height. */
+/** A pad, the head of another post or a beam at a height. */
 function footingBelow(structure: Structure, post: PlacedPost, zMm: number, packingMm: number): Footing | undefined {
   const { building } = structure;
   const fits = (topZMm: number) => zMm - topZMm >= -touchMm && zMm - topZMm <= packingMm;
@@ -53,7 +42,11 @@ function footingBelow(structure: Structure, post: PlacedPost, zMm: number, packi
     ({ id, headZMm, outline }) =>
       id !== post.id && fits(headZMm) && overlapDepthMm(outline, post.outline) >= leastLapMm,
   );
-  return below === undefined ? undefined : { on: "post", elementId: below.id };
+  if (below !== undefined) return { on: "post", elementId: below.id };
+  const beam = beamsNear(building, post.outline).find(
+    (one) => fits(beamTopMm(one, alongBeam(one, post).uMm)) && overlapDepthMm(one.outline, post.outline) >= leastLapMm,
+  );
+  return beam === undefined ? undefined : { on: "beam", elementId: beam.id, uMm: alongBeam(beam, post).uMm };
 }
 
 /** A post set on the bottom rail of the unit it stands in: what counts is what the rail has beneath it there. */

@@ -1,16 +1,17 @@
 import type { Unit } from "../geometry/building.ts";
 import { toLocal, toSite } from "../geometry/place.ts";
+import { alongBeam, beamTopMm } from "../geometry/placed-beam.ts";
 import { clipLine, overlapDepthMm, planRect, type PlanRect } from "../geometry/plan-rect.ts";
 import { leastCrossingSine, leastLapMm } from "../geometry/tolerances.ts";
 import type { Beneath } from "./beneath.ts";
 import type { Contact, Target } from "./contact.ts";
-import { isReachable, plainJoint } from "./fitting-contact.ts";
+import { asBuilt, isReachable, plainJoint } from "./fitting-contact.ts";
 import { alongRailMm } from "./post-footing.ts";
 import type { Structure } from "./structure.ts";
 
 /** Where one bottom side rail of a unit meets what is under it, between its corner fittings, from front to door. */
 export type RailContacts = {
-  /** Posts and pads: they were put there to bear. */
+  /** Posts, beams and pads: they were put there to bear. */
   readonly placed: readonly Contact[];
   /** Rails and fittings of units below: they bear only where they are packed. */
   readonly crossed: readonly Contact[];
@@ -20,13 +21,15 @@ export function railContacts(structure: Structure, below: Beneath, unit: Unit, s
   const line = railLine(unit, side);
   const byPlace = (contacts: Contact[]) => contacts.toSorted((a, b) => a.localXMm - b.localXMm);
   return {
-    placed: byPlace([...onPosts(below.posts, line), ...onPads(below.pads, line)]),
+    placed: byPlace([...onPosts(below.posts, line), ...onPads(below.pads, line), ...onBeams(below.beams, line)]).map(
+      (contact) => asBuilt(structure, contact),
+    ),
     crossed: byPlace(onUnits(structure, below.units, line)),
   };
 }
 
 /** A bottom side rail between the corner fittings: its strip in plan and its axis. */
-type RailLine = {
+export type RailLine = {
   readonly unit: Unit;
   readonly side: "left" | "right";
   readonly strip: PlanRect;
@@ -35,7 +38,7 @@ type RailLine = {
   readonly undersideZMm: number;
 };
 
-function railLine(unit: Unit, side: "left" | "right"): RailLine {
+export function railLine(unit: Unit, side: "left" | "right"): RailLine {
   const { lengthMm, widthMm, fitting, bottomRailWidthMm, baseAboveFittingMm } = unit.dimensions;
   const halfLengthMm = lengthMm / 2 - fitting.lengthMm;
   const outer = widthMm / 2;
@@ -83,12 +86,25 @@ function onPosts(posts: Beneath["posts"], line: RailLine): Contact[] {
   });
 }
 
+/** A pad bears a rail at its middle, a strip where it crosses under it. */
 function onPads(pads: Beneath["pads"], line: RailLine): Contact[] {
   return pads.flatMap((pad) => {
-    const x = placeOn(line, pad.xMm, pad.yMm);
+    const x = pad.pad.support === "strip" ? crossingOf(line, pad.outline) : placeOn(line, pad.xMm, pad.yMm);
     if (x === undefined || !isReachable(line.undersideZMm - pad.topZMm)) return [];
     if (overlapDepthMm(line.strip, pad.outline) < leastLapMm) return [];
     return [contactAt(line, x, pad.topZMm, () => ({ on: "pad", elementId: pad.id }))];
+  });
+}
+
+function onBeams(beams: Beneath["beams"], line: RailLine): Contact[] {
+  return beams.flatMap((beam) => {
+    const x = crossingOf(line, beam.outline);
+    if (x === undefined) return [];
+    const at = toSite(line.unit.frame, { xMm: x, yMm: line.yMm, zMm: 0 });
+    const { uMm } = alongBeam(beam, at);
+    const topZMm = beamTopMm(beam, uMm);
+    if (!isReachable(line.undersideZMm - topZMm)) return [];
+    return [contactAt(line, x, topZMm, () => ({ on: "beam", elementId: beam.id, uMm }))];
   });
 }
 

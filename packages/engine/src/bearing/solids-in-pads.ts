@@ -9,12 +9,16 @@ export type SolidInPad = {
   readonly depthMm: number;
 };
 
+/** Strips and slabs run into each other as they are cast. */
+export const castTogether = (one: PlacedPad, other: PlacedPad): boolean =>
+  one.pad.support !== undefined && other.pad.support !== undefined;
+
 /** Every pad drawn into another, each pair once, and every post drawn into a pad; standing on it only touches. */
 export const solidsInPads = (building: Building): SolidInPad[] =>
   [
     ...building.pads.flatMap((solid) =>
       padsNear(building, solid.outline)
-        .filter((pad) => solid.id < pad.id)
+        .filter((pad) => solid.id < pad.id && !castTogether(solid, pad))
         .map((pad) => ({ solid, pad, depthMm: depthMm(solid, spanOf(solid), pad) })),
     ),
     ...building.posts.flatMap((solid) =>

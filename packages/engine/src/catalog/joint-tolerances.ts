@@ -42,6 +42,13 @@ export const jointTolerances = {
     source: "no published source; what setting out and erection leave",
     certainty: "common practice",
   },
+  /** A tie reaches no further than this from its middle to the face of either unit: units side by side, 300 mm apart. */
+  tieReach: {
+    value: 150,
+    unit: "mm",
+    source: "no published source; half of the widest gap that still counts as side by side",
+    certainty: "common practice",
+  },
   /** A pad longer than this is a strip or a slab along that side: it has no middle to stand on. */
   longestSinglePad: {
     value: 2000,

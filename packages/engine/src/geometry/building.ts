@@ -1,6 +1,7 @@
-import type { Opening, Pad, Post, Scheme } from "@cornerway/schema";
+import type { FreeLoad, Lock, Opening, Override, Pad, Post, Scheme, Seat, Tie } from "@cornerway/schema";
 import { postSizeMm } from "../catalog/post-size.ts";
 import { placeContainer, planFrame, type PlacedContainer } from "./place.ts";
+import { placeBeam, type PlacedBeam } from "./placed-beam.ts";
 import { planGrid, type PlanGrid } from "./plan-grid.ts";
 import { planRect, type PlanRect } from "./plan-rect.ts";
 
@@ -14,6 +15,8 @@ export type PlacedPost = {
   readonly yMm: number;
   readonly footZMm: number;
   readonly headZMm: number;
+  /** Its head as built against drawn, up positive; 0 where nothing is said. */
+  readonly levelErrorMm: number;
   readonly post: Post;
 };
 
@@ -24,6 +27,8 @@ export type PlacedPad = {
   readonly yMm: number;
   readonly topZMm: number;
   readonly depthMm: number;
+  /** Its top as built against drawn, up positive; 0 where nothing is said. */
+  readonly levelErrorMm: number;
   readonly pad: Pad;
 };
 
@@ -32,12 +37,20 @@ export type Building = {
   readonly units: readonly Unit[];
   readonly posts: readonly PlacedPost[];
   readonly pads: readonly PlacedPad[];
+  readonly beams: readonly PlacedBeam[];
+  readonly seats: readonly Seat[];
+  readonly ties: readonly Tie[];
+  readonly locks: readonly Lock[];
+  readonly overrides: readonly Override[];
+  readonly freeLoads: readonly FreeLoad[];
   readonly unitById: ReadonlyMap<string, Unit>;
   readonly postById: ReadonlyMap<string, PlacedPost>;
   readonly padById: ReadonlyMap<string, PlacedPad>;
+  readonly beamById: ReadonlyMap<string, PlacedBeam>;
   readonly unitGrid: PlanGrid;
   readonly postGrid: PlanGrid;
   readonly padGrid: PlanGrid;
+  readonly beamGrid: PlanGrid;
   readonly groundZMm: number;
   readonly northMdeg: number;
 };
@@ -53,16 +66,25 @@ export function buildingOf(scheme: Scheme): Building {
   });
   const posts = scheme.posts.map(placePost);
   const pads = scheme.pads.map(placePad);
+  const beams = scheme.beams.map(placeBeam);
   return {
     units,
     posts,
     pads,
+    beams,
+    seats: scheme.seats,
+    ties: scheme.ties,
+    locks: scheme.locks,
+    overrides: scheme.overrides,
+    freeLoads: scheme.freeLoads,
     unitById: new Map(units.map((unit) => [unit.id, unit])),
     postById: new Map(posts.map((post) => [post.id, post])),
     padById: new Map(pads.map((pad) => [pad.id, pad])),
+    beamById: new Map(beams.map((beam) => [beam.id, beam])),
     unitGrid: planGrid(units.map(({ outline }) => outline)),
     postGrid: planGrid(posts.map(({ outline }) => outline)),
     padGrid: planGrid(pads.map(({ outline }) => outline)),
+    beamGrid: planGrid(beams.map(({ outline }) => outline)),
     groundZMm: scheme.site.groundZUm / 1000,
     northMdeg: scheme.site.northMdeg,
   };
@@ -77,6 +99,9 @@ export const postsNear = (building: Building, rect: PlanRect): PlacedPost[] =>
 
 export const padsNear = (building: Building, rect: PlanRect): PlacedPad[] =>
   picked(building.pads, building.padGrid.near(rect, 1));
+
+export const beamsNear = (building: Building, rect: PlanRect): PlacedBeam[] =>
+  picked(building.beams, building.beamGrid.near(rect, 1));
 
 function picked<T>(from: readonly T[], indices: readonly number[]): T[] {
   const found: T[] = [];
@@ -110,6 +135,7 @@ function placePost(post: Post): PlacedPost {
     yMm: frame.yMm,
     footZMm: frame.zMm,
     headZMm: post.topZUm / 1000,
+    levelErrorMm: (post.levelErrorUm ?? 0) / 1000,
     post,
   };
 }
@@ -125,6 +151,7 @@ function placePad(pad: Pad): PlacedPad {
     yMm: frame.yMm,
     topZMm: frame.zMm,
     depthMm: pad.depthUm / 1000,
+    levelErrorMm: (pad.levelErrorUm ?? 0) / 1000,
     pad,
   };
 }

@@ -76,6 +76,15 @@ export function clipLine(
   return from < to ? { from, to } : undefined;
 }
 
+/** The four corners of a rectangle, anticlockwise from the start of both sides. */
+export const rectCorners = ({ cxMm, cyMm, ux, uy, halfUMm, halfVMm }: PlanRect): { xMm: number; yMm: number }[] =>
+  [
+    [-halfUMm, -halfVMm],
+    [halfUMm, -halfVMm],
+    [halfUMm, halfVMm],
+    [-halfUMm, halfVMm],
+  ].map(([u = 0, v = 0]) => ({ xMm: cxMm + u * ux - v * uy, yMm: cyMm + u * uy + v * ux }));
+
 /** The upright box around a rectangle. */
 export function planBounds({ cxMm, cyMm, ux, uy, halfUMm, halfVMm }: PlanRect): PlanBounds {
   const x = halfUMm * Math.abs(ux) + halfVMm * Math.abs(uy);

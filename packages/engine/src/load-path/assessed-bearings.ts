@@ -24,6 +24,8 @@ const borneAt = (contact: Contact, id: string, forceKn: number): Bearing => ({
   offsetYMm: rounded(contact.offsetYMm),
   gapMm: rounded(contact.gapMm),
   joint: contact.joint.joint,
+  ...(contact.seatId === undefined ? {} : { seatId: contact.seatId }),
+  ...(contact.heldById === undefined ? {} : { heldById: contact.heldById }),
   forceKn: rounded(forceKn),
 });
 

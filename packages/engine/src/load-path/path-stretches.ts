@@ -1,11 +1,13 @@
 import type { FittingName, PathStretch, PointMm } from "@cornerway/schema";
+import type { BeamSupport } from "../bearing/beam-supports.ts";
 import { contactNames } from "../bearing/contact.ts";
 import type { Unit } from "../geometry/building.ts";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { onBeam } from "../geometry/placed-beam.ts";
 import { rounded } from "../units.ts";
 import type { Analysis } from "./analysis.ts";
 import type { RailEnd } from "./rail-lever.ts";
-import type { RailLoad, UnitRun } from "./run-down.ts";
+import type { BeamRun, RailLoad, UnitRun } from "./run-down.ts";
 
 /** The way down as lengths with the force in each: corner posts, top rails, seats, added posts, pads. */
 export function pathStretches(analysis: Analysis): PathStretch[] {
@@ -32,6 +34,7 @@ export function pathStretches(analysis: Analysis): PathStretch[] {
             ),
           ];
     }),
+    ...analysis.run.beams.flatMap((run) => alongBeams(analysis, run)),
     ...padStretches(analysis),
   ];
   return stretches.toSorted((a, b) => (a.id < b.id ? -1 : 1));
@@ -130,6 +133,35 @@ function alongRail({ structure }: Analysis, load: RailLoad, at: number): PathStr
       const id = `rail:${unit.id}:${load.rail}:${load.fromId}:${at}:${endName(end)}`;
       return { ...stretch(id, unit.id, "rail", from, to, forceKn, forceKn, true), member };
     });
+}
+
+/** From where a load comes down on a beam to the supports on either side, or to the last one where it hangs past it. */
+function alongBeams({ structure }: Analysis, { beamId, loads, supports, reactionsKn }: BeamRun): PathStretch[] {
+  const beam = structure.building.beamById.get(beamId);
+  if (beam === undefined) return [];
+  const standing = supports.filter((_, at) => (reactionsKn[at] ?? 0) !== 0);
+  return loads.flatMap(({ uMm, forceKn, fromId }, index) =>
+    sharedBetween(standing, uMm, forceKn).map(({ support, shareKn }) => {
+      const id = `beam:${beamId}:${fromId}:${index}:${support.target.elementId}`;
+      const way = [onBeam(beam, uMm), onBeam(beam, support.uMm)] as const;
+      return stretch(id, beamId, "beam", ...way, shareKn, shareKn, true);
+    }),
+  );
+}
+
+type Shared = { readonly support: BeamSupport; readonly shareKn: number };
+
+function sharedBetween(supports: readonly BeamSupport[], uMm: number, forceKn: number): Shared[] {
+  const before = supports.findLast((support) => support.uMm <= uMm);
+  const after = supports.find((support) => support.uMm > uMm);
+  const only = before ?? after;
+  if (only === undefined || forceKn === 0) return [];
+  if (before === undefined || after === undefined) return [{ support: only, shareKn: forceKn }];
+  const share = (uMm - before.uMm) / (after.uMm - before.uMm);
+  return [
+    { support: before, shareKn: forceKn * (1 - share) },
+    { support: after, shareKn: forceKn * share },
+  ].filter(({ shareKn }) => shareKn !== 0);
 }
 
 const endName = (end: RailEnd): string => (end.to === "corner" ? end.fitting : end.postId);

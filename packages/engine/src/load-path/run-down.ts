@@ -1,10 +1,13 @@
 import type { FittingName, PointMm } from "@cornerway/schema";
-import type { Contact, UnitBearing } from "../bearing/contact.ts";
+import type { BeamSupport } from "../bearing/beam-supports.ts";
+import type { Contact, Target, UnitBearing } from "../bearing/contact.ts";
 import type { Footing } from "../bearing/post-footing.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Rail } from "../fabric/fabric-of.ts";
 import type { PlacedPost, Unit } from "../geometry/building.ts";
 import { toLocal } from "../geometry/place.ts";
+import { onBeam, type PlacedBeam } from "../geometry/placed-beam.ts";
+import { beamStatics, type BeamLoad, type BeamStatics } from "./beam-statics.ts";
 import type { HeadSupport } from "./head-supports.ts";
 import { loadingOrder, type Handing } from "./loading-order.ts";
 import { railLever, type RailShare } from "./rail-lever.ts";
@@ -18,7 +21,10 @@ export type RunDownInput = {
   readonly bearings: readonly UnitBearing[];
   readonly footings: ReadonlyMap<string, Footing>;
   readonly supports: readonly HeadSupport[];
+  readonly beamSupports: ReadonlyMap<string, readonly BeamSupport[]>;
   readonly weights: readonly UnitWeight[];
+  /** With imposed loads, or without them. */
+  readonly loaded: boolean;
 };
 
 /** A load on a top rail and what it is handed to. */
@@ -40,12 +46,21 @@ export type UnitRun = UnitStatics & {
   readonly cornersKn: ReadonlyMap<FittingName, number>;
 };
 
+/** What comes down on one beam, with who brings it, and how its supports share it. */
+export type BeamRun = BeamStatics & {
+  readonly beamId: string;
+  readonly loads: readonly (BeamLoad & { readonly fromId: string })[];
+  readonly supports: readonly BeamSupport[];
+};
+
 export type Reaction = { readonly elementId: string; readonly at: PointMm; readonly forceKn: number };
 
 export type RunDown = {
   readonly units: readonly UnitRun[];
   readonly railLoads: readonly RailLoad[];
   readonly postsKn: ReadonlyMap<string, number>;
+  /** Beams that lead to the ground, in the order of the scheme. */
+  readonly beams: readonly BeamRun[];
   readonly reactions: readonly Reaction[];
 };
 
@@ -58,11 +73,14 @@ export function runDown(input: RunDownInput): RunDown {
     const post = building.postById.get(id);
     if (unit !== undefined) runUnit(input, state, unit);
     if (post !== undefined) runPost(input, state, post);
+    const beam = building.beamById.get(id);
+    if (beam !== undefined) runBeam(input, state, beam);
   }
   return {
     units: building.units.flatMap(({ id }) => state.units.get(id) ?? []),
     railLoads: state.railLoads,
     postsKn: state.postsKn,
+    beams: building.beams.flatMap(({ id }) => state.beams.get(id) ?? []),
     reactions: state.reactions,
   };
 }
@@ -72,24 +90,28 @@ type State = {
   readonly loose: Map<string, PointForce[]>;
   readonly postsKn: Map<string, number>;
   readonly units: Map<string, UnitRun>;
+  readonly beamLoads: Map<string, BeamRun["loads"][number][]>;
+  readonly beams: Map<string, BeamRun>;
   readonly contacts: ReadonlyMap<string, readonly Contact[]>;
-  readonly ownKn: ReadonlyMap<string, number>;
+  readonly own: ReadonlyMap<string, readonly PointForce[]>;
   readonly railLoads: RailLoad[];
   readonly reactions: Reaction[];
 };
 
-const emptyState = ({ bearings, weights }: RunDownInput): State => ({
+const emptyState = ({ bearings, weights, loaded }: RunDownInput): State => ({
   corners: new Map(),
   loose: new Map(),
   postsKn: new Map(),
   units: new Map(),
+  beamLoads: new Map(),
+  beams: new Map(),
   contacts: new Map(bearings.map(({ unitId, contacts }) => [unitId, contacts])),
-  ownKn: new Map(weights.map(({ id, weightKn, imposedKn }) => [id, weightKn + imposedKn])),
+  own: new Map(weights.map(({ id, weight, imposed }) => [id, loaded ? [...weight, ...imposed] : weight])),
   railLoads: [],
   reactions: [],
 });
 
-function orderOf({ structure: { building }, bearings, footings, supports }: RunDownInput): string[] {
+function orderOf({ structure: { building }, bearings, footings, supports, beamSupports }: RunDownInput): string[] {
   const handings: Handing[] = [
     ...bearings.flatMap(({ unitId, contacts }) =>
       contacts.flatMap(({ target }) => (target.on === "ground" ? [] : [{ from: unitId, to: target.elementId }])),
@@ -100,8 +122,9 @@ function orderOf({ structure: { building }, bearings, footings, supports }: RunD
     const footing = footings.get(id);
     if (footing !== undefined && "elementId" in footing) handings.push({ from: id, to: footing.elementId });
   }
+  for (const [id, own] of beamSupports) for (const { target } of own) handings.push({ from: id, to: target.elementId });
   return loadingOrder(
-    [...building.units, ...building.posts].map(({ id }) => id),
+    [...building.units, ...building.posts, ...building.beams].map(({ id }) => id),
     handings,
   );
 }
@@ -113,7 +136,7 @@ function runUnit(input: RunDownInput, state: State, unit: Unit): void {
     unit,
     input.structure.fabric(unit.id),
     contacts,
-    state.ownKn.get(unit.id) ?? 0,
+    state.own.get(unit.id) ?? [],
     cornersKn,
     state.loose.get(unit.id) ?? [],
   );
@@ -123,7 +146,14 @@ function runUnit(input: RunDownInput, state: State, unit: Unit): void {
   });
 }
 
-function handOn(input: RunDownInput, state: State, fromId: string, { target, at }: Contact, forceKn: number): void {
+/** What a unit or beam gives to what is under it. */
+function handOn(
+  input: RunDownInput,
+  state: State,
+  fromId: string,
+  { target, at }: { readonly target: Target; readonly at: PointMm },
+  forceKn: number,
+): void {
   switch (target.on) {
     case "fitting":
       return addToCorner(input, state, target.elementId, target.fitting, at, forceKn);
@@ -136,6 +166,8 @@ function handOn(input: RunDownInput, state: State, fromId: string, { target, at 
         forceKn,
         fromId,
       });
+    case "beam":
+      return addToBeam(state, target.elementId, { uMm: target.uMm, forceKn, fromId });
     case "post":
       return addToPost(state, target.elementId, forceKn);
     case "pad":
@@ -154,11 +186,29 @@ function runPost(input: RunDownInput, state: State, post: PlacedPost): void {
   if (footing.on === "pad") state.reactions.push({ elementId: footing.elementId, at, forceKn });
   if (footing.on === "ground") state.reactions.push({ elementId: post.id, at, forceKn });
   if (footing.on === "post") addToPost(state, footing.elementId, forceKn);
+  if (footing.on === "beam") addToBeam(state, footing.elementId, { uMm: footing.uMm, forceKn, fromId: post.id });
   if (footing.on === "fitting") addToCorner(input, state, footing.elementId, footing.fitting, at, forceKn);
   if (footing.on === "top rail") {
     const { elementId: unitId, rail, uMm } = footing;
     loadRail(input, state, { unitId, rail, uMm, at, forceKn, fromId: post.id });
   }
+}
+
+function runBeam(input: RunDownInput, state: State, beam: PlacedBeam): void {
+  const supports = input.beamSupports.get(beam.id) ?? [];
+  const loads = state.beamLoads.get(beam.id) ?? [];
+  if (supports.length === 0) return;
+  const statics = beamStatics(supports, loads);
+  state.beams.set(beam.id, { ...statics, beamId: beam.id, loads, supports });
+  supports.forEach(({ uMm, target }, at) => {
+    handOn(input, state, beam.id, { target, at: onBeam(beam, uMm) }, statics.reactionsKn[at] ?? 0);
+  });
+}
+
+function addToBeam({ beamLoads }: State, beamId: string, load: BeamRun["loads"][number]): void {
+  const list = beamLoads.get(beamId);
+  if (list === undefined) beamLoads.set(beamId, [load]);
+  else list.push(load);
 }
 
 function loadRail(input: RunDownInput, state: State, load: Omit<RailLoad, "shares">): void {

@@ -2,13 +2,21 @@ import { LEAST_SHARE_OF_GAIN } from "../numerics/tolerances.ts";
 import { leastPlane, type Plane } from "./least-plane.ts";
 import type { PointForce } from "./resultant.ts";
 
-/** A bearing in plan, mm, with what already comes down on it, kN: its share may not take away more than that. */
-export type SpringPlace = { readonly xMm: number; readonly yMm: number; readonly directKn: number };
+/**
+ * A bearing in plan, mm, with what already comes down on it, kN: its share may not take away more than that, but where it
+ * is held down.
+ */
+export type SpringPlace = {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly directKn: number;
+  readonly held?: boolean;
+};
 
 /**
  * Shares of one load among the bearings of a rigid unit, kN. Three bearings off one line or fewer are plain statics;
  * with more each counts as an equal spring, which is the split of least sum of squares. No bearing pulls
- * (share + direct ≥ 0); the resultant of load and direct forces must lie within the bearings.
+ * (share + direct ≥ 0) unless it is held; the resultant of load and direct forces must lie within the bearings.
  *
  * Least sum of squares in equilibrium with bounds is, seen from its dual, the least value of a convex function of the
  * plane a + b x + c y the springs' forces lie on, bounded below: found by Newton's method with a line search.
@@ -39,7 +47,11 @@ type Bearings = { readonly all: readonly Bearing[]; readonly xM: number; readonl
 function aboutMiddle(places: readonly SpringPlace[]): Bearings {
   const xM = places.reduce((sum, { xMm }) => sum + xMm / 1000, 0) / places.length;
   const yM = places.reduce((sum, { yMm }) => sum + yMm / 1000, 0) / places.length;
-  const all = places.map(({ xMm, yMm, directKn }) => ({ x: xMm / 1000 - xM, y: yMm / 1000 - yM, least: -directKn }));
+  const all = places.map(({ xMm, yMm, directKn, held }) => ({
+    x: xMm / 1000 - xM,
+    y: yMm / 1000 - yM,
+    least: held === true ? -Infinity : -directKn,
+  }));
   return { all, xM, yM };
 }
 

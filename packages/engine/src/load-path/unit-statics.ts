@@ -29,7 +29,7 @@ export type Stand =
   | { readonly state: "falls" };
 
 export type UnitStatics = {
-  /** Force at each contact, kN, in the order given; compression positive. */
+  /** Force at each contact, kN, in the order given; compression positive, a pull only where it is held down. */
   readonly forcesKn: readonly number[];
   readonly stand: Stand;
   /** Weight, imposed load and all from above, kN, and where it acts in the unit's own plan, mm. */
@@ -45,7 +45,7 @@ export function unitStatics(
   unit: Unit,
   fabric: Fabric,
   contacts: readonly Contact[],
-  ownKn: number,
+  own: readonly PointForce[],
   corners: ReadonlyMap<FittingName, number>,
   loose: readonly PointForce[],
 ): UnitStatics {
@@ -56,16 +56,17 @@ export function unitStatics(
     contacts.flatMap(({ fitting }) => (fitting !== undefined && isWhole(fabric, fitting) ? [fitting] : [])),
   );
   const shared = resultantOf([
-    { forceKn: ownKn, xMm: 0, yMm: 0 },
+    ...own,
     ...loose,
     ...cornerForces(unit, corners).filter(({ name }) => !carried.has(name)),
   ]);
-  const resultant = resultantOf([{ forceKn: ownKn, xMm: 0, yMm: 0 }, ...loose, ...cornerForces(unit, corners)]);
+  const resultant = resultantOf([...own, ...loose, ...cornerForces(unit, corners)]);
   if (contacts.length === 0) return { forcesKn: [], stand: { state: "falls" }, resultant };
-  const places = contacts.map(({ localXMm, localYMm }, at) => ({
+  const places = contacts.map(({ localXMm, localYMm, heldById }, at) => ({
     xMm: localXMm,
     yMm: localYMm,
     directKn: direct[at] ?? 0,
+    held: heldById !== undefined,
   }));
   const stand = standOf(places, resultant);
   if (stand.state === "tips") return { forcesKn: onPivot(places, resultant, stand.pivot), stand, resultant };
@@ -73,12 +74,32 @@ export function unitStatics(
   return { forcesKn: shares.map((share, at) => share + (direct[at] ?? 0)), stand, resultant };
 }
 
-function standOf(places: readonly { xMm: number; yMm: number }[], resultant: PointForce): Stand {
-  const { outsideMm, insideMm, nearest, edge, spansArea } = outsideHull(places, resultant);
+/** How a resultant stands to bearings, of which some are held down and pull. */
+export function standOf(places: readonly HeldPlace[], resultant: PointForce): Stand {
+  const { outsideMm, insideMm, nearest, edge, spansArea } = outsideHull(withPulls(places), resultant);
   if (outsideMm > balanceMm) return { state: "tips", outsideMm, pivot: nearest };
   if (spansArea && insideMm <= balanceMm) return { state: "tips", outsideMm: 0, pivot: nearest };
   return spansArea ? { state: "stands", insideMm, edge } : { state: "turns" };
 }
+
+type HeldPlace = { readonly xMm: number; readonly yMm: number; readonly held?: boolean };
+
+/**
+ * A bearing that pulls lets the resultant come down beyond every other one, on the line from it through that one: the
+ * bearings are widened by a place far out on each such line. Up to a pull of so many times all the load.
+ */
+function withPulls(places: readonly HeldPlace[]): readonly HeldPlace[] {
+  const pulling = places.filter(({ held }) => held);
+  if (pulling.length === 0) return places;
+  const far = pulling.flatMap((from) =>
+    places
+      .filter((to) => to !== from)
+      .map((to) => ({ xMm: to.xMm + mostPull * (to.xMm - from.xMm), yMm: to.yMm + mostPull * (to.yMm - from.yMm) })),
+  );
+  return [...places, ...far];
+}
+
+const mostPull = 100;
 
 const onPivot = (
   places: readonly { xMm: number; yMm: number }[],
@@ -86,7 +107,7 @@ const onPivot = (
   pivot: { xMm: number; yMm: number },
 ): number[] =>
   shareBySprings(
-    places.map(({ xMm, yMm }) => ({ xMm, yMm, directKn: 0 })),
+    places.map(({ xMm, yMm }) => ({ xMm, yMm, directKn: 0, held: false })),
     { forceKn, ...pivot },
   );
 

@@ -15,6 +15,7 @@ export function bearingMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark
   return [
     ...madeConnectionMarks(unit, run),
     ...railMarks(analysis, unit, run),
+    ...onBeamMarks(unit, run),
     ...cornerMarks(analysis, unit, run),
     ...rockingMarks(unit, run),
     ...groundMarks(unit, run),
@@ -26,11 +27,14 @@ const lockBasis =
 
 function madeConnectionMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
   const marks = new Map<string, Mark>();
-  for (const { fitting, target, joint, offsetXMm, offsetYMm, at } of contacts) {
-    if (fitting === undefined || target.on !== "fitting" || joint.why === undefined) continue;
+  const needing = contacts.filter(({ fitting, joint }) => fitting !== undefined && joint.why !== undefined);
+  for (const { target, joint, offsetXMm, offsetYMm, at } of needing) {
+    if (target.on !== "fitting" || joint.why === undefined) continue;
     const offsetMm = rounded(Math.sqrt(offsetXMm * offsetXMm + offsetYMm * offsetYMm));
+    const pair = needing.filter((one) => one.target.on === "fitting" && one.target.elementId === target.elementId);
+    const drawn = pair.filter(({ heldById }) => heldById !== undefined).length;
     const mark = markOf({
-      fact: { kind: "made-connection", why: joint.why, offsetMm },
+      fact: { kind: "made-connection", why: joint.why, offsetMm, corners: pair.length, drawn },
       verdict: "not checked",
       certainty: "memory",
       elements: [unit.id, target.elementId],
@@ -69,6 +73,7 @@ function railMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
           forceKn: rounded(forceKn),
           toNearestFittingMm: rounded(toNearestFitting(lower, contact)),
           gapMm: rounded(contact.gapMm),
+          ...(contact.seatId === undefined ? {} : { seatId: contact.seatId }),
         })),
         turned: below.some(({ frame }) => !parallel(unit.frame.turnMdeg, frame.turnMdeg)),
       },
@@ -107,6 +112,34 @@ function toNearestFitting(lower: Unit, { target }: Contact): number {
     .filter(({ name }) => name.includes(target.rail))
     .map(({ localXMm, localYMm }) => (isSide(target.rail) ? localXMm + lengthMm / 2 : localYMm + widthMm / 2));
   return Math.min(...along.map((uMm) => Math.abs(uMm - target.uMm)));
+}
+
+/** Fittings and rails that come down on added beams. */
+function onBeamMarks(unit: Unit, { contacts, forcesKn }: UnitRun): Mark[] {
+  const on = contacts.flatMap((contact, at) =>
+    contact.target.on === "beam" ? [{ contact, beamId: contact.target.elementId, forceKn: forcesKn[at] ?? 0 }] : [],
+  );
+  const heaviest = on.toSorted((a, b) => b.forceKn - a.forceKn)[0];
+  if (heaviest === undefined) return [];
+  const offAxisMm = Math.max(...on.map(({ contact: { offsetXMm: x, offsetYMm: y } }) => Math.sqrt(x * x + y * y)));
+  return [
+    markOf({
+      fact: {
+        kind: "borne-on-beam",
+        places: on.length,
+        forceKn: rounded(heaviest.forceKn),
+        offAxisMm: rounded(offAxisMm),
+        gapMm: rounded(Math.max(0, ...on.map(({ contact }) => contact.gapMm))),
+      },
+      verdict: "not checked",
+      certainty: "common practice",
+      elements: [unit.id, ...on.map(({ beamId }) => beamId).toSorted()],
+      named: 1,
+      at: heaviest.contact.at,
+      basis:
+        "Force by statics of a rigid unit, unfactored, ± not known; gaps up to 25 mm are taken to be packed (common practice, no published source). The run-down takes each force on the axis of the beam; twisting, bearing and the rails above are not judged.",
+    }),
+  ];
 }
 
 function cornerMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
@@ -150,15 +183,18 @@ const railCutMark = (unit: Unit, { at, elementId }: OpenCorner, cutBy: string): 
     basis: "The opening takes the piece of top rail this corner would stand on: no way to the ground at this place.",
   });
 
+/** What a seat leaves is told with the seat. */
+const gapToldHere = ({ gapMm, seatId }: Contact): number => (seatId === undefined ? gapMm : 0);
+
 /** One that tips bears on its last bearings alone, at whatever height the others lie. */
 function rockingMarks(unit: Unit, { contacts, stand }: UnitRun): Mark[] {
   if (stand.state === "tips") return [];
   const bearing = contacts.filter(
     ({ fitting, target }) => fitting !== undefined || target.on === "fitting" || target.on === "rail",
   );
-  const gaps = bearing.map(({ gapMm }) => gapMm);
+  const gaps = bearing.map(gapToldHere);
   const gapMm = gaps.length === 0 ? 0 : Math.max(...gaps) - Math.min(...gaps);
-  const highest = bearing.find((contact) => contact.gapMm === Math.max(...gaps));
+  const highest = bearing.find((contact) => gapToldHere(contact) === Math.max(...gaps));
   if (highest === undefined || gapMm <= jointTolerances.contactGap.value) return [];
   const fact: MarkFact = { kind: "rocks", gapMm: rounded(gapMm) };
   return [

@@ -1,4 +1,5 @@
 import type { Mark } from "@cornerway/schema";
+import type { BeamCollision } from "../bearing/beam-collisions.ts";
 import type { PadCollision } from "../bearing/pad-collisions.ts";
 import type { SolidInPad } from "../bearing/solids-in-pads.ts";
 import type { Collision } from "../geometry/collisions.ts";
@@ -19,6 +20,19 @@ export const collisionMarks = (collisions: readonly Collision[]): Mark[] =>
         zMm: Math.max(one.baseZMm, other.baseZMm),
       },
       basis: "Geometry: the solids share a place (external dimensions of ISO 668; separating axes, any angle).",
+    }),
+  );
+
+/** A beam drawn into a post, a pad or another beam. */
+export const beamCollisionMarks = (collisions: readonly BeamCollision[]): Mark[] =>
+  collisions.map(({ beam, otherId, depthMm, ...at }) =>
+    markOf({
+      fact: { kind: "collision", depthMm: rounded(depthMm) },
+      verdict: "does not work",
+      certainty: "derived",
+      elements: [beam.id, otherId],
+      at,
+      basis: "Geometry: the two share a place as they are drawn. An end may be framed into a post or beam.",
     }),
   );
 

@@ -38,7 +38,7 @@ const offFaceMark = (unit: Unit, { opening }: Cut, at: PointMm): Mark =>
 
 function memberMark(unit: Unit, cut: Cut, member: Cut["members"][number], at: PointMm): Mark {
   return markOf({
-    fact: { kind: "member-cut", member, face: cut.opening.face },
+    fact: { kind: "member-cut", member, face: cut.opening.face, cut: stageOf(cut) },
     verdict: "does not work",
     certainty: "common practice",
     elements: [cut.opening.id, unit.id],
@@ -68,12 +68,12 @@ function sheetMarks(structure: Structure, unit: Unit, cut: Cut, at: PointMm): Ma
   return [openingMark(unit, cut, at)];
 }
 
-const crossMembersMark = (unit: Unit, { opening, crossMembers }: Cut, at: PointMm): Mark =>
+const crossMembersMark = (unit: Unit, cut: Cut, at: PointMm): Mark =>
   markOf({
-    fact: { kind: "cross-members-cut", count: crossMembers },
+    fact: { kind: "cross-members-cut", count: cut.crossMembers, cut: stageOf(cut) },
     verdict: "not checked",
     certainty: "common practice",
-    elements: [opening.id, unit.id],
+    elements: [cut.opening.id, unit.id],
     at,
     basis: "Cross members taken at 300 mm centres (range 250 to 310), no published source. Trimming not judged.",
   });
@@ -85,6 +85,7 @@ const wallOutMark = (structure: Structure, unit: Unit, cut: Cut, at: PointMm): M
       face: cut.opening.face,
       widthMm: rounded(cut.rect.u1 - cut.rect.u0),
       joins: joinsAnother(structure, unit, cut),
+      cut: stageOf(cut),
       wall: wallFactsOf(cut),
     },
     verdict: "not checked",
@@ -106,6 +107,7 @@ const openingMark = (unit: Unit, cut: Cut, at: PointMm): Mark => {
       widthMm: rounded(rect.u1 - rect.u0),
       toFrontPostMm: rounded(rect.u0 - u0),
       toDoorPostMm: rounded(u1 - rect.u1),
+      cut: stageOf(cut),
       ...wall,
     },
     verdict: "not checked",
@@ -120,6 +122,9 @@ const clearBasis =
   "Geometry against the members of the generic specification. Strength of the sheet and of the frame round the opening not judged.";
 const wallBasis =
   "IBC 3115.8.5 (numbering of 2021), from memory, confirm against the text: openings at most 50 % of a wall's length, pieces under 4 ft (1219 mm) do not count. Strength of the sheet not judged.";
+
+/** When it is cut: dead load acts on the structure that exists then. */
+const stageOf = ({ opening }: Cut) => opening.cut ?? ("in the yard" as const);
 
 const wallFactsOf = ({ opening, wall }: Cut): WallFacts => ({
   cutShare: rounded(wall.cutShare),

@@ -1,19 +1,25 @@
 import type { Mark, MarkKind } from "@cornerway/schema";
+import { beamCollisionsOf } from "../bearing/beam-collisions.ts";
 import { padCollisionsOf } from "../bearing/pad-collisions.ts";
 import { solidsInPads } from "../bearing/solids-in-pads.ts";
 import type { Analysis } from "../load-path/analysis.ts";
+import { beamMarks } from "./beam-marks.ts";
 import { bearingMarks } from "./bearing-marks.ts";
 import { borneMarks } from "./borne-marks.ts";
-import { collisionMarks, padCollisionMarks, solidInPadMarks } from "./collision-marks.ts";
+import { beamCollisionMarks, collisionMarks, padCollisionMarks, solidInPadMarks } from "./collision-marks.ts";
 import { fabricMarks } from "./fabric-marks.ts";
+import { givenMarks } from "./given-marks.ts";
 import { hatchMarks } from "./hatch-marks.ts";
 import { loadOverOpeningMarks } from "./load-over-opening-marks.ts";
+import { lockMarks } from "./lock-marks.ts";
+import { seatMarks } from "./seat-marks.ts";
 import { seatingMarks } from "./seating-marks.ts";
 import { padMarks } from "./pad-marks.ts";
 import { postCentreMarks } from "./post-centre-marks.ts";
 import { postMarks } from "./post-marks.ts";
 import { standMarks } from "./stand-marks.ts";
 import { standingOf } from "./standing.ts";
+import { tieMarks } from "./tie-marks.ts";
 import { verdictRank } from "./verdicts-of.ts";
 
 /** Every mark of a scheme, worst verdict first, then by what decides, then by id; one for each cause. */
@@ -26,6 +32,7 @@ export function marksOf(analysis: Analysis): Mark[] {
     ...collisionMarks(analysis.collisions),
     ...padCollisionMarks(padCollisionsOf(building)),
     ...solidInPadMarks(sunk),
+    ...beamCollisionMarks(beamCollisionsOf(building)),
     ...building.units.flatMap((unit) => fabricMarks(analysis.structure, unit)),
     ...building.units.flatMap((unit) => hatchMarks(building, unit)),
     ...building.units.flatMap((unit) => {
@@ -44,6 +51,11 @@ export function marksOf(analysis: Analysis): Mark[] {
       ...postCentreMarks(analysis, post),
     ]),
     ...padMarks(analysis, standing),
+    ...building.beams.flatMap((beam) => beamMarks(analysis, beam)),
+    ...analysis.seats.flatMap((seat) => seatMarks(analysis, seat)),
+    ...lockMarks(building, analysis.locks),
+    ...tieMarks(building),
+    ...givenMarks(building),
   ];
   const named = new Set(causes.flatMap(({ elements }) => elements));
   const quiet = building.units.filter(({ id }) => !named.has(id)).flatMap((unit) => borneMarks(standing, unit));

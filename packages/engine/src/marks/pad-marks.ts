@@ -1,4 +1,5 @@
 import type { Mark } from "@cornerway/schema";
+import { castTogether } from "../bearing/solids-in-pads.ts";
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
 import { padsNear, type Building, type PlacedPad } from "../geometry/building.ts";
 import { overlapDepthMm } from "../geometry/plan-rect.ts";
@@ -34,22 +35,33 @@ function offGroundMarks({ structure: { building } }: Analysis, standing: Standin
   });
 }
 
-const padsUnder = (building: Building, { id, outline, topZMm, depthMm }: PlacedPad): PlacedPad[] =>
-  padsNear(building, outline).filter(
-    (other) =>
-      other.id !== id &&
-      Math.abs(topZMm - depthMm - other.topZMm) <= jointTolerances.contactGap.value &&
-      overlapDepthMm(outline, other.outline) >= leastLapMm,
-  );
+/** Pads whose top a pad stands on, or strips and slabs cast with it that reach further down. */
+const padsUnder = (building: Building, pad: PlacedPad): PlacedPad[] =>
+  padsNear(building, pad.outline).filter((other) => {
+    if (other.id === pad.id || overlapDepthMm(pad.outline, other.outline) < leastLapMm) return false;
+    const undersideMm = pad.topZMm - pad.depthMm;
+    const stands = Math.abs(undersideMm - other.topZMm) <= jointTolerances.contactGap.value;
+    return stands || (cast(pad, other) && other.topZMm >= undersideMm && other.topZMm - other.depthMm < undersideMm);
+  });
 
-function idlePadMarks({ structure, bearings, footings }: Analysis): Mark[] {
+const cast = (one: PlacedPad, other: PlacedPad): boolean => castTogether(one, other) && heightsMeet(one, other);
+
+const heightsMeet = (one: PlacedPad, other: PlacedPad): boolean =>
+  Math.min(one.topZMm, other.topZMm) - Math.max(one.topZMm - one.depthMm, other.topZMm - other.depthMm) >= 0;
+
+function idlePadMarks({ structure, bearings, footings, beamSupports }: Analysis): Mark[] {
   const used = new Set<string>();
   for (const { contacts } of bearings)
     for (const { target } of contacts) if (target.on === "pad") used.add(target.elementId);
   for (const footing of footings.values()) if (footing.on === "pad") used.add(footing.elementId);
+  for (const supports of beamSupports.values())
+    for (const { target } of supports) if (target.on === "pad") used.add(target.elementId);
   for (const pad of structure.building.pads) for (const { id } of padsUnder(structure.building, pad)) used.add(id);
+  const works = new Set(
+    structure.building.pads.flatMap((pad) => (used.has(pad.id) ? castWith(structure.building, pad) : [])),
+  );
   return structure.building.pads
-    .filter(({ id }) => !used.has(id))
+    .filter(({ id }) => !used.has(id) && !works.has(id))
     .map(({ id, xMm, yMm, topZMm }) =>
       markOf({
         fact: { kind: "pad-holds-nothing" },
@@ -57,7 +69,13 @@ function idlePadMarks({ structure, bearings, footings }: Analysis): Mark[] {
         certainty: "derived",
         elements: [id],
         at: { xMm, yMm, zMm: topZMm },
-        basis: "Geometry: no fitting, rail or post stands on this pad.",
+        basis: "Geometry: no fitting, rail, post or beam stands on this pad.",
       }),
     );
 }
+
+/** Strips and slabs cast in one piece with this one. */
+const castWith = (building: Building, pad: PlacedPad): string[] =>
+  padsNear(building, pad.outline).flatMap((other) =>
+    other.id !== pad.id && cast(pad, other) && overlapDepthMm(pad.outline, other.outline) >= 0 ? [other.id] : [],
+  );

@@ -2,6 +2,7 @@ import type { Mark } from "@cornerway/schema";
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
 import type { PlacedPad, PlacedPost } from "../geometry/building.ts";
 import { toLocal, planFrame } from "../geometry/place.ts";
+import { onBeam } from "../geometry/placed-beam.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import { resultantOf, type PointForce } from "../load-path/resultant.ts";
 import { rounded } from "../units.ts";
@@ -16,15 +17,24 @@ export function postCentreMarks(analysis: Analysis, post: PlacedPost): Mark[] {
 
 const mostMm = jointTolerances.postOffCentre.value;
 
-/** Fittings that share a head balance each other: what counts is where all they bring comes down. */
-function headMarks({ run }: Analysis, post: PlacedPost): Mark[] {
-  const held = run.units.flatMap(({ unitId, contacts, forcesKn }) =>
+/** Fittings and beams that share a head balance each other: what counts is where all they bring comes down. */
+function headMarks({ run, structure: { building } }: Analysis, post: PlacedPost): Mark[] {
+  const beams = run.beams.flatMap(({ beamId, supports, reactionsKn }) => {
+    const beam = building.beamById.get(beamId);
+    return supports.flatMap(({ target, uMm, how }, index) =>
+      beam !== undefined && how === "on" && target.on === "post" && target.elementId === post.id
+        ? [{ unitId: beamId, forceKn: reactionsKn[index] ?? 0, ...onBeam(beam, uMm) }]
+        : [],
+    );
+  });
+  const fittings = run.units.flatMap(({ unitId, contacts, forcesKn }) =>
     contacts.flatMap(({ target, fitting, at }, index) =>
       target.on === "post" && target.elementId === post.id && fitting !== undefined
         ? [{ unitId, forceKn: forcesKn[index] ?? 0, xMm: at.xMm, yMm: at.yMm }]
         : [],
     ),
   );
+  const held = [...fittings, ...beams];
   if (held.length === 0) return [];
   const middle = middleOf(held);
   const offsetMm = lengthMm(middle.xMm - post.xMm, middle.yMm - post.yMm);
@@ -51,7 +61,11 @@ function footMarks({ structure: { building }, footings }: Analysis, post: Placed
 function offMiddleMm({ pad, outline }: PlacedPad, post: PlacedPost): number {
   const frame = planFrame(pad.xUm, pad.yUm, pad.topZUm, pad.turnMdeg);
   const { xMm, yMm } = toLocal(frame, { xMm: post.xMm, yMm: post.yMm, zMm: 0 });
-  const counted = (offMm: number, halfMm: number) => (2 * halfMm > jointTolerances.longestSinglePad.value ? 0 : offMm);
+  if (pad.support === "slab") return 0;
+  const longestMm = Math.max(outline.halfUMm, outline.halfVMm);
+  const isLong = (halfMm: number) =>
+    2 * halfMm > jointTolerances.longestSinglePad.value || (pad.support === "strip" && halfMm === longestMm);
+  const counted = (offMm: number, halfMm: number) => (isLong(halfMm) ? 0 : offMm);
   return lengthMm(counted(xMm, outline.halfUMm), counted(yMm, outline.halfVMm));
 }
 

@@ -40,6 +40,7 @@ const underOf: Record<Footing["on"], Under | undefined> = {
   pad: undefined,
   post: undefined,
   fitting: undefined,
+  beam: undefined,
   "top rail": "rail",
   "bottom rail": "rail",
   sheet: "sheet",
@@ -63,19 +64,22 @@ function headMarks(analysis: Analysis, post: PlacedPost): Mark[] {
       basis:
         holds.length > 0
           ? "Force by statics from tare at the middle of its range, finishes and imposed loads, unfactored, ± not known. Strength of the post and its pad not judged."
-          : "Geometry: no fitting, rail or post within 25 mm above its head.",
+          : "Geometry: no fitting, rail, post or beam within 25 mm above its head or framed into it.",
     }),
   ];
 }
 
-/** Units and posts on its head, and units whose top rail it holds. */
-function holdsOf({ bearings, supports, footings }: Analysis, post: PlacedPost): string[] {
+/** Units, posts and beams on its head or framed into it, and units whose top rail it holds. */
+function holdsOf({ bearings, supports, footings, beamSupports }: Analysis, post: PlacedPost): string[] {
   const onHead = bearings
     .filter(({ contacts }) => contacts.some(({ target }) => target.on === "post" && target.elementId === post.id))
     .map(({ unitId }) => unitId);
   const rails = supports.filter(({ postId }) => postId === post.id).map(({ unitId }) => unitId);
   const posts = [...footings].filter(([, footing]) => footing.on === "post" && footing.elementId === post.id);
-  return [...new Set([...onHead, ...rails, ...posts.map(([id]) => id)])].toSorted();
+  const beams = [...beamSupports].filter(([, own]) =>
+    own.some(({ target }) => target.on === "post" && target.elementId === post.id),
+  );
+  return [...new Set([...onHead, ...rails, ...[...posts, ...beams].map(([id]) => id)])].toSorted();
 }
 
 function wayMarks({ structure }: Analysis, post: PlacedPost): Mark[] {

@@ -2,9 +2,9 @@ import type { Mark } from "@cornerway/schema";
 import type { Contact } from "../bearing/contact.ts";
 import { fittingOutline } from "../bearing/top-parts.ts";
 import { jointTolerances } from "../catalog/joint-tolerances.ts";
-import type { Unit } from "../geometry/building.ts";
+import { padsNear, type Building, type PlacedPad, type Unit } from "../geometry/building.ts";
 import { toSite } from "../geometry/place.ts";
-import { reachPastMm } from "../geometry/plan-rect.ts";
+import { holdsPoint, reachPastMm, rectCorners, type PlanRect } from "../geometry/plan-rect.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { UnitRun } from "../load-path/run-down.ts";
@@ -36,7 +36,8 @@ function inGroundMarks({ structure: { building } }: Analysis, unit: Unit): Mark[
 
 function clearMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
   const clear = contacts.filter(
-    (contact) => contact.gapMm > jointTolerances.contactGap.value && isPut(contact, contacts),
+    (contact) =>
+      contact.seatId === undefined && contact.gapMm > jointTolerances.contactGap.value && isPut(contact, contacts),
   );
   const gapMm = Math.max(...clear.map((contact) => contact.gapMm));
   const widest = clear.find((contact) => contact.gapMm === gapMm);
@@ -67,16 +68,31 @@ function isPut({ fitting, target }: Contact, contacts: readonly Contact[]): bool
 }
 
 function isLevel(contacts: readonly Contact[]): boolean {
-  const gaps = contacts.flatMap(({ fitting, gapMm }) => (fitting === undefined ? [] : [gapMm]));
+  const gaps = contacts.flatMap(({ fitting, gapMm, seatId }) =>
+    fitting === undefined ? [] : [seatId === undefined ? gapMm : 0],
+  );
   return Math.max(...gaps) - Math.min(...gaps) <= jointTolerances.contactGap.value;
+}
+
+/** Whether strips and slabs cast together at one level lie under every corner of a fitting. */
+function isCastUnder(building: Building, pad: PlacedPad, fitting: PlanRect): boolean {
+  if (pad.pad.support === undefined) return false;
+  const together = padsNear(building, fitting).filter(
+    (other) =>
+      other.pad.support !== undefined && Math.abs(other.topZMm - pad.topZMm) <= jointTolerances.contactGap.value,
+  );
+  return rectCorners(fitting).every(({ xMm, yMm }) =>
+    together.some(({ outline }) => holdsPoint(outline, xMm, yMm, touchMm)),
+  );
 }
 
 function offPadMarks({ structure: { building } }: Analysis, unit: Unit, { contacts }: UnitRun): Mark[] {
   const past = contacts.flatMap((contact) => {
     const pad = contact.target.on === "pad" ? building.padById.get(contact.target.elementId) : undefined;
     if (pad === undefined || contact.fitting === undefined) return [];
-    const pastMm = reachPastMm(fittingOutline(unit, contact.localXMm, contact.localYMm), pad.outline);
-    return pastMm > touchMm ? [{ padId: pad.id, at: contact.at, pastMm }] : [];
+    const fitting = fittingOutline(unit, contact.localXMm, contact.localYMm);
+    const pastMm = reachPastMm(fitting, pad.outline);
+    return pastMm > touchMm && !isCastUnder(building, pad, fitting) ? [{ padId: pad.id, at: contact.at, pastMm }] : [];
   });
   const pastMm = Math.max(...past.map((corner) => corner.pastMm));
   const furthest = past.find((corner) => corner.pastMm === pastMm);

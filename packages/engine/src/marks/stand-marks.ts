@@ -5,6 +5,7 @@ import { toSite } from "../geometry/place.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import { resultantOf } from "../load-path/resultant.ts";
 import type { UnitRun } from "../load-path/run-down.ts";
+import { standOf } from "../load-path/unit-statics.ts";
 import { rounded } from "../units.ts";
 import { compassPoint } from "./compass.ts";
 import { markOf } from "./mark-of.ts";
@@ -25,6 +26,7 @@ export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, r
     case "stands":
       return [
         ...tipsEmptyMarks(analysis, unit, above()),
+        ...heldMarks(analysis, unit, run),
         ...nearTippingMarks(analysis, unit, run, above()),
         ...overhangMarks(analysis, unit, run),
         ...slidingMarks(unit, run),
@@ -72,6 +74,54 @@ function slidingMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
   return onPosts ? [mechanismMark(unit, [], "slides", "not checked")] : [];
 }
 
+/** What holds a unit down where it would tip without it, with the pull of each, kN. */
+type Pull = { readonly id: string; readonly forceKn: number };
+
+/** The seats and locks of a unit that pull, once each, by id. */
+function pullsOf({ contacts, forcesKn }: UnitRun): Pull[] {
+  const byHolder = new Map<string, number>();
+  contacts.forEach(({ heldById }, at) => {
+    const forceKn = rounded(-(forcesKn[at] ?? 0));
+    if (heldById !== undefined && forceKn > 0) byHolder.set(heldById, (byHolder.get(heldById) ?? 0) + forceKn);
+  });
+  return [...byHolder].map(([id, forceKn]) => ({ id, forceKn })).toSorted((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+const heldFact = (pulls: readonly Pull[]) =>
+  pulls.length === 0
+    ? {}
+    : { heldDownKn: rounded(pulls.reduce((sum, { forceKn }) => sum + forceKn, 0)), heldBy: pulls.length };
+
+/** A unit that only what is drawn to hold it down keeps from tipping, with its imposed loads or without them. */
+function heldMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  const empty = analysis.emptyRun.units.find(({ unitId }) => unitId === unit.id) ?? run;
+  const held = [run, empty].find((each) => pullsOf(each).length > 0 && withoutPulls(each).state === "tips");
+  if (held === undefined) return [];
+  const stand = withoutPulls(held);
+  if (stand.state !== "tips") return [];
+  const pulls = pullsOf(held);
+  const { fact, ...mark } = tipsMark(analysis, unit, held, [], stand.outsideMm);
+  if (fact.kind !== "tips-over") return [];
+  return [
+    {
+      ...mark,
+      verdict: "not checked",
+      elements: [unit.id, ...pulls.map(({ id }) => id)],
+      fact: { ...fact, ...(held === run ? {} : { whenEmpty: true }), ...heldFact(pulls) },
+      basis: heldBasis,
+    },
+  ];
+}
+
+const withoutPulls = ({ contacts, resultant }: UnitRun) =>
+  standOf(
+    contacts.map(({ localXMm: xMm, localYMm: yMm }) => ({ xMm, yMm })),
+    resultant,
+  );
+
+const heldBasis =
+  "Statics of a rigid unit: without what holds it down, the resultant of tare, finishes, imposed loads and all from above does not lie within its bearings; the pull is what keeps it in balance, loads as drawn everywhere at once, ± not known. Strength of the hold-down, of what it pulls on and patterns of load not judged.";
+
 function tipsMark(analysis: Analysis, unit: Unit, run: UnitRun, above: readonly string[], outsideMm: number): Mark {
   const { resultant, contacts } = run;
   const middle = resultantOf(contacts.map(({ localXMm, localYMm }) => ({ forceKn: 1, xMm: localXMm, yMm: localYMm })));
@@ -110,6 +160,7 @@ function overhangMark(analysis: Analysis, unit: Unit, run: UnitRun, end: "front"
   const cornerMm = unit.dimensions.holeSpacingLengthwiseMm / 2;
   const reachMm = Math.min(...line.map(({ contact }) => contact.localXMm * sign));
   const { cos, sin } = unit.frame;
+  const pulls = pullsOf(run);
   const below = line.flatMap(({ contact: { target } }) => (target.on === "ground" ? [] : [target.elementId]));
   return [
     markOf({
@@ -119,10 +170,11 @@ function overhangMark(analysis: Analysis, unit: Unit, run: UnitRun, end: "front"
         towards: compassPoint(sign * cos, sign * sin, analysis.structure.building.northMdeg),
         bearingKn: rounded(bearingKn),
         tailReactionKn: rounded(run.resultant.forceKn - bearingKn),
+        ...heldFact(pulls),
       },
       verdict: "not checked",
       certainty: "common practice",
-      elements: [unit.id, ...below.toSorted()],
+      elements: [unit.id, ...[...new Set(below)].toSorted(), ...pulls.map(({ id }) => id)],
       named: 1,
       part: end,
       at: first.contact.at,

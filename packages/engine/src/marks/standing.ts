@@ -7,7 +7,7 @@ import type { UnitRun } from "../load-path/run-down.ts";
 /** Who stands on whom, and who is borne on fittings all the way down. */
 export type Standing = {
   readonly run: (unitId: string) => UnitRun | undefined;
-  /** Every unit that stands on this one, directly, on another or on posts, by id. */
+  /** Every unit that stands on this one, directly, on another, on posts or on beams, by id. */
   readonly unitsAbove: (unitId: string) => string[];
   /** Its own four corners bear fitting on fitting with a stock lock, or on pads. */
   readonly onCorners: (unitId: string) => boolean;
@@ -59,8 +59,8 @@ const isPlain = ({ fitting, target, joint, gapMm }: Contact): boolean =>
 const isWhole = ({ structure }: Analysis, unitId: string): boolean =>
   structure.fabric(unitId).cuts.every(({ members, offFace }) => members.length === 0 && !offFace);
 
-/** Units and posts by what they stand on. */
-function loadersOf({ bearings, footings }: Analysis): Map<string, string[]> {
+/** Units, posts and beams by what they stand on. */
+function loadersOf({ bearings, footings, beamSupports }: Analysis): Map<string, string[]> {
   const loaders = new Map<string, string[]>();
   const add = (below: string, above: string) => {
     const list = loaders.get(below) ?? [];
@@ -69,6 +69,7 @@ function loadersOf({ bearings, footings }: Analysis): Map<string, string[]> {
   for (const { unitId, contacts } of bearings)
     for (const { target } of contacts) if (target.on !== "ground") add(target.elementId, unitId);
   for (const [postId, footing] of footings) if ("elementId" in footing) add(footing.elementId, postId);
+  for (const [beamId, supports] of beamSupports) for (const { target } of supports) add(target.elementId, beamId);
   return loaders;
 }
 
