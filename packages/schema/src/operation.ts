@@ -10,6 +10,9 @@ import { Container, ContainerType, FloorLoad, Opening, OpeningUse, Pad, Post, Si
 
 const on = ElementId;
 
+/** How many operations are taken in one act that is drawn. */
+export const mostOperations = 200;
+
 /** One typed change to a scheme. Each names the element it writes; its inverse is computed when it is applied. */
 export const Operation = z
   .discriminatedUnion("kind", [
@@ -78,9 +81,13 @@ export const DraftAct = z
     id: ActId,
     /** Draft number on the screen of whoever acts. */
     base: z.int().min(0),
-    operations: z.array(Operation).min(1).max(200),
+    operations: z.array(Operation).min(1).max(mostOperations),
     /** The act this one takes back, when it is an undo. */
     undoes: ActId.optional(),
   })
   .meta({ id: "DraftAct" });
 export type DraftAct = z.infer<typeof DraftAct>;
+
+/** An act taken back by its id, with the inverse that the record has. */
+export const TakeBack = z.strictObject({ id: ActId, base: z.int().min(0) }).meta({ id: "TakeBack" });
+export type TakeBack = z.infer<typeof TakeBack>;

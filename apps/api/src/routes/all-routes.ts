@@ -10,6 +10,7 @@ import { projectRoutes } from "./projects.ts";
 import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
 import { revisionRoutes } from "./revisions.ts";
+import { schemeFileRoutes } from "./scheme-file.ts";
 import { sessionRoutes } from "./session.ts";
 import { stampRoutes } from "./stamps.ts";
 import { startProjectRoutes } from "./start-project.ts";
@@ -21,5 +22,5 @@ export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
-  ...[tokenRoutes, webhookRoutes, memberRoutes],
+  ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
 ];

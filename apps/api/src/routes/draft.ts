@@ -1,5 +1,6 @@
-import { Draft, DraftAct, DraftActDone } from "@cornerway/schema";
+import { ActId, Draft, DraftAct, DraftActDone, ProjectId, TakeBack } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
+import { z } from "zod";
 import { described } from "../description/described.ts";
 import { projectParams } from "../description/params.ts";
 import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
@@ -7,6 +8,7 @@ import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { draw } from "../services/draw.ts";
 import { readDraft } from "../services/read-draft.ts";
+import { takeBack } from "../services/take-back.ts";
 
 const path = "/api/projects/:projectId/draft";
 
@@ -34,6 +36,18 @@ const drawing = described(
   { params: projectParams, body: DraftAct },
 );
 
+const takingBack = described(
+  {
+    tag: "draft",
+    id: "takeBack",
+    summary: "Take an act back by its id",
+    description: "The same as drawing its inverse with `undoes`, for acts of more operations than are taken at once.",
+    answers: { 200: DraftActDone },
+    problems: ["id-reused", "draft-base-ahead", "draft-conflict", "draft-refused"],
+  },
+  { params: z.strictObject({ projectId: ProjectId, actId: ActId }), body: TakeBack },
+);
+
 export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(path, { config: { act: "read-draft" }, schema: reading }, async (request, reply) => {
     const draft = await readDraft(app.database.connection, partOfSender(request).projectId);
@@ -43,5 +57,9 @@ export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
 
   app.post(`${path}/acts`, { config: { act: "draw" }, schema: drawing }, async (request, reply) =>
     answer(reply, await draw(app.database, partOfSender(request), request.body)),
+  );
+
+  app.post(`${path}/acts/:actId/undo`, { config: { act: "draw" }, schema: takingBack }, async (request, reply) =>
+    answer(reply, await takeBack(app.database, partOfSender(request), request.params.actId, request.body)),
   );
 };
