@@ -1,0 +1,77 @@
+import type { Working } from "@cornerway/engine";
+import { certaintyInTable, certaintyWords } from "./certainty-words.ts";
+import { figure } from "./figure.ts";
+import { SymbolName } from "./Formula.tsx";
+import { UtilisationBar } from "./UtilisationBar.tsx";
+import { WorkingLines } from "./WorkingLines.tsx";
+import "./working.css";
+
+/**
+ * One calculation as it is shown and printed: what enters with its source, then line by line formula, values put in and
+ * result, the clause at the right. Calculations whose results enter here stand before it, numbered under it.
+ */
+export function WorkingSheet({ working, number }: { working: Working; number: string }) {
+  const { title, clause, symbols, steps, result, limit, utilisation, notes, parts } = working;
+  return (
+    <section className="working" aria-label={`${number} ${title}`}>
+      {parts.map((part, at) => (
+        <WorkingSheet key={at} working={part} number={`${number}.${at + 1}`} />
+      ))}
+      <div className="working-check">
+        <span className="working-number">{number}</span>
+        <div className="working-body">
+          <h3>{title}</h3>
+          {symbols.length === 0 ? null : <Given symbols={symbols} />}
+          <WorkingLines steps={steps} />
+          {notes.map((note) => (
+            <p key={note} className="working-note">
+              {note}
+            </p>
+          ))}
+        </div>
+        <div className="working-side">
+          <p className="working-clause">
+            {clause.document}-{clause.edition}
+            <br />
+            {clause.place}
+            <br />
+            {certaintyWords[working.certainty]}
+          </p>
+          {utilisation === undefined ? null : <UtilisationBar utilisation={utilisation} />}
+          <p className="working-result">
+            <SymbolName of={result.symbol} /> {figure(result.value)} {unitText(result.unit)}
+            {limit === undefined ? null : (
+              <>
+                {" of "}
+                {figure(limit.value)} {unitText(limit.unit)}
+              </>
+            )}
+          </p>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function Given({ symbols }: { symbols: Working["symbols"] }) {
+  return (
+    <table className="working-given">
+      <tbody>
+        {symbols.map(({ symbol, meaning, value, unit, source, certainty }) => (
+          <tr key={symbol}>
+            <th scope="row">
+              <SymbolName of={symbol} />
+            </th>
+            <td>
+              {figure(value)} {unitText(unit)}
+            </td>
+            <td>{meaning}</td>
+            <td>{[source, certaintyInTable[certainty]].filter((part) => part !== undefined).join(", ")}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const unitText = (unit: string) => (unit === "1" ? "" : unit);
