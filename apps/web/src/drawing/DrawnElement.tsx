@@ -1,4 +1,5 @@
-import type { ReactNode } from "react";
+import { useContext, type ReactNode } from "react";
+import { AlsoChosen } from "./also-chosen.ts";
 import type { RectPx } from "./px-path.ts";
 import { inset, px } from "./px-path.ts";
 import type { ElementKind } from "./contract.ts";
@@ -26,7 +27,7 @@ export function DrawnElement({
   id,
   kind,
   label,
-  selected,
+  selected: chosenLast,
   entry,
   level,
   rect,
@@ -35,6 +36,8 @@ export function DrawnElement({
   still = false,
   children,
 }: DrawnElementProps) {
+  const also = useContext(AlsoChosen);
+  const selected = chosenLast || also.has(id);
   if (still) return <g>{children}</g>;
   return (
     <g

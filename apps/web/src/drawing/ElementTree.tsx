@@ -1,5 +1,6 @@
 import type { FocusEvent, PointerEvent, ReactNode } from "react";
-import type { ElementKind, PickedElement, ViewProps } from "./contract.ts";
+import { elementKinds, type ElementKind, type PickedElement, type ViewProps } from "./contract.ts";
+import { edgesOf } from "./opening-handles.ts";
 import type { ScreenPoint } from "./view-transform.ts";
 import "./drawing.css";
 
@@ -24,7 +25,8 @@ export function ElementTree({ label, locate, still = false, children, ...on }: E
       onPointerDown={(event) => {
         const found = elementOf(event.target);
         if (found === null || on.onElementPointerDown === undefined) return;
-        on.onElementPointerDown({ ...found, ...locate(found.id, found.kind, fieldPoint(event)) }, event);
+        const place = locate(found.id, found.kind, fieldPoint(event));
+        on.onElementPointerDown({ ...found, ...place, edges: edgesOf(event.target) }, event);
       }}
       onFocus={(event: FocusEvent<SVGGElement>) => tell(event.target, on.onElementFocus)}
     >
@@ -38,12 +40,10 @@ function tell(target: EventTarget, to: ((id: string) => void) | undefined): void
   if (found !== null) to?.(found.id);
 }
 
-const kinds: readonly ElementKind[] = ["container", "opening", "post", "pad"];
-
 function elementOf(target: EventTarget): { id: string; kind: ElementKind } | null {
   const drawn = target instanceof Element ? target.closest<SVGGElement>("[data-element]") : null;
   const id = drawn?.dataset["element"];
-  const kind = kinds.find((each) => each === drawn?.dataset["kind"]);
+  const kind = elementKinds.find((each) => each === drawn?.dataset["kind"]);
   return id === undefined || kind === undefined ? null : { id, kind };
 }
 

@@ -1,17 +1,26 @@
 import type { PointerEvent } from "react";
 import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
+import type { HeldEdges } from "../tools/resize-opening.ts";
 import type { Side } from "./side.ts";
 import type { ViewTransform } from "./view-transform.ts";
 
 export type { Side } from "./side.ts";
 
-export type ElementKind = "container" | "opening" | "post" | "pad";
+export const elementKinds = ["container", "opening", "post", "pad", "beam", "seat", "tie", "lock", "load"] as const;
+export type ElementKind = (typeof elementKinds)[number];
 
 /**
  * What lies under the pointer and where on it, in the site frame (mm). In elevation the missing depth is that of the
  * face picked; in plan the height is the cut's storey floor.
  */
-export type PickedElement = { id: string; kind: ElementKind; face?: Face | undefined; at: PointMm };
+export type PickedElement = {
+  id: string;
+  kind: ElementKind;
+  face?: Face | undefined;
+  at: PointMm;
+  /** The edges of an opening whose handle was taken. */
+  edges?: HeldEdges | undefined;
+};
 
 export type ElementPointerHandler = (picked: PickedElement, event: PointerEvent<SVGGElement>) => void;
 

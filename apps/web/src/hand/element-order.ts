@@ -1,14 +1,24 @@
 import type { Scheme } from "@cornerway/schema";
 
-/** Every element by id in the order one reads a building: each unit with what is cut in it, then posts, then pads. */
+/**
+ * Every element by id in the order one reads a building: each unit with what is cut in it, what it sits on and is locked
+ * by and carries, then ties, beams, posts and pads.
+ */
 export function elementOrder(scheme: Scheme): string[] {
   const byTag = <T extends { tag: string }>(elements: readonly T[]): T[] =>
     elements.toSorted((a, b) => a.tag.localeCompare(b.tag, "en", { numeric: true }));
   const units = byTag(scheme.containers).flatMap(({ id }) => [
     id,
-    ...byTag(scheme.openings.filter((opening) => opening.containerId === id)).map((opening) => opening.id),
+    ...[scheme.openings, scheme.locks, scheme.freeLoads]
+      .flatMap((list) => byTag<{ id: string; tag: string; containerId: string }>(list))
+      .filter(({ containerId }) => containerId === id)
+      .map((part) => part.id),
+    ...byTag(scheme.seats.filter(({ upperId }) => upperId === id)).map((seat) => seat.id),
   ]);
-  return [...units, ...byTag(scheme.posts).map(({ id }) => id), ...byTag(scheme.pads).map(({ id }) => id)];
+  const others = [scheme.ties, scheme.beams, scheme.posts, scheme.pads].flatMap((list) =>
+    byTag<{ id: string; tag: string }>(list),
+  );
+  return [...units, ...others.map(({ id }) => id)];
 }
 
 /** The element after (1) or before (−1) the chosen one, round and round; null on an empty sheet. */

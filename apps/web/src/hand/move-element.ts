@@ -1,7 +1,10 @@
 import { faceFrame, placeContainer } from "@cornerway/engine";
 import type { Container, Opening, Operation, PointMm, Scheme } from "@cornerway/schema";
+import { layGroup } from "../tools/lay-group.ts";
+import { shiftedBy } from "../tools/laying.ts";
 import { moveUnit } from "../tools/move-unit.ts";
 import { restHeightMm } from "../tools/rest-height.ts";
+import { shiftElement } from "../tools/shift-element.ts";
 import { snapUnit } from "../tools/snap-unit.ts";
 import type { Projection } from "../drawing/view-transform.ts";
 
@@ -27,8 +30,35 @@ export function moveElement(
   if (post !== undefined)
     return [{ kind: "post.move", id, xUm: onGrid(post.xUm, by.xMm), yUm: onGrid(post.yUm, by.yMm) }];
   const pad = scheme.pads.find((lying) => lying.id === id);
-  if (pad === undefined) return [];
+  if (pad === undefined) return shiftElement(scheme, id, stepped(by));
   return [{ kind: "pad.move", id, xUm: onGrid(pad.xUm, by.xMm), yUm: onGrid(pad.yUm, by.yMm), topZUm: pad.topZUm }];
+}
+
+/** Whole steps of the grid, mm. */
+const stepped = ({ xMm, yMm, zMm }: PointMm): PointMm => ({
+  xMm: onGrid(0, xMm) / 1000,
+  yMm: onGrid(0, yMm) / 1000,
+  zMm: onGrid(0, zMm) / 1000,
+});
+
+/** Moves several things together, as the one that was taken moves: a unit catches on what is not moved. */
+export function moveGroup(
+  scheme: Scheme,
+  { id, ids }: { id: string; ids: readonly string[] },
+  projection: Projection,
+  from: PointMm,
+  to: PointMm,
+  reachMm: number,
+): Operation[] {
+  const by = { xMm: to.xMm - from.xMm, yMm: to.yMm - from.yMm, zMm: 0 };
+  const unit = scheme.containers.find((container) => container.id === id);
+  if (unit === undefined) {
+    const way = stepped(by);
+    return layGroup(scheme, ids, shiftedBy(way.xMm * 1000, way.yMm * 1000));
+  }
+  const still = { ...scheme, containers: scheme.containers.filter((other) => !ids.includes(other.id)) };
+  const after = draggedUnit(still, unit, projection, by, reachMm);
+  return layGroup(scheme, ids, shiftedBy(after.xUm - unit.xUm, after.yUm - unit.yUm));
 }
 
 /** Where a dragged unit lies: on what is below it, drawn to fittings and sides along the axes the view shows. */

@@ -9,6 +9,8 @@ import { openWall } from "../tools/open-wall.ts";
 import { placeUnit } from "../tools/place-unit.ts";
 import { setPost, snapPost } from "../tools/set-post.ts";
 import { turnUnit } from "../tools/turn-unit.ts";
+import { beamEnd } from "./beam-end.ts";
+import { beamTo } from "./carried.ts";
 import type { Held } from "./held.ts";
 import { nearestWall } from "./nearest-wall.ts";
 
@@ -18,9 +20,12 @@ export interface Press {
   tool: ToolName | null;
   held: Held | null;
   picked: PickedElement | null;
+  chosenIds: readonly string[];
   at: PointMm;
   projection: Projection;
   reachMm: number;
+  /** True while Shift is down. */
+  also?: boolean;
 }
 
 /** What a press on the drawing comes to: something drawn, something taken up, a choice, or words on why not. */
@@ -28,20 +33,41 @@ export type Pressed =
   | { kind: "draw"; operations: Operation[] }
   | { kind: "hold"; held: Held }
   | { kind: "choose"; id: string | null }
+  | { kind: "also"; id: string }
   | { kind: "cannot"; why: string };
 
 export function press(given: Press): Pressed {
   const { tool, held, picked, scheme } = given;
   if (tool === "stack" && held?.kind === "unit") return { kind: "draw", operations: placeUnit(scheme, held.unit) };
+  if (held?.kind === "beam") return pressBeam(given, held);
   if (tool === "post") return pressPost(given);
   const unit = scheme.containers.find(({ id }) => id === picked?.id);
   if (tool === "turn" && unit !== undefined)
     return { kind: "draw", operations: moveUnit(scheme, turnUnit(unit, 90_000)) };
   if (tool === "cut" && unit !== undefined && picked !== null) return startCut(given, unit, picked);
   if (tool === "open-wall" && picked !== null) return pressWall(scheme, picked, unit);
-  if (picked === null) return { kind: "choose", id: null };
-  const { projection, at } = given;
-  return { kind: "hold", held: { kind: "element", id: picked.id, projection, from: at, operations: [] } };
+  return takeUp(given);
+}
+
+/** Without a tool: chooses, takes hold of what is chosen, or draws a band round what is to be. */
+function takeUp({ picked, chosenIds, also = false, projection, at, tool }: Press): Pressed {
+  if (picked === null && tool !== null) return { kind: "choose", id: null };
+  if (picked === null)
+    return { kind: "hold", held: { kind: "band", projection, from: at, to: at, also, operations: [] } };
+  const { id, edges } = picked;
+  if (edges !== undefined) return { kind: "hold", held: { kind: "edges", id, edges, operations: [] } };
+  if (also) return { kind: "also", id };
+  if (chosenIds.length > 1 && chosenIds.includes(id))
+    return { kind: "hold", held: { kind: "group", id, ids: chosenIds, projection, from: at, operations: [] } };
+  return { kind: "hold", held: { kind: "element", id, projection, from: at, operations: [] } };
+}
+
+function pressBeam(given: Press, { from }: Extract<Held, { kind: "beam" }>): Pressed {
+  if (from === null)
+    return { kind: "hold", held: { kind: "beam", from: beamEnd(given.scheme, given, null), operations: [] } };
+  const operations = beamTo(given.scheme, from, given);
+  if (operations.length === 0) return { kind: "cannot", why: "The two ends of a beam are apart in plan." };
+  return { kind: "draw", operations };
 }
 
 function startCut({ projection }: Press, unit: Container, picked: PickedElement): Pressed {

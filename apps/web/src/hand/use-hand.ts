@@ -1,25 +1,23 @@
 import { applyOperations } from "@cornerway/schema";
-import type { Assessment, Container, Operation, PointMm, Scheme } from "@cornerway/schema";
+import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
 import { useState } from "react";
 import type { PickedElement, Side } from "../drawing/contract.ts";
-import type { Projection } from "../drawing/view-transform.ts";
 import type { ToolName } from "../sheet/contract.ts";
-import { cutOpening } from "../tools/cut-opening.ts";
-import { facePoint } from "../tools/face-point.ts";
+import { tooMany } from "../tools/act-size.ts";
 import { placeUnit } from "../tools/place-unit.ts";
+import { askedAbout, removeElements } from "../tools/remove-elements.ts";
+import { carried, heldOperations, type Point } from "./carried.ts";
 import { inSite } from "./eye-axes.ts";
 import type { StepsMm } from "./eye-axes.ts";
-import { firstUnit, unitAt } from "./first-unit.ts";
+import { firstUnit } from "./first-unit.ts";
 import type { Held } from "./held.ts";
-import { moveElement } from "./move-element.ts";
 import { press } from "./press.ts";
-import { stepElement } from "./step-element.ts";
+import { stepElements } from "./step-element.ts";
+import { useChosen } from "./use-chosen.ts";
+import { withinBand } from "./within-band.ts";
+import { project } from "../drawing/view-transform.ts";
 
-export interface Point {
-  at: PointMm;
-  projection: Projection;
-  reachMm: number;
-}
+export type { Point } from "./carried.ts";
 
 export interface HandOptions {
   /** The scheme on the paper, without what is held. */
@@ -34,8 +32,11 @@ export interface HandOptions {
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
 export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
-  const [chosenId, choose] = useState<string | null>(null);
   const [held, hold] = useState<Held | null>(null);
+  /** What would go, while it is asked whether what hangs on it may go too. */
+  const [going, setGoing] = useState<readonly string[] | null>(null);
+  const chosen = useChosen(scheme);
+  const { chosenId, chosenIds, choose } = chosen;
 
   const operations = heldOperations(scheme, held);
   const applied = operations.length === 0 ? null : applyOperations(scheme, operations);
@@ -48,6 +49,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
   };
 
   const letGo = () => {
+    if (going !== null) return setGoing(null);
     if (held === null && tool === null) choose(null);
     setTool(null);
     hold(null);
@@ -55,13 +57,29 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
 
   const finish = (done: Operation[]) => {
     hold(null);
-    if (done.length > 0 && draw(done)) choose(firstElement(done) ?? chosenId);
+    setGoing(null);
+    const why = tooMany(done);
+    if (why !== null) return cannot(why);
+    if (done.length === 0 || !draw(done)) return;
+    const made = madeElements(done);
+    if (made.length > 0) chosen.chooseAll(made);
+  };
+
+  /** Takes things away; what hangs on them is asked about first. */
+  const remove = (ids: readonly string[] = chosenIds) => {
+    if (ids.length === 0) return;
+    if (!mayDraw) return cannot("Only the architect draws.");
+    if (going === null && askedAbout(scheme, ids).length > 0) return setGoing(ids);
+    finish(removeElements(scheme, ids));
   };
 
   /** `assessment` tells where bearings are, for a post to stand under. */
-  const pressAt = (picked: PickedElement | null, { at, projection, reachMm }: Point, assessment: Assessment | null) => {
-    const pressed = press({ scheme, assessment, tool, held, picked, at, projection, reachMm });
+  const pressAt = (picked: PickedElement | null, point: Point, assessment: Assessment | null) => {
+    chosen.pressed(true);
+    if (tool !== null && picked !== null) choose(picked.id);
+    const pressed = press({ scheme, assessment, tool, held, picked, chosenIds, ...point });
     if (pressed.kind === "choose") choose(pressed.id);
+    if (pressed.kind === "also") chosen.chooseAlso(pressed.id);
     if (pressed.kind === "cannot") cannot(pressed.why);
     if (pressed.kind === "draw") {
       finish(pressed.operations);
@@ -69,7 +87,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
     }
     if (pressed.kind !== "hold") return;
     if (pressed.held.kind === "element") choose(pressed.held.id);
-    if (mayDraw) hold(pressed.held);
+    if (mayDraw || pressed.held.kind === "band") hold(pressed.held);
   };
 
   const moveTo = (point: Point) => {
@@ -77,9 +95,17 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
   };
 
   const drop = () => {
-    if (held === null || held.kind === "unit") return;
+    chosen.pressed(false);
+    if (held === null || held.kind === "unit" || held.kind === "beam") return;
     if (held.kind === "cut") setTool(null);
+    if (held.kind === "band") chooseWithin(held);
+    if (held.kind === "group" && held.operations.length === 0) choose(held.id);
     finish(held.operations);
+  };
+
+  const chooseWithin = ({ projection, from, to, also }: Extract<Held, { kind: "band" }>) => {
+    const found = withinBand(scheme, projection, project(projection, from), project(projection, to));
+    chosen.chooseAll(also ? [...chosenIds, ...found] : found);
   };
 
   const setHeldUnit = () => {
@@ -90,11 +116,11 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
 
   const step = (steps: StepsMm) => {
     if (held?.kind === "unit") return hold({ kind: "unit", unit: stepUnit(held.unit, side, steps) });
-    if (chosenId === null) return;
+    if (chosenIds.length === 0) return;
     if (!mayDraw) return cannot("Only the architect draws.");
-    const sofar = held?.kind === "steps" && held.id === chosenId ? held.steps : noSteps;
+    const sofar = held?.kind === "steps" ? held.steps : noSteps;
     const whole = { rightMm: sofar.rightMm + steps.rightMm, upMm: sofar.upMm + steps.upMm };
-    hold({ kind: "steps", id: chosenId, steps: whole, operations: stepElement(scheme, chosenId, side, whole) });
+    hold({ kind: "steps", ids: chosenIds, steps: whole, operations: stepElements(scheme, chosenIds, side, whole) });
   };
 
   return {
@@ -102,9 +128,16 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
     take,
     letGo,
     chosenId,
+    chosenIds,
     choose,
+    chooseAlso: chosen.chooseAlso,
+    chooseAll: chosen.chooseAll,
+    focused: chosen.focused,
     held,
     hold,
+    going,
+    setGoing,
+    remove,
     shown,
     operations,
     pressAt,
@@ -118,30 +151,6 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
 
 export type Hand = ReturnType<typeof useHand>;
 
-export function heldOperations(scheme: Scheme, held: Held | null): Operation[] {
-  if (held === null) return [];
-  return held.kind === "unit" ? placeUnit(scheme, held.unit) : held.operations;
-}
-
-function carried(scheme: Scheme, held: Held, { at, projection, reachMm }: Point): Held {
-  switch (held.kind) {
-    case "unit":
-      return { kind: "unit", unit: unitAt(scheme, held.unit, projection, at, reachMm) };
-    case "element":
-      if (projection !== held.projection) return held;
-      return { ...held, operations: moveElement(scheme, held.id, projection, held.from, at, reachMm) };
-    case "cut": {
-      const unit = scheme.containers.find(({ id }) => id === held.containerId);
-      if (unit === undefined) return held;
-      const to = facePoint(unit, held.face, at);
-      const opening = cutOpening(scheme, unit, held.face, held.from, to, reachMm);
-      return { ...held, to, operations: opening === null ? [] : [{ kind: "opening.cut", opening }] };
-    }
-    case "steps":
-      return held;
-  }
-}
-
 const noSteps: StepsMm = { rightMm: 0, upMm: 0 };
 
 function stepUnit(unit: Container, side: Side, steps: StepsMm): Container {
@@ -149,11 +158,29 @@ function stepUnit(unit: Container, side: Side, steps: StepsMm): Container {
   return { ...unit, xUm: unit.xUm + Math.round(xMm * 1000), yUm: unit.yUm + Math.round(yMm * 1000) };
 }
 
-function firstElement(operations: readonly Operation[]): string | null {
-  for (const operation of operations) {
-    if (operation.kind === "container.place") return operation.container.id;
-    if (operation.kind === "opening.cut") return operation.opening.id;
-    if (operation.kind === "post.set") return operation.post.id;
-  }
-  return null;
+/** What an act drew anew: units before all else, so that a copied group is what is chosen next. */
+function madeElements(operations: readonly Operation[]): string[] {
+  const units = operations.flatMap((each) => (each.kind === "container.place" ? [each.container.id] : []));
+  if (units.length > 0) return units;
+  const [first] = operations.flatMap((each): string[] => {
+    switch (each.kind) {
+      case "opening.cut":
+        return [each.opening.id];
+      case "post.set":
+        return [each.post.id];
+      case "beam.set":
+        return [each.beam.id];
+      case "seat.set":
+        return [each.seat.id];
+      case "tie.set":
+        return [each.tie.id];
+      case "lock.set":
+        return [each.lock.id];
+      case "free-load.put":
+        return [each.load.id];
+      default:
+        return [];
+    }
+  });
+  return first === undefined ? [] : [first];
 }

@@ -1,12 +1,20 @@
 import { useState } from "react";
 import type { Hand } from "./use-hand.ts";
 
+/** What a sheet needs of a hand. */
+export type PointingHand = Pick<
+  Hand,
+  "chosenId" | "chosenIds" | "choose" | "focused" | "pressAt" | "moveTo" | "drop" | "held" | "tool"
+>;
+
 /** A hand that only points: it chooses and draws nothing. */
-export function useLookingHand(): Pick<Hand, "chosenId" | "choose" | "pressAt" | "moveTo" | "drop" | "held" | "tool"> {
+export function useLookingHand(): PointingHand {
   const [chosenId, choose] = useState<string | null>(null);
   return {
     chosenId,
+    chosenIds: chosenId === null ? [] : [chosenId],
     choose,
+    focused: choose,
     pressAt: (picked) => choose(picked?.id ?? null),
     moveTo: () => undefined,
     drop: () => undefined,

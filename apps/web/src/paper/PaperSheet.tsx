@@ -1,7 +1,8 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
 import { useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
-import type { Hand } from "../hand/use-hand.ts";
+import { AlsoChosen } from "../drawing/also-chosen.ts";
+import type { PointingHand } from "../hand/use-looking-hand.ts";
 import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
 import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
 import { useKeys } from "../room/use-keys.ts";
@@ -21,7 +22,7 @@ import type { Eye } from "./use-eye.ts";
 export interface PaperSheetProps {
   title: string;
   eye: Eye;
-  hand: Pick<Hand, "chosenId" | "choose" | "pressAt" | "moveTo" | "drop" | "held" | "tool">;
+  hand: PointingHand;
   /** What is drawn. */
   scheme: Scheme;
   /** What the views are laid out by: stays put while something is dragged. */
@@ -54,6 +55,7 @@ export interface PaperSheetProps {
 export function PaperSheet(props: PaperSheetProps) {
   const { eye, hand, scheme, laidBy } = props;
   const { field, onField } = useField();
+  const chosenIds = useMemo(() => new Set(hand.chosenIds), [hand.chosenIds]);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
   const views = useMemo(
     () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey)),
@@ -93,29 +95,32 @@ export function PaperSheet(props: PaperSheetProps) {
       field={(place) => (
         <FieldTeller field={place} onField={onField}>
           {views === null ? null : (
-            <SchemePaper
-              field={place}
-              views={views}
-              scheme={scheme}
-              assessment={props.assessment}
-              side={eye.side}
-              storey={eye.storey}
-              chosenId={hand.chosenId}
-              noteNumbers={numbers}
-              answeredMarkIds={props.answeredMarkIds}
-              revisionLetters={props.revisionLetters}
-              proposed={props.proposed}
-              ghost={props.ghost}
-              waiting={props.waiting ?? false}
-              remark={props.drawingRemark}
-              isometric={props.isometric ?? true}
-              inHand={hand.tool !== null}
-              onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
-              onMove={hand.moveTo}
-              onDrop={hand.drop}
-              onFocusElement={hand.choose}
-              onSide={eye.turnTo}
-            />
+            <AlsoChosen value={chosenIds}>
+              <SchemePaper
+                field={place}
+                views={views}
+                scheme={scheme}
+                assessment={props.assessment}
+                side={eye.side}
+                storey={eye.storey}
+                chosenId={hand.chosenId}
+                noteNumbers={numbers}
+                answeredMarkIds={props.answeredMarkIds}
+                revisionLetters={props.revisionLetters}
+                proposed={props.proposed}
+                ghost={props.ghost}
+                waiting={props.waiting ?? false}
+                remark={props.drawingRemark}
+                isometric={props.isometric ?? true}
+                inHand={hand.tool !== null || hand.held?.kind === "beam"}
+                band={hand.held?.kind === "band" ? hand.held : null}
+                onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
+                onMove={hand.moveTo}
+                onDrop={hand.drop}
+                onFocusElement={hand.focused}
+                onSide={eye.turnTo}
+              />
+            </AlsoChosen>
           )}
           {props.onField}
         </FieldTeller>

@@ -1,4 +1,4 @@
-import type { Assessment, Scheme } from "@cornerway/schema";
+import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import { memo, useCallback, useDeferredValue, useRef } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
@@ -7,11 +7,12 @@ import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
 import { ViewTitle } from "../drawing/ViewTitle.tsx";
-import { screenToSite } from "../drawing/view-transform.ts";
+import { screenToSite, type Projection } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
 import { viewAt } from "./lay-views.ts";
 import type { LaidView, LaidViews, RectPx } from "./lay-views.ts";
 import type { Field } from "./use-field.ts";
+import { ChoosingBand } from "./ChoosingBand.tsx";
 import { TurnView } from "./TurnView.tsx";
 import "./paper.css";
 
@@ -34,6 +35,8 @@ export interface SchemePaperProps {
   isometric: boolean;
   /** True while a tool is in hand: the paper takes the keys itself. */
   inHand: boolean;
+  /** The band being drawn round what is to be chosen. */
+  band?: { projection: Projection; from: PointMm; to: PointMm } | null;
   onPress: (picked: PickedElement | null, point: Point) => void;
   onMove: (point: Point) => void;
   onDrop: () => void;
@@ -109,6 +112,7 @@ export function SchemePaper(props: SchemePaperProps) {
         levelLinesToPx={field.widthPx - 24}
       />
       <PaperTitles {...props} />
+      {props.band == null ? null : <ChoosingBand band={props.band} views={views} />}
     </svg>
   );
 }
@@ -156,5 +160,6 @@ function pointOf(event: PointerEvent<SVGSVGElement>, views: LaidViews, side: Sid
     projection,
     at: screenToSite(transform, projection, at, view === "plan" ? -levelMm : 0),
     reachMm: (reachPx * 1000) / transform.pxPerM,
+    also: event.shiftKey,
   };
 }

@@ -21,21 +21,3 @@ export function newBeam(scheme: Scheme, from: PointMm, to: PointMm): Beam | null
 }
 
 const spotUm = ({ xMm, yMm, zMm }: PointMm) => ({ xUm: mmToUm(xMm), yUm: mmToUm(yMm), zUm: mmToUm(zMm) });
-
-/** Draws a place to the nearest post head or middle of a top or bottom fitting within reach as `apart` measures it. */
-export function snapBeamEnd(
-  scheme: Scheme,
-  at: PointMm,
-  reachMm: number,
-  targets: readonly PointMm[],
-  apart: (a: PointMm, b: PointMm) => number,
-): PointMm {
-  const heads = scheme.posts.map((post) => ({ xMm: post.xUm / 1000, yMm: post.yUm / 1000, zMm: post.topZUm / 1000 }));
-  return [...heads, ...targets].reduce<{ at: PointMm; off: number }>(
-    (best, target) => {
-      const off = apart(target, at);
-      return off <= reachMm && off < best.off ? { at: target, off } : best;
-    },
-    { at, off: Infinity },
-  ).at;
-}

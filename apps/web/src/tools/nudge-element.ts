@@ -1,5 +1,6 @@
 import type { Operation, Scheme } from "@cornerway/schema";
 import { moveUnit } from "./move-unit.ts";
+import { shiftElement } from "./shift-element.ts";
 
 /** A move across the paper, mm: right and up as the view has them. */
 export interface NudgeMm {
@@ -28,7 +29,7 @@ export function nudgeElement(scheme: Scheme, id: string, by: NudgeMm, alongFace:
   const post = scheme.posts.find((standing) => standing.id === id);
   if (post !== undefined) return [{ kind: "post.move", id, xUm: post.xUm + um(by.xMm), yUm: post.yUm + um(by.yMm) }];
   const pad = scheme.pads.find((lying) => lying.id === id);
-  if (pad === undefined) return [];
+  if (pad === undefined) return shiftElement(scheme, id, by);
   return [
     { kind: "pad.move", id, xUm: pad.xUm + um(by.xMm), yUm: pad.yUm + um(by.yMm), topZUm: pad.topZUm + um(by.zMm) },
   ];

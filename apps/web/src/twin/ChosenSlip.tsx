@@ -48,7 +48,12 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
             Turn by 90°
           </Command>
         )}
-        <Command quiet shortcut="Del" asleepBecause={asleepBecause} onPress={() => onDraw(removeElements(scheme, [id]))}>
+        <Command
+          quiet
+          shortcut="Del"
+          asleepBecause={asleepBecause}
+          onPress={() => onDraw(removeElements(scheme, [id]))}
+        >
           {`Take ${name} away`}
         </Command>
       </div>

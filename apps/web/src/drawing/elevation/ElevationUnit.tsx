@@ -9,6 +9,7 @@ import { rectPath } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { OpeningDrawing } from "./OpeningDrawing.tsx";
+import { OpeningHandles } from "./OpeningHandles.tsx";
 import { UnitFace } from "./UnitFace.tsx";
 import type { ElevationFace, ElevationOpening } from "./elevation-faces.ts";
 
@@ -42,7 +43,13 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
       {face.openings.length > 0 && (
         <g role={still ? undefined : "group"}>
           {face.openings.map((place) => (
-            <ElevationOpeningElement key={place.opening.id} place={place} beyond={face.beyond} {...setting} />
+            <ElevationOpeningElement
+              key={place.opening.id}
+              place={place}
+              beyond={face.beyond}
+              along={face.along}
+              {...setting}
+            />
           ))}
         </g>
       )}
@@ -53,8 +60,9 @@ export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & El
 function ElevationOpeningElement({
   place,
   beyond,
+  along,
   ...setting
-}: { place: ElevationOpening; beyond: boolean } & ElementSetting) {
+}: { place: ElevationOpening; beyond: boolean; along: 1 | -1 } & ElementSetting) {
   const { view, selectedId, entryId, nameOf, verdicts, still } = setting;
   const { id } = place.opening;
   return (
@@ -69,6 +77,7 @@ function ElevationOpeningElement({
       still={still}
     >
       <OpeningFace place={place} view={view} beyond={beyond} verdict={verdicts.get(id)} />
+      {selectedId === id && !still && <OpeningHandles rect={rectToPx(view, place)} along={along} />}
     </DrawnElement>
   );
 }

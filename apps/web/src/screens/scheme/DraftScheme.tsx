@@ -53,7 +53,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
     chooseNote(note.id);
     hand.choose(note.elementId);
   };
-  useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme, mayDraw }));
+  useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme }));
   useEffect(() => drawingKeys(hand), [hand]);
 
   const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";

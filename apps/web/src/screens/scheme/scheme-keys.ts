@@ -1,13 +1,12 @@
 import { containerTypes } from "@cornerway/schema";
 import type { Scheme } from "@cornerway/schema";
 import type { Hand } from "../../hand/use-hand.ts";
-import { choiceKeys } from "../../hand/step-choice.ts";
+import { alsoKeys, choiceKeys } from "../../hand/step-choice.ts";
 import { labelled } from "../../hand/first-unit.ts";
 import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
 import type { Keys } from "../../room/use-keys.ts";
 import { moveUnit, retypeUnit } from "../../tools/move-unit.ts";
-import { removeElements } from "../../tools/remove-elements.ts";
 import { turnUnit } from "../../tools/turn-unit.ts";
 import type { useDraftActs } from "./use-draft-acts.ts";
 
@@ -20,7 +19,6 @@ interface SchemeKeysGiven {
   eye: Eye;
   acts: ReturnType<typeof useDraftActs>;
   draft: Scheme;
-  mayDraw: boolean;
   keysShown: boolean;
   showKeys: (shown: boolean) => void;
 }
@@ -28,6 +26,9 @@ interface SchemeKeysGiven {
 export const schemeKeyLines: readonly KeyLine[] = [
   ["S H T C W P", "Stack, Shift, Turn, Cut, Open wall, Post"],
   [". and ,", "choose the next, the former thing"],
+  ["Shift . and Shift ,", "take the next, the former thing into the choice"],
+  ["Ctrl A", "choose all containers"],
+  ["E", "what can be added to the chosen thing"],
   ["arrows", "move the chosen thing 10 mm"],
   ["Shift + arrows", "move it 305 mm, a cross-member bay"],
   ["[ ]", "smaller, larger"],
@@ -37,8 +38,8 @@ export const schemeKeyLines: readonly KeyLine[] = [
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
 ];
 
-export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKeys }: SchemeKeysGiven): Keys {
-  const away = () => hand.chosenId !== null && mayDraw && hand.finish(removeElements(draft, [hand.chosenId]));
+export function schemeKeys({ hand, eye, acts, draft, keysShown, showKeys }: SchemeKeysGiven): Keys {
+  const away = () => hand.remove();
   return {
     s: () => hand.take("stack"),
     h: () => hand.take("shift"),
@@ -49,6 +50,9 @@ export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKey
     "[": () => resize(hand, draft, 1),
     "]": () => resize(hand, draft, -1),
     ...choiceKeys(hand.shown, hand.chosenId, hand.choose),
+    ...alsoKeys(hand.shown, hand.chosenId, hand.chooseAlso),
+    "Ctrl+a": () => hand.chooseAll(draft.containers.map(({ id }) => id)),
+    e: focusAdding,
     PageUp: eye.up,
     PageDown: eye.down,
     Enter: () => hand.setHeldUnit(),
@@ -63,6 +67,11 @@ export function schemeKeys({ hand, eye, acts, draft, mayDraw, keysShown, showKey
       ? {}
       : { ...arrows("", stepMm, hand), ...arrows("Shift+", bayMm, hand) }),
   };
+}
+
+/** Puts the focus on the first of what can be added to the chosen thing. */
+function focusAdding(): void {
+  document.querySelector<HTMLElement>(".adding button")?.focus();
 }
 
 const arrows = (held: string, byMm: number, hand: Hand): Keys => ({

@@ -1,0 +1,118 @@
+import {
+  codeEditions,
+  riskCategories,
+  roofExposures,
+  seismicSystems,
+  siteClasses,
+  soilClasses,
+  thermals,
+  windExposures,
+  type CodeEdition,
+  type DesignBasis,
+  type SiteHazards,
+} from "@cornerway/schema";
+import type { PartField } from "../part/part-field.ts";
+import { valueAt, withValueAt } from "../part/path.ts";
+import { plain } from "./common.ts";
+
+const choice = (path: string, label: string, values: readonly string[], group: string): PartField => ({
+  path,
+  label,
+  as: "choice",
+  options: plain(values),
+  group,
+});
+
+type NumberField = Extract<PartField, { as: "number" }>;
+
+const number = (path: string, label: string, unit: string, group: string, otherwise?: string): NumberField => ({
+  path,
+  label,
+  as: "number",
+  group,
+  ...(unit === "" ? {} : { unit }),
+  ...(otherwise === undefined ? {} : { otherwise }),
+});
+
+/** Exact by the international yard of 1959. */
+const metresPerFoot = 0.3048;
+const msPerMph = 0.44704;
+/** One pound-force on a square inch, MPa. */
+const mpaPerPsi = 0.00689475729;
+
+export const hazardFields: readonly PartField[] = [
+  choice("hazards.riskCategory", "Risk category", riskCategories, "Hazards of the site"),
+  choice("hazards.wind.edition", "Wind read for", codeEditions, "Wind"),
+  choice("hazards.wind.exposure", "Exposure", windExposures, "Wind"),
+  { ...number("hazards.wind.speedMs", "Basic speed", "m/s", "Wind"), us: { unit: "mph", each: msPerMph } },
+  { ...number("hazards.wind.elevationM", "Above the sea", "m", "Wind"), us: { unit: "ft", each: metresPerFoot } },
+  number("hazards.wind.topographicFactor", "Topography, Kzt", "", "Wind"),
+  choice("hazards.snow.edition", "Snow read for", codeEditions, "Snow"),
+  choice("hazards.snow.roofExposure", "Roof", roofExposures, "Snow"),
+  choice("hazards.snow.thermal", "Beneath the roof", thermals, "Snow"),
+  { path: "hazards.snow.groundPa", label: "Ground snow", as: "quantity", quantity: "pressure", group: "Snow" },
+  number("hazards.snow.winterWind", "Winter wind", "", "Snow", "none"),
+  choice("hazards.seismic.edition", "Earthquake read for", codeEditions, "Earthquake"),
+  choice("hazards.seismic.siteClass", "Site class", siteClasses, "Earthquake"),
+  number("hazards.seismic.ss", "Ss", "g", "Earthquake"),
+  number("hazards.seismic.s1", "S1", "g", "Earthquake"),
+  number("hazards.seismic.longPeriodS", "Long period", "s", "Earthquake"),
+  number("hazards.seismic.siteValues.sms", "SMS", "g", "Earthquake", "by class"),
+  number("hazards.seismic.siteValues.sm1", "SM1", "g", "Earthquake", "by class"),
+];
+
+export const basisFields: readonly PartField[] = [
+  choice("soil.class", "Soil", soilClasses, "Ground"),
+  {
+    path: "soil.report.bearingPa",
+    label: "Bearing of report",
+    as: "quantity",
+    quantity: "pressure",
+    otherwise: "presumptive",
+    group: "Ground",
+  },
+  { path: "soil.report.source", label: "Report", as: "text", otherwise: "no report", group: "Ground" },
+  { ...number("concreteMpa", "Concrete", "MPa", "Built"), us: { unit: "psi", each: mpaPerPsi } },
+  { path: "levelErrorUm", label: "Level error", as: "small length", group: "Built" },
+  { path: "settlementUm", label: "Settlement", as: "small length", group: "Built" },
+  number("friction", "Friction", "", "Built"),
+  number("lifting.factor", "Dynamic factor", "", "Lifting"),
+  { path: "lifting.legMdeg", label: "Slope of legs", as: "quantity", quantity: "angle", group: "Lifting" },
+  {
+    path: "lifting.equalised",
+    label: "Four legs",
+    as: "yes or no",
+    yes: "share alike",
+    no: "two may carry",
+    group: "Lifting",
+  },
+  choice("systems.x", "East–west", seismicSystems, "System against earthquakes"),
+  choice("systems.y", "North–south", seismicSystems, "System against earthquakes"),
+  choice("sheetWalls.rule", "Sheet walls", ["counted", "left out", "cap raised"], "Sheet walls"),
+];
+
+/** What each rule of the sheet walls asks for besides. */
+export const sheetWallFields = (rule: DesignBasis["sheetWalls"]["rule"]): readonly PartField[] => {
+  const reason: PartField = { path: "sheetWalls.reason", label: "Why", as: "text", long: true, group: "Sheet walls" };
+  if (rule === "counted") return [];
+  if (rule === "left out") return [reason];
+  return [
+    { path: "sheetWalls.capNPerM", label: "Cap", as: "quantity", quantity: "line load", group: "Sheet walls" },
+    reason,
+  ];
+};
+
+/** Drops what the chosen rule of the sheet walls does not ask for. */
+export function settleSheetWalls(basis: object): object {
+  const rule = valueAt(basis, "sheetWalls.rule");
+  const withoutCap = rule === "cap raised" ? basis : withValueAt(basis, "sheetWalls.capNPerM", undefined);
+  return rule === "counted" ? withValueAt(withoutCap, "sheetWalls.reason", undefined) : withoutCap;
+}
+
+/** Hazards to begin from, all for one edition: the least a site can be asked for, to be replaced by what was read. */
+export const firstHazards = (edition: CodeEdition): SiteHazards => ({
+  riskCategory: "II",
+  wind: { edition, speedMs: 42.5, exposure: "C", elevationM: 0, topographicFactor: 1 },
+  snow: { edition, groundPa: 0, roofExposure: "partially exposed", thermal: "heated" },
+  seismic: { edition, ss: 0, s1: 0, siteClass: "default", longPeriodS: 8 },
+});
