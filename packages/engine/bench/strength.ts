@@ -23,18 +23,12 @@ function report(file: string): void {
 function print(answer: Extract<Strength, { accepted: true }>): void {
   for (const set of answer.envelope) console.log(JSON.stringify(set));
   console.log(`${answer.results.length} parts, worst residual ${answer.worstResidual.toExponential(1)}`);
-  for (const {
-    id,
-    limitState,
-    utilisation,
-    refused,
-    assumptions,
-    governingRun,
-    heldDown,
-    covered,
-  } of answer.results.slice(0, 10))
+  for (const { id, limitState, utilisation, refused, assumptions, governingRun, held, covered } of answer.results.slice(
+    0,
+    10,
+  ))
     console.log(
-      `  ${(utilisation ?? Infinity).toFixed(2)}  ${id}: ${limitState}${refused === undefined ? "" : `, ${refused}`} [${covered}${heldDown ? ", if held down" : ""}] ${assumptions}; ${governingRun}`,
+      `  ${(utilisation ?? Infinity).toFixed(2)}  ${id}: ${limitState}${refused === undefined ? "" : `, ${refused}`} [${covered}${held.length > 0 ? `, if ${held.join(" ")} held` : ""}] ${assumptions}; ${governingRun}`,
     );
   for (const { unitId, verdict, reasons } of answer.units)
     console.log(`  ${unitId}: ${verdict} (${reasons.map(({ kind }) => kind).join("; ")})`);

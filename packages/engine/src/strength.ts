@@ -1,7 +1,7 @@
 import type { Scheme } from "@cornerway/schema";
 import { checkBasisOf } from "./checks/check-basis.ts";
 import { designBasisFor } from "./codes/loads/design-basis-for.ts";
-import { condensationCache } from "./building.ts";
+import { strengthMemory } from "./strength/strength-memory.ts";
 import { strengthOf, type Strength } from "./strength/strength-of.ts";
 
 /**
@@ -16,7 +16,5 @@ export function strength(scheme: Scheme): Strength {
     factored: checkBasisOf(edition, "LRFD"),
     allowable: checkBasisOf(edition, "ASD"),
   };
-  return strengthOf(scheme, basis, condensationCache(CACHE_BYTES));
+  return strengthOf(scheme, basis, strengthMemory());
 }
-
-const CACHE_BYTES = 500_000_000;

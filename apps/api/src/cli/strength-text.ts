@@ -45,7 +45,7 @@ function resultText(result: ElementResult, tag: (id: string) => string): string 
   const { ownerId, element, place, limitState, utilisation, refused, covered, certainty } = result;
   const use = utilisation === undefined ? `not stated (${refused ?? ""})` : utilisation.toFixed(2);
   const proved = result.ifProved === undefined ? "" : `, if proved ${result.ifProved.toFixed(2)}`;
-  const held = result.heldDown ? "; only if bearings hold what lifts" : "";
+  const held = result.held.length === 0 ? "" : `; only with ${result.held.map(tag).join(", ")} held by connections`;
   return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}`;
 }
 

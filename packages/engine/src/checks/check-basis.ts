@@ -21,7 +21,7 @@ import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
 import { memberChecks } from "./member-checks.ts";
 import type { MemberDemand } from "./member-demand.ts";
 import { memberStrengths } from "./member-strengths.ts";
-import { capacitiesOf, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
+import { capacitiesOf, memberUse, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
 import { padConcrete } from "./pad-concrete.ts";
 import { doorPostBounds, frontPostBounds, type PostBounds } from "./post-bounds.ts";
 import { seatOnPressedRail, seatOnTubeRail, type PressedRail, type SeatForce, type TubeRail } from "./seat-on-rail.ts";
@@ -45,7 +45,9 @@ export type CheckBasis = {
   memberStrengths(member: CheckedMember): MemberStrengths;
   /** Plain numbers of a set of strengths, for `memberUtilisation`. */
   capacities(strengths: MemberStrengths): Capacities;
-  /** What decides under one set of forces, without workings: for running through combinations. */
+  /** Greatest utilisation under one set of forces, for running through combinations. */
+  memberUse(capacities: Capacities, demand: MemberDemand): number;
+  /** What decides under one set of forces, without workings. */
   memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding;
   /** Every limit state with its working. */
   memberChecks(strengths: MemberStrengths, demand: MemberDemand): readonly Check[];
@@ -92,6 +94,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     method,
     memberStrengths: (member) => memberStrengths(member, basis),
     capacities: capacitiesOf,
+    memberUse,
     memberUtilisation,
     memberChecks,
     frontPost: (post) => frontPostBounds(post, basis.thin),

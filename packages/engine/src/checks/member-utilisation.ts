@@ -31,6 +31,24 @@ export function capacitiesOf(strengths: MemberStrengths): Capacities {
   };
 }
 
+/** The utilisation of `memberUtilisation` by itself: screening asks for nothing else, a million times. */
+export function memberUse(capacities: Capacities, demand: MemberDemand): number {
+  const axial = demand.axialN >= 0 ? capacities.compression : capacities.tension;
+  const strong = demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed;
+  if ((axial === undefined || strong === undefined || capacities.weak === undefined) && sharing(demand) > 1)
+    return Infinity;
+  const p = share(demand.axialN, axial);
+  const mx = share(demand.momentStrongNmm, strong);
+  const my = share(demand.momentWeakNmm, capacities.weak);
+  const vx = share(demand.shearStrongN, capacities.shear);
+  const vy = share(demand.shearWeakN, capacities.shearWeak);
+  const t = share(demand.torsionNmm, capacities.torsion);
+  const thin = capacities.family === "cold-formed";
+  const all = t > 0.2 ? p + mx + my + (vx + vy + t) * (vx + vy + t) : 0;
+  const bent = thin ? p + mx + my : heavyOrLight(p, mx + my);
+  return Math.max(p, mx, my, vx, vy, t, all, bent, thin ? Math.sqrt(mx * mx + vx * vx) : 0);
+}
+
 /** The limit state that decides and its utilisation; infinite where a strength that acts is refused. */
 export type Deciding = { readonly limitState: LimitState; readonly utilisation: number };
 
@@ -63,7 +81,13 @@ export function memberUtilisation(capacities: Capacities, demand: MemberDemand):
 }
 
 /** How many forces share the member: a strength that is refused matters once there are two. */
-const sharing = (demand: MemberDemand): number => Object.values(demand).filter((force) => force !== 0).length;
+const sharing = (demand: MemberDemand): number =>
+  Number(demand.axialN !== 0) +
+  Number(demand.shearStrongN !== 0) +
+  Number(demand.shearWeakN !== 0) +
+  Number(demand.momentStrongNmm !== 0) +
+  Number(demand.momentWeakNmm !== 0) +
+  Number(demand.torsionNmm !== 0);
 
 const share = (demand: number, capacity: number | undefined): number =>
   demand === 0 ? 0 : capacity === undefined ? Infinity : Math.abs(demand) / capacity;

@@ -6,51 +6,63 @@ import type { DesignRun } from "./design-runs.ts";
 import { gravityOnly } from "./expanded-combination.ts";
 import { notionalCases } from "./notional-cases.ts";
 
-/** A run with notional loads beside it, and the case they are. */
-export type NotionalRun = { readonly run: DesignRun; readonly notional: ActionCase };
+/** Notional loads of each case of gravity loads along each axis, and the runs that take them. */
+export type NotionalLoading = { readonly cases: readonly ActionCase[]; readonly runs: readonly DesignRun[] };
 
 /**
  * Every run of gravity loads again with its notional loads, along each axis both ways: the share of what each unit
  * itself carries in that run. Runs with moved supports are left out, they differ from others by movement only.
  */
-export function notionalRuns(
+export function notionalLoading(
   building: BuildingFrame,
   runs: readonly DesignRun[],
   cases: readonly ActionCase[],
   rule: NotionalRule,
-): NotionalRun[] {
-  const placed = building.boxes.map((box) => box.placed);
-  const gravity = new Map(cases.map((action) => [action.id, perUnit(action)]));
-  function perUnit(action: ActionCase): Map<string, number> {
-    return new Map(
-      building.boxes.map(({ id }) => {
-        const own = { ...action, loads: action.loads.filter((load) => unitOf(load) === id) };
-        return [id, -caseResultant(own, placed, { xMm: 0, yMm: 0, zMm: 0 }).zN];
-      }),
-    );
-  }
-  return runs
+): NotionalLoading {
+  const gravity = new Set(cases.map(({ id }) => id));
+  const pushed = cases.map((action) => ({
+    of: action.id,
+    pushes: notionalCases(building, ownLoads(building, action), rule),
+  }));
+  const again = runs
     .filter(
       ({ combination, factors }) => gravityOnly(combination) && Object.keys(factors).every((id) => gravity.has(id)),
     )
-    .flatMap((run) => {
-      const weights = new Map(
-        building.boxes.map(({ id }) => [
-          id,
-          Object.entries(run.factors).reduce(
-            (sum, [name, factor]) => sum + factor * (gravity.get(name)?.get(id) ?? 0),
-            0,
-          ),
-        ]),
-      );
-      return notionalCases(building, weights, run.combination.level, rule).map((notional) => {
-        const named = { ...notional, id: `${notional.id} of ${run.id}` };
-        return {
-          notional: named,
-          run: { ...run, id: `${run.id}, ${notional.id}`, factors: { ...run.factors, [named.id]: 1 } },
-        };
-      });
-    });
+    .flatMap((run) => ways.map((way) => withPushes(run, way, rule)));
+  return {
+    cases: pushed.flatMap(({ of, pushes }) => pushes.map((push) => ({ ...push, id: notionalOf(push.id, of) }))),
+    runs: again,
+  };
+}
+
+const ways = [
+  { name: "N +x", axis: "N x", sign: 1 },
+  { name: "N -x", axis: "N x", sign: -1 },
+  { name: "N +y", axis: "N y", sign: 1 },
+  { name: "N -y", axis: "N y", sign: -1 },
+] as const;
+
+const notionalOf = (axis: string, caseId: string): string => `${axis} of ${caseId}`;
+
+function withPushes(
+  run: DesignRun,
+  { name, axis, sign }: (typeof ways)[number],
+  { allowableFactor }: NotionalRule,
+): DesignRun {
+  const level = run.combination.level === "allowable" ? allowableFactor : 1;
+  const pushes = Object.entries(run.factors).map(([id, factor]) => [notionalOf(axis, id), sign * level * factor]);
+  return { ...run, id: `${run.id}, ${name}`, factors: { ...run.factors, ...Object.fromEntries(pushes) } };
+}
+
+/** What each unit itself carries of a case, N down. */
+function ownLoads({ boxes }: BuildingFrame, action: ActionCase): Map<string, number> {
+  const placed = boxes.map((box) => box.placed);
+  return new Map(
+    boxes.map(({ id }) => {
+      const own = { ...action, loads: action.loads.filter((load) => unitOf(load) === id) };
+      return [id, -caseResultant(own, placed, { xMm: 0, yMm: 0, zMm: 0 }).zN];
+    }),
+  );
 }
 
 const unitOf = (load: ActionLoad): string => ("containerId" in load ? load.containerId : load.elementId);

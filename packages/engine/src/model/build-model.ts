@@ -2,7 +2,7 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
 import type { ModelBeam, ModelCase, ModelLink, ModelNode, ModelSection, ModelSupport } from "./analytical-model.ts";
 import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
-import { nodeName, type BuildingModel } from "./building-model.ts";
+import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
 import { FragmentStore, ModelledUnit } from "./modelled-unit.ts";
@@ -24,12 +24,16 @@ export interface BuiltModel {
   readonly plan: BearingPlan;
 }
 
-/** A scheme, through its analysis, as a line model of all its containers, with these actions and combinations. */
+/**
+ * A scheme, through its analysis, as a line model of all its containers, with these actions and combinations. Loads are the
+ * same whatever is assumed of stiffness: `sameLoads` is a model of this scheme under these or more actions to take them from.
+ */
 export function buildModel(
   analysis: Analysis,
   actions: readonly ActionCase[],
   combos: BuildingModel["combos"],
   assumptions: ModelAssumptions = usualAssumptions,
+  sameLoads?: BuildingModel,
 ): BuiltModel {
   const plan = bearingPlan(analysis);
   const fragments = new FragmentStore();
@@ -50,7 +54,7 @@ export function buildModel(
     plan,
     notes: [...unheld.map((unitId): ModelNote => ({ kind: "no hold in plan", unitId })), ...fabricNotes(analysis)],
     model: {
-      units: units.map((one) => one.placed(byContainer)),
+      units: units.map((one) => one.placed(byContainer, loadsOf(one.unit.id, sameLoads))),
       between: { ...between, loads: movements(actions, plan, byId) },
       springs: [],
       links,
@@ -60,6 +64,9 @@ export function buildModel(
     },
   };
 }
+
+const loadsOf = (unitId: string, model: BuildingModel | undefined): PlacedUnit["loads"] | undefined =>
+  model?.units.find(({ id }) => id === unitId)?.loads;
 
 function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
   const found = new Map<string, ActionLoad[]>();

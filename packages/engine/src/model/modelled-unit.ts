@@ -58,7 +58,11 @@ export class ModelledUnit {
     return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
   }
 
-  placed(actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[]): PlacedUnit {
+  /** `known`: loads of these actions worked out before. */
+  placed(
+    actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[],
+    known?: PlacedUnit["loads"],
+  ): PlacedUnit {
     const { id, frame } = this.unit;
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
     const loadsKey = JSON.stringify([
@@ -67,7 +71,7 @@ export class ModelledUnit {
     ]);
     const loads = actions.map(([name, byElement]): [string, ModelCase] => [
       name,
-      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
+      known?.[name] ?? actionLoads(byElement.get(id) ?? [], this.unit, this.built),
     ]);
     return {
       id,

@@ -25,7 +25,7 @@ const racking = (times: number): ModelAssumptions => ({
 });
 
 /** The envelope. The first set names the base; pads are rigid in all of them. */
-export const assumptionSets: readonly AssumptionSet[] = [
+export const assumptionSets: readonly [AssumptionSet, ...AssumptionSet[]] = [
   { id: "locks at play", solves: "every run", assumptions: usualAssumptions },
   { id: "locks tied", solves: "every run", assumptions: { ...usualAssumptions, holds: "tied" } },
   { id: "diaphragms ×¼", solves: "governing runs", assumptions: diaphragms(1 / 4) },

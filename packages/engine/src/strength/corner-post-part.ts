@@ -7,9 +7,10 @@ import { isoProofLoad } from "../checks/iso-proof-load.ts";
 import type { MemberDemand } from "../checks/member-demand.ts";
 import type { PostBounds, PostStrengths } from "../checks/post-bounds.ts";
 import type { Resistance } from "../working/resistance.ts";
-import { enlargement } from "./bowed-demand.ts";
-import { demandsAlong } from "./demands-along.ts";
-import { worseOf, type Screened, type StrengthPart } from "./strength-part.ts";
+import { elasticN, enlargement } from "./bowed-demand.ts";
+import { demandRoom, eachDemand } from "./demands-along.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import type { Screened, StrengthPart } from "./strength-part.ts";
 
 export type PostStretch = {
   readonly ownerId: string;
@@ -28,12 +29,20 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   const boundsAt = (steel: Steel): PostBounds =>
     element === "front corner post" ? basis.frontPost({ steel, clearMm }) : basis.doorPost({ steel, clearMm });
   const bounds = boundsAt(steels.unproved);
-  const screenOne = (demand: PostDemand): Screened => {
-    const lower = utilisation(bounds.lower, demand);
+  const [lower, upper] = [shares(bounds.lower), shares(bounds.upper)];
+  const limitN = elasticN(leastInertiaMm4, clearMm);
+  const room = demandRoom();
+  const eachTurned = (solved: SolvedRun, visit: (demand: PostDemand) => void): void => {
+    const { values, at } = solved.inner(ownerId);
+    for (const { id, lengthMm } of beams)
+      eachDemand(values, at(id), lengthMm, room, () => bothWays(room, enlargement(room.axialN, limitN), visit));
+  };
+  const decided = (demand: PostDemand): Screened => {
+    const [bent, shear] = [lower.bent(demand), lower.shear(demand)];
     return {
-      limitState: lower.shear > lower.bent ? "shear" : "axial force with bending",
-      utilisation: Math.max(lower.bent, lower.shear),
-      upper: Math.max(...Object.values(utilisation(bounds.upper, demand))),
+      limitState: shear > bent ? "shear" : "axial force with bending",
+      utilisation: Math.max(bent, shear),
+      upper: upper.most(demand),
       checks: (steel = steels.unproved) => lowerChecks(element, demand, boundsAt(steel), basis),
     };
   };
@@ -43,13 +52,20 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
     element,
     place,
     level: "strength",
-    screen: (solved) => {
-      const { memberEndForces } = solved.unit(ownerId);
-      let worst: Screened | undefined;
-      for (const { id, lengthMm } of beams)
-        for (const demand of demandsAlong(memberEndForces[id] ?? [], lengthMm))
-          for (const turned of bothWays(demand, clearMm)) worst = worseOf(worst, screenOne(turned));
-      return worst;
+    use: (solved) => {
+      let most = 0;
+      eachTurned(solved, (demand) => (most = Math.max(most, lower.most(demand))));
+      return most;
+    },
+    decide: (solved) => {
+      let worst: PostDemand | undefined;
+      let most = -1;
+      eachTurned(solved, (demand) => {
+        const use = lower.most(demand);
+        if (use > most) [worst, most] = [demand, use];
+      });
+      if (worst === undefined) throw new RangeError(`${ownerId} ${element} ${place} has no lines`);
+      return decided(worst);
     },
   };
 }
@@ -62,28 +78,28 @@ function lowerChecks(element: PostElement, demand: PostDemand, bounds: PostBound
 }
 
 /** Moments enlarged by the bow of the post alone, by its weaker axis; either axis of the model may be the outline's x. */
-function bothWays(demand: MemberDemand, clearMm: number): PostDemand[] {
-  const bow = enlargement(Math.max(demand.axialN, 0), leastInertiaMm4, clearMm);
+function bothWays(demand: MemberDemand, bow: number, visit: (demand: PostDemand) => void): void {
   const [my, mz] = [bow * demand.momentStrongNmm, bow * demand.momentWeakNmm];
   const { axialN, torsionNmm, shearStrongN: vz, shearWeakN: vy } = demand;
-  return [
-    { axialN, torsionNmm, mxNmm: my, myNmm: mz, shearXN: vy, shearYN: vz },
-    { axialN, torsionNmm, mxNmm: mz, myNmm: my, shearXN: vz, shearYN: vy },
-  ];
+  visit({ axialN, torsionNmm, mxNmm: my, myNmm: mz, shearXN: vy, shearYN: vz });
+  visit({ axialN, torsionNmm, mxNmm: mz, myNmm: my, shearXN: vz, shearYN: vy });
 }
 
 const { ixMm4, iyMm4 } = containerMembers["front corner post"];
 const leastInertiaMm4 = Math.min(ixMm4, iyMm4);
 
-function utilisation(strengths: PostStrengths, demand: PostDemand): { bent: number; shear: number } {
-  const axial = demand.axialN >= 0 ? strengths.compression : strengths.tension;
-  const share = (force: number, strength: Resistance): number =>
-    strength.ok ? Math.abs(force) / strength.available : Infinity;
-  return {
-    bent: share(demand.axialN, axial) + share(demand.mxNmm, strengths.mx) + share(demand.myNmm, strengths.my),
-    shear:
-      share(demand.shearXN, strengths.shearX) +
-      share(demand.shearYN, strengths.shearY) +
-      share(demand.torsionNmm, strengths.torsion),
-  };
+/** Shares of one bound's strengths on plain numbers. */
+function shares(strengths: PostStrengths) {
+  const available = (strength: Resistance): number => (strength.ok ? strength.available : 0);
+  const [pressed, pulled] = [available(strengths.compression), available(strengths.tension)];
+  const [mx, my] = [available(strengths.mx), available(strengths.my)];
+  const [vx, vy, t] = [available(strengths.shearX), available(strengths.shearY), available(strengths.torsion)];
+  const bent = (demand: PostDemand): number =>
+    share(demand.axialN, demand.axialN >= 0 ? pressed : pulled) + share(demand.mxNmm, mx) + share(demand.myNmm, my);
+  const shear = (demand: PostDemand): number =>
+    share(demand.shearXN, vx) + share(demand.shearYN, vy) + share(demand.torsionNmm, t);
+  return { bent, shear, most: (demand: PostDemand): number => Math.max(bent(demand), shear(demand)) };
 }
+
+/** A refused strength stands as 0: whatever acts on it is too much. */
+const share = (force: number, strength: number): number => (strength === 0 ? Infinity : Math.abs(force) / strength);

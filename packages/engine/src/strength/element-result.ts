@@ -24,8 +24,8 @@ export type ElementResult = {
   readonly ifProved?: number;
   readonly governingRun: string;
   readonly assumptions: AssumptionId;
-  /** No run stands as drawn: this one does only if bearings hold what lifts. */
-  readonly heldDown: boolean;
+  /** Units and posts that had to be held for any run to stand; empty where one stands as drawn. */
+  readonly held: readonly string[];
   /** Greatest utilisation of runs that stand as drawn in each set of assumptions solved; null where refused. */
   readonly envelope: Readonly<Partial<Record<AssumptionId, number | null>>>;
   /** Greatest of runs that stand only if bearings hold what lifts; null where refused, absent where there is none. */
@@ -61,9 +61,9 @@ export function elementResult(worst: PartWorst): ElementResult {
     ...(proved !== undefined && !added.includes(element) && { ifProved: proved }),
     governingRun: solved.run.id,
     assumptions: solved.set.id,
-    heldDown: solved.heldDown,
+    held: solved.held,
     envelope: Object.fromEntries([...envelope].map(([set, value]) => [set, finite(value)])),
-    ...(heldDown && { ifHeldDown: finite(heldDown.screened.utilisation) }),
+    ...(heldDown && { ifHeldDown: finite(heldDown.use) }),
     covered: coverage.coverage,
     ...(coverage.why !== undefined && { coveredWhy: coverage.why }),
   };

@@ -11,7 +11,7 @@ type ForceOf = (solved: SolvedRun) => number;
  * run.
  */
 export function forcePart(
-  named: Omit<StrengthPart, "id" | "screen">,
+  named: Omit<StrengthPart, "id" | "use" | "decide">,
   forceOf: ForceOf,
   checksAt: (forceN: number, steel: Steel) => readonly Check[],
 ): StrengthPart {
@@ -19,16 +19,21 @@ export function forcePart(
   return {
     id: `${named.ownerId} ${named.element} ${named.place}`,
     ...named,
-    screen: (solved) => {
+    use: (solved) => useOf(forceOf(solved)),
+    decide: (solved) => {
       const forceN = forceOf(solved);
-      if (forceN <= 0 || worst === undefined) return undefined;
       return {
-        limitState: worst.limitState,
-        utilisation: worst.ok ? (worst.utilisation * forceN) / KILONEWTON : Infinity,
+        limitState: worst?.limitState ?? "compression",
+        utilisation: useOf(forceN),
         checks: (steel = steels.unproved) => checksAt(forceN, steel),
       };
     },
   };
+
+  function useOf(forceN: number): number {
+    if (forceN <= 0 || worst === undefined) return 0;
+    return worst.ok ? (worst.utilisation * forceN) / KILONEWTON : Infinity;
+  }
 }
 
 const KILONEWTON = 1000;

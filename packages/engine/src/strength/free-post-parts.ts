@@ -23,7 +23,7 @@ export function freePostParts({ postById }: Building, { plan }: BuiltModel, basi
           place: "by itself",
           member: { element: "added post", section, steel: steels.tube, lengths, unbracedMm: lengthMm, cb: 1 },
           beams: [{ id: nodeName(id, "post"), lengthMm }],
-          forces: ({ frame }) => frame.memberEndForces,
+          forces: ({ between }) => between(),
         },
         basis,
       ),

@@ -11,7 +11,7 @@ export type HoldNeeded = {
   readonly upliftRun: string;
 };
 
-/** Every bearing that must hold something in some run; nothing of it is drawn in a scheme. */
+/** Every bearing that must hold something in some run. */
 export function holdsNeeded(bearings: readonly ModelledBearing[], runs: readonly SolvedRun[]): HoldNeeded[] {
   return bearings
     .map((bearing) =>

@@ -2,10 +2,10 @@ import type { AssumptionId } from "./assumption-sets.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
 
-/** What one run says of a part. */
-export type Governing = { readonly screened: Screened; readonly solved: SolvedRun };
+/** The run that governs a part, and its utilisation there. */
+export type Governing = { readonly use: number; readonly solved: SolvedRun };
 
-/** The worst of one part, apart for runs that stand as drawn and for those that need bearings to hold what lifts. */
+/** The worst of one part, apart for runs that stand as drawn and for those that need something held. */
 export type PartWorst = {
   readonly part: StrengthPart;
   readonly asDrawn?: Governing;
@@ -21,23 +21,22 @@ export function screen(
   before: readonly PartWorst[] = [],
 ): PartWorst[] {
   const known = new Map(before.map((worst) => [worst.part.id, new Worst(worst)]));
+  const worsts = parts.map((part) => known.get(part.id) ?? new Worst({ part, envelope: new Map() }));
   for (const solved of runs)
-    for (const part of parts) {
-      if (part.level !== solved.run.level) continue;
-      const screened = part.screen(solved);
-      if (screened === undefined) continue;
-      const worst = known.get(part.id) ?? new Worst({ part, envelope: new Map() });
-      known.set(part.id, worst);
-      worst.add({ screened, solved });
-    }
-  return [...known.values()].map((worst) => worst.stated());
+    parts.forEach((part, n) => {
+      if (part.level !== solved.run.level) return;
+      const use = part.use(solved);
+      if (use > 0) worsts[n]?.add(use, solved);
+    });
+  for (const worst of worsts) known.set(worst.id, worst);
+  return [...known.values()].flatMap((worst) => worst.stated());
 }
 
 /** What governs: a run that stands as drawn where there is one. */
-export function governingOf({ part, asDrawn, heldDown }: PartWorst): Governing {
+export function governingOf({ part, asDrawn, heldDown }: PartWorst): Governing & { readonly screened: Screened } {
   const found = asDrawn ?? heldDown;
   if (found === undefined) throw new Error(`${part.id} was screened by no run`);
-  return found;
+  return { ...found, screened: part.decide(found.solved) };
 }
 
 /** The runs that govern some part, each once, in the order they were solved. */
@@ -59,21 +58,24 @@ class Worst {
     this.envelope = new Map(envelope);
   }
 
-  add(one: Governing): void {
-    if (one.solved.heldDown) {
-      this.heldDown = greater(this.heldDown, one);
+  get id(): string {
+    return this.part.id;
+  }
+
+  add(use: number, solved: SolvedRun): void {
+    if (solved.held.length > 0) {
+      if (use > (this.heldDown?.use ?? 0)) this.heldDown = { use, solved };
       return;
     }
-    const { id } = one.solved.set;
-    this.asDrawn = greater(this.asDrawn, one);
-    this.envelope.set(id, Math.max(this.envelope.get(id) ?? 0, one.screened.utilisation));
+    const { id } = solved.set;
+    if (use > (this.asDrawn?.use ?? 0)) this.asDrawn = { use, solved };
+    if (use > (this.envelope.get(id) ?? 0)) this.envelope.set(id, use);
   }
 
-  stated(): PartWorst {
+  /** A part on which nothing acts in any run is none. */
+  stated(): PartWorst[] {
     const { part, asDrawn, heldDown, envelope } = this;
-    return { part, envelope, ...(asDrawn && { asDrawn }), ...(heldDown && { heldDown }) };
+    if (asDrawn === undefined && heldDown === undefined) return [];
+    return [{ part, envelope, ...(asDrawn && { asDrawn }), ...(heldDown && { heldDown }) }];
   }
 }
-
-const greater = (before: Governing | undefined, next: Governing): Governing =>
-  before !== undefined && before.screened.utilisation >= next.screened.utilisation ? before : next;

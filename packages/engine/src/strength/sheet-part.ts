@@ -2,6 +2,7 @@ import { corrugatedSheet, type Fold } from "../catalog/sections/corrugated-sheet
 import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import { demandAgainst } from "../checks/check.ts";
+import type { InnerForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
 /** A whole piece of wall between uprights, in strips from one end to the other. */
@@ -33,37 +34,54 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
     element,
     place,
     level: "strength",
-    screen: (solved) => {
-      const flow = Math.max(...meansOverAMetre(strips, solved.unit(ownerId).panelFlows));
+    use: (solved) => useOf(mostFlow(solved)),
+    decide: (solved) => {
+      const flow = mostFlow(solved);
       return {
         limitState: "sheet shear buckling",
-        utilisation: strength.ok ? flow / strength.available : Infinity,
+        utilisation: useOf(flow),
         checks: (steel = steels.unproved) => [
           demandAgainst({ element, limitState: "sheet shear buckling" }, flow, strengthAt(steel)),
         ],
       };
     },
   };
+
+  function mostFlow(solved: SolvedRun): number {
+    return mostMeanOverAMetre(strips, solved.inner(ownerId));
+  }
+
+  function useOf(flow: number): number {
+    return strength.ok ? flow / strength.available : Infinity;
+  }
 }
 
 /** From each strip on as far as a metre goes; a piece that is shorter has one mean. */
-function meansOverAMetre(strips: readonly SheetStrip[], flows: Readonly<Record<string, number>>): number[] {
-  const flow = strips.map((strip) => stripFlow(strip, flows));
-  return strips.map((_, from) => {
-    let [sum, width] = [0, 0];
+function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: InnerForces): number {
+  const flow = strips.map((strip) => stripFlow(strip, forces));
+  let most = 0;
+  for (let from = 0; from < strips.length; from++) {
+    let sum = 0;
+    let width = 0;
     for (let n = from; n < strips.length && width < METRE_MM; n++) {
       const own = strips[n]?.widthMm ?? 0;
       sum += own * (flow[n] ?? 0);
       width += own;
     }
     // the last strips of a piece are in the mean that ends with them
-    return width < METRE_MM && from > 0 ? 0 : Math.abs(sum / width);
-  });
+    if (width >= METRE_MM || from === 0) most = Math.max(most, Math.abs(sum / width));
+  }
+  return most;
 }
 
-function stripFlow({ panels }: SheetStrip, flows: Readonly<Record<string, number>>): number {
-  const heightMm = panels.reduce((sum, panel) => sum + panel.heightMm, 0);
-  return panels.reduce((sum, { id, heightMm: own }) => sum + own * (flows[id] ?? 0), 0) / heightMm;
+function stripFlow({ panels }: SheetStrip, { values, panelAt }: InnerForces): number {
+  let sum = 0;
+  let heightMm = 0;
+  for (const { id, heightMm: own } of panels) {
+    sum += own * (values[panelAt(id)] ?? 0);
+    heightMm += own;
+  }
+  return sum / heightMm;
 }
 
 const METRE_MM = 1000;

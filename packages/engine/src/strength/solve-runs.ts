@@ -1,22 +1,38 @@
-import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
-import type { UnitSolution } from "../analysis/recover-unit.ts";
-import { solveBuilding, type BuildingCombination, type BuildingResult } from "../building.ts";
+import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
+import { solveBuilding, type BuildingCombination } from "../building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
+import { heldModel } from "./held-model.ts";
+import { modelledBearings } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import type { StrengthRun } from "./strength-runs.ts";
+import { UnitForces, type InfluenceStore } from "./unit-forces.ts";
 
-/** One run under one set of assumptions. `heldDown`: it has no equilibrium unless its bearings hold what lifts. */
+/** What is kept from one solution to the next. */
+export type StrengthMemory = { readonly cache: CondensationCache; readonly influences: InfluenceStore };
+
+/** Forces of lines: nine of each from `at` its name on. */
+export type LineForces = {
+  readonly values: Float64Array | readonly number[];
+  readonly at: (id: string) => number;
+};
+
+/** Forces inside a container, with the flow of each sheet at `panelAt` its name. Valid until another run is asked for. */
+export type InnerForces = LineForces & { readonly panelAt: (id: string) => number };
+
+/** One run under one set of assumptions. `held`: units and posts it takes to be held by their bearings; else it falls. */
 export type SolvedRun = {
   readonly run: StrengthRun;
   readonly set: AssumptionSet;
-  readonly heldDown: boolean;
+  readonly held: readonly string[];
   readonly frame: FrameSolution;
-  readonly unit: (id: string) => UnitSolution;
+  readonly inner: (unitId: string) => InnerForces;
+  /** Steel that belongs to no container. */
+  readonly between: () => LineForces;
 };
 
 export type SolvedSet = {
@@ -31,69 +47,146 @@ export type RefusedRun = {
   readonly run: StrengthRun;
   readonly set: AssumptionSet;
   readonly refusal: FrameRefusal;
-  /** Whether it stands once every bearing holds what lifts. */
-  readonly standsHeldDown: boolean;
+  /** What had to be held for it to stand; undefined where nothing made it stand. */
+  readonly held?: readonly string[];
 };
 
 /**
- * Solves these runs with contact. One without equilibrium is solved again with every bearing holding what lifts, as if
- * connections were there: its forces say what such connections must carry, never that the scheme works.
+ * Solves these runs with contact. One without equilibrium is solved again with what moves held by its bearings, and again
+ * with what moves then: its forces say what connections there must carry, never that the scheme works as drawn.
+ * `sameLoads`: a model of the same scheme under these cases, or more.
  */
 export function solveRuns(
   analysis: Analysis,
   cases: readonly ActionCase[],
   runs: readonly StrengthRun[],
   set: AssumptionSet,
-  cache: CondensationCache,
+  memory: StrengthMemory,
+  sameLoads?: BuildingModel,
 ): SolvedSet {
+  const used = new Set(runs.flatMap(({ factors }) => Object.keys(factors)));
+  const acting = cases.filter(({ id }) => used.has(id));
+  const built = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
+  const bearings = modelledBearings(built, analysis.structure.building);
+  const inside = insideOf(built.model, memory);
+  const solved: SolvedRun[] = [];
+  const first = new Map<string, FrameRefusal>();
+  let waiting = new Map([["", runs]]);
+  for (let round = 0; round < ROUNDS && waiting.size > 0; round++) {
+    const next = new Map<string, StrengthRun[]>();
+    for (const [key, group] of waiting) {
+      const held = round === ROUNDS - 1 ? everything(built) : key === "" ? [] : key.split(" ");
+      const model = heldModel(built.model, bearings, new Set(held));
+      const answers = solveGroup(model, group, memory);
+      for (const run of group) {
+        const answer = answers.get(run.id);
+        if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
+        if (!("refused" in answer)) {
+          solved.push(solvedRun(run, set, held, answer, inside));
+          continue;
+        }
+        if (!first.has(run.id)) first.set(run.id, answer);
+        const wider = [...new Set([...held, ...answer.moves.nodes.map(ownerOf)])].sort().join(" ");
+        const list = next.get(wider);
+        if (list === undefined) next.set(wider, [run]);
+        else list.push(run);
+      }
+    }
+    waiting = next;
+  }
+  return { set, built, solved: inOrderOf(runs, solved), refused: refusedOf(runs, set, first, solved) };
+}
+
+/** As drawn, with what moves held, with what moves then, and at last with everything held. */
+const ROUNDS = 4;
+
+const everything = ({ model, plan }: BuiltModel): string[] => [...model.units.map(({ id }) => id), ...plan.freePosts];
+
+const ownerOf = (node: string): string => node.slice(0, node.indexOf(":"));
+
+function solveGroup(
+  model: BuildingModel,
+  runs: readonly StrengthRun[],
+  { cache }: StrengthMemory,
+): Map<string, BuildingCombination | FrameRefusal> {
   const combos = Object.fromEntries(runs.map(({ id, factors }) => [id, factors]));
-  const built = buildModel(analysis, cases, combos, set.assumptions);
-  const asDrawn = solvedCombos(built.model, cache);
-  const lifting = runs.filter(({ id }) => !stands(asDrawn[id]));
-  const held = lifting.length === 0 ? {} : solvedCombos(heldDown(built.model, lifting), cache);
-  const unitOf = lastUnit();
-  const answer =
-    (combos: typeof asDrawn, down: boolean) =>
-    (run: StrengthRun): SolvedRun[] => {
-      const combination = combos[run.id];
-      if (combination === undefined || !stands(combination)) return [];
-      const { frame } = combination;
-      return [{ run, set, heldDown: down, frame, unit: (id) => unitOf(combination, id) }];
-    };
-  return {
-    set,
-    built,
-    solved: [...runs.flatMap(answer(asDrawn, false)), ...lifting.flatMap(answer(held, true))],
-    refused: lifting.flatMap((run) => {
-      const refusal = asDrawn[run.id];
-      if (refusal === undefined || stands(refusal)) return [];
-      return [{ run, set, refusal, standsHeldDown: stands(held[run.id]) }];
-    }),
-  };
-}
-
-const solvedCombos = (model: BuildingModel, cache: CondensationCache): BuildingResult["combos"] =>
-  Object.fromEntries(
-    Object.entries(solveBuilding(model, cache).combos).map(([id, answer]) => [id, smallMovements(answer)]),
+  return new Map(
+    Object.entries(solveBuilding({ ...model, combos }, cache).combos).map(([id, answer]) => [
+      id,
+      smallMovements(answer),
+    ]),
   );
+}
 
-const stands = (answer: BuildingCombination | FrameRefusal | undefined): answer is BuildingCombination =>
-  answer !== undefined && !("refused" in answer);
-
-function heldDown(model: BuildingModel, runs: readonly StrengthRun[]): BuildingModel {
+function solvedRun(
+  run: StrengthRun,
+  set: AssumptionSet,
+  held: readonly string[],
+  combination: BuildingCombination,
+  inside: (unitId: string) => UnitForces,
+): SolvedRun {
   return {
-    ...model,
-    links: model.links.map((link) => ({ ...link, compression_only: false })),
-    supports: model.supports.map((support) => ({ ...support, compression_only: false })),
-    combos: Object.fromEntries(runs.map(({ id, factors }) => [id, factors])),
+    run,
+    set,
+    held,
+    get frame() {
+      return combination.frame;
+    },
+    inner: (unitId) => {
+      const forces = inside(unitId);
+      const { lines, panels } = forces.layout;
+      return {
+        values: forces.under(combination, run.factors),
+        at: (id) => lines.get(id) ?? missing(id),
+        panelAt: (id) => panels.get(id) ?? missing(id),
+      };
+    },
+    between: () => {
+      const ids = Object.keys(combination.frame.memberEndForces);
+      return {
+        values: ids.flatMap((id) => combination.frame.memberEndForces[id] ?? []),
+        at: (id) => ids.indexOf(id) * ENDS_OF_MEMBER,
+      };
+    },
   };
 }
 
-/** Keeps the inside of the unit asked for last, and no other: parts ask unit by unit, run by run, and all would fill memory. */
-function lastUnit() {
-  let last: { readonly of: BuildingCombination; readonly id: string; readonly solution: UnitSolution } | undefined;
-  return (of: BuildingCombination, id: string): UnitSolution => {
-    if (last?.of !== of || last.id !== id) last = { of, id, solution: of.unit(id) };
-    return last.solution;
+const ENDS_OF_MEMBER = 12;
+
+function missing(id: string): never {
+  throw new RangeError(`the model has no line or sheet ${id}`);
+}
+
+/** The inside of each container is made ready when it is first asked for. */
+function insideOf(model: BuildingModel, { cache, influences }: StrengthMemory): (unitId: string) => UnitForces {
+  const made = new Map<string, UnitForces>();
+  return (unitId) => {
+    const known = made.get(unitId);
+    if (known !== undefined) return known;
+    const unit = model.units.find(({ id }) => id === unitId);
+    if (unit === undefined) throw new RangeError(`the model has no container ${unitId}`);
+    const forces = new UnitForces(unit, cache, influences);
+    made.set(unitId, forces);
+    return forces;
   };
+}
+
+function inOrderOf(runs: readonly StrengthRun[], solved: readonly SolvedRun[]): SolvedRun[] {
+  const found = new Map(solved.map((one) => [one.run.id, one]));
+  return runs.flatMap(({ id }) => found.get(id) ?? []);
+}
+
+function refusedOf(
+  runs: readonly StrengthRun[],
+  set: AssumptionSet,
+  refusals: ReadonlyMap<string, FrameRefusal>,
+  solved: readonly SolvedRun[],
+): RefusedRun[] {
+  const standing = new Map(solved.map(({ run, held }) => [run.id, held]));
+  return runs.flatMap((run) => {
+    const refusal = refusals.get(run.id);
+    if (refusal === undefined) return [];
+    const held = standing.get(run.id);
+    return [{ run, set, refusal, ...(held && { held }) }];
+  });
 }

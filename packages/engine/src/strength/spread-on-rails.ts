@@ -8,6 +8,7 @@ import { usualAssumptions } from "../model/model-assumptions.ts";
  * spread over both top side rails, with the same resultant and the same turning moment, at the height of the rails' axes.
  */
 export function spreadOnRails(action: ActionCase, { unitById }: Building): ActionCase {
+  if (action.symbol !== "Eh" && action.symbol !== "N") return action;
   return {
     ...action,
     loads: action.loads.flatMap((load) => {

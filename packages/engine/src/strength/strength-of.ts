@@ -1,9 +1,7 @@
 import type { Scheme } from "@cornerway/schema";
-import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import { inOrder } from "../geometry/in-order.ts";
 import { analyse } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
-import type { BuiltModel } from "../model/build-model.ts";
 import { assumed } from "./assumed.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
@@ -14,7 +12,7 @@ import { modelledBearings } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
 import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
-import { solveRuns, type RefusedRun, type SolvedSet } from "./solve-runs.ts";
+import { solveRuns, type RefusedRun, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -36,7 +34,8 @@ export type Strength =
         readonly run: string;
         readonly assumptions: AssumptionId;
         readonly words: string;
-        readonly standsHeldDown: boolean;
+        /** What had to be held for it to stand; absent where nothing made it stand. */
+        readonly held?: readonly string[];
       }[];
       /** Largest unbalanced force over the largest load, of all runs solved. */
       readonly worstResidual: number;
@@ -56,23 +55,29 @@ export type SetReport = {
  * Actions, model, solution over the envelope, screening of every part in every run, full working where something governs,
  * verdicts. Pure. Throws a RangeError for a scheme without containers.
  */
-export function strengthOf(given: Scheme, basis: StrengthBasis, cache: CondensationCache): Strength {
+export function strengthOf(given: Scheme, basis: StrengthBasis, memory: StrengthMemory): Strength {
   const scheme = inOrder(given);
   const analysis = analyse(scheme);
   const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;
   const plan = strengthRuns(actions, basis);
   const cases = plan.cases.map((action) => spreadOnRails(action, analysis.structure.building));
-  const solve = (set: AssumptionSet, runs: RunPlan["runs"]) => solveRuns(analysis, cases, runs, set, cache);
-  const partsIn = (built: BuiltModel) => checkedParts(analysis, built, scheme.basis, basis);
+  const [base, ...others] = assumptionSets;
+  const first = solveRuns(analysis, cases, plan.runs, base, memory);
+  const solve = (set: AssumptionSet, runs: RunPlan["runs"]) =>
+    solveRuns(analysis, cases, runs, set, memory, first.built.model);
+  // lines and bearings go by the same names in every set
+  const parts = checkedParts(analysis, first.built, scheme.basis, basis);
 
-  const whole = setsThatSolve("every run").map((set) => solve(set, plan.runs));
-  const screened = screenSets(whole, partsIn);
-  const rest = setsThatSolve("governing runs").map((set) => solve(set, governingRuns(screened)));
-  const results = screenSets(rest, partsIn, screened).map(elementResult).toSorted(worstFirst);
+  const whole = [first, ...others.filter(({ solves }) => solves === "every run").map((set) => solve(set, plan.runs))];
+  const screened = screenSets(parts, whole);
+  const rest = others
+    .filter(({ solves }) => solves === "governing runs")
+    .map((set) => solve(set, governingRuns(screened)));
+  const results = screenSets(parts, rest, screened).map(elementResult).toSorted(worstFirst);
 
   const refused = whole.flatMap((set) => set.refused);
-  const { built } = firstOf(whole);
+  const { built } = first;
   const bearings = modelledBearings(built, analysis.structure.building);
   const holds = holdsNeeded(
     bearings,
@@ -86,21 +91,11 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, cache: Condensat
   return { accepted: true, units, results, holds, envelope, refusedRuns, worstResidual, assumed, notJudged };
 }
 
-const setsThatSolve = (which: AssumptionSet["solves"]): AssumptionSet[] =>
-  assumptionSets.filter(({ solves }) => solves === which);
-
-/** Each set with the parts of its own model; a part goes by its name from set to set. */
 const screenSets = (
+  parts: readonly StrengthPart[],
   sets: readonly SolvedSet[],
-  partsIn: (built: BuiltModel) => readonly StrengthPart[],
   before: readonly PartWorst[] = [],
-): readonly PartWorst[] => sets.reduce((found, { built, solved }) => screen(partsIn(built), solved, found), before);
-
-function firstOf(sets: readonly SolvedSet[]): SolvedSet {
-  const [first] = sets;
-  if (first === undefined) throw new Error("the envelope has a first set");
-  return first;
-}
+): readonly PartWorst[] => sets.reduce((found, { solved }) => screen(parts, solved, found), before);
 
 /** Refused ones first, then by utilisation, then by name. */
 function worstFirst(a: ElementResult, b: ElementResult): number {
@@ -111,14 +106,14 @@ function worstFirst(a: ElementResult, b: ElementResult): number {
 
 const reportOf = ({ set, solved, refused }: SolvedSet): SetReport => ({
   assumptions: set.id,
-  runs: solved.length + refused.filter(({ standsHeldDown }) => !standsHeldDown).length,
+  runs: solved.length + refused.filter(({ held }) => held === undefined).length,
   withoutEquilibrium: refused.length,
   worstResidual: solved.reduce((worst, { frame }) => Math.max(worst, frame.residual), 0),
 });
 
-const refusedRun = ({ run, set, refusal, standsHeldDown }: RefusedRun) => ({
+const refusedRun = ({ run, set, refusal, held }: RefusedRun) => ({
   run: run.id,
   assumptions: set.id,
   words: refusal.refused,
-  standsHeldDown,
+  ...(held && { held }),
 });

@@ -5,8 +5,8 @@ import type { CombinationLevel } from "../loads/load-combination.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 
 /**
- * One part of the building that can fail, and how it is judged. Every kind of part declares one: screening runs through
- * all runs on plain numbers, the working is made only for the run that governs.
+ * One part of the building that can fail, and how it is judged. Every kind of part declares one: `use` runs through all
+ * runs on plain numbers, `decide` makes the working for the run that governs.
  */
 export type StrengthPart = {
   /** The same in every set of assumptions: unit or pad, element, place. */
@@ -17,7 +17,10 @@ export type StrengthPart = {
   readonly place: string;
   /** Runs it is held against. */
   readonly level: CombinationLevel;
-  readonly screen: (solved: SolvedRun) => Screened | undefined;
+  /** Greatest utilisation of any limit state in one run: infinite where a strength that acts is refused, 0 where nothing acts. */
+  readonly use: (solved: SolvedRun) => number;
+  /** What decides in one run. */
+  readonly decide: (solved: SolvedRun) => Screened;
 };
 
 /** What decides for a part in one run. `utilisation` is infinite where a strength that acts is refused. */
@@ -29,7 +32,3 @@ export type Screened = {
   /** Utilisation of the upper of two bounds, where the part stands between them. */
   readonly upper?: number;
 };
-
-/** The greater of two; the first where they are equal. */
-export const worseOf = (one: Screened | undefined, other: Screened): Screened =>
-  one === undefined || other.utilisation > one.utilisation ? other : one;

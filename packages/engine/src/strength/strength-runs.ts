@@ -1,8 +1,9 @@
 import type { ActionCase } from "../loads/action-case.ts";
 import { designRuns, type DesignRun, type RunCases } from "../loads/design-runs.ts";
 import type { CombinationLevel } from "../loads/load-combination.ts";
-import { notionalRuns } from "../loads/notional-runs.ts";
+import { notionalLoading } from "../loads/notional-runs.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
+import { withoutDominated } from "./dominated-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 
 export type StrengthRun = DesignRun & { readonly level: CombinationLevel };
@@ -11,8 +12,9 @@ export type StrengthRun = DesignRun & { readonly level: CombinationLevel };
 export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: readonly StrengthRun[] };
 
 /**
- * All combinations at both levels. Steel and concrete are held against strength-level runs, those of gravity loads again
- * with notional loads; the ground against allowable-level ones, without moved pads. Imposed load counts in full as a companion.
+ * All combinations at both levels. Steel and concrete are held against strength-level runs, those of gravity loads with
+ * imposed load everywhere again with notional loads; the ground against allowable-level ones, without moved pads. Imposed
+ * load counts in full as a companion.
  */
 export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, { loads }: StrengthBasis): RunPlan {
   const cases = runCases(actions);
@@ -28,24 +30,22 @@ export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, 
         overstrength: 1,
       },
     });
-  const factored = at("strength", cases);
+  const factored = withoutDominated(at("strength", cases), actions);
   const gravity = [cases.deadMost, cases.deadLeast, ...cases.imposed, ...cases.roofLive, ...cases.snow];
-  const pushed = notionalRuns(actions.building, factored, gravity, loads.notional);
-  const allowable = at("allowable", { ...cases, movements: [] });
+  const pushed = notionalLoading(actions.building, factored, everywhere(gravity, cases), loads.notional);
+  const allowable = withoutDominated(at("allowable", { ...cases, movements: [] }), actions);
   return {
-    cases: [
-      ...gravity,
-      ...cases.wind,
-      ...cases.earthquake,
-      ...cases.movements,
-      ...pushed.map(({ notional }) => notional),
-    ],
+    cases: [...gravity, ...cases.wind, ...cases.earthquake, ...cases.movements, ...pushed.cases],
     runs: [
-      ...[...factored, ...pushed.map(({ run }) => run)].map((run): StrengthRun => ({ ...run, level: "strength" })),
+      ...[...factored, ...pushed.runs].map((run): StrengthRun => ({ ...run, level: "strength" })),
       ...allowable.map((run): StrengthRun => ({ ...run, level: "allowable" })),
     ],
   };
 }
+
+/** Gravity loads without the patterns of imposed load: nothing leans for one unit loaded alone. */
+const everywhere = (gravity: readonly ActionCase[], { imposed }: RunCases): ActionCase[] =>
+  gravity.filter((action) => !imposed.slice(1).includes(action));
 
 const runCases = (actions: Extract<SiteActions, { accepted: true }>): RunCases => ({
   deadMost: actions.dead.most,

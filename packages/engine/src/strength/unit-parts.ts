@@ -22,7 +22,7 @@ export function unitParts(
   const { id } = unit;
   return [
     ...memberStretches(id, beams, lines, sectionOfPost).map((stretch) =>
-      memberPart({ ...stretch, ownerId: id, forces: (solved) => solved.unit(id).memberEndForces }, basis),
+      memberPart({ ...stretch, ownerId: id, forces: (solved) => solved.inner(id) }, basis),
     ),
     ...cornerPosts(id, beams, lines, basis),
     ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),

@@ -48,7 +48,7 @@ function resultReasons(result: ElementResult): StrengthReason[] {
   if (refused !== undefined) return [{ kind: "strength refused", partId, why: refused }];
   if (covered === "not covered") return [{ kind: "not covered", element, limitState, why: coveredWhy ?? "" }];
   const ifHeld = heldDownReason(result);
-  if (utilisation === undefined || utilisation <= 1 || result.heldDown) return ifHeld;
+  if (utilisation === undefined || utilisation <= 1 || result.held.length > 0) return ifHeld;
   if (covered === "bounded") {
     const upper = result.upperBound === undefined ? {} : { upperBound: result.upperBound };
     return [{ kind: "beyond its bound", partId, utilisation, ...upper }];

@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import { designRuns, type RunCases } from "../../src/loads/design-runs.ts";
 import type { LoadSymbol } from "../../src/loads/load-symbol.ts";
-import { notionalRuns } from "../../src/loads/notional-runs.ts";
+import { notionalLoading } from "../../src/loads/notional-runs.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { basis, framed, snowOf, sumOf, windOf } from "./building-actions.ts";
 import { deadCase } from "../../src/loads/dead-cases.ts";
-import { idOf, sampleScheme, smallBuildings } from "./sample-scheme.ts";
+import { sampleScheme, smallBuildings } from "./sample-scheme.ts";
 
 const bare = (id: string, symbol: LoadSymbol): ActionCase => ({ id, symbol, loads: [] });
 const cases = (change: Partial<RunCases> = {}): RunCases => ({
@@ -69,17 +69,40 @@ describe("designRuns", () => {
   });
 });
 
-describe("notionalRuns", () => {
+describe("notionalLoading", () => {
   // 1.4D: 1.4·41.202 kN = 57.683 kN; 0.2 % = 115.37 N. Finer: 4200 kg·9.81 = 41 202 N.
-  it("push each gravity run by 0.2 % of its own load, in four directions", () => {
+  it("pushes each gravity run by 0.2 % of its own load, in four directions", () => {
     const scheme = sampleScheme(smallBuildings["one 40 ft high-cube"]);
     const deadMost = deadCase(scheme, "most");
     const all = cases({ deadMost, imposed: [], snow: [], wind: [], earthquake: [], movements: [] });
-    const runs = notionalRuns(framed(scheme), designRuns(all, basis, request), [deadMost], basis.notional);
-    expect(runs.filter(({ run }) => run.id.startsWith("1.4D:"))).toHaveLength(4);
-    const [first] = runs;
-    expect(first?.run.factors).toEqual({ "D most": 1.4, [first?.notional.id ?? ""]: 1 });
-    expect(first === undefined ? 0 : sumOf(scheme, first.notional).xN).toBeCloseTo(0.002 * 1.4 * 41_202, 6);
-    expect(idOf(1)).toBe("unit-01");
+    const pushed = notionalLoading(framed(scheme), designRuns(all, basis, request), [deadMost], basis.notional);
+    const runs = pushed.runs.filter(({ id }) => id.startsWith("1.4D:"));
+    const pushOf = ({ factors }: (typeof runs)[number]) =>
+      pushed.cases.reduce<readonly number[]>(
+        ([x = 0, y = 0], action) => {
+          const { xN, yN } = sumOf(scheme, action);
+          const times = factors[action.id] ?? 0;
+          return [x + times * xN, y + times * yN];
+        },
+        [0, 0],
+      );
+    const push = 0.002 * 1.4 * 41_202;
+    expect(runs.map(pushOf)).toEqual([
+      [expect.closeTo(push, 6), 0],
+      [expect.closeTo(-push, 6), 0],
+      [0, expect.closeTo(push, 6)],
+      [0, expect.closeTo(-push, 6)],
+    ]);
+    expect(runs.map(({ factors }) => factors["D most"])).toEqual([1.4, 1.4, 1.4, 1.4]);
+  });
+
+  // ASCE 7-16 2.4: allowable-level analysis takes 1.6 times the share
+  it("pushes 1.6 times as hard at allowable level", () => {
+    const scheme = sampleScheme(smallBuildings["one 40 ft high-cube"]);
+    const deadMost = deadCase(scheme, "most");
+    const all = cases({ deadMost, imposed: [], snow: [], wind: [], earthquake: [], movements: [] });
+    const allowable = designRuns(all, basis, { ...request, level: "allowable" });
+    const { runs } = notionalLoading(framed(scheme), allowable, [deadMost], basis.notional);
+    expect(runs[0]?.factors).toEqual({ "D most": 1, "N x of D most": 1.6 });
   });
 });

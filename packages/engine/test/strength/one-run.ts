@@ -1,5 +1,4 @@
 import type { Scheme } from "@cornerway/schema";
-import { condensationCache } from "../../src/building.ts";
 import { checkBasisOf } from "../../src/checks/check-basis.ts";
 import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
 import { inOrder } from "../../src/geometry/in-order.ts";
@@ -8,6 +7,7 @@ import type { ActionCase } from "../../src/loads/action-case.ts";
 import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
 import { checkedParts } from "../../src/strength/checked-parts.ts";
 import { governingOf, screen, type PartWorst } from "../../src/strength/screen.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { solveRuns, type SolvedRun, type SolvedSet } from "../../src/strength/solve-runs.ts";
 import type { StrengthBasis } from "../../src/strength/strength-basis.ts";
 import type { StrengthRun } from "../../src/strength/strength-runs.ts";
@@ -37,7 +37,7 @@ export function oneRun(
     combination,
     factors: Object.fromEntries(cases.map(({ id }) => [id, 1])),
   };
-  const answer = solveRuns(analysis, cases, [run], set, condensationCache(1e8));
+  const answer = solveRuns(analysis, cases, [run], set, strengthMemory());
   const [solved] = answer.solved;
   if (solved === undefined) throw new Error(`no equilibrium: ${answer.refused[0]?.refusal.refused}`);
   const parts = checkedParts(analysis, answer.built, { ...scheme.basis, soil: { class: "sand" } }, basis);
@@ -49,7 +49,7 @@ export function useOf(worsts: readonly PartWorst[], text: string): number {
   const found = worsts.filter(({ part }) => part.id.includes(text));
   if (found.length === 0)
     throw new Error(`no part "${text}"; there are ${worsts.map(({ part }) => part.id).join(", ")}`);
-  return Math.max(...found.map((worst) => governingOf(worst).screened.utilisation));
+  return Math.max(...found.map((worst) => governingOf(worst).use));
 }
 
 export function firstSet(): AssumptionSet {
@@ -81,3 +81,10 @@ export const pressed = (scheme: Scheme, pressurePa: number, surface: "floor" | "
     },
   })),
 });
+
+/** Nine forces of each line of a container, local axes: three forces and three moments at its first end, three forces at its second. */
+export function lineForces(solved: SolvedRun, set: SolvedSet, unitId: string): [string, number[]][] {
+  const { values, at } = solved.inner(unitId);
+  const unit = set.built.model.units.find(({ id }) => id === unitId);
+  return (unit?.fragment.beams ?? []).map(({ id }) => [id, [...values.slice(at(id), at(id) + 9)]]);
+}

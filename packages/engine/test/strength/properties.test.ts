@@ -8,7 +8,7 @@ const door = (face: "left" | "right", fromMm: number): DrawnOpening => ({ face, 
 const loaded = (scheme: Scheme, pressurePa: number) =>
   oneRun(scheme, [ownWeight(scheme, 50_000), pressed(scheme, pressurePa)]).worsts;
 const uses = (worsts: readonly PartWorst[]): Map<string, number> =>
-  new Map(worsts.map((worst) => [worst.part.id, governingOf(worst).screened.utilisation]));
+  new Map(worsts.map((worst) => [worst.part.id, governingOf(worst).use]));
 
 describe("utilisations", () => {
   it("never fall when the same floor is loaded more", () => {

@@ -19,7 +19,7 @@ const moved = (scheme: Scheme, change: Partial<Scheme["containers"][number]>): S
   containers: scheme.containers.map((one, n) => (n === 1 ? { ...one, ...change } : one)),
 });
 const most = (worsts: ReturnType<typeof screened>): number =>
-  Math.max(...worsts.map((worst) => governingOf(worst).screened.utilisation));
+  Math.max(...worsts.map((worst) => governingOf(worst).use));
 
 describe("corner on corner", () => {
   it("needs no added steel: every part of three stacked units stays under 1", () => {
@@ -39,7 +39,7 @@ describe("about 3 m out of a 40 ft side", () => {
 
   it("differs from the rule in the middle where it is bare: the top rail over it is 1.2 to 1.5, and over 1 even at 343 MPa", () => {
     const found = screened(opening(4596, false)).find(({ part }) => part.id.includes("top side rail right over"));
-    const deciding = found?.asDrawn?.screened;
+    const deciding = found && governingOf(found).screened;
     expect(deciding?.utilisation).toBeGreaterThan(1.2);
     expect(deciding?.utilisation).toBeLessThan(1.5);
     const proved = deciding?.checks(steels.weathering).map((check) => (check.ok ? check.utilisation : Infinity)) ?? [];
@@ -100,7 +100,7 @@ describe("a unit on rails instead of corners", () => {
     const found = screened(moved(drawn, { turnMdeg: 90_000 })).filter(({ part }) =>
       part.id.startsWith("u1 side sheet at top rail right"),
     );
-    expect(found.map((worst) => governingOf(worst).screened.utilisation)).toContain(Infinity);
+    expect(found.map((worst) => governingOf(worst).use)).toContain(Infinity);
   });
 
   it("turned across is worse for the top rail where the side below is cut", () => {

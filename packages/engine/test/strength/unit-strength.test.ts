@@ -13,7 +13,7 @@ const result = (change: Partial<ElementResult> = {}): ElementResult => ({
   utilisation: 0.8,
   governingRun: "1.4D",
   assumptions: "locks at play",
-  heldDown: false,
+  held: [],
   envelope: { "locks at play": 0.8, "locks tied": 0.7 },
   covered: "checked",
   ...change,
@@ -43,7 +43,7 @@ function refusedRun(node: string): RefusedRun {
     },
     set: firstSet(),
     refusal: { refused: "No equilibrium", moves: { nodes: [node], direction: [0, 0, 1, 0, 0, 0] } },
-    standsHeldDown: true,
+    held: ["u1"],
   };
 }
 const over = { utilisation: 1.2, envelope: { "locks at play": 1.2, "locks tied": 1.1 } } as const;
@@ -72,7 +72,7 @@ describe("unitStrength", () => {
   });
 
   it("never lets a part fail by runs that do not stand as drawn", () => {
-    expect(kinds([result({ ...over, heldDown: true, envelope: {}, ifHeldDown: 1.2 })])).toEqual([
+    expect(kinds([result({ ...over, held: ["u1"], envelope: {}, ifHeldDown: 1.2 })])).toEqual([
       "needs the engineer",
       "over if held down",
     ]);

@@ -1,0 +1,135 @@
+import type { CondensedUnit } from "../analysis/building-system.ts";
+import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
+import { fixedForces, memberEndForces, toLocalComponents, type Member } from "../elements/member.ts";
+import { recoverInner } from "../numerics/sparse-solve.ts";
+
+type CondensedPart = CondensedUnit["condensed"];
+
+/** Forces kept of each line: three forces and three moments at its first end, three forces at its second; local axes. */
+export const FORCES_OF_LINE = 9;
+
+/** Where the forces of each line and the flow of each sheet of a container stand in one array. */
+export type ForceLayout = {
+  readonly lines: ReadonlyMap<string, number>;
+  readonly panels: ReadonlyMap<string, number>;
+  readonly length: number;
+};
+
+/** Forces inside a container under unit movements of its bearing points, column by column. */
+export type InnerInfluence = { readonly layout: ForceLayout; readonly columns: readonly Float64Array[] };
+
+/** What every line and sheet takes when one bearing point of the container moves by one and the others are held. */
+export function innerInfluence(condensed: CondensedPart): InnerInfluence {
+  const rows = forceRows(condensed);
+  const { equations, eliminated } = condensed.factor.tree;
+  const count = equations - eliminated;
+  const x = new Float64Array(equations * count);
+  for (let k = 0; k < count; k++) x[(eliminated + k) * count + k] = 1;
+  recoverInner(condensed.factor, x, count);
+  const columns = Array.from({ length: count }, (_, k) => rows.from(sideOf(x, k, count)));
+  return { layout: rows.layout, columns };
+}
+
+/** Forces inside a container with its bearing points held, under each of its load cases that loads it at all. */
+export function heldForces(
+  { unit, condensed }: Pick<CondensedUnit, "unit" | "condensed">,
+  loads: LocalUnitLoads,
+): Map<string, Float64Array> {
+  const rows = forceRows(condensed);
+  const { equations, eliminated } = condensed.factor.tree;
+  const acting = loads.cases.flatMap((name, c) => (isEmpty(unit.loads[name]) ? [] : [{ name, c }]));
+  const [all, count] = [loads.cases.length, acting.length];
+  const x = new Float64Array(equations * count);
+  for (let e = 0; e < eliminated; e++)
+    acting.forEach(({ c }, k) => (x[e * count + k] = loads.condensed.reduced[e * all + c] ?? 0));
+  recoverInner(condensed.factor, x, count);
+  return new Map(
+    acting.map(({ name }, k): [string, Float64Array] => {
+      const forces = rows.from(sideOf(x, k, count));
+      for (const { beam, q } of unit.loads[name]?.beam_udl ?? []) rows.addLoad(forces, beam, q);
+      return [name, forces];
+    }),
+  );
+}
+
+const isEmpty = (load: CondensedUnit["unit"]["loads"][string] | undefined): boolean =>
+  (load?.nodal?.length ?? 0) === 0 && (load?.beam_udl?.length ?? 0) === 0;
+
+/** The movements of one side, equation by equation, with a 0 at the end for freedoms that have none. */
+function sideOf(x: Float64Array, side: number, count: number): Float64Array {
+  const own = new Float64Array(x.length / count + 1);
+  for (let e = 0, at = side; at < x.length; e++, at += count) own[e] = x[at] ?? 0;
+  return own;
+}
+
+/** Rows of forces that hang on the same equations: `byMovement` equation by equation. */
+type Rows = {
+  readonly at: number;
+  readonly count: number;
+  readonly equations: Int32Array;
+  readonly byMovement: Float64Array;
+};
+
+/** The forces of every line and sheet as sums over the equations of the container. */
+function forceRows({ part, equationOf, factor }: CondensedPart) {
+  const { members, panels } = part.frame;
+  const layout = layoutOf(members.keys(), panels.keys());
+  const none = factor.tree.equations;
+  const numbered = (freedoms: Int32Array): Int32Array =>
+    freedoms.map((freedom) => ((equationOf[freedom] ?? -1) < 0 ? none : (equationOf[freedom] ?? none)));
+  const all = [
+    ...[...members].map(([id, member]): Rows => ({
+      at: layout.lines.get(id) ?? 0,
+      count: FORCES_OF_LINE,
+      equations: numbered(member.freedoms),
+      byMovement: ofUnitMovements(member),
+    })),
+    ...[...panels].map(([id, panel]): Rows => ({
+      at: layout.panels.get(id) ?? 0,
+      count: 1,
+      equations: numbered(panel.freedoms),
+      byMovement: panel.strainOf.map((strain) => strain * panel.facts.shearStiffness),
+    })),
+  ];
+  return {
+    layout,
+    from(movement: Float64Array): Float64Array {
+      const forces = new Float64Array(layout.length);
+      for (const rows of all) addRows(forces, rows, movement);
+      return forces;
+    },
+    addLoad(forces: Float64Array, id: string, q: readonly [number, number, number]): void {
+      const [member, at] = [members.get(id), layout.lines.get(id)];
+      if (member === undefined || at === undefined) throw new Error(`the container has no line "${id}"`);
+      const fixed = fixedForces(member, toLocalComponents(member.facts.axes, q));
+      for (let n = 0; n < FORCES_OF_LINE; n++) forces[at + n] = (forces[at + n] ?? 0) + (fixed[n] ?? 0);
+    },
+  };
+}
+
+function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayout {
+  const lineAt = new Map([...lines].map((id, n): [string, number] => [id, n * FORCES_OF_LINE]));
+  const first = lineAt.size * FORCES_OF_LINE;
+  const panelAt = new Map([...panels].map((id, n): [string, number] => [id, first + n]));
+  return { lines: lineAt, panels: panelAt, length: first + panelAt.size };
+}
+
+/** Nine forces by each of the line's twelve freedoms, freedom by freedom. */
+function ofUnitMovements(member: Member): Float64Array {
+  const movement = new Float64Array(member.freedoms.reduce((a, b) => Math.max(a, b), 0) + 1);
+  const rows = new Float64Array(FORCES_OF_LINE * member.freedoms.length);
+  member.freedoms.forEach((freedom, f) => {
+    movement[freedom] = 1;
+    rows.set(memberEndForces(member, movement, [0, 0, 0]).subarray(0, FORCES_OF_LINE), f * FORCES_OF_LINE);
+    movement[freedom] = 0;
+  });
+  return rows;
+}
+
+function addRows(forces: Float64Array, { at, count, equations, byMovement }: Rows, movement: Float64Array): void {
+  for (let f = 0, from = 0; f < equations.length; f++, from += count) {
+    const moved = movement[equations[f] ?? 0] ?? 0;
+    if (moved === 0) continue;
+    for (let n = 0; n < count; n++) forces[at + n] = (forces[at + n] ?? 0) + (byMovement[from + n] ?? 0) * moved;
+  }
+}

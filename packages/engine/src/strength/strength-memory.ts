@@ -1,0 +1,16 @@
+import { BoundedStore } from "../analysis/bounded-store.ts";
+import { condensationCache } from "../building.ts";
+import type { InnerInfluence } from "./inner-forces.ts";
+import type { StrengthMemory } from "./solve-runs.ts";
+
+/** Room for what repeats: containers with the same lines are condensed once, and their insides worked out once. */
+export const strengthMemory = (): StrengthMemory => ({
+  cache: condensationCache(CACHE_BYTES),
+  influences: new BoundedStore<InnerInfluence>(
+    CACHE_BYTES,
+    ({ columns, layout }) => columns.length * layout.length * BYTES_PER_NUMBER,
+  ),
+});
+
+const CACHE_BYTES = 500_000_000;
+const BYTES_PER_NUMBER = 8;
