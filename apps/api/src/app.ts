@@ -6,6 +6,7 @@ import descriptionPlugin from "./plugins/description.ts";
 import livePlugin from "./plugins/live.ts";
 import mailPlugin from "./plugins/mail.ts";
 import metricsPlugin from "./plugins/metrics.ts";
+import { answerBadAddress, answerBadRequestLine, longestParameter } from "./plugins/outside-routes.ts";
 import partPlugin from "./plugins/part.ts";
 import partsEndPlugin from "./plugins/parts-end.ts";
 import problemsPlugin from "./plugins/problems.ts";
@@ -34,6 +35,9 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   const isTrusted = trustedProxies(config.trustedProxies);
   const app = fastify({
     bodyLimit: largestBodyBytes,
+    routerOptions: { maxParamLength: longestParameter },
+    frameworkErrors: answerBadAddress,
+    clientErrorHandler: answerBadRequestLine,
     trustProxy: isTrusted,
     genReqId: requestIdOf(isTrusted),
     forceCloseConnections: "idle",

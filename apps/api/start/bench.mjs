@@ -1,4 +1,5 @@
 // `npm run bench`: runs every file of packages/engine/bench and apps/api/bench, each of which prints its own medians.
+// `npm run bench -- NAME …`: only those named, also the long ones of tests/soak: load, faults, reads, bad-requests.
 import { existsSync, readdirSync } from "node:fs";
 import path from "node:path";
 import { CLONE } from "./clone.mjs";
@@ -10,15 +11,33 @@ import { say } from "./say.mjs";
 import { StartFailure } from "./start-failure.mjs";
 
 const FOLDERS = ["packages/engine/bench", "apps/api/bench"];
+const LONG = "tests/soak";
 
 await runCommand(async (signal) => {
   await prepareClone(ensureInstalled, signal);
-  const files = FOLDERS.flatMap(benchFiles);
-  if (files.length === 0) throw new StartFailure(`There is no bench in ${FOLDERS.join(" or ")}.`);
+  const files = chosen(process.argv.slice(2));
   const failed = [];
   for (const file of files) if (!(await runBench(file, signal))) failed.push(file);
   if (failed.length > 0) throw new StartFailure(`Over budget or broken: ${failed.join(", ")}`);
 });
+
+/**
+ * @param {string[]} names
+ * @returns {string[]}
+ */
+function chosen(names) {
+  const usual = FOLDERS.flatMap(benchFiles);
+  if (names.length === 0) return usual;
+  const all = [...usual, ...benchFiles(LONG)];
+  return names.map((name) => {
+    const file = all.find((one) => path.basename(one, ".ts") === name);
+    if (file === undefined)
+      throw new StartFailure(
+        `There is no bench ${name}: there are ${all.map((one) => path.basename(one, ".ts")).join(", ")}.`,
+      );
+    return file;
+  });
+}
 
 /** @param {string} folder */
 function benchFiles(folder) {

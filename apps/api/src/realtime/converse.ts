@@ -12,7 +12,6 @@ export function converse(socket: WebSocket, line: Line, live: Live, log: Fastify
   let count = 0;
   live.join(line);
   socket.on("close", () => live.leave(line));
-  socket.on("error", () => socket.terminate()); // oversize or malformed frames: `ws` has said why with its close code
   socket.on("message", (data, isBinary) => {
     const now = Math.floor(Date.now() / 1000);
     count = now === second ? count + 1 : 1;
