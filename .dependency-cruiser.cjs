@@ -6,6 +6,7 @@ const ENGINE_ORDER = [
   ["geometry"],
   ["fabric"],
   ["bearing"],
+  ["alignment"],
   ["load-path"],
   ["loads"],
   ["model", "elements"],

@@ -1,4 +1,4 @@
-import type { FreeLoad, Lock, Opening, Override, Pad, Post, Scheme, Seat, Tie } from "@cornerway/schema";
+import type { Container, FreeLoad, Lock, Opening, Override, Pad, Post, Scheme, Seat, Tie } from "@cornerway/schema";
 import { postSizeMm } from "../catalog/post-size.ts";
 import { placeContainer, planFrame, type PlacedContainer } from "./place.ts";
 import { placeBeam, type PlacedBeam } from "./placed-beam.ts";
@@ -58,12 +58,7 @@ export type Building = {
 /** The scheme placed in the site frame, mm. Throws where an opening names a container that is not there. */
 export function buildingOf(scheme: Scheme): Building {
   const openings = openingsByUnit(scheme);
-  const units = scheme.containers.map((container): Unit => {
-    const placed = placeContainer(container);
-    const x = placed.dimensions.lengthMm / 2;
-    const y = placed.dimensions.widthMm / 2;
-    return { ...placed, outline: planRect(placed.frame, -x, x, -y, y), openings: openings.get(placed.id) ?? [] };
-  });
+  const units = scheme.containers.map((container) => placeUnit(container, openings.get(container.id) ?? []));
   const posts = scheme.posts.map(placePost);
   const pads = scheme.pads.map(placePad);
   const beams = scheme.beams.map(placeBeam);
@@ -88,6 +83,14 @@ export function buildingOf(scheme: Scheme): Building {
     groundZMm: scheme.site.groundZUm / 1000,
     northMdeg: scheme.site.northMdeg,
   };
+}
+
+/** A container with its outline and openings in the site frame, mm. */
+export function placeUnit(container: Container, openings: readonly Opening[]): Unit {
+  const placed = placeContainer(container);
+  const x = placed.dimensions.lengthMm / 2;
+  const y = placed.dimensions.widthMm / 2;
+  return { ...placed, outline: planRect(placed.frame, -x, x, -y, y), openings };
 }
 
 /** The units whose outline comes within a millimetre of a rectangle. */
