@@ -74,7 +74,7 @@ export async function startService(
       await openProject(owner, project, members);
       return project.id;
     },
-    signIn: (who) => signIn(app, people[who]),
+    signIn: (who) => signInAs(app, people[who]),
     close: async () => {
       await app.close();
       await owner.close();
@@ -102,7 +102,8 @@ async function addPeople(owner: Database): Promise<Record<Role | "outsider", Per
   };
 }
 
-async function signIn(app: FastifyInstance, person: Person): Promise<Browser> {
+/** Signs in anyone who has the password of the tests. */
+export async function signInAs(app: FastifyInstance, person: Person): Promise<Browser> {
   const answer = await supertest(app.server).post("/api/session").send({ email: person.email, password }).expect(201);
   const { csrfToken } = Session.parse(answer.body);
   const cookie = String(answer.get("Set-Cookie")?.[0]).split(";", 1)[0] ?? "";
