@@ -1,18 +1,40 @@
-import { createRootRoute, createRoute, createRouter, redirect } from "@tanstack/react-router";
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from "@tanstack/react-router";
+import { Ruled } from "./controls/Ruled.tsx";
 import { Trouble } from "./controls/Trouble.tsx";
 import { Gate } from "./room/Gate.tsx";
 import { ProjectRoom } from "./room/ProjectRoom.tsx";
-import { Desk } from "./screens/desk/Desk.tsx";
-import { NothingHere } from "./screens/desk/NothingHere.tsx";
+import { NothingHere } from "./screens/not-found/NothingHere.tsx";
 import { SheetOf } from "./room/SheetOf.tsx";
 
 const root = createRootRoute({ component: Gate, notFoundComponent: NothingHere });
 
-const desk = createRoute({ getParentRoute: () => root, path: "/", component: Desk });
+const desk = createRoute({
+  getParentRoute: () => root,
+  path: "/",
+  component: lazyRouteComponent(() => import("./screens/desk/Desk.tsx"), "Desk"),
+});
+
+const help = createRoute({
+  getParentRoute: () => root,
+  path: "/help",
+  component: lazyRouteComponent(() => import("./screens/help/HelpPage.tsx"), "HelpPage"),
+});
+
+const verification = createRoute({
+  getParentRoute: () => root,
+  path: "/verification",
+  component: lazyRouteComponent(() => import("./screens/verification/VerificationPage.tsx"), "VerificationPage"),
+});
 
 const project = createRoute({ getParentRoute: () => root, path: "/projects/$projectId", component: ProjectRoom });
 
 const landing = createRoute({ getParentRoute: () => project, path: "/", component: SheetOf });
+
+const settings = createRoute({
+  getParentRoute: () => project,
+  path: "/settings",
+  component: lazyRouteComponent(() => import("./screens/settings/SettingsPage.tsx"), "SettingsPage"),
+});
 
 const sheet = createRoute({
   getParentRoute: () => project,
@@ -24,8 +46,9 @@ const sheet = createRoute({
 });
 
 export const router = createRouter({
-  routeTree: root.addChildren([desk, project.addChildren([landing, sheet])]),
+  routeTree: root.addChildren([desk, help, verification, project.addChildren([landing, settings, sheet])]),
   defaultPreload: false,
+  defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,
   defaultErrorComponent: ({ error, reset }) => <Trouble error={error} again={reset} />,
 });
 

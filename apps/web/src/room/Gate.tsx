@@ -1,10 +1,11 @@
 import { Outlet } from "@tanstack/react-router";
-import { useLayoutEffect } from "react";
+import { lazy, Suspense, useLayoutEffect } from "react";
 import { Ruled } from "../controls/Ruled.tsx";
 import { Trouble } from "../controls/Trouble.tsx";
 import { useSession } from "../data/session.ts";
 import { unitsSetting } from "../units/units-setting.ts";
-import { SignInSheet } from "../screens/sign-in/SignInSheet.tsx";
+
+const SignIn = lazy(async () => ({ default: (await import("../screens/sign-in/SignInSheet.tsx")).SignInSheet }));
 
 /** Nobody sees a sheet before signing in. */
 export function Gate() {
@@ -14,5 +15,10 @@ export function Gate() {
   if (session.isPending) return <Ruled label="Looking who is here" />;
   if (session.isError && session.data === undefined)
     return <Trouble error={session.error} again={() => void session.refetch()} />;
-  return session.data === null ? <SignInSheet /> : <Outlet />;
+  if (session.data !== null) return <Outlet />;
+  return (
+    <Suspense fallback={<Ruled label="Fetching the sign-in sheet" />}>
+      <SignIn />
+    </Suspense>
+  );
 }

@@ -1,36 +1,49 @@
 import type { Role } from "@cornerway/schema";
 import { useParams } from "@tanstack/react-router";
+import { lazy, Suspense } from "react";
+import { Ruled } from "../controls/Ruled.tsx";
 import type { SheetNumber } from "../sheet/contract.ts";
-import { AsleepSheet } from "../screens/asleep/AsleepSheet.tsx";
-import { RecordSheet } from "../screens/record/RecordSheet.tsx";
-import { ReviewSheet } from "../screens/review/ReviewSheet.tsx";
-import { SchemeSheet } from "../screens/scheme/SchemeSheet.tsx";
-import { StatusSheet } from "../screens/status/StatusSheet.tsx";
 import { useRoom } from "./room-context.ts";
 
-/** The sheet the address names; without a name, the one this person's role lands on. */
+const Scheme = lazy(async () => ({ default: (await import("../screens/scheme/SchemeSheet.tsx")).SchemeSheet }));
+const Review = lazy(async () => ({ default: (await import("../screens/review/ReviewSheet.tsx")).ReviewSheet }));
+const Status = lazy(async () => ({ default: (await import("../screens/status/StatusSheet.tsx")).StatusSheet }));
+const Record = lazy(async () => ({ default: (await import("../screens/record/RecordSheet.tsx")).RecordSheet }));
+const Asleep = lazy(async () => ({ default: (await import("../screens/asleep/AsleepSheet.tsx")).AsleepSheet }));
+
+/** The sheet the address names; without a name, the one this person's role lands on. Each is fetched when turned to. */
 export function SheetOf() {
   const { sheet } = useParams({ strict: false });
   const { project } = useRoom();
   const number = sheet === undefined ? landingSheet(project.roles) : Number(sheet);
+  return <Suspense fallback={<Ruled label="Fetching the sheet" />}>{sheetNumbered(number)}</Suspense>;
+}
+
+function sheetNumbered(number: number) {
   switch (number) {
     case 1:
-      return <SchemeSheet />;
+      return <Scheme />;
     case 3:
-      return <ReviewSheet />;
+      return <Review />;
     case 5:
-      return <StatusSheet />;
+      return <Status />;
     case 7:
-      return <RecordSheet />;
+      return <Record />;
     case 4:
-      return <AsleepSheet sheet={4} />;
+      return <Asleep sheet={4} />;
     case 6:
-      return <AsleepSheet sheet={6} />;
+      return <Asleep sheet={6} />;
     default:
-      return <AsleepSheet sheet={2} />;
+      return <Asleep sheet={2} />;
   }
 }
 
-const landings: Record<Role, SheetNumber> = { architect: 1, engineer: 3, checker: 3, owner: 5, reader: 7 };
+const landings: Readonly<{ [role in Role]: SheetNumber }> = {
+  architect: 1,
+  engineer: 3,
+  checker: 3,
+  owner: 5,
+  reader: 7,
+};
 
 export const landingSheet = (roles: readonly Role[]): SheetNumber => landings[roles[0] ?? "reader"];

@@ -1,0 +1,55 @@
+import { coverageTable, effectOnVerdict, limitStates, type Coverage, type LimitState } from "@cornerway/engine";
+
+const told: readonly Coverage[] = ["checked", "bounded", "not covered"];
+
+/** What can go wrong, and how far it is judged for which parts. */
+export function CoverageTable() {
+  const lines = coverageTable();
+  return (
+    <section>
+      <h2 className="caption">What the engine can check, limit state by limit state</h2>
+      <p>
+        The strength run is a trial: no verdict on a sheet hangs on it yet. Bounded: {effectOnVerdict.bounded}. Not
+        covered: {effectOnVerdict["not covered"]}.
+      </p>
+      <div className="page-scroll">
+        <table className="coverage">
+          <thead>
+            <tr className="caption">
+              <th scope="col">Limit state</th>
+              {told.map((coverage) => (
+                <th scope="col" key={coverage}>
+                  {coverage}
+                </th>
+              ))}
+              <th scope="col">Why</th>
+            </tr>
+          </thead>
+          <tbody>
+            {limitStates.map((limitState) => (
+              <Line key={limitState} limitState={limitState} lines={lines} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function Line({ limitState, lines }: { limitState: LimitState; lines: ReturnType<typeof coverageTable> }) {
+  const own = lines.filter((line) => line.limitState === limitState);
+  const elements = (coverage: Coverage) =>
+    own
+      .filter((line) => line.coverage === coverage)
+      .map(({ element }) => element)
+      .join(", ");
+  return (
+    <tr>
+      <th scope="row">{limitState}</th>
+      {told.map((coverage) => (
+        <td key={coverage}>{elements(coverage)}</td>
+      ))}
+      <td>{own.find(({ why }) => why !== undefined)?.why}</td>
+    </tr>
+  );
+}

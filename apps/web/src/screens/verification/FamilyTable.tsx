@@ -1,0 +1,65 @@
+import type { ManualFamily, ManualRow } from "./manual.ts";
+
+/** One family of references: what departs first and open, the whole list folded. */
+export function FamilyTable({ family: { title, about, rows } }: { family: ManualFamily }) {
+  const apart = rows.filter(({ within }) => !within);
+  return (
+    <section>
+      <h2 className="caption">{title}</h2>
+      <p>{about}</p>
+      {apart.map((row) => (
+        <p key={row.id} className="verification-apart">
+          {row.what}: {figure(row.ours)} here, {figure(row.reference)} there. {row.departs ?? "Not explained."}
+        </p>
+      ))}
+      <details>
+        <summary>
+          {rows.length} cases, {rows.length - apart.length} within what was allowed
+        </summary>
+        <div className="page-scroll">
+          <table>
+            <thead>
+              <tr className="caption">
+                <th scope="col">Case</th>
+                <th scope="col">Source</th>
+                <th scope="col">Certainty</th>
+                <th scope="col" className="figure">
+                  Reference
+                </th>
+                <th scope="col" className="figure">
+                  Here
+                </th>
+                <th scope="col" className="figure">
+                  Apart
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map((row) => (
+                <Row key={row.id} row={row} />
+              ))}
+            </tbody>
+          </table>
+        </div>
+      </details>
+    </section>
+  );
+}
+
+const Row = ({ row }: { row: ManualRow }) => (
+  <tr>
+    <td>{row.what}</td>
+    <td>{row.source}</td>
+    <td>{row.certainty}</td>
+    <td className="figure">
+      {figure(row.reference)} {row.unit}
+    </td>
+    <td className="figure">
+      {figure(row.ours)} {row.unit}
+    </td>
+    <td className="figure">{row.relative === null ? "" : `${(row.relative * 100).toFixed(2)} %`}</td>
+  </tr>
+);
+
+/** Five figures at most, with a true minus. */
+const figure = (value: number): string => String(Number(value.toPrecision(5))).replace("-", "−");
