@@ -2,7 +2,7 @@ import type { Operation } from "./operation.ts";
 import type { Scheme } from "./scheme.ts";
 import {
   elementById,
-  elementsOf,
+  findElement,
   hangsOn,
   mostOf,
   referencesOf,
@@ -262,5 +262,5 @@ const missingFor = (scheme: Scheme, element: SchemeElement): string[] =>
 function tagHolder(scheme: Scheme, element: SchemeElement): string | undefined {
   const tag = tagOf(element);
   if (tag === undefined) return undefined;
-  return elementsOf(scheme).find((other) => other.id !== element.id && tagOf(other) === tag)?.id;
+  return findElement(scheme, (other) => other.id !== element.id && tagOf(other) === tag)?.id;
 }

@@ -65,11 +65,25 @@ export const tagOf = (element: SchemeElement): string | undefined => ("tag" in e
 export const elementsOf = (scheme: Scheme): SchemeElement[] =>
   collectionNames.flatMap((name): readonly SchemeElement[] => scheme[name]);
 
+/** The first element that is as asked for. Lists are gone through as they are: an act may ask thousands of times. */
+export function findElement(scheme: Scheme, is: (element: SchemeElement) => boolean): SchemeElement | undefined {
+  for (const name of collectionNames) for (const element of scheme[name]) if (is(element)) return element;
+  return undefined;
+}
+
 export const elementById = (scheme: Scheme, id: string): SchemeElement | undefined =>
-  elementsOf(scheme).find((element) => element.id === id);
+  findElement(scheme, (element) => element.id === id);
 
 /** Ids of everything that hangs on an element. */
-export const hangsOn = (scheme: Scheme, id: string): string[] =>
-  elementsOf(scheme)
-    .filter((element) => referencesOf(element).some((reference) => reference.id === id))
-    .map((element) => element.id);
+export function hangsOn(scheme: Scheme, id: string): string[] {
+  const hanging: string[] = [];
+  for (const name of collectionNames) {
+    if (standsAlone.has(name)) continue;
+    for (const element of scheme[name])
+      if (referencesOf(element).some((reference) => reference.id === id)) hanging.push(element.id);
+  }
+  return hanging;
+}
+
+/** Lists whose elements refer to no other. */
+const standsAlone: ReadonlySet<CollectionName> = new Set(["containers", "posts", "pads"] as const);
