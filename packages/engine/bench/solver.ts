@@ -64,14 +64,11 @@ function steps(model: BuildingModel): void {
     spent.push([name, cpuMs]);
     return result;
   };
-  const assembly = step("condense", () => buildingSystem(model, cache));
+  const assembly = step("condense, loads brought to bearings", () => buildingSystem(model, cache));
   if (!assembly.stable) throw new Error("a container of the bench is a mechanism");
   const { building } = assembly;
-  const inUnits = step("bring loads to bearings", () =>
-    building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed)),
-  );
   const combos = Object.values(model.combos);
-  const loads = step("combine loads", () => combos.map((combo) => buildingLoads(building, inUnits, combo)));
+  const loads = step("combine loads", () => combos.map((combo) => buildingLoads(building, combo)));
   const closed = step("factorise the interface", () =>
     prepare(building.frame.system, allClosed(building.frame.system), cache.building),
   );
@@ -83,16 +80,7 @@ function steps(model: BuildingModel): void {
   step("recover one container in all combinations", () =>
     building.units
       .slice(0, 1)
-      .map((unit) =>
-        combos.map((combo, s) =>
-          recoverUnit(
-            unit,
-            inUnits[0] ?? { cases: [], condensed: { onRetained: [], reduced: new Float64Array() }, resultants: [] },
-            combo,
-            bases[s]?.movement ?? new Float64Array(),
-          ),
-        ),
-      ),
+      .map((unit) => combos.map((combo, s) => recoverUnit(unit, combo, bases[s]?.movement ?? new Float64Array()))),
   );
   const total = spent.reduce((sum, [, ms]) => sum + ms, 0);
   const inner = building.units.reduce((sum, { condensed }) => sum + condensed.factor.tree.equations, 0);

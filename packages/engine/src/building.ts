@@ -12,7 +12,6 @@ import { bearingStates } from "./analysis/bearing-states.ts";
 import { refusal } from "./analysis/refusal.ts";
 import { solveMovements } from "./analysis/solve-movement.ts";
 import { allClosed } from "./analysis/system.ts";
-import type { LocalUnitLoads } from "./analysis/unit-loads.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
 import type { BuildingModel } from "./model/building-model.ts";
 import { withHolds } from "./model/plan-holds.ts";
@@ -54,9 +53,8 @@ function solveCombinations(
   building: BuildingSystem,
   cache: CondensationCache,
 ): [string, BuildingCombination | FrameRefusal][] {
-  const inUnits = building.units.map(({ unit, condensed }) => cache.loadsOn(unit, condensed));
   const combos = Object.entries(model.combos);
-  const loads = combos.map(([, combo]) => buildingLoads(building, inUnits, combo));
+  const loads = combos.map(([, combo]) => buildingLoads(building, combo));
   const { frame } = building;
   const closed = prepare(frame.system, allClosed(frame.system), cache.building);
   if (!closed.stable)
@@ -69,7 +67,7 @@ function solveCombinations(
   const outcomes = settleContact(frame.system, closed.prepared, loads, bases, states);
   return combos.map(([name, combo], s) => {
     const [load, outcome] = [loads[s] ?? missing(), outcomes[s] ?? missing()];
-    return [name, answered(building, model.holds, inUnits, combo, load, outcome)];
+    return [name, answered(building, model.holds, combo, load, outcome)];
   });
 }
 
@@ -80,7 +78,6 @@ function missing(): never {
 function answered(
   building: BuildingSystem,
   holds: BuildingModel["holds"],
-  inUnits: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
   load: CombinedLoads,
   outcome: ContactOutcome,
@@ -89,7 +86,7 @@ function answered(
   if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
   const idle = unresistedLoad(outcome.prepared, load);
   if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);
-  return new Settled(building, holds, inUnits, combo, outcome, load);
+  return new Settled(building, holds, combo, outcome, load);
 }
 
 type SettledContact = Extract<ContactOutcome, { settled: true }>;
@@ -98,7 +95,6 @@ type SettledContact = Extract<ContactOutcome, { settled: true }>;
 class Settled implements BuildingCombination {
   private readonly building: BuildingSystem;
   private readonly holds: BuildingModel["holds"];
-  private readonly inUnits: readonly LocalUnitLoads[];
   private readonly combo: Readonly<Record<string, number>>;
   private readonly outcome: SettledContact;
   private readonly load: CombinedLoads;
@@ -107,14 +103,12 @@ class Settled implements BuildingCombination {
   constructor(
     building: BuildingSystem,
     holds: BuildingModel["holds"],
-    inUnits: readonly LocalUnitLoads[],
     combo: Readonly<Record<string, number>>,
     outcome: SettledContact,
     load: CombinedLoads,
   ) {
     this.building = building;
     this.holds = holds;
-    this.inUnits = inUnits;
     this.combo = combo;
     this.outcome = outcome;
     this.load = load;
@@ -126,11 +120,9 @@ class Settled implements BuildingCombination {
   }
 
   readonly unit = (id: string): UnitSolution => {
-    const { units } = this.building;
-    const index = units.findIndex((candidate) => candidate.unit.id === id);
-    const [part, own] = [units[index], this.inUnits[index]];
-    if (part === undefined || own === undefined) throw new Error(`the building has no container "${id}"`);
-    return recoverUnit(part, own, this.combo, this.outcome.result.movement);
+    const part = this.building.units.find((candidate) => candidate.unit.id === id);
+    if (part === undefined) throw new Error(`the building has no container "${id}"`);
+    return recoverUnit(part, this.combo, this.outcome.result.movement);
   };
 
   private recover(): FrameSolution {

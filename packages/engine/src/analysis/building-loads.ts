@@ -4,28 +4,22 @@ import type { BuildingSystem, CondensedUnit } from "./building-system.ts";
 import { combinedLoads, type CombinedLoads } from "./combined-loads.ts";
 import type { Action } from "./equilibrium.ts";
 import { addTurned } from "./turn-stiffness.ts";
-import type { LocalUnitLoads } from "./unit-loads.ts";
 
 /** One combination on the whole building: what acts between the containers, and what the containers pass on. */
 export function buildingLoads(
   { frame, skeleton, units }: BuildingSystem,
-  loads: readonly LocalUnitLoads[],
   combo: Readonly<Record<string, number>>,
 ): CombinedLoads {
   const known = Object.fromEntries(Object.entries(combo).filter(([name]) => Object.hasOwn(skeleton.cases, name)));
   const between = combinedLoads(frame, skeleton, known);
   const forces = between.forces.slice();
   const actions = [...between.actions];
-  units.forEach((unit, u) => {
-    const own = loads[u];
-    if (own !== undefined) addUnit(unit, own, combo, forces, actions);
-  });
+  for (const unit of units) addUnit(unit, combo, forces, actions);
   return { ...between, forces, actions };
 }
 
 function addUnit(
-  { firstNode, turn, unit }: CondensedUnit,
-  own: LocalUnitLoads,
+  { firstNode, turn, unit, loads: own }: CondensedUnit,
   combo: Readonly<Record<string, number>>,
   forces: Float64Array,
   actions: Action[],

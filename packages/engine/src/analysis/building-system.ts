@@ -9,6 +9,7 @@ import type { Condensed } from "./condense.ts";
 import { plannedHolds } from "./planned-holds.ts";
 import { turnStiffness } from "./turn-stiffness.ts";
 import type { UnitElements } from "./unit-elements.ts";
+import type { LocalUnitLoads } from "./unit-loads.ts";
 
 /** A container as the building sees it: a stiffness on its retained nodes, numbered in a row from `firstNode`. */
 export interface CondensedUnit {
@@ -16,6 +17,7 @@ export interface CondensedUnit {
   readonly turn: Turn;
   readonly firstNode: number;
   readonly condensed: Condensed<UnitElements>;
+  readonly loads: LocalUnitLoads;
 }
 
 export interface BuildingSystem {
@@ -30,7 +32,7 @@ export type BuildingAssembly =
   /** A container in which something moves (6 per node) though all its bearings hold. */
   | { readonly stable: false; readonly nodeIds: readonly string[]; readonly movements: readonly Float64Array[] };
 
-/** Condenses the containers through the cache and joins them by what lies between. */
+/** Condenses the containers and their loads through the cache and joins them by what lies between. */
 export function buildingSystem(model: BuildingModel, cache: CondensationCache): BuildingAssembly {
   const units: CondensedUnit[] = [];
   let firstNode = 0;
@@ -40,8 +42,11 @@ export function buildingSystem(model: BuildingModel, cache: CondensationCache): 
       const nodeIds = unit.fragment.nodes.map(({ id }) => nodeName(unit.id, id));
       return { stable: false, nodeIds, movements: condensation.movements };
     }
-    units.push({ unit, turn: turnOf(unit.turnMdeg), firstNode, condensed: condensation.condensed });
-    firstNode += condensation.condensed.part.retained.length;
+    const { condensed } = condensation;
+    // at once, while its elements are at hand
+    const loads = cache.loadsOn(unit, condensed);
+    units.push({ unit, turn: turnOf(unit.turnMdeg), firstNode, condensed, loads });
+    firstNode += condensed.retained.length;
   }
   return { stable: true, building: joined(model, units) };
 }
@@ -67,10 +72,11 @@ function joined(model: BuildingModel, units: readonly CondensedUnit[]): Building
 }
 
 function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {
-  return condensed.part.retained.map((node) => {
-    const [x, y, z] = turned(turn, condensed.part.places[node] ?? [0, 0, 0]);
-    const id = nodeName(unit.id, condensed.part.frame.nodeIds[node] ?? "");
-    return { id, x: x + unit.at[0], y: y + unit.at[1], z: z + unit.at[2] };
+  return condensed.retained.flatMap((n) => {
+    const node = unit.fragment.nodes[n];
+    if (node === undefined) return [];
+    const [x, y, z] = turned(turn, [node.x, node.y, node.z]);
+    return [{ id: nodeName(unit.id, node.id), x: x + unit.at[0], y: y + unit.at[1], z: z + unit.at[2] }];
   });
 }
 
@@ -81,6 +87,6 @@ function turnedElements(units: readonly CondensedUnit[]): Element[] {
     const key = `${unit.turnMdeg} ${unit.fragment.key}`;
     const matrix = matrices.get(key) ?? turnStiffness(condensed.stiffness, turn);
     matrices.set(key, matrix);
-    return { freedoms: freedomsOf(condensed.part.retained.map((_, k) => firstNode + k)), matrix };
+    return { freedoms: freedomsOf(condensed.retained.map((_, k) => firstNode + k)), matrix };
   });
 }

@@ -1,19 +1,27 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
+import { KnownTrees } from "../numerics/known-trees.ts";
 import { BoundedStore } from "./bounded-store.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
 import { condense, type Condensation, type Condensed } from "./condense.ts";
 import type { PlacedUnit, UnitFragment } from "../model/building-model.ts";
 import { unitElements, type UnitElements } from "./unit-elements.ts";
 
-/** Condensed containers and their condensed loads, kept from one solution to the next; most of the room is for the first. */
+/**
+ * Condensed containers and their condensed loads, kept from one solution to the next; most of the room is for the first. The
+ * elements of a container are thousands of small objects that slow every sweep of the collector (measured), so only the
+ * last few containers' are kept; others are made anew from the fragment.
+ */
 export class CondensationCache {
   private readonly parts: BoundedStore<Condensation<UnitElements>>;
+  private readonly elements: BoundedStore<UnitElements>;
+  private readonly trees = new KnownTrees();
   private readonly loads: BoundedStore<LocalUnitLoads>;
   /** The last building solved, on its bearing points. */
   readonly building = new FactorMemory();
 
   constructor(limitBytes: number) {
     this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);
+    this.elements = new BoundedStore(ELEMENTS_KEPT, () => 1);
     this.loads = new BoundedStore(limitBytes * (1 - PARTS_SHARE), loadBytes);
   }
 
@@ -28,7 +36,13 @@ export class CondensationCache {
   }
 
   part(fragment: UnitFragment): Condensation<UnitElements> {
-    return this.parts.take(fragment.key, () => condense(unitElements(fragment)));
+    return this.parts.take(fragment.key, () => this.condensation(fragment));
+  }
+
+  private condensation(fragment: UnitFragment): Condensation<UnitElements> {
+    const take = (): UnitElements => this.elements.take(fragment.key, () => unitElements(fragment));
+    const condensation = condense(take(), (graph) => this.trees.take(graph));
+    return condensation.stable ? { stable: true, condensed: withPart(condensation.condensed, take) } : condensation;
   }
 
   loadsOn(unit: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {
@@ -38,14 +52,29 @@ export class CondensationCache {
 }
 
 const PARTS_SHARE = 0.8;
+/** Whole containers come up between others again and again. */
+const ELEMENTS_KEPT = 2;
 const BYTES_PER_NUMBER = 8;
+
+function withPart(condensed: Condensed<UnitElements>, take: () => UnitElements): Condensed<UnitElements> {
+  const { retained, stiffness, factor, equationOf, idle } = condensed;
+  return {
+    get part() {
+      return take();
+    },
+    retained,
+    stiffness,
+    factor,
+    equationOf,
+    idle,
+  };
+}
 
 function partBytes(condensation: Condensation<UnitElements>): number {
   if (!condensation.stable) return 0;
-  const { factor, stiffness, equationOf, part } = condensation.condensed;
+  const { factor, stiffness, equationOf } = condensation.condensed;
   const panels = factor.panels.reduce((sum, panel) => sum + panel.length, 0);
-  const elements = part.elements.reduce((sum, { matrix }) => sum + matrix.length, 0);
-  return BYTES_PER_NUMBER * (panels + elements + stiffness.length + equationOf.length);
+  return BYTES_PER_NUMBER * (panels + stiffness.length + equationOf.length);
 }
 
 function loadBytes({ condensed }: LocalUnitLoads): number {

@@ -1,3 +1,5 @@
+import type { NodeGraph } from "../numerics/elimination-order.ts";
+import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
@@ -9,7 +11,10 @@ import type { Substructure } from "./substructure.ts";
 
 /** A part reduced to its retained nodes. */
 export interface Condensed<P extends Substructure = Substructure> {
+  /** What was condensed: large, so it may be made anew whenever it is asked for. */
   readonly part: P;
+  /** Node numbers, ascending. */
+  readonly retained: readonly number[];
   /** Stiffness on the six freedoms of each retained node, in order; full, row-major. */
   readonly stiffness: Float64Array;
   readonly factor: SparseFactor;
@@ -24,15 +29,18 @@ export type Condensation<P extends Substructure> =
 
 /**
  * Static condensation: the factorisation of the part, stopped at its retained nodes (Guyan, AIAA J. 3 (1965), from memory;
- * exact for static loads).
+ * exact for static loads). `treeOf` may know the order of work for a graph it has seen.
  */
-export function condense<P extends Substructure>(part: P): Condensation<P> {
+export function condense<P extends Substructure>(
+  part: P,
+  treeOf: (graph: NodeGraph) => FrontTree = frontTree,
+): Condensation<P> {
   const nodeCount = part.places.length;
   const held = new Uint8Array(nodeCount * 6);
   const retained = new Uint8Array(nodeCount);
   for (const node of part.retained) retained[node] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
-  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained);
+  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained, treeOf);
   const trusted = new Set<number>();
   for (;;) {
     const factor = factorise(tree, sparse, trusted);
@@ -49,8 +57,9 @@ function finish<P extends Substructure>(
   equationOf: Int32Array,
   idle: readonly IdleDirection[],
 ): Condensed<P> {
-  const places = part.retained.map((node) => part.places[node] ?? ([0, 0, 0] as const));
-  return { part, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf, idle };
+  const { retained } = part;
+  const places = retained.map((node) => part.places[node] ?? ([0, 0, 0] as const));
+  return { part, retained, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf, idle };
 }
 
 /** Loads inside a part: what reaches its retained nodes, and what is needed to recover the inside. */

@@ -1,6 +1,7 @@
 import type { Element } from "../elements/element.ts";
 import type { NodeGraph } from "../numerics/elimination-order.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
+import { sameNumbers } from "../numerics/same-graph.ts";
 import { integerRoom } from "../numerics/number-room.ts";
 import type { FactorMemory } from "../numerics/factor-memory.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
@@ -90,10 +91,14 @@ function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained
 
 /** Elements on the same nodes count once: a hold beside a bearing changes nothing in the order of work. */
 function distinctCliques(elements: readonly Element[]): number[][] {
-  const seen = new Set<string>();
+  const startingAt = new Map<number, number[][]>(); // by the first node
   return elements.map(nodesOf).filter((nodes) => {
-    const key = nodes.join(" ");
-    return !seen.has(key) && seen.add(key);
+    const [first = -1] = nodes;
+    const others = startingAt.get(first);
+    if (others === undefined) startingAt.set(first, [nodes]);
+    else if (others.some((other) => sameNumbers(other, nodes))) return false;
+    else others.push(nodes);
+    return true;
   });
 }
 

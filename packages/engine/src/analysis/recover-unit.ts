@@ -18,13 +18,13 @@ export interface UnitSolution {
 
 /** Recovers the inside of a container from the movement of the building's nodes. */
 export function recoverUnit(
-  { unit, turn, firstNode, condensed }: CondensedUnit,
-  loads: LocalUnitLoads,
+  { unit, turn, firstNode, condensed, loads }: CondensedUnit,
   combo: Readonly<Record<string, number>>,
   movement: Float64Array,
 ): UnitSolution {
-  const { frame, retained } = condensed.part;
-  const onRetained = turnVectorBack(movement.subarray(firstNode * 6, (firstNode + retained.length) * 6), turn);
+  const { frame } = condensed.part;
+  const end = firstNode + condensed.retained.length;
+  const onRetained = turnVectorBack(movement.subarray(firstNode * 6, end * 6), turn);
   const inside = recoverPart(condensed, combined(loads, combo), 0, onRetained);
   const q = uniformLoads(unit.loads, combo);
   const global = turnVector(inside, turn);

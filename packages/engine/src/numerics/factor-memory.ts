@@ -1,5 +1,6 @@
 import type { Reuse } from "./elimination.ts";
 import type { NodeGraph } from "./elimination-order.ts";
+import { sameGraph, sameNumbers } from "./same-graph.ts";
 import { frontTree, type FrontTree } from "./front-tree.ts";
 import { factorise } from "./sparse-ldlt.ts";
 import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
@@ -48,12 +49,6 @@ export class FactorMemory {
 
 const NOTHING = new Float64Array(0);
 
-function sameGraph(a: NodeGraph, b: NodeGraph): boolean {
-  if (a.cliques.length !== b.cliques.length) return false;
-  if (!sameNumbers(a.weights, b.weights) || !sameNumbers(a.retained, b.retained)) return false;
-  return a.cliques.every((clique, n) => sameNumbers(clique, b.cliques[n] ?? []));
-}
-
 function sameTree(a: FrontTree, b: FrontTree): boolean {
   if (a === b) return true;
   if (a.fronts.length !== b.fronts.length || a.equations !== b.equations || a.eliminated !== b.eliminated) return false;
@@ -85,11 +80,4 @@ function soil({ fronts, frontOf }: FrontTree, { equations }: SparseElement, clea
   let front = fronts.length;
   for (const equation of equations) if (equation >= 0) front = Math.min(front, frontOf[equation] ?? front);
   for (; front >= 0 && front < fronts.length; front = fronts[front]?.parent ?? -1) clean[front] = 0;
-}
-
-function sameNumbers(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
-  if (a === b) return true;
-  if (a.length !== b.length) return false;
-  for (let n = 0; n < a.length; n++) if (a[n] !== b[n]) return false;
-  return true;
 }

@@ -1,3 +1,4 @@
+import { integerRoom } from "./number-room.ts";
 import { eliminationOrder, type EliminationStep, type NodeGraph } from "./elimination-order.ts";
 
 /** A dense block of the factorisation: its first `pivots` rows are eliminated in it, the others are passed on. */
@@ -130,11 +131,13 @@ function numberEquations(groups: readonly Group[], graph: NodeGraph) {
 }
 
 function rowsOf(group: Group, firstEquation: Int32Array, weights: Int32Array): Int32Array {
-  const rows: number[] = [];
-  for (const node of [...group.pivots, ...group.boundary]) {
-    for (let k = 0; k < (weights[node] ?? 0); k++) rows.push((firstEquation[node] ?? 0) + k);
-  }
-  return Int32Array.from(rows).sort();
+  const nodes = [...group.pivots, ...group.boundary];
+  const firsts = Int32Array.from(nodes, (node) => firstEquation[node] ?? 0);
+  const weightAt = new Map(nodes.map((node, n) => [firsts[n] ?? 0, weights[node] ?? 0]));
+  const rows = integerRoom(weightOf(nodes, weights));
+  let row = 0;
+  for (const first of firsts.sort()) for (let k = 0; k < (weightAt.get(first) ?? 0); k++) rows[row++] = first + k;
+  return rows;
 }
 
 function root(eliminated: number, equations: number): Front {
