@@ -12,13 +12,15 @@ export type UnitPoint =
     }
   | { readonly unitId: string; readonly seat: UnitSeat };
 
-/** What is under a bearing. */
+/** What is under a bearing. A beam stands for the ground under it: it is not modelled. */
 export type Below = { readonly point: UnitPoint } | { readonly post: string } | { readonly ground: string };
 
 /** One bearing: a container's point, or the foot of a post that stands by itself, on what is under it. */
 export interface PlannedBearing {
   readonly above: UnitPoint | { readonly post: string };
   readonly below: Below;
+  /** The lock, made connection, hold-down or seat by which it also pulls and holds in plan. */
+  readonly heldById?: string;
 }
 
 export interface BearingPlan {
@@ -80,17 +82,17 @@ function fromPostAxis({ dimensions }: Unit, rail: SideName | EndName, uMm: numbe
 function plannedContact({ structure }: Analysis, contact: Contact, postTop: (id: string) => Below): PlannedBearing {
   const unit = structure.building.unitById.get(contact.unitId);
   if (unit === undefined) throw new RangeError(`no container ${contact.unitId} in this building`);
-  const above = underPoint(unit, contact);
+  const bears = { above: underPoint(unit, contact), ...(contact.heldById && { heldById: contact.heldById }) };
   const { target } = contact;
-  if (target.on === "ground") return { above, below: { ground: "ground" } };
-  if (target.on === "pad") return { above, below: { ground: target.elementId } };
-  if (target.on === "post") return { above, below: postTop(target.elementId) };
+  if (target.on === "ground") return { ...bears, below: { ground: "ground" } };
+  if (target.on === "pad" || target.on === "beam") return { ...bears, below: { ground: target.elementId } };
+  if (target.on === "post") return { ...bears, below: postTop(target.elementId) };
   const lower = structure.building.unitById.get(target.elementId);
   if (lower === undefined) throw new RangeError(`no container ${target.elementId} in this building`);
   const point = target.on === "rail" ? railPoint(lower, target.rail, target.uMm) : null;
-  if (target.on === "fitting") return { above, below: { point: fittingPoint(lower, target.fitting) } };
+  if (target.on === "fitting") return { ...bears, below: { point: fittingPoint(lower, target.fitting) } };
   if (point === null) throw new RangeError(`container ${unit.id} bears on nothing known`);
-  return { above, below: { point } };
+  return { ...bears, below: { point } };
 }
 
 function underPoint(unit: Unit, { fitting, side, localXMm }: Contact): UnitPoint {
@@ -149,7 +151,7 @@ function footingBelow(
   postTop: (id: string) => Below,
 ): Below | null {
   if (footing.on === "ground") return { ground: "ground" };
-  if (footing.on === "pad") return { ground: footing.elementId };
+  if (footing.on === "pad" || footing.on === "beam") return { ground: footing.elementId };
   if (footing.on === "post") return postTop(footing.elementId);
   if (footing.on !== "fitting" && footing.on !== "top rail") return null;
   const unit = units.get(footing.elementId);

@@ -14,6 +14,10 @@ export type ModelNote =
   | { readonly kind: "no hold in plan"; readonly unitId: string }
   /** A hatch in roof or floor: the diaphragm is modelled whole. */
   | { readonly kind: "hatch not modelled"; readonly openingId: string }
+  /** A beam under a unit or post: what stands on it stands as on the ground. */
+  | { readonly kind: "beam not modelled"; readonly elementId: string; readonly unitId: string }
+  /** A tie between units: each moves by itself. */
+  | { readonly kind: "tie not modelled"; readonly elementId: string; readonly unitId: string }
   /** A bare sheet edge: the layered sheet is up to 7 % too stiff there; a jamb is asked for. */
   | { readonly kind: "unframed edge"; readonly openingId: string };
 
@@ -52,7 +56,11 @@ export function buildModel(
   const byContainer = actions.map((action) => [action.id, loadsByContainer(action)] as const);
   return {
     plan,
-    notes: [...unheld.map((unitId): ModelNote => ({ kind: "no hold in plan", unitId })), ...fabricNotes(analysis)],
+    notes: [
+      ...unheld.map((unitId): ModelNote => ({ kind: "no hold in plan", unitId })),
+      ...fabricNotes(analysis),
+      ...steelNotes(analysis),
+    ],
     model: {
       units: units.map((one) => one.placed(byContainer, loadsOf(one.unit.id, sameLoads))),
       between: { ...between, loads: movements(actions, plan, byId) },
@@ -93,8 +101,11 @@ function holdCandidates(
   assumptions: ModelAssumptions,
 ): HoldCandidate[] {
   const found = new Map<string, HoldCandidate>();
-  bearings.forEach(({ above, below }, n) => {
-    const [link] = linkOf({ above, below }, n, byId, assumptions);
+  const locked = lockedUnits(bearings);
+  bearings.forEach((planned, n) => {
+    const { above, heldById } = planned;
+    if ("unitId" in above && locked.has(above.unitId) && heldById === undefined) return;
+    const [link] = linkOf(planned, n, byId, assumptions);
     const bearing = link?.id ?? nameOf(above, "foot", byId);
     const post = "post" in above ? structure.building.postById.get(above.post) : undefined;
     const [xMm, yMm] = "post" in above ? [post?.xMm ?? NaN, post?.yMm ?? NaN] : find(byId, above.unitId).at(above);
@@ -102,6 +113,14 @@ function holdCandidates(
       found.set(bearing, { bearing, of: "post" in above ? null : above.unitId, onCorner: "corner" in above, xMm, yMm });
   });
   return [...found.values()];
+}
+
+/** Units with two bearings or more that hold in plan: these alone do it, the others only bear. */
+function lockedUnits(bearings: readonly PlannedBearing[]): Set<string> {
+  const count = new Map<string, number>();
+  for (const { above, heldById } of bearings)
+    if ("unitId" in above && heldById !== undefined) count.set(above.unitId, (count.get(above.unitId) ?? 0) + 1);
+  return new Set([...count].flatMap(([id, held]) => (held >= 2 ? [id] : [])));
 }
 
 function nameOf(
@@ -113,7 +132,7 @@ function nameOf(
 }
 
 function linkOf(
-  { above, below }: PlannedBearing,
+  { above, below, heldById }: PlannedBearing,
   index: number,
   byId: ReadonlyMap<string, ModelledUnit>,
   { bearingStiffness: k }: ModelAssumptions,
@@ -121,16 +140,18 @@ function linkOf(
   if ("ground" in below) return [];
   const i = "post" in below ? nodeName(below.post, "head") : nameOf(below.point, "head", byId);
   const j = nameOf(above, "foot", byId);
-  return [{ id: `${j}>${i}#${index + 1}`, i, j, k: [0, 0, k, 0, 0, 0], compression_only: true }];
+  return [{ id: `${j}>${i}#${index + 1}`, i, j, k: [0, 0, k, 0, 0, 0], compression_only: heldById === undefined }];
 }
 
 function supportsOf(bearings: readonly PlannedBearing[], byId: ReadonlyMap<string, ModelledUnit>): ModelSupport[] {
   const supports = new Map<string, ModelSupport>();
-  for (const { above, below } of bearings) {
+  for (const { above, below, heldById } of bearings) {
     if (!("ground" in below)) continue;
     const node = nameOf(above, "foot", byId);
     const fix: ModelSupport["fix"] = "post" in above ? ["uz", "rz"] : ["uz"];
-    if (!supports.has(node)) supports.set(node, { node, fix, compression_only: true });
+    const known = supports.get(node);
+    const pulls = heldById !== undefined || known?.compression_only === false;
+    supports.set(node, { node, fix, compression_only: !pulls });
   }
   return [...supports.values()];
 }
@@ -183,4 +204,18 @@ function fabricNotes({ structure }: Analysis): ModelNote[] {
       return !framed && use !== "open-wall" && face !== "door" ? [{ kind: "unframed edge", openingId: id }] : [];
     }),
   );
+}
+
+/** What is drawn between units and under them, and is no part of the model yet. */
+function steelNotes({ structure, bearings }: Analysis): ModelNote[] {
+  const { ties } = structure.building;
+  const onBeams = bearings.flatMap(({ unitId, contacts }) =>
+    contacts.flatMap(({ target }): ModelNote[] =>
+      target.on === "beam" ? [{ kind: "beam not modelled", elementId: target.elementId, unitId }] : [],
+    ),
+  );
+  const tied = ties.flatMap(({ id, aId, bId }) =>
+    [aId, bId].map((unitId): ModelNote => ({ kind: "tie not modelled", elementId: id, unitId })),
+  );
+  return [...onBeams, ...tied];
 }

@@ -1,7 +1,7 @@
 import type { FreedomName } from "./analytical-model.ts";
 import { nearestLine } from "./nearest-line.ts";
 import type { UnitDraft } from "./unit-draft.ts";
-import type { SheetStiffness, SideName, UnitOpening, WallName } from "./unit-lines.ts";
+import type { FrameBar, SheetStiffness, SideName, UnitOpening, WallName } from "./unit-lines.ts";
 import type { WallGrid } from "./wall-grid.ts";
 
 /** Side wall: sheet, rails, frames of openings and added posts. */
@@ -58,8 +58,8 @@ function drawSideRail(draft: UnitDraft, side: SideName, rail: "top" | "bottom"):
     const ends = [draft.place(side, from, z), draft.place(side, to, z)] as const;
     const beam = draft.addBeam(`${rail}Rail`, ...ends, `${rail}Rail`);
     // a header stands side by side with the rail, on the same line: each takes its share
-    const headed = rail === "top" && over.some(({ framed, fullHeight }) => framed && fullHeight);
-    if (headed) draft.addBeam("header", ...ends, "frame");
+    const headed = rail === "top" ? over.find(({ framed, fullHeight }) => framed && fullHeight) : undefined;
+    if (headed) draft.addBeam("header", ...ends, draft.frameSection(headed.frame.header));
     const line = { beam, lengthMm: to - from, x: (from + to) / 2 - lengthMm / 2, y: draft.across(side), z };
     draft.carriers.push({ ...line, face: side, stripMm: draft.wallShare(rail) });
     if (rail === "top") draft.carriers.push({ ...line, face: "roof", stripMm: widthMm / 2 });
@@ -95,7 +95,7 @@ function drawSheet(draft: UnitDraft, grid: WallGrid, at: GridPoint, sheet: Sheet
   }
 }
 
-/** Jambs of framed full-height openings; the four sides of framed windows with the folds that hold them in the wall's plane. */
+/** Jambs of framed full-height openings; the sides of other frames with the folds that hold them in the wall's plane. */
 function drawFrames(draft: UnitDraft, wall: WallName, at: GridPoint): void {
   const { columns, rows } = draft.grids[wall];
   const lastRow = rows.length - 1;
@@ -104,22 +104,26 @@ function drawFrames(draft: UnitDraft, wall: WallName, at: GridPoint): void {
   for (const cut of draft.lines.openings.filter((one) => one.wall === wall && one.framed)) {
     const [left, right] = [nearestLine(columns, cut.u0), nearestLine(columns, cut.u1)];
     const jambs = [left, right].filter((column) => column > 0 && column < columns.length - 1);
+    const { header, sill } = cut.frame;
+    const jamb = draft.frameSection(cut.frame.jamb);
     if (cut.fullHeight) {
-      for (const column of jambs) draft.addChain("jamb", upright(column, 0, lastRow), "frame");
+      for (const column of jambs) draft.addChain("jamb", upright(column, 0, lastRow), jamb);
       continue;
     }
     const [bottom, top] = [nearestLine(rows, cut.v0), nearestLine(rows, cut.v1)];
     for (const column of jambs) {
-      draft.addChain("jamb", upright(column, bottom, top), "windowFrame");
+      draft.addChain("jamb", upright(column, bottom, top), jamb);
       drawFold(draft, wall, upright(column, 0, bottom));
       drawFold(draft, wall, upright(column, top, lastRow).reverse());
     }
-    for (const row of [bottom, top])
+    const across = (row: number, bar: FrameBar): void =>
       draft.addChain(
         "lintel",
         indices(left, right).map((column) => at(column, row)),
-        "windowFrame",
+        draft.frameSection(bar),
       );
+    if (sill !== null) across(bottom, sill);
+    if (top < lastRow) across(top, header);
   }
 }
 

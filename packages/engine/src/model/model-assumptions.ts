@@ -1,6 +1,6 @@
 import { containerMembers } from "../catalog/sections/container-members.ts";
 import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugated-sheet.ts";
-import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
+import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { poissonRatio, steelModulus } from "../catalog/materials.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import type { ModelSection } from "./analytical-model.ts";
@@ -75,7 +75,6 @@ export const usualAssumptions: ModelAssumptions = {
     bottomRail: lineSection(containerMembers["bottom side rail"]),
     crossMember: lineSection(containerMembers["cross member"]),
     frame: lineSection(frameTube),
-    windowFrame: lineSection(windowTube),
     fold: foldSection(folds.side, 1.6),
   },
   sideSheet: sheetStiffness(folds.side, 1.6),

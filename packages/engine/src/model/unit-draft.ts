@@ -2,7 +2,7 @@ import type { ModelBeam, ModelPanel, ModelSection } from "./analytical-model.ts"
 import type { LoadCarrier } from "./load-carrier.ts";
 import { NodeBook } from "./node-book.ts";
 import { unitGrids, type UnitGrids } from "./unit-grids.ts";
-import type { EndName, SheetStiffness, SideName, UnitLines, UnitSeat } from "./unit-lines.ts";
+import type { EndName, FrameBar, SheetStiffness, SideName, UnitLines, UnitSeat } from "./unit-lines.ts";
 
 /** One container while its lines are drawn: where its points are, and what has been drawn so far. */
 export class UnitDraft {
@@ -66,6 +66,12 @@ export class UnitDraft {
     const id = `${kind}#${this.panels.length + 1}`;
     const along = withAlong && sheet.along > 0 ? { Eh: sheet.along } : {};
     this.panels.push({ id, nodes, Gt: sheet.shear, ...(sheet.upright > 0 && { Ev: sheet.upright }), ...along });
+  }
+
+  /** Bars of frames go by the name of their section. */
+  frameSection({ name, section }: FrameBar): string {
+    this.postSections[name] = section;
+    return name;
   }
 
   /** One name per different section of added posts. */

@@ -1,4 +1,6 @@
 import { findSection } from "../catalog/sections/find-section.ts";
+import { openingFrame } from "../catalog/sections/frame-tubes.ts";
+import type { Section } from "../catalog/sections/section.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Cut } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
@@ -6,7 +8,7 @@ import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
 import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
 import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
-import type { UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
+import type { FrameBar, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
 
 /** One container of the scheme as lines: its fabric, what stands in its walls and where it bears. */
 export function unitLinesOf(
@@ -31,7 +33,7 @@ export function unitLinesOf(
     floorShear: assumptions.floorShear,
     roofShear: assumptions.roofShear,
     roofAcross: assumptions.roofAcross,
-    openings: cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts))),
+    openings: cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts), assumptions)),
     posts: postsOf(structure, plan, unit, assumptions),
     seats: seatsOf(plan, unit.id),
   };
@@ -51,6 +53,7 @@ function openingOf(
   { dimensions }: Unit,
   { opening, rect, members, wallOut }: Cut,
   gone: ReadonlySet<string>,
+  { bottomRailMm, topRailBelowTopMm }: Pick<ModelAssumptions, "bottomRailMm" | "topRailBelowTopMm">,
 ): UnitOpening[] {
   const { face } = opening;
   if (face !== "left" && face !== "right" && face !== "front") return [];
@@ -65,7 +68,12 @@ function openingOf(
   // a cut that reaches a post leaves no sheet beside it: its edge is the post
   const u0 = rect.u0 <= sheet.u0 + touchMm ? 0 : rect.u0 - outer / 2;
   const u1 = rect.u1 >= sheet.u1 - touchMm ? length : rect.u1 - outer / 2;
-  const cut = wallOut ? whole : { u0, u1, v0: rect.v0, v1: rect.v1 };
+  // a strip of sheet lower than a fold is wide carries nothing: the opening reaches the rail
+  const [toBottom, toTop] = [rect.v0 <= sheet.v0 + LEAST_STRIP_MM, rect.v1 >= sheet.v1 - LEAST_STRIP_MM];
+  const v0 = toBottom ? bottomRailMm : rect.v0;
+  const v1 = toTop ? dimensions.heightMm - topRailBelowTopMm : rect.v1;
+  const cut = wallOut ? whole : { u0, u1, v0, v1 };
+  const { jamb, header, sill } = openingFrame(opening);
   const [bottom, top] =
     wall === "front"
       ? (["bottom end rail", "top end rail"] as const)
@@ -76,12 +84,18 @@ function openingOf(
       ...cut,
       // a frame in a wall that is out has no sheet to stand in
       framed: opening.framed && (wallOut || !gone.has(face)),
-      fullHeight: cut.v0 <= sheet.v0 + touchMm && cut.v1 >= sheet.v1 - touchMm,
+      fullHeight: wallOut || (toBottom && toTop),
+      frame: { jamb: barOf(jamb), header: barOf(header), sill: toBottom ? null : barOf(sill) },
       cutsBottomRail: members.includes(bottom),
       cutsTopRail: members.includes(top),
     },
   ];
 }
+
+/** Width of a flat of the side sheet, mm; common practice, no published source. */
+const LEAST_STRIP_MM = 72;
+
+const barOf = (section: Section): FrameBar => ({ name: section.name, section: lineSection(section) });
 
 function postsOf({ building }: Structure, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions): UnitPost[] {
   return (plan.inWalls.get(unit.id) ?? []).map(({ postId, side, u, footed }) => {

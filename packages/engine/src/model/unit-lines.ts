@@ -26,9 +26,8 @@ export interface UnitLines {
     readonly topRail: ModelSection;
     readonly bottomRail: ModelSection;
     readonly crossMember: ModelSection;
-    /** Jambs and headers of full-height openings, frames of windows, added posts. */
+    /** Added posts of unknown section. */
     readonly frame: ModelSection;
-    readonly windowFrame: ModelSection;
     /** Folds of the sheet above and below a window's jambs: they hold its frame in the plane of the wall by bending upright, and carry nothing else. */
     readonly fold: ModelSection;
   };
@@ -45,6 +44,12 @@ export interface UnitLines {
   readonly seats: readonly UnitSeat[];
 }
 
+/** A bar of the frame of an opening; equal names are equal sections. */
+export interface FrameBar {
+  readonly name: string;
+  readonly section: ModelSection;
+}
+
 /** A cut in a wall; u from the first post axis (front, or right on the front wall), v up from the underside, mm. */
 export interface UnitOpening {
   readonly wall: WallName;
@@ -53,6 +58,9 @@ export interface UnitOpening {
   readonly v0: number;
   readonly v1: number;
   readonly framed: boolean;
+  /** Steel round it where it is framed; no sill where it reaches the bottom rail. */
+  readonly frame: { readonly jamb: FrameBar; readonly header: FrameBar; readonly sill: FrameBar | null };
+  /** From rail to rail. */
   readonly fullHeight: boolean;
   readonly cutsBottomRail: boolean;
   readonly cutsTopRail: boolean;

@@ -66,12 +66,12 @@ function nameOf(
     case "doorEndtopRail":
       return across("door header", "door", assumedDoorHeader, lines.widthMm);
     case "header":
-      return across("added beam", `over the opening ${spanAt(beam, lines)}`, frameTube, openingWidth(beam, lines));
+      return across("added beam", `over the opening ${spanAt(beam, lines)}`, barOf(beam), openingWidth(beam, lines));
     case "lintel":
       return across(
         "added beam",
         `of the window ${wallOf(beam, lines)} ${metres(beam.zMm)} m up`,
-        windowTube,
+        barOf(beam),
         lines.heightMm,
       );
     case "jamb":
@@ -102,8 +102,7 @@ function uprightOf(
   const lengthMm = chain.reduce((sum, one) => sum + one.lengthMm, 0);
   const place = `${wallOf(beam, lines)} at ${metres(beam.uMm)} m`;
   if (beam.kind === "jamb") {
-    const section = beam.section === "frame" ? frameTube : windowTube;
-    return { place, member: memberOf("jamb", section, { lengthMm, heldMm: lengthMm }) };
+    return { place, member: memberOf("jamb", barOf(beam), { lengthMm, heldMm: lengthMm }) };
   }
   const section = findSection(sectionOfPost(beam.side, beam.uMm)) ?? frameTube;
   return { place, member: memberOf("added post", section, { lengthMm, heldMm: lengthMm }) };
@@ -165,5 +164,9 @@ const bottomRailOf = ({ lengthMm }: UnitLines): Section =>
 
 /** Common practice, no published source: the lower of the headers specified. */
 const assumedDoorHeader = doorHeader(150, 100);
+
+/** Bars of frames go by the name of their section in the model. */
+const barOf = ({ section }: UnitBeam): Section =>
+  findSection(section) ?? (section === windowTube.name ? windowTube : frameTube);
 
 const metres = (mm: number): string => (Math.round(mm / 10) / 100).toFixed(2);

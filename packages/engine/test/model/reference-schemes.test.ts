@@ -22,7 +22,6 @@ const assumptions: ModelAssumptions = {
     bottomRail: section("botrail"),
     crossMember: section("cross"),
     frame: section("s100"),
-    windowFrame: section("s100"),
     fold: usualAssumptions.sections.fold,
   },
   sideSheet: { shear: 115_638, upright: 340_585, along: 333 },
