@@ -4,12 +4,15 @@ import {
   Scheme,
   type Container,
   type FloorLoad,
+  type FloorUse,
   type Opening,
+  type Override,
   type Pad,
   type Post,
 } from "@cornerway/schema";
+import { freeLoadOf, jointsOf, type Joints, type Put } from "./joints-of.ts";
 
-type Unit = { id: string; type: Container["type"]; x: number; y: number; z?: number; turn?: number };
+type Unit = { id: string; type: Container["type"]; x: number; y: number; z?: number; turn?: number; plateKg?: number };
 type Cut = {
   id: string;
   in: string;
@@ -19,21 +22,37 @@ type Cut = {
   sill: number;
   width: number;
   height: number;
+  cut?: Opening["cut"];
+  framing?: Opening["framing"];
 };
-type Column = { id: string; x: number; y: number; foot: number; head: number; section?: string };
-type Support = { id: string; x: number; y: number; top?: number; length?: number; width?: number };
+type Column = { id: string; x: number; y: number; foot: number; head: number; section?: string; error?: number };
+type Support = {
+  id: string;
+  x: number;
+  y: number;
+  top?: number;
+  length?: number;
+  width?: number;
+  kind?: Pad["support"];
+  error?: number;
+};
 type Load = { in: string; surface?: FloorLoad["surface"]; case?: FloorLoad["case"]; pa: number };
 
 /** A scheme from lengths in millimetres and turns in degrees; checked against the schema, so tests cannot drift off it. */
-export function schemeOf(parts: {
-  units: readonly Unit[];
-  cuts?: readonly Cut[];
-  posts?: readonly Column[];
-  pads?: readonly Support[];
-  loads?: readonly Load[];
-  groundMm?: number;
-  northMdeg?: number;
-}): Scheme {
+export function schemeOf(
+  parts: {
+    units: readonly Unit[];
+    cuts?: readonly Cut[];
+    posts?: readonly Column[];
+    pads?: readonly Support[];
+    loads?: readonly Load[];
+    put?: readonly Put[];
+    uses?: readonly Omit<FloorUse, "id">[];
+    found?: readonly Override[];
+    groundMm?: number;
+    northMdeg?: number;
+  } & Joints,
+): Scheme {
   let number = 0;
   const tag = (letter: string) => `${letter}${(number += 1)}`;
   return Scheme.parse({
@@ -44,6 +63,10 @@ export function schemeOf(parts: {
     posts: byId((parts.posts ?? []).map((column) => post(column, tag("P")))),
     pads: byId((parts.pads ?? []).map((support) => pad(support, tag("B")))),
     loads: byId((parts.loads ?? []).map((load, at) => floorLoad(load, at))),
+    freeLoads: byId((parts.put ?? []).map((load) => freeLoadOf(load, tag("Q")))),
+    uses: byId((parts.uses ?? []).map((use, at) => ({ ...use, id: `${use.containerId}-use-${at}` }))),
+    overrides: byId([...(parts.found ?? [])]),
+    ...jointsOf(parts, tag),
   });
 }
 
@@ -77,7 +100,7 @@ export const holes: Record<Container["type"], { s: number; p: number }> = {
 
 const byId = <T extends { id: string }>(elements: T[]): T[] => elements.toSorted((a, b) => (a.id < b.id ? -1 : 1));
 
-const container = ({ id, type, x, y, z, turn }: Unit, tag: string): Container => ({
+const container = ({ id, type, x, y, z, turn, plateKg }: Unit, tag: string): Container => ({
   id,
   tag,
   type,
@@ -85,6 +108,7 @@ const container = ({ id, type, x, y, z, turn }: Unit, tag: string): Container =>
   yUm: mmToUm(y),
   zUm: mmToUm(z ?? 0),
   turnMdeg: Math.round((turn ?? 0) * 1000),
+  ...(plateKg === undefined ? {} : { plateTareKg: plateKg }),
 });
 
 const opening = (cut: Cut, tag: string): Opening => ({
@@ -98,9 +122,11 @@ const opening = (cut: Cut, tag: string): Opening => ({
   widthUm: mmToUm(cut.width),
   heightUm: mmToUm(cut.height),
   framed: true,
+  ...(cut.cut === undefined ? {} : { cut: cut.cut }),
+  ...(cut.framing === undefined ? {} : { framing: cut.framing }),
 });
 
-const post = ({ id, x, y, foot, head, section }: Column, tag: string): Post => ({
+const post = ({ id, x, y, foot, head, section, error }: Column, tag: string): Post => ({
   id,
   tag,
   xUm: mmToUm(x),
@@ -109,9 +135,10 @@ const post = ({ id, x, y, foot, head, section }: Column, tag: string): Post => (
   topZUm: mmToUm(head),
   turnMdeg: 0,
   section: section ?? "HSS 102x102x6.4",
+  ...(error === undefined ? {} : { levelErrorUm: mmToUm(error) }),
 });
 
-const pad = ({ id, x, y, top, length, width }: Support, tag: string): Pad => ({
+const pad = ({ id, x, y, top, length, width, kind, error }: Support, tag: string): Pad => ({
   id,
   tag,
   xUm: mmToUm(x),
@@ -121,6 +148,8 @@ const pad = ({ id, x, y, top, length, width }: Support, tag: string): Pad => ({
   widthUm: mmToUm(width ?? 600),
   depthUm: mmToUm(600),
   turnMdeg: 0,
+  ...(kind === undefined ? {} : { support: kind }),
+  ...(error === undefined ? {} : { levelErrorUm: mmToUm(error) }),
 });
 
 const floorLoad = (load: Load, at: number): FloorLoad => ({

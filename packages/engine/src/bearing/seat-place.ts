@@ -69,14 +69,8 @@ const squareAt = (seat: Seat, at: PointMm): PlanRect =>
 
 function onBeamTop(beam: PlacedBeam, seat: Seat, at: PointMm): SeatLower | undefined {
   if (overlapDepthMm(beam.outline, plateOf(seat, at, beam.outline)) < leastLapMm) return undefined;
-  const { uMm, offMm } = alongBeam(beam, at);
-  return {
-    target: { on: "beam", elementId: beam.id, uMm },
-    topZMm: beamTopMm(beam, uMm),
-    outline: beam.outline,
-    offMm: Math.abs(offMm),
-    halfMm: beam.outline.halfVMm,
-  };
+  const { uMm } = alongBeam(beam, at);
+  return lowerOn({ on: "beam", elementId: beam.id, uMm }, beamTopMm(beam, uMm), beam.outline, at);
 }
 
 const rails: readonly Rail[] = ["left", "right", "front", "door"];
@@ -92,10 +86,7 @@ function onUnit(
   const fitting = parts.fittings.find(({ outline }) => holdsPoint(outline, at.xMm, at.yMm));
   if (fitting !== undefined) {
     const target = { on: "fitting", elementId: below.id, fitting: fitting.name } as const;
-    const across = toLocal(below.frame, at).yMm - toLocal(below.frame, { ...at, ...aperture(fitting) }).yMm;
-    const { outline } = fitting;
-    const lower = { target, topZMm: parts.fittingTopZMm, outline, offMm: Math.abs(across), halfMm: outline.halfVMm };
-    return { lower, railCut: false };
+    return { lower: lowerOn(target, parts.fittingTopZMm, fitting.outline, at), railCut: false };
   }
   const lapped = rails
     .map((rail) => ({ rail, strip: lengthwise(railOutline(below, rail, 0, railLengthMm(below, rail))) }))
@@ -108,14 +99,14 @@ function onUnit(
   const isWhole = fabric(below.id).topRails[rail].some(({ u0, u1 }) => u0 <= uMm && uMm <= u1);
   if (!isWhole) return { lower: undefined, railCut: true };
   const target = { on: "rail", elementId: below.id, rail, uMm } as const;
-  const offMm = Math.abs((at.yMm - strip.cyMm) * strip.ux - (at.xMm - strip.cxMm) * strip.uy);
-  return {
-    lower: { target, topZMm: parts.railTopZMm, outline: strip, offMm, halfMm: strip.halfVMm },
-    railCut: false,
-  };
+  return { lower: lowerOn(target, parts.railTopZMm, strip, at), railCut: false };
 }
 
-const aperture = ({ xMm, yMm }: { readonly xMm: number; readonly yMm: number }) => ({ xMm, yMm });
+function lowerOn(target: SeatLower["target"], topZMm: number, outline: PlanRect, at: PointMm): SeatLower {
+  const { cxMm, cyMm, ux, uy, halfVMm } = outline;
+  const offMm = Math.abs((at.yMm - cyMm) * ux - (at.xMm - cxMm) * uy);
+  return { target, topZMm, outline, offMm, halfMm: halfVMm };
+}
 
 const railLengthMm = ({ dimensions }: Unit, rail: Rail): number =>
   rail === "left" || rail === "right" ? dimensions.lengthMm : dimensions.widthMm;
