@@ -28,17 +28,23 @@ export async function sendWord(
 ): Promise<Sent> {
   const fault = addressFault(url, { loopbackToo });
   if (fault !== undefined) return failed(fault);
-  const limited = AbortSignal.any([signal, AbortSignal.timeout(limitMs)]);
+  const limit = new AbortController();
+  const giveUp = () => limit.abort();
+  const timer = setTimeout(giveUp, limitMs);
+  signal.addEventListener("abort", giveUp, { once: true });
   try {
-    const found = await withinLimit(resolve(hostOf(url)), limited);
+    const found = await withinLimit(resolve(hostOf(url)), limit.signal);
     const [first] = found;
     if (first === undefined) return failed("the name has no address");
     if (found.some(({ address }) => isRefusedAddress(address, { loopbackToo })))
       return failed("the name leads to an address that is not on the open internet");
-    return { status: await post(url, first, { body, headers, signal: limited }), error: null };
+    return { status: await post(url, first, { body, headers, signal: limit.signal }), error: null };
   } catch (error) {
-    if (limited.aborted) return failed(`no answer within ${limitMs / 1000} s`);
-    return failed(reasonOf(error));
+    if (signal.aborted) return failed("the service is stopping");
+    return failed(limit.signal.aborted ? `no answer within ${limitMs / 1000} s` : reasonOf(error));
+  } finally {
+    clearTimeout(timer);
+    signal.removeEventListener("abort", giveUp);
   }
 }
 
