@@ -10,6 +10,7 @@ import { openDatabase } from "./open-database.mjs";
 import { prepareClone } from "./prepare-clone.mjs";
 import { processLife } from "./process-life.mjs";
 import { say } from "./say.mjs";
+import { keptSecretsKey } from "./secrets-key.mjs";
 import { seedDemo, signInLines } from "./seed-demo.mjs";
 import { StartFailure } from "./start-failure.mjs";
 import { superviseServer } from "./supervise-server.mjs";
@@ -97,6 +98,7 @@ async function serve({ environment, signal, serverWords, seedWords, beside }, { 
     env: {
       MAIL_FOLDER: path.join(dataFolder, "mail"),
       PUBLIC_URL: address,
+      ...(environment["SECRETS_KEY_FILE"] ? {} : { SECRETS_KEY: keptSecretsKey(dataFolder) }),
       ...environment,
       ...{ HOST: host, PORT: String(port), DATABASE_URL: database.serviceUrl },
     },
