@@ -5,6 +5,7 @@ export * from "./assessment.ts";
 export * from "./beam.ts";
 export * from "./canonical.ts";
 export * from "./cautions.ts";
+export * from "./container-number.ts";
 export * from "./content-digest.ts";
 export * from "./cost-book.ts";
 export * from "./design-basis.ts";
