@@ -4,6 +4,8 @@ import path from "node:path";
 export interface ServiceProcess {
   origin: string;
   process: ChildProcess;
+  /** What it has written so far. */
+  output(): string;
   /** How it ended: the exit code, or the signal's name. */
   ended: Promise<number | string>;
 }
@@ -29,22 +31,23 @@ export async function startProcess(
   const ended = new Promise<number | string>((settle) =>
     child.once("exit", (code, signal) => settle(code ?? String(signal))),
   );
-  return { origin: await originOf(child, ended), process: child, ended };
+  let written = "";
+  for (const stream of [child.stdout, child.stderr]) stream.on("data", (part) => (written += String(part)));
+  const output = () => written;
+  return { origin: await originOf(child, ended, output), process: child, output, ended };
 }
 
-async function originOf(child: ChildProcess, ended: Promise<number | string>): Promise<string> {
-  let output = "";
+async function originOf(child: ChildProcess, ended: Promise<number | string>, output: () => string): Promise<string> {
   const listening = new Promise<string>((settle) => {
     for (const stream of [child.stdout, child.stderr]) {
-      stream?.on("data", (part) => {
-        output += String(part);
-        const origin = /^listening (http:\S+)$/m.exec(output)?.[1];
+      stream?.on("data", () => {
+        const origin = /^listening (http:\S+)$/m.exec(output())?.[1];
         if (origin !== undefined) settle(origin);
       });
     }
   });
   const early = ended.then((how) => {
-    throw new Error(`the service ended (${how}) before it listened:\n${output}`);
+    throw new Error(`the service ended (${how}) before it listened:\n${output()}`);
   });
   return Promise.race([listening, early]);
 }

@@ -1,4 +1,5 @@
 import "./jitless.ts";
+import "./data/link-secret.ts"; // before the router reads the address
 import { QueryClientProvider } from "@tanstack/react-query";
 import { RouterProvider } from "@tanstack/react-router";
 import { createRoot } from "react-dom/client";

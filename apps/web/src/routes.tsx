@@ -1,3 +1,4 @@
+import { linkPages } from "@cornerway/schema";
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from "@tanstack/react-router";
 import { Ruled } from "./controls/Ruled.tsx";
 import { Trouble } from "./controls/Trouble.tsx";
@@ -26,6 +27,40 @@ const verification = createRoute({
   component: lazyRouteComponent(() => import("./screens/verification/VerificationPage.tsx"), "VerificationPage"),
 });
 
+const linkPage = lazyRouteComponent(() => import("./screens/invitation/LinkPage.tsx"), "LinkPage");
+const invitation = createRoute({
+  getParentRoute: () => root,
+  path: linkPages.invitation,
+  component: linkPage,
+});
+const first = createRoute({ getParentRoute: () => root, path: linkPages["first-administrator"], component: linkPage });
+const newPassword = createRoute({ getParentRoute: () => root, path: linkPages["new-password"], component: linkPage });
+
+const forgotten = createRoute({
+  getParentRoute: () => root,
+  path: "/forgotten",
+  component: lazyRouteComponent(() => import("./screens/forgotten/ForgottenPage.tsx"), "ForgottenPage"),
+});
+
+const account = createRoute({
+  getParentRoute: () => root,
+  path: "/account",
+  component: lazyRouteComponent(() => import("./screens/account/AccountPage.tsx"), "AccountPage"),
+});
+
+const startProject = createRoute({
+  getParentRoute: () => root,
+  path: "/start-project",
+  component: lazyRouteComponent(() => import("./screens/start-project/StartProjectPage.tsx"), "StartProjectPage"),
+});
+
+/** Beside the room of a project, not in it: whoever sees to its people may have no part in it. */
+const people = createRoute({
+  getParentRoute: () => root,
+  path: "/projects/$projectId/people",
+  component: lazyRouteComponent(() => import("./screens/people/PeoplePage.tsx"), "PeoplePage"),
+});
+
 const project = createRoute({ getParentRoute: () => root, path: "/projects/$projectId", component: ProjectRoom });
 
 const landing = createRoute({ getParentRoute: () => project, path: "/", component: SheetOf });
@@ -46,7 +81,11 @@ const sheet = createRoute({
 });
 
 export const router = createRouter({
-  routeTree: root.addChildren([desk, help, verification, project.addChildren([landing, settings, sheet])]),
+  routeTree: root.addChildren([
+    ...[desk, help, verification],
+    ...[invitation, first, newPassword, forgotten, account, startProject, people],
+    project.addChildren([landing, settings, sheet]),
+  ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,
   defaultErrorComponent: ({ error, reset }) => <Trouble error={error} again={reset} />,

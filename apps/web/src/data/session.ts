@@ -14,7 +14,7 @@ const hint = "cornerway.signed-in";
 export async function fetchSession(): Promise<Session | null> {
   if (localStorage.getItem(hint) === null) return null;
   try {
-    return keep(await http(Session, "/api/session"));
+    return keepSession(await http(Session, "/api/session"));
   } catch (error) {
     if (isProblem(error, "not-signed-in")) {
       localStorage.removeItem(hint);
@@ -27,7 +27,7 @@ export async function fetchSession(): Promise<Session | null> {
 export const useSession = () => useQuery({ queryKey: sessionKey, queryFn: fetchSession, staleTime: 5 * 60_000 });
 
 export const signIn = async (words: SignIn): Promise<Session> =>
-  keep(await http(Session, "/api/session", { method: "POST", body: words }));
+  keepSession(await http(Session, "/api/session", { method: "POST", body: words }));
 
 export async function signOut(): Promise<void> {
   await http(z.unknown(), "/api/session", { method: "DELETE" });
@@ -35,7 +35,8 @@ export async function signOut(): Promise<void> {
   localStorage.removeItem(hint);
 }
 
-function keep(session: Session): Session {
+/** Holds the token of a session that was opened here. */
+export function keepSession(session: Session): Session {
   csrfToken.value = session.csrfToken;
   localStorage.setItem(hint, "yes");
   return session;

@@ -1,5 +1,5 @@
 import type { Act, Project, Session } from "@cornerway/schema";
-import { may } from "@cornerway/schema";
+import { beforeConfirmation, may } from "@cornerway/schema";
 import { createContext, useContext } from "react";
 import type { DraftStore } from "../data/draft/draft-store.ts";
 import type { Here } from "../data/live-socket.ts";
@@ -29,8 +29,14 @@ export function useRoom(): Room {
 }
 
 /** Undefined when this person may do the act here; otherwise the sentence that says who may. */
-export function whyNot(project: Pick<Project, "roles">, act: Act): string | undefined {
-  return may(project.roles, act) ? undefined : notYours[act];
+export function whyNot(
+  { roles, awaitsConfirmation }: Pick<Project, "roles" | "awaitsConfirmation">,
+  act: Act,
+): string | undefined {
+  if (!may(roles, act)) return notYours[act];
+  const waits = awaitsConfirmation && !beforeConfirmation.includes(act);
+  const otherwise = roles.filter((role) => role !== "engineer");
+  return waits && !may(otherwise, act) ? "The owner has not confirmed you as the engineer yet." : undefined;
 }
 
 const notYours: Record<Act, string> = {

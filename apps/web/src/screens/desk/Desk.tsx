@@ -1,11 +1,12 @@
 import type { ProjectSummary } from "@cornerway/schema";
-import { useNavigate } from "@tanstack/react-router";
+import { Link, useNavigate } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
 import { DeskTable } from "./DeskTable.tsx";
+import { KeptProjects } from "./KeptProjects.tsx";
 import { SignOut } from "./SignOut.tsx";
 import { Street } from "./Street.tsx";
 import { WaitsForMe } from "./WaitsForMe.tsx";
@@ -15,6 +16,7 @@ import "./desk.css";
 export function Desk() {
   const projects = useProjects();
   const session = useSession();
+  const administrator = session.data?.person.administrator ?? false;
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
   if (projects.isPending) return <Ruled label="Fetching the desk" />;
@@ -26,11 +28,25 @@ export function Desk() {
       <div className="desk-sheet">
         <header className="desk-head">
           <h1>{greeting(waiting.length, firstName(session.data?.person.name ?? ""))}</h1>
-          <SignOut />
+          <nav className="desk-way" aria-label="Desk">
+            {administrator && (
+              <Link className="command" to="/start-project">
+                Start a project
+              </Link>
+            )}
+            <Link className="command command-quiet" to="/account">
+              Your account
+            </Link>
+            <SignOut />
+          </nav>
         </header>
         <WaitsForMe projects={waiting} onOpen={open} />
         <Street projects={projects.data} onOpen={open} />
-        <DeskTable projects={projects.data} onOpen={open} />
+        {projects.data.length > 0 && <DeskTable projects={projects.data} onOpen={open} />}
+        {projects.data.length === 0 && !administrator && (
+          <p>No sheets are yours yet. Whoever runs a project asks you in by your address.</p>
+        )}
+        {administrator && <KeptProjects />}
         <CautionLine />
       </div>
     </main>

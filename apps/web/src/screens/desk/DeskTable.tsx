@@ -1,4 +1,5 @@
 import type { ProjectSummary } from "@cornerway/schema";
+import { Link } from "@tanstack/react-router";
 import { dayOf } from "../../controls/calendar.ts";
 import { Triangle } from "../../look/Triangle.tsx";
 import { whoseTurn } from "../../wording/whose-turn.ts";
@@ -20,6 +21,7 @@ export function DeskTable({
           <th scope="col">Stamp</th>
           <th scope="col">With</th>
           <th scope="col">Since</th>
+          <th scope="col">People</th>
           <th scope="col">Containers</th>
         </tr>
       </thead>
@@ -37,6 +39,11 @@ export function DeskTable({
             </td>
             <td>{whoseTurn(project)}</td>
             <td>{project.since === null ? "" : dayOf(project.since)}</td>
+            <td>
+              <Link to="/projects/$projectId/people" params={{ projectId: project.id }}>
+                Who has a part<span className="unseen"> in {project.name}</span>
+              </Link>
+            </td>
             <td className="desk-count">{project.containers}</td>
           </tr>
         ))}

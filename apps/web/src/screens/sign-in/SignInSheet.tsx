@@ -1,6 +1,7 @@
 import { SignIn } from "@cornerway/schema";
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useQueryClient } from "@tanstack/react-query";
+import { Link } from "@tanstack/react-router";
 import { useState } from "react";
 import { useForm } from "react-hook-form";
 import { CautionLine } from "../../controls/CautionLine.tsx";
@@ -49,6 +50,9 @@ export function SignInSheet() {
           <Command next type="submit" onPress={() => undefined}>
             {formState.isSubmitting ? "Opening the desk" : "Open the desk"}
           </Command>
+          <Link className="command command-quiet" to="/forgotten">
+            The password is forgotten
+          </Link>
           <CautionLine />
         </form>
       </div>
