@@ -1,6 +1,7 @@
 import type { Opening, Scheme, UnitSystem } from "@cornerway/schema";
 import { spokenLength } from "../units/drawn-length.ts";
 import { faceFrame, placeContainer, storeysOf } from "@cornerway/engine";
+import { objectNames } from "./objects/object-names.ts";
 import { compassOf } from "./compass.ts";
 import type { ElementVerdict } from "./marks/element-verdicts.ts";
 
@@ -17,14 +18,20 @@ export function elementNamer(
   noteNumbers: ReadonlyMap<string, number>,
   units: UnitSystem,
 ): ElementNamer {
-  const names = placeNames(scheme, (lengthUm) => spokenLength(lengthUm / 1000, units));
+  const names = new Map([
+    ...placeNames(scheme, (lengthUm) => spokenLength(lengthUm / 1000, units)),
+    ...objectNames(scheme, units),
+  ]);
+  const loads = new Set(scheme.freeLoads.map(({ id }) => id));
   return (id) => {
     const name = names.get(id);
     if (name === undefined) throw new RangeError(`no element ${id} in this scheme`);
     const found = verdicts.get(id);
     const note = found?.markId == null ? undefined : noteNumbers.get(found.markId);
+    // A load is what is asked of the building: no verdict is given on it.
+    const verdict = loads.has(id) ? [] : [found?.verdict ?? "not checked"];
     return {
-      label: [name, found?.verdict ?? "not checked", ...(note === undefined ? [] : [`note ${note}`])].join(", "),
+      label: [name, ...verdict, ...(note === undefined ? [] : [`note ${note}`])].join(", "),
       noteId: note === undefined ? undefined : `note-${note}`,
     };
   };
@@ -45,10 +52,14 @@ function placeNames(scheme: Scheme, long: (lengthUm: number) => string): Map<str
   for (const opening of scheme.openings) {
     const unit = units.get(opening.containerId);
     const of = unit === undefined ? "" : `${unit.container.tag}, ${faceWords(opening, unit)}, `;
-    names.set(opening.id, `${of}${useWords[opening.use]} ${opening.tag}, ${long(opening.widthUm)} wide`);
+    names.set(
+      opening.id,
+      `${of}${useWords[opening.use]} ${opening.tag}, ${long(opening.widthUm)} wide${opening.cut === undefined ? "" : `, cut ${opening.cut}`}`,
+    );
   }
   for (const post of scheme.posts) names.set(post.id, `post ${post.tag}, ${long(post.topZUm - post.baseZUm)} high`);
-  for (const pad of scheme.pads) names.set(pad.id, `pad ${pad.tag}, ${long(pad.lengthUm)} by ${long(pad.widthUm)}`);
+  for (const pad of scheme.pads)
+    names.set(pad.id, `${pad.support ?? "pad"} ${pad.tag}, ${long(pad.lengthUm)} by ${long(pad.widthUm)}`);
   return names;
 }
 

@@ -1,4 +1,5 @@
 import { ink } from "../../look/ink.ts";
+import { DoorWeld } from "../objects/DoorWeld.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { linePath, px } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
@@ -29,6 +30,8 @@ export function DoorEnd({ face, view }: { face: ElevationFace; view: ViewTransfo
         d={[0.09, 0.6].map((share) => `M${px(x(share))} ${px(handle)}H${px(x(share + 0.31))}`).join("")}
         strokeWidth={0.7}
       />
+      {face.container.doors === "welded shut" &&
+        [0.01, 0.5, 0.99].map((share) => <DoorWeld key={share} xPx={x(share)} topPx={top} footPx={foot} />)}
     </g>
   );
 }

@@ -4,6 +4,8 @@ import { ink, verdictInk } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import type { ElementNamer } from "../element-namer.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { CutStage } from "../objects/CutStage.tsx";
+import { FramingDrawing } from "../objects/FramingDrawing.tsx";
 import { rectToPx } from "../paper-to-px.ts";
 import { rectPath } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
@@ -91,13 +93,15 @@ type OpeningFaceProps = {
 
 const OpeningFace = memo(function OpeningFace({ place, view, beyond, verdict }: OpeningFaceProps) {
   const rect = rectToPx(view, place);
-  const { use, framed } = place.opening;
+  const { use, framed, framing, cut } = place.opening;
   const hatched =
     !beyond && verdict !== undefined && verdict.verdict !== "works as built" && verdict.verdict !== "not checked";
   return (
     <>
       <OpeningDrawing use={use} rect={rect} pen={{ line: beyond ? ink.pencil : ink.ink, fill: ink.slip }} />
       {framed && !beyond && <path d={rectPath(rect)} fill="none" stroke={ink.prussian} strokeWidth={1.4} />}
+      {framing !== undefined && !beyond && <FramingDrawing rect={rect} framing={framing} pxPerM={view.pxPerM} />}
+      {cut !== undefined && !beyond && <CutStage rect={rect} cut={cut} />}
       {hatched && (
         <path
           d={rectPath(rect)}

@@ -1,12 +1,15 @@
 import { useMemo } from "react";
 import type { ElementKind, ElevationViewProps } from "../contract.ts";
-import { screenToSite, type ScreenPoint } from "../view-transform.ts";
+import { project, screenToSite, type ScreenPoint } from "../view-transform.ts";
 import { ElementTree } from "../ElementTree.tsx";
 import { EmptyElevation } from "../empty/EmptyElevation.tsx";
 import { entryElement } from "../entry-element.ts";
 import { useElementWords, type ElementWords } from "../use-element-words.ts";
 import { hatchedPlaces } from "../marks/hatched-places.ts";
 import { HatchedPlaces } from "../marks/HatchedPlaces.tsx";
+import { Objects } from "../objects/Objects.tsx";
+import { elevationEye } from "../objects/object-eye.ts";
+import { atScale } from "../objects/seen-objects.ts";
 import { pathStrokes } from "../stroke/path-strokes.ts";
 import { PathStrokes } from "../stroke/PathStrokes.tsx";
 import { ElevationGround } from "./ElevationGround.tsx";
@@ -58,13 +61,15 @@ function ElevationElements({ model, words: { verdicts, nameOf }, ...props }: Dra
         <ElevationUnit key={`${face.container.id}-${face.face}`} face={face} {...setting} />
       ))}
       <ElevationPosts posts={model.posts} {...setting} />
+      <Objects objects={atScale(model.objects, view.pxPerM)} eye={elevationEye(side, view)} {...setting} />
     </ElementTree>
   );
 }
 
-const shownIds = ({ faces, posts, pads }: ElevationModel): string[] => [
+const shownIds = ({ faces, posts, pads, objects }: ElevationModel): string[] => [
   ...pads.map(({ pad }) => pad.id),
   ...posts.map(({ post }) => post.id),
+  ...objects.map(({ object }) => object.id),
   ...faces.flatMap(({ openings, container }) => [...openings.map(({ opening }) => opening.id), container.id]),
 ];
 
@@ -88,6 +93,11 @@ function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Draw
   );
 }
 
+function depthOfObject({ objects, side }: ElevationModel, id: string): number | undefined {
+  const found = objects.find(({ object }) => object.id === id);
+  return found === undefined ? undefined : project(side, found.object.at).depthMm;
+}
+
 function locate(
   model: ElevationModel,
   view: ElevationViewProps["transform"],
@@ -103,6 +113,7 @@ function locate(
     face?.depthMm ??
     model.posts.find(({ post }) => post.id === id)?.depthMm ??
     model.pads.find(({ pad }) => pad.id === id)?.depthMm ??
+    depthOfObject(model, id) ??
     0;
   return { at: screenToSite(view, model.side, at, depthMm), face: face?.face };
 }

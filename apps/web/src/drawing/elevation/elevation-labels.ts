@@ -12,6 +12,8 @@ import {
   type Placed,
   type Spot,
 } from "../label/place-labels.ts";
+import { objectLabels } from "../objects/object-labels.ts";
+import { elevationEye } from "../objects/object-eye.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import type { PathStroke } from "../stroke/path-strokes.ts";
@@ -21,7 +23,7 @@ import type { ElevationFace } from "./elevation-faces.ts";
 import type { ElevationModel } from "./elevation-model.ts";
 
 type Lettered = Label & {
-  kind: "unit" | "force" | "dimension";
+  kind: "unit" | "force" | "dimension" | "object";
   colour: string;
   fontWeight: number;
   trackingEm: number;
@@ -67,6 +69,7 @@ export function elevationLabels(
   const wanted = [
     ...dimensionLabels(model, view, units),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
+    ...objectLabels(model.objects, elevationEye(model.side, view), units),
     ...names,
   ];
   return placeLabels(wanted, [

@@ -3,6 +3,7 @@ import { placeContainer, storeysOf } from "@cornerway/engine";
 import type { Side } from "../contract.ts";
 import { gridOf, type GridLine } from "../grid/grid-lines.ts";
 import type { PaperRect } from "./corrugation.ts";
+import { seenOnElevation, type SeenObject } from "../objects/seen-objects.ts";
 import { elevationFaces, type ElevationFace } from "./elevation-faces.ts";
 import { elevationPads, type ElevationPad } from "./elevation-pads.ts";
 import { elevationPosts, type ElevationPost } from "./elevation-posts.ts";
@@ -15,6 +16,7 @@ export type ElevationModel = {
   faces: readonly ElevationFace[];
   posts: readonly ElevationPost[];
   pads: readonly ElevationPad[];
+  objects: readonly SeenObject[];
   /** Left to right as seen. */
   grid: readonly GridLine[];
   levels: readonly Level[];
@@ -30,6 +32,7 @@ export function elevationModel(scheme: Scheme, side: Side, revisionLetters: read
     faces,
     posts: elevationPosts(scheme, side, faces),
     pads: elevationPads(scheme, side, faces),
+    objects: seenOnElevation(scheme, side),
     grid: gridSeen(scheme, side, revisionLetters),
     levels: levelsOf(scheme),
     groundMm: scheme.site.groundZUm / 1000,

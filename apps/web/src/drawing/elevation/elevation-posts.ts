@@ -3,6 +3,7 @@ import type { Side } from "../contract.ts";
 import { project } from "../view-transform.ts";
 import type { PaperRect } from "./corrugation.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
+import { sectionSizeMm } from "../objects/section-size.ts";
 import { onFaceMm } from "./on-face.ts";
 
 /** An added post as an elevation shows it; `behind` when a face stands before it: drawn dashed. */
@@ -26,12 +27,5 @@ export function elevationPosts(scheme: Scheme, side: Side, faces: readonly Eleva
   });
 }
 
-/** Breadth drawn for a section whose name gives none, mm. */
-const usualBreadthMm = 100;
-
-/** The breadth a section's name states, mm: "HSS 102×102×6.4" is 102 wide, "W 150 x 13" 150. */
-export function sectionWidthMm(section: string): number {
-  const stated = /\d+(?:\.\d+)?/.exec(section)?.[0];
-  const breadth = stated === undefined ? usualBreadthMm : Number(stated);
-  return breadth >= 30 && breadth <= 600 ? breadth : usualBreadthMm;
-}
+/** The breadth a post is drawn with, mm: "HSS 102×102×6.4" is 102 wide, "W 150 x 13" 150, "HSS4x4x1/4" 101.6. */
+export const sectionWidthMm = (section: string): number => sectionSizeMm(section).depthMm;

@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import { elementsOf, type Scheme } from "@cornerway/schema";
 import { sameDrawn } from "../same-drawn.ts";
 
 /** Ids of the elements `after` adds or changes against `before`, and of those it takes out. */
@@ -16,5 +16,5 @@ export function schemeChanges(before: Scheme, after: Scheme): SchemeChanges {
   };
 }
 
-const elementsById = ({ containers, openings, posts, pads }: Scheme): Map<string, object> =>
-  new Map([...containers, ...openings, ...posts, ...pads].map((element) => [element.id, element]));
+const elementsById = (scheme: Scheme): Map<string, object> =>
+  new Map(elementsOf(scheme).map((element) => [element.id, element]));

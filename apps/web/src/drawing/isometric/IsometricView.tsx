@@ -6,21 +6,24 @@ import { DrawnElement } from "../DrawnElement.tsx";
 import { ElementTree } from "../ElementTree.tsx";
 import { entryElement } from "../entry-element.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { Objects } from "../objects/Objects.tsx";
+import { atScale, seenOnIsometric } from "../objects/seen-objects.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import { useElementWords } from "../use-element-words.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
 import { isometricModel, isoToPx, type IsoFace, type IsoUnit } from "./isometric-model.ts";
-import type { IsoPoint } from "./iso-point.ts";
+import { isoPoint, type IsoPoint } from "./iso-point.ts";
 
 /** The whole from the south-east and above, shaded on the sides away from the sun. Not to scale with the other views. */
 export function IsometricView(props: IsometricViewProps) {
   const { scheme, transform: view, selectedId } = props;
   const model = useMemo(() => isometricModel(scheme), [scheme]);
+  const objects = useMemo(() => seenOnIsometric(scheme), [scheme]);
   const { verdicts, nameOf } = useElementWords(props);
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
   const entryId = entryElement(
-    model.units.map(({ container }) => container.id),
+    [...objects.map(({ object }) => object.id), ...model.units.map(({ container }) => container.id)],
     selectedId,
   );
   return (
@@ -55,6 +58,14 @@ export function IsometricView(props: IsometricViewProps) {
             </DrawnElement>
           );
         })}
+        <Objects
+          objects={atScale(objects, view.pxPerM)}
+          eye={{ kind: "isometric", pxPerM: view.pxPerM, toPx: (at) => toPx(isoPoint(at)) }}
+          nameOf={nameOf}
+          entryId={entryId}
+          selectedId={selectedId ?? null}
+          still={false}
+        />
       </ElementTree>
     </g>
   );
@@ -110,8 +121,8 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
             <path
               d={polygonPath(hole.map(toPx))}
               fill={open ? ink.shade : ink.slip}
-              stroke={ink.ink}
-              strokeWidth={0.8}
+              stroke={opening.framing === undefined ? ink.ink : ink.prussian}
+              strokeWidth={opening.framing === undefined ? 0.8 : 1.4}
               strokeLinejoin="round"
             />
             {open && <path d={polygonPath(hole.map(toPx))} fill={pencilFill.open} />}

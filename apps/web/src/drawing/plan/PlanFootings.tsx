@@ -1,11 +1,11 @@
 import type { Pad } from "@cornerway/schema";
 import { cosDegThousandths, sinDegThousandths } from "@cornerway/engine";
-import { ink } from "../../look/ink.ts";
+import { dash, ink } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import { sectionWidthMm } from "../elevation/elevation-posts.ts";
 import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
-import { polygonPath, rectPath, type RectPx } from "../px-path.ts";
-import { toScreen, type ViewPoint } from "../view-transform.ts";
+import { polygonPath, polylinePath, rectPath, type RectPx } from "../px-path.ts";
+import { toScreen, type ScreenPoint, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import { boundsPx } from "./PlanUnitDrawing.tsx";
 import type { PlanModel } from "./plan-model.ts";
 
@@ -29,12 +29,37 @@ export function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { 
           d={polygonPath(outline.map((point) => toScreen(view, point)))}
           fill="none"
           stroke={ink.graphite}
-          strokeWidth={0.6}
+          strokeWidth={pad.support === undefined ? 0.6 : 0.9}
           strokeDasharray="3 2"
         />
+        {pad.support !== undefined && <SupportSign pad={pad} outline={outline} view={view} />}
       </DrawnElement>
     );
   });
+}
+
+/** A strip has its centre line, a slab a second edge within the first. */
+function SupportSign({ pad, outline, view }: { pad: Pad; outline: readonly ViewPoint[]; view: ViewTransform }) {
+  const points = outline.map((point) => toScreen(view, point));
+  if (pad.support === "slab")
+    return <path d={polygonPath(inwards(points, 3))} fill="none" stroke={ink.graphite} strokeWidth={0.5} />;
+  const [a, b, c, d] = points;
+  if (a === undefined || b === undefined || c === undefined || d === undefined) return null;
+  const alongLength = pad.lengthUm >= pad.widthUm;
+  const ends = alongLength ? [middle(a, d), middle(b, c)] : [middle(a, b), middle(c, d)];
+  return <path d={polylinePath(ends)} stroke={ink.graphite} strokeWidth={0.6} strokeDasharray={dash.centre} />;
+}
+
+const middle = (a: ScreenPoint, b: ScreenPoint): ScreenPoint => ({
+  xPx: (a.xPx + b.xPx) / 2,
+  yPx: (a.yPx + b.yPx) / 2,
+});
+
+/** Corners drawn so many px towards the middle of all. */
+function inwards(points: readonly ScreenPoint[], byPx: number): ScreenPoint[] {
+  const x = points.reduce((sum, { xPx }) => sum + xPx, 0) / points.length;
+  const y = points.reduce((sum, { yPx }) => sum + yPx, 0) / points.length;
+  return points.map(({ xPx, yPx }) => ({ xPx: xPx - Math.sign(xPx - x) * byPx, yPx: yPx - Math.sign(yPx - y) * byPx }));
 }
 
 /** The four corners of a pad in plan, turned as it lies. */

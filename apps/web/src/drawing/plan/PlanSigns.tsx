@@ -5,6 +5,7 @@ import type { PlanViewProps } from "../contract.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import { polygonPath } from "../px-path.ts";
 import type { ElementWords } from "../use-element-words.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { toScreen, type ViewPoint } from "../view-transform.ts";
 import { PlanProposed } from "./PlanProposed.tsx";
 import { planHatches } from "./plan-hatches.ts";
@@ -15,7 +16,8 @@ import type { PlanModel } from "./plan-model.ts";
 export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: PlanModel; words: ElementWords }) {
   const { scheme, assessment, transform: view, storey, proposed } = props;
   const { answered, verdicts } = words;
-  const labels = useMemo(() => planLabels(model, view, verdicts), [model, view, verdicts]);
+  const units = useUnits();
+  const labels = useMemo(() => planLabels(model, view, verdicts, units), [model, view, verdicts, units]);
   const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
   const outlinePx = (outline: readonly ViewPoint[]) => polygonPath(outline.map((point) => toScreen(view, point)));
   return (

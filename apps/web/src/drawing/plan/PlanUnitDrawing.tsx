@@ -4,6 +4,7 @@ import { dash, ink, verdictInk } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { sectionSizeMm } from "../objects/section-size.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
@@ -50,6 +51,21 @@ export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & Eleme
   );
 }
 
+/** Doors welded shut: slanting strokes across the door end. */
+function weldedDoors({ container, walls }: PlanUnit, view: ViewTransform): string {
+  const wall = walls.find(({ key }) => key === `${container.id}-door`);
+  if (container.doors !== "welded shut" || wall === undefined) return "";
+  const deepMm = 4000 / view.pxPerM;
+  return [0.08, 0.3, 0.5, 0.7, 0.92]
+    .map((share) => share * wall.lengthMm)
+    .map((at) =>
+      polylinePath(
+        [onWall(wall, at - deepMm, -deepMm), onWall(wall, at + deepMm, deepMm)].map((point) => toScreen(view, point)),
+      ),
+    )
+    .join("");
+}
+
 const UnitPlan = memo(function UnitPlan({ unit, view }: { unit: PlanUnit; view: ViewTransform }) {
   const runs = unit.walls.flatMap((wall) => wall.sheet.map((run) => ({ wall, run })));
   const line = (wall: PlanWall, run: WallRun) =>
@@ -81,6 +97,7 @@ const UnitPlan = memo(function UnitPlan({ unit, view }: { unit: PlanUnit; view: 
           .join("")}
         fill={ink.ink}
       />
+      <path d={weldedDoors(unit, view)} stroke={ink.prussian} strokeWidth={1.1} />
     </>
   );
 }, sameDrawn);
@@ -114,6 +131,9 @@ const HolePlan = memo(function HolePlan({
       />
       {hole.cut && !out && (
         <path d={jamb(hole.fromMm) + jamb(hole.toMm)} stroke={ink.ink} strokeWidth={1.2} strokeLinecap="round" />
+      )}
+      {hole.cut && hole.opening.framing !== undefined && (
+        <path d={framingSections(wall, hole, hole.opening.framing.jamb, view)} fill={ink.prussian} />
       )}
       {hole.cut && hole.opening.use === "door" && (
         <path d={leafSwing(wall, hole, view)} fill="none" stroke={ink.graphite} strokeWidth={0.5} />
@@ -154,6 +174,18 @@ function cornerPosts(wall: PlanWall, { placed }: PlanUnit): ViewPoint[][] {
     onWall(wall, from, widthMm),
   ];
   return [box(0), box(wall.lengthMm - lengthMm)];
+}
+
+/** The jambs of a framed opening cut through, at least 3 px wide. */
+function framingSections(wall: PlanWall, { fromMm, toMm }: WallRun, section: string, view: ViewTransform): string {
+  const wideMm = Math.max(sectionSizeMm(section).widthMm, 3000 / view.pxPerM);
+  const jamb = (from: number, to: number) =>
+    polygonPath(
+      [onWall(wall, from, 0), onWall(wall, to, 0), onWall(wall, to, wideMm), onWall(wall, from, wideMm)].map((point) =>
+        toScreen(view, point),
+      ),
+    );
+  return jamb(fromMm - wideMm, fromMm) + jamb(toMm, toMm + wideMm);
 }
 
 const bandOf = (wall: PlanWall, { fromMm, toMm }: WallRun, halfMm: number): ViewPoint[] => [

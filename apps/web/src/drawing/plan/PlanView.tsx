@@ -4,6 +4,9 @@ import type { PlanViewProps } from "../contract.ts";
 import { ElementTree } from "../ElementTree.tsx";
 import { entryElement } from "../entry-element.ts";
 import { polygonPath } from "../px-path.ts";
+import { Objects } from "../objects/Objects.tsx";
+import { planEye } from "../objects/object-eye.ts";
+import { atScale } from "../objects/seen-objects.ts";
 import { useElementWords } from "../use-element-words.ts";
 import { screenToSite, toScreen, type ViewTransform } from "../view-transform.ts";
 import { PlanFrame } from "./PlanFrame.tsx";
@@ -43,6 +46,7 @@ export function PlanView(props: PlanViewProps) {
           <PlanUnitDrawing key={unit.container.id} unit={unit} {...setting} />
         ))}
         <PlanPosts model={model} {...setting} />
+        <Objects objects={atScale(model.objects, view.pxPerM)} eye={planEye(view)} {...setting} />
       </ElementTree>
       <PlanSigns model={model} words={words} {...props} />
     </g>
@@ -64,9 +68,10 @@ function UnitsBelow({ model, view }: { model: PlanModel; view: ViewTransform }) 
   );
 }
 
-const shownIds = ({ units, posts, pads }: PlanModel): string[] => [
+const shownIds = ({ units, posts, pads, objects }: PlanModel): string[] => [
   ...pads.map(({ id }) => id),
   ...posts.map(({ post }) => post.id),
+  ...objects.map(({ object }) => object.id),
   ...units.flatMap(({ walls, container }) => [
     ...walls.flatMap(({ openings }) => openings.map(({ opening }) => opening.id)),
     container.id,

@@ -1,7 +1,9 @@
-import type { Verdict } from "@cornerway/schema";
+import type { UnitSystem, Verdict } from "@cornerway/schema";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { placeLabels, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { objectLabels } from "../objects/object-labels.ts";
+import { planEye } from "../objects/object-eye.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import type { PlanModel, PlanUnit } from "./plan-model.ts";
 
@@ -13,6 +15,7 @@ export function planLabels(
   model: PlanModel,
   view: ViewTransform,
   verdicts: ReadonlyMap<string, ElementVerdict>,
+  units: UnitSystem,
 ): PlanLabel[] {
   const rooms = model.units.map((unit) =>
     label(`room-${unit.container.id}`, unit.container.tag, unit, view, ink.ink, 13, 600),
@@ -36,7 +39,15 @@ export function planLabels(
   const kept = below
     .filter(({ spots }) => spots.length > 0)
     .map((each) => ({ ...each, spots: each.spots.filter((spot) => !inAnyUnit(spot, model, view)) }));
-  return placeLabels([...over, ...rooms, ...kept.filter(({ spots }) => spots.length > 0)], [...walls, ...above]);
+  return placeLabels(
+    [
+      ...over,
+      ...rooms,
+      ...objectLabels(model.objects, planEye(view), units),
+      ...kept.filter(({ spots }) => spots.length > 0),
+    ],
+    [...walls, ...above],
+  );
 }
 
 /** An overhead unit is drawn in the colour of its verdict, so that what crosses here is found at once. */

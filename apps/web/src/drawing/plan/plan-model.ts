@@ -7,6 +7,7 @@ import {
   storeysOf,
   type PlacedContainer,
 } from "@cornerway/engine";
+import { seenOnPlan, type SeenObject } from "../objects/seen-objects.ts";
 import { project, type ViewPoint } from "../view-transform.ts";
 
 /** Height of the cut above the storey's level, mm; common practice, no published source. */
@@ -46,6 +47,7 @@ export type PlanModel = {
   below: readonly PlanUnit[];
   posts: readonly { post: Post; at: ViewPoint }[];
   pads: readonly Pad[];
+  objects: readonly SeenObject[];
 };
 
 /** What a plan cut through one storey draws. */
@@ -66,6 +68,7 @@ export function planModel(scheme: Scheme, storey: number): PlanModel {
       .filter(({ baseZUm, topZUm }) => baseZUm / 1000 < cutMm && topZUm / 1000 > cutMm)
       .map((post) => ({ post, at: { uMm: post.xUm / 1000, vMm: post.yUm / 1000 } })),
     pads: storey === 0 ? scheme.pads : [],
+    objects: seenOnPlan(scheme, new Set(here?.containerIds ?? []), cutMm - cutAboveMm, cutMm),
   };
 }
 
