@@ -10,6 +10,23 @@ const pads = padsUnder(g1);
 const window = { id: "d1", in: "g1", face: "left", at: 2000, sill: 900, width: 1500, height: 1000 } as const;
 const onGround = { units: [g1], pads };
 
+// Two W8x31 across (8.00 in = 203.2 mm deep) under the ends of a 20 ft unit, on pads.
+const girders = [-2926.5, 2926.5].map((x, at) => ({
+  id: `m${at}`,
+  from: [x, -2000, 500] as const,
+  to: [x, 6000, 500] as const,
+}));
+const girderPads = (ys: readonly number[]) =>
+  girders.flatMap(({ id, from: [x] }) => ys.map((y, at) => ({ id: `${id}-pad-${at}`, x, y, top: 500 - 203.2 })));
+const raised = { units: [{ ...g1, z: 500 }], beams: girders, pads: girderPads([-1800, 5800]) };
+const spare = { id: "m9", from: [9000, -2000, 500], to: [9000, 2000, 500] } as const;
+// The front fittings of a unit pushed 1000 mm come down at 1000 − 2926.5 on the rails, whose middle is at 1189.
+const pushed = { units: [g1, { ...f1, x: 1000 }], pads };
+const seat = { id: "s1", upper: "f1", lower: "g1", x: -1926.5, y: 1189, packing: 6 };
+const g2 = { ...g1, id: "g2", y: 2438 + 50 } as const;
+const pair = { units: [g1, g2], pads: [...pads, ...padsUnder(g2)].map((pad) => ({ ...pad, width: 200 })) };
+const tie = { id: "t1", a: "g1", b: "g2", at: [0, 1219 + 25, 2591 - 30] } as const;
+
 /** The smallest scheme found for each kind of mark, with the verdict it must have. */
 const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
   "borne-on-fittings": [schemeOf(onGround), "works as built"],
@@ -83,6 +100,45 @@ const cases: Record<MarkKind, [Scheme, Mark["verdict"]]> = {
   "pad-missing": [schemeOf({ units: [g1] }), "not checked"],
   "pad-off-ground": [schemeOf({ units: [{ ...g1, z: 3000 }], pads: padsUnder(g1, 3000) }), "does not work"],
   "pad-holds-nothing": [schemeOf({ units: [g1], pads: [...pads, { id: "b9", x: 9000, y: 0 }] }), "not checked"],
+  "borne-on-beam": [schemeOf(raised), "not checked"],
+  "beam-carries": [schemeOf(raised), "not checked"],
+  "beam-holds-nothing": [
+    schemeOf({ units: [g1], pads: [...pads, { id: "b8", x: 9000, y: -1800, top: 296.8 }], beams: [spare] }),
+    "not checked",
+  ],
+  "beam-end-without-support": [
+    schemeOf({ units: [g1], pads: [...pads, { id: "b8", x: 9000, y: -1800, top: 296.8 }], beams: [spare] }),
+    "does not work",
+  ],
+  "beam-lifts": [
+    schemeOf({ units: [{ ...g1, y: 2000, z: 500 }], beams: girders, pads: girderPads([-1800, 1800]) }),
+    "does not work",
+  ],
+  "beam-through-unit": [
+    schemeOf({ ...onGround, beams: [{ id: "m1", from: [0, -2000, 300], to: [0, 2000, 300] }] }),
+    "does not work",
+  ],
+  "seat-without-bearing": [schemeOf({ ...pushed, seats: [{ ...seat, x: 0, y: 0 }] }), "does not work"],
+  "seat-packing": [schemeOf({ ...pushed, seats: [{ ...seat, packing: 12 }] }), "not checked"],
+  "seat-off-rail": [schemeOf({ ...pushed, seats: [{ ...seat, width: 200 }] }), "not checked"],
+  "tie-joins": [schemeOf({ ...pair, ties: [tie] }), "not checked"],
+  "tie-cannot-serve": [schemeOf({ ...pair, ties: [{ ...tie, at: [0, 1219 + 25, 1200] }] }), "not checked"],
+  "lock-cannot-serve": [
+    schemeOf({ ...pushed, locks: [{ id: "l1", in: "f1", fitting: "front-left", kind: "lock" }] }),
+    "does not work",
+  ],
+  "section-unknown": [
+    schemeOf({ ...onGround, posts: [{ id: "p1", x: 9000, y: 0, foot: 0, head: 3000, section: "W99x1" }] }),
+    "not checked",
+  ],
+  "override-misfits": [
+    schemeOf({ ...onGround, found: [{ id: "v1", elementId: "g1", yieldMpa: 300, source: "mill certificate" }] }),
+    "not checked",
+  ],
+  "load-off-unit": [
+    schemeOf({ ...onGround, put: [{ id: "q1", in: "g1", x: -500, y: 1000, downN: 1000 }] }),
+    "does not work",
+  ],
 };
 
 describe("marksOf", () => {
