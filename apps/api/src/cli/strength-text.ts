@@ -27,7 +27,7 @@ export function strengthText(scheme: Scheme, answer: Stated): string {
     "WHAT GOVERNS",
     ...answer.results.map((result) => `  ${resultText(result, tag)}`),
     "",
-    "HOLDS NEEDED, NONE DRAWN",
+    "WHAT NOTHING DRAWN HOLDS",
     ...answer.holds.map((hold) => `  ${holdText(hold, tag)}`),
     "",
     "ASSUMED",
@@ -49,8 +49,13 @@ function resultText(result: ElementResult, tag: (id: string) => string): string 
   return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}`;
 }
 
-const holdText = ({ ownerId, place, sidewaysN, upliftN }: HoldNeeded, tag: (id: string) => string): string =>
-  `${tag(ownerId)} ${place}: ${kilonewtonsExact(sidewaysN / 1000)} sideways, ${kilonewtonsExact(upliftN / 1000)} up`;
+const holdText = (hold: HoldNeeded, tag: (id: string) => string): string =>
+  `${tag(hold.ownerId)} at ${hold.places.join(", ")}: ${needText(hold)}`;
+
+const needText = (hold: HoldNeeded): string =>
+  hold.kind === "uplift"
+    ? `a hold-down or lock that pulls ${kilonewtonsExact(hold.forceN / 1000)}`
+    : `locks or made connections against ${kilonewtonsExact(hold.forceN / 1000)} sideways, friction ${kilonewtonsExact(hold.frictionN / 1000)}`;
 
 function reasonText(reason: StrengthReason): string {
   switch (reason.kind) {
@@ -71,7 +76,7 @@ function reasonText(reason: StrengthReason): string {
     case "runs without equilibrium":
       return `${reason.runs} of ${reason.of} runs have no equilibrium: another unit moves`;
     case "hold not drawn":
-      return `nothing drawn holds ${kilonewtonsExact(reason.sidewaysN / 1000)} sideways and ${kilonewtonsExact(reason.upliftN / 1000)} up at ${reason.places.join(", ")}`;
+      return `nothing drawn resists at ${reason.hold.places.join(", ")}: needs ${needText(reason.hold)} (${reason.hold.run})`;
     case "wind outside its limits":
       return `wind is outside the procedure's limits (${reason.limits.join(", ")}); the enclosing box stands in`;
     case "seismic system refused":

@@ -19,6 +19,9 @@ export const poissonRatio = { value: 0.3, source: "AISC 360, AISI S100", certain
 
 const mpaPerKsi = 6.894757;
 
+/** E70 electrodes, 70 ksi. */
+export const e70Mpa = 482.6;
+
 export const steels = {
   /** What an old container is taken as without a record. */
   unproved: {

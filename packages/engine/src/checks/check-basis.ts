@@ -18,6 +18,7 @@ import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
+import { lockTogether } from "./lock.ts";
 import { memberChecks } from "./member-checks.ts";
 import type { MemberDemand } from "./member-demand.ts";
 import { memberStrengths } from "./member-strengths.ts";
@@ -83,6 +84,8 @@ export type CheckBasis = {
   /** At allowable-stress level whatever the method. */
   soilBearing(pad: PadOnSoil): Check;
   sheetCrushing(pressed: PressedSheet): Check;
+  /** Forces at allowable-stress level whatever the method. */
+  readonly lock: typeof lockTogether;
   deflection(movement: Deflection): Check;
 };
 
@@ -111,6 +114,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     basePlate: (element, compressionN, plate, concrete) =>
       basePlate(element, compressionN, plate, concrete, basis.steel),
     joints: jointStrengths(basis.steel),
+    lock: lockTogether,
     anchors,
     padConcrete,
     soilBearing,

@@ -6,8 +6,10 @@ import { checkOf, type Check } from "./check.ts";
 export type LockForce = "tension" | "shear";
 export type LockKind = "twistlock" | "bridge fitting";
 
-/** A tested value in place of the ratings: breaking force, N, and its source. */
-export type TestedLock = { readonly breakingN: number; readonly source: string };
+/** A tested value in place of the ratings, N, and its source: a breaking force, or a resistance that needs no factor. */
+export type TestedLock = { readonly source: string } & (
+  { readonly breakingN: number } | { readonly resistanceN: number }
+);
 
 /** Breaking forces of stock devices, N; the lowest of each range. Class society cargo-securing rules, from memory. */
 const breakingN: Readonly<Record<LockKind, Readonly<Record<LockForce, number | undefined>>>> = {
@@ -26,6 +28,7 @@ export const lockSentence =
 
 /** Allowable force of a stock lock, N, allowable-stress level; undefined where the device has no rating for it. */
 export function allowableLockForce(kind: LockKind, force: LockForce, tested?: TestedLock): Working | undefined {
+  if (tested !== undefined && "resistanceN" in tested) return testedForce(kind, force, tested);
   const breaking = tested?.breakingN ?? breakingN[kind][force];
   if (breaking === undefined) return undefined;
   const certainty: Certainty = tested === undefined ? ratings.certainty : "published";
@@ -41,6 +44,43 @@ export function allowableLockForce(kind: LockKind, force: LockForce, tested?: Te
   working.compute("F_a", "F_b/n", "N");
   working.note(lockSentence);
   return working.giving("F_a");
+}
+
+function testedForce(
+  kind: LockKind,
+  force: LockForce,
+  { resistanceN, source }: { readonly resistanceN: number; readonly source: string },
+): Working {
+  const clause: Clause = {
+    document: "test report",
+    edition: "as entered",
+    place: source,
+    certainty: "common practice",
+  };
+  const working = openWorking(`Allowable ${force} of a ${kind}`, clause);
+  working.let("F_t", resistanceN, "N", "tested resistance, as entered", "common practice", source);
+  working.compute("F_a", "F_t", "N");
+  working.note(lockSentence);
+  return working.giving("F_a");
+}
+
+/** Pull and shear of a stock lock together, as a plain sum of shares: no source gives an interaction. */
+export function lockTogether(
+  kind: LockKind,
+  demand: { readonly tensionN: number; readonly shearN: number },
+  tested: Readonly<Partial<Record<LockForce, TestedLock>>> = {},
+): readonly Check[] {
+  const pull = lock(kind, "tension", demand.tensionN, tested.tension);
+  const slide = lock(kind, "shear", demand.shearN, tested.shear);
+  if (!pull.ok || !slide.ok) return [pull, slide];
+  const working = openWorking("Lock, pull and shear together", pull.working.clause);
+  working.let("u_T", pull.utilisation, "1", "share of the pull", "derived");
+  working.let("u_V", slide.utilisation, "1", "share of the shear", "derived");
+  working.compute("ratio", "u_T + u_V", "1");
+  working.let("limit", 1, "1", "limit", "common practice");
+  working.note(lockSentence);
+  const together = checkOf({ element: "lock", limitState: "lock tension" }, working.against("ratio", "limit"));
+  return [pull, slide, together];
 }
 
 /** A lock's force at allowable-stress level, N. A device without a rating for it is refused. */

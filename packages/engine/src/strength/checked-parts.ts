@@ -5,6 +5,7 @@ import type { BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { bearingParts } from "./bearing-parts.ts";
+import { connectionParts } from "./connection-parts.ts";
 import { freePostParts } from "./free-post-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { padParts } from "./pad-parts.ts";
@@ -16,12 +17,13 @@ import { unitParts } from "./unit-parts.ts";
 export function checkedParts(
   analysis: Analysis,
   built: BuiltModel,
-  { soil, concreteMpa }: Scheme["basis"],
+  scheme: Scheme,
   basis: StrengthBasis,
 ): StrengthPart[] {
   const { structure } = analysis;
   const { building } = structure;
   const bearings = modelledBearings(built, building);
+  const { soil, concreteMpa } = scheme.basis;
   const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
   return [
     ...building.units.flatMap((unit) => {
@@ -33,6 +35,7 @@ export function checkedParts(
     }),
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),
+    ...connectionParts(bearings, scheme, basis),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
 }

@@ -67,7 +67,7 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
   const solve = (set: AssumptionSet, runs: RunPlan["runs"]) =>
     solveRuns(analysis, cases, runs, set, memory, first.built.model);
   // lines and bearings go by the same names in every set
-  const parts = checkedParts(analysis, first.built, scheme.basis, basis);
+  const parts = checkedParts(analysis, first.built, scheme, basis);
 
   const whole = [first, ...others.filter(({ solves }) => solves === "every run").map((set) => solve(set, plan.runs))];
   const screened = screenSets(parts, whole);
@@ -82,6 +82,7 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
   const holds = holdsNeeded(
     bearings,
     whole.flatMap(({ solved }) => solved),
+    scheme.basis.friction,
   );
   const runs = plan.runs.length * whole.length;
   const units = unitVerdicts({ scheme, built, bearings, results, holds, refused, runs }, buildingReasons(actions));

@@ -2,6 +2,7 @@ import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
 import type { ShapeLimitCode } from "../loads/shape-limit.ts";
 import type { ModelNote } from "../model/build-model.ts";
 import type { Refusal } from "../working/resistance.ts";
+import type { HoldNeeded } from "./holds-needed.ts";
 import type { Axis } from "../loads/wind-shape.ts";
 
 /** Why a verdict is what it is; wording is elsewhere. `partId` names an element result. */
@@ -25,7 +26,7 @@ export type StrengthReason =
       readonly limitState: LimitState;
       readonly why: string;
     }
-  /** This unit moves without resistance in these runs. */
+  /** This unit moves in these runs even with its bearings held: nothing can be said of them. */
   | {
       readonly kind: "moves";
       readonly runs: number;
@@ -33,15 +34,10 @@ export type StrengthReason =
       readonly first: string;
       readonly words: string;
     }
-  /** Other units move: those runs have no forces for this one either. */
+  /** Other units move so: those runs have no forces for this one either. */
   | { readonly kind: "runs without equilibrium"; readonly runs: number; readonly of: number }
-  /** No connection is drawn that could hold this. */
-  | {
-      readonly kind: "hold not drawn";
-      readonly places: readonly string[];
-      readonly sidewaysN: number;
-      readonly upliftN: number;
-    }
+  /** Nothing is drawn that could hold this. */
+  | { readonly kind: "hold not drawn"; readonly hold: HoldNeeded }
   | { readonly kind: "wind outside its limits"; readonly limits: readonly ShapeLimitCode[] }
   | { readonly kind: "seismic system refused"; readonly axis: Axis }
   | { readonly kind: "left out of the model"; readonly note: ModelNote };

@@ -27,13 +27,14 @@ export type UnitFindings = {
 
 /**
  * The verdict of one unit: `does not work` where a checked part is over 1 under every set of assumptions in a run that
- * stands as drawn; otherwise `needs the engineer` where anything is open; never more than what solved runs say.
+ * stands as drawn, or where nothing drawn resists what pulls or pushes it; otherwise `needs the engineer` where anything is
+ * open; never more than what solved runs say.
  */
 export function unitStrength(findings: UnitFindings): UnitStrength {
   const { unitId, results, withSteel, given } = findings;
   const reasons = [...results.flatMap(resultReasons), ...standing(findings), ...holding(findings), ...given];
   const built = withSteel ? "works with steel" : "works as built";
-  const verdict = reasons.some(({ kind }) => kind === "over")
+  const verdict = reasons.some(({ kind }) => kind === "over" || kind === "hold not drawn")
     ? "does not work"
     : reasons.length > 0
       ? "needs the engineer"
@@ -77,7 +78,9 @@ function extremes({ envelope, assumptions }: ElementResult): [SetId, SetId] {
   );
 }
 
-function standing({ unitId, refused, runs }: UnitFindings): StrengthReason[] {
+/** Runs that stand once something is held are judged so; those that do not stand at all say nothing of any part. */
+function standing({ unitId, refused: all, runs }: UnitFindings): StrengthReason[] {
+  const refused = all.filter(({ held }) => held === undefined);
   if (refused.length === 0) return [];
   const own = refused.filter(({ refusal }) => refusal.moves.nodes.some((node) => node.startsWith(`${unitId}:`)));
   const [first] = own;
@@ -85,15 +88,4 @@ function standing({ unitId, refused, runs }: UnitFindings): StrengthReason[] {
   return [{ kind: "moves", runs: own.length, of: runs, first: first.run.id, words: first.refusal.refused }];
 }
 
-function holding({ holds }: UnitFindings): StrengthReason[] {
-  if (holds.length === 0) return [];
-  const most = (of: (hold: HoldNeeded) => number): number => Math.max(...holds.map(of));
-  return [
-    {
-      kind: "hold not drawn",
-      places: holds.map(({ place }) => place),
-      sidewaysN: most(({ sidewaysN }) => sidewaysN),
-      upliftN: most(({ upliftN }) => upliftN),
-    },
-  ];
-}
+const holding = ({ holds }: UnitFindings): StrengthReason[] => holds.map((hold) => ({ kind: "hold not drawn", hold }));

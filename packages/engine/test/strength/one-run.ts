@@ -40,7 +40,12 @@ export function oneRun(
   const answer = solveRuns(analysis, cases, [run], set, strengthMemory());
   const [solved] = answer.solved;
   if (solved === undefined) throw new Error(`no equilibrium: ${answer.refused[0]?.refusal.refused}`);
-  const parts = checkedParts(analysis, answer.built, { ...scheme.basis, soil: { class: "sand" } }, basis);
+  const parts = checkedParts(
+    analysis,
+    answer.built,
+    { ...scheme, basis: { ...scheme.basis, soil: { class: "sand" } } },
+    basis,
+  );
   return { set: answer, solved, worsts: screen(parts, [solved]) };
 }
 

@@ -64,12 +64,15 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
     expect(order).toEqual(order.toSorted((a, b) => b - a));
   });
 
-  it("names every run without equilibrium in words, and leaves a unit that moves in one to the engineer at best", () => {
+  it("names every run without equilibrium in words with what had to be held, and a unit that lifts with nothing drawn to hold it does not work", () => {
     expect(answer.refusedRuns.length).toBeGreaterThan(0);
-    for (const { words } of answer.refusedRuns) expect(words).toMatch(/^No equilibrium/);
+    for (const { words, held } of answer.refusedRuns) {
+      expect(words).toMatch(/^No equilibrium/);
+      expect(held).toEqual(["u1"]);
+    }
     const [unit] = answer.units;
-    expect(["needs the engineer", "does not work"]).toContain(unit?.verdict);
-    expect(unit?.reasons.map(({ kind }) => kind)).toContain("moves");
+    expect(unit?.verdict).toBe("does not work");
+    expect(unit?.reasons.map(({ kind }) => kind)).toContain("hold not drawn");
   });
 
   it("is plain data, the same in every byte when worked out again from a scheme in another order", () => {

@@ -87,9 +87,18 @@ describe("unitStrength", () => {
     expect(kinds([unstated])).toEqual(["needs the engineer", "strength refused"]);
   });
 
-  it("never says works where a run had no equilibrium, whether this unit moves or another", () => {
-    const refused = (node: string) => ({ refused: [refusedRun(node)] });
-    expect(kinds([result()], refused("u1:0,0,0"))).toEqual(["needs the engineer", "moves"]);
-    expect(kinds([result()], refused("u10:0,0,0"))).toEqual(["needs the engineer", "runs without equilibrium"]);
+  it("never says works where a run does not stand even with what moves held, whether this unit moves or another", () => {
+    const { held: _, ...fallen } = refusedRun("u1:0,0,0");
+    const { held: __, ...other } = refusedRun("u10:0,0,0");
+    expect(kinds([result()], { refused: [fallen] })).toEqual(["needs the engineer", "moves"]);
+    expect(kinds([result()], { refused: [other] })).toEqual(["needs the engineer", "runs without equilibrium"]);
+    expect(kinds([result()], { refused: [refusedRun("u10:0,0,0")] })).toEqual(["works as built"]);
+  });
+
+  it("does not work where nothing drawn holds what pulls or pushes it, and says what would", () => {
+    const hold = { kind: "uplift", ownerId: "u1", places: ["front left"], forceN: 9000, run: "0.9D + W" } as const;
+    const { verdict, reasons } = unitStrength(findings([result()], { holds: [hold] }));
+    expect(verdict).toBe("does not work");
+    expect(reasons).toEqual([{ kind: "hold not drawn", hold }]);
   });
 });

@@ -18,9 +18,6 @@ export type FilletWeld = {
   readonly tubeEnd: boolean;
 };
 
-/** E70 electrodes, 70 ksi. */
-export const e70Mpa = 482.6;
-
 /** Strength of a fillet weld, N: the weld's throat and the part beside it (J2.4), long welds reduced (J2.2b). */
 export function filletWeld(weld: FilletWeld, basis: SteelBasis): Resistance {
   if (weld.legMm < leastFilletLegMm(weld.thinner.thicknessMm)) return refused("weld smaller than the least size");
