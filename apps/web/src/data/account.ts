@@ -2,23 +2,24 @@ import { Account, SignedInPlace } from "@cornerway/schema";
 import type { LicenceChange, NameChange, PasswordChange } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
-import { http } from "./http.ts";
+import { api, read } from "./api/client.ts";
 import { sessionKey } from "./session.ts";
 
-const path = "/api/account";
 export const accountKey = ["account"] as const;
 export const signedInPlacesKey = [...accountKey, "sessions"] as const;
 
-export const useAccount = () => useQuery({ queryKey: accountKey, queryFn: () => http(Account, path) });
+export const useAccount = () =>
+  useQuery({ queryKey: accountKey, queryFn: () => read(Account, api.GET("/api/account")) });
 
 export const useSignedInPlaces = () =>
-  useQuery({ queryKey: signedInPlacesKey, queryFn: () => http(z.array(SignedInPlace), `${path}/sessions`) });
-
-const post = (rest: string, body: unknown) => http(z.unknown(), `${path}${rest}`, { method: "POST", body });
+  useQuery({
+    queryKey: signedInPlacesKey,
+    queryFn: () => read(z.array(SignedInPlace), api.GET("/api/account/sessions")),
+  });
 
 export const useChangeName = () =>
   useMutation({
-    mutationFn: (change: NameChange) => post("/name", change),
+    mutationFn: (change: NameChange) => read(z.unknown(), api.POST("/api/account/name", { body: change })),
     onSuccess: async (_done, _given, _kept, { client }) => {
       await client.invalidateQueries({ queryKey: accountKey });
       await client.invalidateQueries({ queryKey: sessionKey });
@@ -27,13 +28,13 @@ export const useChangeName = () =>
 
 export const useStateLicence = () =>
   useMutation({
-    mutationFn: (change: LicenceChange) => post("/licence", change),
+    mutationFn: (change: LicenceChange) => read(z.unknown(), api.POST("/api/account/licence", { body: change })),
     onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: accountKey }),
   });
 
 export const useChangePassword = () =>
   useMutation({
-    mutationFn: (change: PasswordChange) => post("/password", change),
+    mutationFn: (change: PasswordChange) => read(z.unknown(), api.POST("/api/account/password", { body: change })),
     onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: signedInPlacesKey }),
   });
 
@@ -41,6 +42,11 @@ export const useChangePassword = () =>
 export const useEndSessions = () =>
   useMutation({
     mutationFn: (id: string | "others") =>
-      http(z.unknown(), id === "others" ? `${path}/sessions` : `${path}/sessions/${id}`, { method: "DELETE" }),
+      read(
+        z.unknown(),
+        id === "others"
+          ? api.DELETE("/api/account/sessions")
+          : api.DELETE("/api/account/sessions/{sessionId}", { params: { path: { sessionId: id } } }),
+      ),
     onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: signedInPlacesKey }),
   });

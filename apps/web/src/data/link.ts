@@ -3,7 +3,8 @@ import type { ResetAsked, UseLink } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { useEffect } from "react";
 import { z } from "zod";
-import { http, isProblem } from "./http.ts";
+import { api, read } from "./api/client.ts";
+import { isProblem } from "./http.ts";
 import { linkSecret } from "./link-secret.ts";
 import { keepSession } from "./session.ts";
 
@@ -12,9 +13,9 @@ export const linkKey = ["link"] as const;
 /** What the link is for: its secret is exchanged for a cookie once, and the cookie is asked from then on. */
 export async function fetchLink(): Promise<OpenedLink> {
   const secret = linkSecret.get();
-  if (secret === null) return http(OpenedLink, "/api/link");
+  if (secret === null) return read(OpenedLink, api.GET("/api/link"));
   try {
-    const link = await http(OpenedLink, "/api/link", { method: "POST", body: { secret } });
+    const link = await read(OpenedLink, api.POST("/api/link", { body: { secret } }));
     linkSecret.forget();
     return link;
   } catch (error) {
@@ -32,11 +33,10 @@ export function useOpenedLink() {
 }
 
 async function sendLink(words: UseLink): Promise<LinkUsed> {
-  const used = await http(LinkUsed, "/api/link/use", { method: "POST", body: words });
+  const used = await read(LinkUsed, api.POST("/api/link/use", { body: words }));
   return { ...used, session: keepSession(used.session) };
 }
 
 export const useLinkUse = () => useMutation({ mutationFn: sendLink });
 
-export const askNewPassword = (words: ResetAsked) =>
-  http(z.unknown(), "/api/new-password", { method: "POST", body: words });
+export const askNewPassword = (words: ResetAsked) => read(z.unknown(), api.POST("/api/new-password", { body: words }));

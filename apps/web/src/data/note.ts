@@ -1,16 +1,17 @@
 import { Note } from "@cornerway/schema";
 import type { NewNote } from "@cornerway/schema";
 import { useMutation } from "@tanstack/react-query";
-import { http } from "./http.ts";
+import { api, read } from "./api/client.ts";
 import { threadKey } from "./thread.ts";
 
-const path = (projectId: string) => `/api/projects/${projectId}/notes`;
-
 export const writeNote = (projectId: string, note: NewNote) =>
-  http(Note, path(projectId), { method: "POST", body: note });
+  read(Note, api.POST("/api/projects/{projectId}/notes", { params: { path: { projectId } }, body: note }));
 
 export const settleNote = (projectId: string, noteId: string) =>
-  http(Note, `${path(projectId)}/${noteId}/settle`, { method: "POST" });
+  read(
+    Note,
+    api.POST("/api/projects/{projectId}/notes/{noteId}/settle", { params: { path: { projectId, noteId } }, body: {} }),
+  );
 
 export const useWriteNote = (projectId: string) =>
   useMutation({

@@ -2,26 +2,29 @@ import { InvitationMade, KeptProject, ProjectPeople, ProjectStarted } from "@cor
 import type { NewInvitation, Role, StartProject } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
-import { http } from "./http.ts";
+import { api, read } from "./api/client.ts";
 import { projectKey, projectsKey } from "./project.ts";
 
 /** The page has no live line of its own: it asks this often. */
 const everyMs = 5_000;
 
 export const peopleKey = (projectId: string) => ["people", projectId] as const;
-const path = (projectId: string) => `/api/projects/${projectId}`;
 
 export const usePeople = (projectId: string) =>
   useQuery({
     queryKey: peopleKey(projectId),
-    queryFn: () => http(ProjectPeople, `${path(projectId)}/people`),
+    queryFn: () =>
+      read(ProjectPeople, api.GET("/api/projects/{projectId}/people", { params: { path: { projectId } } })),
     refetchInterval: everyMs,
   });
 
 export const useInvite = (projectId: string) =>
   useMutation({
     mutationFn: (body: NewInvitation) =>
-      http(InvitationMade, `${path(projectId)}/invitations`, { method: "POST", body }),
+      read(
+        InvitationMade,
+        api.POST("/api/projects/{projectId}/invitations", { params: { path: { projectId } }, body }),
+      ),
     onSuccess: (_made, _given, _kept, { client }) => client.invalidateQueries({ queryKey: peopleKey(projectId) }),
   });
 
@@ -44,17 +47,19 @@ export const usePeopleAct = (projectId: string) =>
   });
 
 function send(projectId: string, what: PeopleAct): Promise<unknown> {
-  const at = path(projectId);
-  const post = (rest: string, body: object) => http(z.unknown(), `${at}/people/${rest}`, { method: "POST", body });
+  if (what.act === "withdraw") {
+    const params = { path: { projectId, invitationId: what.invitationId } };
+    return read(z.unknown(), api.DELETE("/api/projects/{projectId}/invitations/{invitationId}", { params }));
+  }
+  const params = { path: { projectId, personId: what.personId } };
+  const person = "/api/projects/{projectId}/people/{personId}";
   switch (what.act) {
-    case "withdraw":
-      return http(z.unknown(), `${at}/invitations/${what.invitationId}`, { method: "DELETE" });
     case "confirm":
-      return post(`${what.personId}/confirm`, {});
+      return read(z.unknown(), api.POST(`${person}/confirm`, { params, body: {} }));
     case "remove":
-      return post(`${what.personId}/remove`, { role: what.role });
+      return read(z.unknown(), api.POST(`${person}/remove`, { params, body: { role: what.role } }));
     case "end":
-      return post(`${what.personId}/expiry`, { expiresAt: what.expiresAt });
+      return read(z.unknown(), api.POST(`${person}/expiry`, { params, body: { expiresAt: what.expiresAt } }));
   }
 }
 
@@ -64,13 +69,13 @@ export const keptProjectsKey = ["kept-projects"] as const;
 export const useKeptProjects = (administrator: boolean) =>
   useQuery({
     queryKey: keptProjectsKey,
-    queryFn: () => http(z.array(KeptProject), "/api/administration/projects"),
+    queryFn: () => read(z.array(KeptProject), api.GET("/api/administration/projects")),
     enabled: administrator,
   });
 
 export const useStartProject = () =>
   useMutation({
-    mutationFn: (body: StartProject) => http(ProjectStarted, "/api/projects", { method: "POST", body }),
+    mutationFn: (body: StartProject) => read(ProjectStarted, api.POST("/api/projects", { body })),
     onSuccess: (_done, _given, _kept, { client }) =>
       Promise.all([projectsKey, keptProjectsKey].map((queryKey) => client.invalidateQueries({ queryKey }))),
   });

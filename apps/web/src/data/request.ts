@@ -1,22 +1,32 @@
 import { ChangeRequest, RequestAnswered, RequestPreview } from "@cornerway/schema";
 import type { AnswerRequest, NewRequest } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { http } from "./http.ts";
+import { api, read } from "./api/client.ts";
 import { projectKey } from "./project.ts";
 
-const path = (projectId: string) => `/api/projects/${projectId}/requests`;
-
 export const makeRequest = (projectId: string, request: NewRequest) =>
-  http(ChangeRequest, path(projectId), { method: "POST", body: request });
+  read(
+    ChangeRequest,
+    api.POST("/api/projects/{projectId}/requests", { params: { path: { projectId } }, body: request }),
+  );
 
 export const answerRequest = (projectId: string, requestId: string, answer: AnswerRequest) =>
-  http(RequestAnswered, `${path(projectId)}/${requestId}/answer`, { method: "POST", body: answer });
+  read(
+    RequestAnswered,
+    api.POST("/api/projects/{projectId}/requests/{requestId}/answer", {
+      params: { path: { projectId, requestId } },
+      body: answer,
+    }),
+  );
 
 export const previewKey = (projectId: string, requestId: string, draftNumber: number) =>
   [...projectKey(projectId), "preview", requestId, draftNumber] as const;
 
 export const fetchPreview = (projectId: string, requestId: string) =>
-  http(RequestPreview, `${path(projectId)}/${requestId}/preview`);
+  read(
+    RequestPreview,
+    api.GET("/api/projects/{projectId}/requests/{requestId}/preview", { params: { path: { projectId, requestId } } }),
+  );
 
 /** What taking a request in would do to the draft as it stands at `draftNumber`. */
 export const useRequestPreview = (projectId: string, requestId: string, draftNumber: number) =>

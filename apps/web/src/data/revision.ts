@@ -2,18 +2,20 @@ import { Revision, RevisionSummary } from "@cornerway/schema";
 import type { NewRevision } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
-import { http } from "./http.ts";
+import { api, read, readPages } from "./api/client.ts";
 import { projectKey } from "./project.ts";
 
-const path = (projectId: string) => `/api/projects/${projectId}/revisions`;
-
 export const revisionsKey = (projectId: string) => [...projectKey(projectId), "revisions"] as const;
-export const fetchRevisions = (projectId: string) => http(z.array(RevisionSummary), path(projectId));
+export const fetchRevisions = (projectId: string) =>
+  readPages(z.array(RevisionSummary), (after) =>
+    api.GET("/api/projects/{projectId}/revisions", { params: { path: { projectId }, query: { after } } }),
+  );
 export const useRevisions = (projectId: string) =>
   useQuery({ queryKey: revisionsKey(projectId), queryFn: () => fetchRevisions(projectId) });
 
 export const revisionKey = (projectId: string, letter: string) => [...revisionsKey(projectId), letter] as const;
-export const fetchRevision = (projectId: string, letter: string) => http(Revision, `${path(projectId)}/${letter}`);
+export const fetchRevision = (projectId: string, letter: string) =>
+  read(Revision, api.GET("/api/projects/{projectId}/revisions/{letter}", { params: { path: { projectId, letter } } }));
 
 /** One revision with its scheme and the service's own assessment; nothing is asked while there is no letter. */
 export const useRevision = (projectId: string, letter: string | null) =>
@@ -24,7 +26,10 @@ export const useRevision = (projectId: string, letter: string | null) =>
   });
 
 export const sendRevision = (projectId: string, revision: NewRevision) =>
-  http(RevisionSummary, path(projectId), { method: "POST", body: revision });
+  read(
+    RevisionSummary,
+    api.POST("/api/projects/{projectId}/revisions", { params: { path: { projectId } }, body: revision }),
+  );
 
 export const useSendRevision = (projectId: string) =>
   useMutation({

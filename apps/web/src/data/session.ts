@@ -3,7 +3,8 @@ import type { SignIn } from "@cornerway/schema";
 import { useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { csrfToken } from "./csrf-token.ts";
-import { http, isProblem } from "./http.ts";
+import { api, read } from "./api/client.ts";
+import { isProblem } from "./http.ts";
 
 export const sessionKey = ["session"] as const;
 
@@ -14,7 +15,7 @@ const hint = "cornerway.signed-in";
 export async function fetchSession(): Promise<Session | null> {
   if (localStorage.getItem(hint) === null) return null;
   try {
-    return keepSession(await http(Session, "/api/session"));
+    return keepSession(await read(Session, api.GET("/api/session")));
   } catch (error) {
     if (isProblem(error, "not-signed-in")) {
       localStorage.removeItem(hint);
@@ -27,10 +28,10 @@ export async function fetchSession(): Promise<Session | null> {
 export const useSession = () => useQuery({ queryKey: sessionKey, queryFn: fetchSession, staleTime: 5 * 60_000 });
 
 export const signIn = async (words: SignIn): Promise<Session> =>
-  keepSession(await http(Session, "/api/session", { method: "POST", body: words }));
+  keepSession(await read(Session, api.POST("/api/session", { body: words })));
 
 export async function signOut(): Promise<void> {
-  await http(z.unknown(), "/api/session", { method: "DELETE" });
+  await read(z.unknown(), api.DELETE("/api/session"));
   csrfToken.value = "";
   localStorage.removeItem(hint);
 }

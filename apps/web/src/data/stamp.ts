@@ -1,11 +1,11 @@
 import { Stamp } from "@cornerway/schema";
 import type { NewStamp } from "@cornerway/schema";
 import { useMutation } from "@tanstack/react-query";
-import { http } from "./http.ts";
+import { api, read } from "./api/client.ts";
 import { projectKey } from "./project.ts";
 
 export const pressStamp = (projectId: string, stamp: NewStamp) =>
-  http(Stamp, `/api/projects/${projectId}/stamps`, { method: "POST", body: stamp });
+  read(Stamp, api.POST("/api/projects/{projectId}/stamps", { params: { path: { projectId } }, body: stamp }));
 
 export const usePressStamp = (projectId: string) =>
   useMutation({

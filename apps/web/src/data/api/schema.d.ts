@@ -1,0 +1,10201 @@
+// Made from the API description by `npm run api:types`; a test holds it against the routes.
+export interface paths {
+  "/api/account": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Your account */
+    get: operations["readAccount"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/account/licence": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * State your licence as an engineer, or take the statement back
+     * @description Shown as stated by you; the service verifies nothing.
+     */
+    post: operations["stateLicence"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/account/name": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Change your name */
+    post: operations["changeName"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/account/password": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Change your password; your other sessions end */
+    post: operations["changePassword"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/account/sessions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Where you are signed in */
+    get: operations["listSessions"];
+    put?: never;
+    post?: never;
+    /** End all your sessions but this one */
+    delete: operations["endOtherSessions"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/account/sessions/{sessionId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** End one of your sessions */
+    delete: operations["endSession"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/administration/projects": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every project of the service, for its administrators */
+    get: operations["listKeptProjects"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/link": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What the opened link is for */
+    get: operations["readLink"];
+    put?: never;
+    /** Open a one-time link: its secret is taken for a cookie */
+    post: operations["openLink"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/link/use": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Use the opened link: join, become the first administrator, or set a new password */
+    post: operations["useLink"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/new-password": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Have a link to set a new password sent to an address
+     * @description The answer and its time are the same whether anyone has that address or not.
+     */
+    post: operations["askNewPassword"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The projects you have a part in, by name */
+    get: operations["listProjects"];
+    put?: never;
+    /** Start a project */
+    post: operations["startProject"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One project */
+    get: operations["readProject"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/draft": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The draft as it is now */
+    get: operations["readDraft"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/draft/acts": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Draw: one act, whole or not at all
+     * @description An act sent twice under one id is one act. It is re-based when nothing it touches changed since its base.
+     */
+    post: operations["draw"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/draft/acts/{actId}/undo": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Take an act back by its id
+     * @description The same as drawing its inverse with `undoes`, for acts of more operations than are taken at once.
+     */
+    post: operations["takeBack"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/draft/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The draft as a file */
+    get: operations["saveDraft"];
+    put?: never;
+    /** Make the draft what a file holds: one act, which can be taken back */
+    post: operations["bringIn"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/invitations": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Ask someone in by a one-time link
+     * @description The link goes to the address by letter and is told here once. It is good for seven days.
+     */
+    post: operations["invite"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/invitations/{invitationId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Take an invitation back */
+    delete: operations["withdrawInvitation"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/live": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Follow a project as it happens, by WebSocket
+     * @description The first message is `resume` with the last number seen; what follows is in `cornerway.schema.json`.
+     */
+    get: operations["follow"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/members": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Who has a part in a project, by name */
+    get: operations["listMembers"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/notes": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Notes in the order they were written */
+    get: operations["listNotes"];
+    put?: never;
+    /** Write a note on an element */
+    post: operations["writeNote"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/notes/{noteId}/settle": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Settle a note */
+    post: operations["settleNote"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/people": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Who has a part in a project */
+    get: operations["readPeople"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/people/{personId}/confirm": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Say who the engineer is */
+    post: operations["confirmEngineer"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/people/{personId}/expiry": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Say when a reader's part ends */
+    post: operations["setExpiry"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/people/{personId}/remove": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Take a part away */
+    post: operations["removePart"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/record": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Entries of the record after a number, oldest first
+     * @description Less those that your roles may not see.
+     */
+    get: operations["readRecord"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/requests": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Change requests in the order of their numbers */
+    get: operations["listRequests"];
+    put?: never;
+    /** Ask for a change, as operations on the latest revision */
+    post: operations["makeRequest"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/requests/{requestId}/answer": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Take a change request in, or decline it */
+    post: operations["answerRequest"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/requests/{requestId}/preview": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What taking a change request in would do to the draft */
+    get: operations["previewRequest"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The revisions, latest first */
+    get: operations["listRevisions"];
+    put?: never;
+    /**
+     * Send the draft as the next revision
+     * @description Carries the draft number and content digest on the sender's screen, and is refused when the draft is another.
+     */
+    post: operations["sendRevision"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One revision with its scheme and result */
+    get: operations["readRevision"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/assessment": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** How the assessment of a revision stands, and how far it is */
+    get: operations["readAssessmentRun"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/assessment/again": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Have a revision assessed again whose assessment failed */
+    post: operations["assessAgain"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/assessment/stop": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Stop the assessment of a revision; its thread is ended */
+    post: operations["stopAssessment"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** A revision as a file */
+    get: operations["saveRevision"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/stamps": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Stamp the latest revision
+     * @description Carries the two digests on the engineer's screen, and is refused when the revision has others.
+     */
+    post: operations["pressStamp"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/thread": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Notes, change requests and stamps, all at once */
+    get: operations["readThread"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/webhooks": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The webhooks of a project */
+    get: operations["listWebhooks"];
+    put?: never;
+    /**
+     * Have an address told of the record
+     * @description It is told of what whoever made it may see. Its secret is shown this once.
+     */
+    post: operations["makeWebhook"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/webhooks/{webhookId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Take a webhook away */
+    delete: operations["endWebhook"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/webhooks/{webhookId}/deliveries": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What a webhook was told, the latest first */
+    get: operations["listDeliveries"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/webhooks/{webhookId}/resume": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Set a stopped webhook going again */
+    post: operations["resumeWebhook"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/session": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Who is signed in */
+    get: operations["readSession"];
+    put?: never;
+    /** Sign in; the session comes as a cookie */
+    post: operations["signIn"];
+    /** Sign out */
+    delete: operations["signOut"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/tokens": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Your access tokens that are good */
+    get: operations["listTokens"];
+    put?: never;
+    /**
+     * Make an access token for scripts
+     * @description Its secret is shown this once.
+     */
+    post: operations["makeToken"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/tokens/{tokenId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Withdraw an access token */
+    delete: operations["withdrawToken"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/health": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Whether the process answers */
+    get: operations["isAlive"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/ready": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Whether the process can do its work */
+    get: operations["isReady"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+  schemas: {
+    AccessToken: {
+      expiresAt: components["schemas"]["Moment"];
+      /** Format: uuid */
+      id: string;
+      lastUsedAt: components["schemas"]["Moment"] | null;
+      madeAt: components["schemas"]["Moment"];
+      name: string;
+      prefix: components["schemas"]["TokenPrefix"];
+      revokedAt: components["schemas"]["Moment"] | null;
+      scopes: components["schemas"]["TokenScope"][];
+    };
+    AccessTokenMade: {
+      expiresAt: components["schemas"]["Moment"];
+      /** Format: uuid */
+      id: string;
+      lastUsedAt: components["schemas"]["Moment"] | null;
+      madeAt: components["schemas"]["Moment"];
+      name: string;
+      prefix: components["schemas"]["TokenPrefix"];
+      revokedAt: components["schemas"]["Moment"] | null;
+      scopes: components["schemas"]["TokenScope"][];
+      secret: string | null;
+    };
+    Account: {
+      administrator: boolean;
+      licence: components["schemas"]["Licence"] | null;
+      person: {
+        email: string;
+        id: components["schemas"]["PersonId"];
+        name: string;
+      };
+    };
+    /** Format: uuid */
+    ActId: string;
+    /** Format: uuid */
+    ActIdInput: string;
+    Actor: {
+      id: components["schemas"]["PersonId"];
+      name: string;
+      /** @enum {string} */
+      role: "architect" | "engineer" | "checker" | "owner" | "reader" | "administrator" | "service";
+      token?: components["schemas"]["TokenPrefix"] | undefined;
+    };
+    AngleMdeg: number;
+    AngleMdegInput: number;
+    AnswerRequestInput:
+      | {
+          /** Format: uuid */
+          actId: string;
+          /** @constant */
+          answer: "take in";
+          base: number;
+        }
+      | {
+          /** @constant */
+          answer: "decline";
+          reason: string;
+        };
+    Assessment: {
+      bearings: components["schemas"]["Bearing"][];
+      engineVersion: string;
+      marks: components["schemas"]["Mark"][];
+      path: components["schemas"]["PathStretch"][];
+      questions: number;
+      /** @constant */
+      scope: "load path only, no strength checked";
+      statics: {
+        loadKn: number;
+        reactionKn: number;
+        reactions: {
+          at: components["schemas"]["PointMm"];
+          elementId: components["schemas"]["ElementId"];
+          forceKn: number;
+        }[];
+        residualKn: number;
+      };
+      units: {
+        id: components["schemas"]["ElementId"];
+        imposedKn: number;
+        storey: number;
+        verdict: components["schemas"]["Verdict"];
+        weightKn: number;
+      }[];
+      verdict: components["schemas"]["Verdict"];
+    };
+    AssessmentRun: {
+      askedAt: components["schemas"]["Moment"];
+      attempt: number;
+      engineVersion: string | null;
+      leftMs: number | null;
+      letter: components["schemas"]["RevisionLetter"];
+      startedAt: components["schemas"]["Moment"] | null;
+      state: components["schemas"]["AssessmentState"];
+      steps: {
+        done: number;
+        of: number;
+      };
+      why: string | null;
+    };
+    /** @enum {string} */
+    AssessmentState: "waiting" | "done" | "failed" | "unreadable";
+    Author: {
+      id: components["schemas"]["PersonId"];
+      name: string;
+      role: components["schemas"]["Role"];
+      token?: components["schemas"]["TokenPrefix"] | undefined;
+    };
+    Beam: {
+      from: {
+        xUm: components["schemas"]["LengthUm"];
+        yUm: components["schemas"]["LengthUm"];
+        zUm: components["schemas"]["LengthUm"];
+      };
+      id: components["schemas"]["ElementId"];
+      section: components["schemas"]["SectionName"];
+      tag: components["schemas"]["Tag"];
+      to: {
+        xUm: components["schemas"]["LengthUm"];
+        yUm: components["schemas"]["LengthUm"];
+        zUm: components["schemas"]["LengthUm"];
+      };
+    };
+    BeamInput: {
+      from: {
+        xUm: components["schemas"]["LengthUmInput"];
+        yUm: components["schemas"]["LengthUmInput"];
+        zUm: components["schemas"]["LengthUmInput"];
+      };
+      id: components["schemas"]["ElementIdInput"];
+      section: components["schemas"]["SectionNameInput"];
+      tag: components["schemas"]["TagInput"];
+      to: {
+        xUm: components["schemas"]["LengthUmInput"];
+        yUm: components["schemas"]["LengthUmInput"];
+        zUm: components["schemas"]["LengthUmInput"];
+      };
+    };
+    Bearing: {
+      at: components["schemas"]["PointMm"];
+      fitting?: components["schemas"]["FittingName"] | undefined;
+      forceKn: number;
+      gapMm: number;
+      heldById?: components["schemas"]["ElementId"] | undefined;
+      id: string;
+      /** @enum {string} */
+      joint: "lock" | "made connection" | "seat" | "bearing" | "none";
+      offsetXMm: number;
+      offsetYMm: number;
+      /** @enum {string} */
+      on: "fitting" | "rail" | "post" | "beam" | "pad" | "ground" | "sheet" | "air";
+      onElementId?: components["schemas"]["ElementId"] | undefined;
+      seatId?: components["schemas"]["ElementId"] | undefined;
+      unitId: components["schemas"]["ElementId"];
+    };
+    BringInInput: {
+      base: number;
+      file: unknown;
+      id: components["schemas"]["ActIdInput"];
+    };
+    /** @enum {string} */
+    Certainty: "published" | "derived" | "memory" | "common practice";
+    ChangeRequest: {
+      answer: {
+        at: components["schemas"]["Moment"];
+        by: components["schemas"]["Author"];
+        reason: string | null;
+      } | null;
+      author: components["schemas"]["Author"];
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["RequestId"];
+      madeAt: components["schemas"]["Moment"];
+      number: number;
+      operations: components["schemas"]["Operation"][];
+      revision: components["schemas"]["RevisionLetter"];
+      /** @enum {string} */
+      state: "open" | "taken in" | "declined";
+      text: string;
+    };
+    /** @enum {string} */
+    CodeEdition: "IBC 2021" | "IBC 2024";
+    /** @enum {string} */
+    CodeEditionInput: "IBC 2021" | "IBC 2024";
+    /** @enum {string} */
+    CompassPoint: "north" | "south" | "east" | "west";
+    Container: {
+      /** @constant */
+      doors?: "welded shut" | undefined;
+      id: components["schemas"]["ElementId"];
+      plateTareKg?: number | undefined;
+      tag: components["schemas"]["Tag"];
+      turnMdeg: components["schemas"]["AngleMdeg"];
+      type: components["schemas"]["ContainerType"];
+      xUm: components["schemas"]["LengthUm"];
+      yUm: components["schemas"]["LengthUm"];
+      zUm: components["schemas"]["LengthUm"];
+    };
+    ContainerInput: {
+      /** @constant */
+      doors?: "welded shut" | undefined;
+      id: components["schemas"]["ElementIdInput"];
+      plateTareKg?: number | undefined;
+      tag: components["schemas"]["TagInput"];
+      turnMdeg: components["schemas"]["AngleMdegInput"];
+      type: components["schemas"]["ContainerTypeInput"];
+      xUm: components["schemas"]["LengthUmInput"];
+      yUm: components["schemas"]["LengthUmInput"];
+      zUm: components["schemas"]["LengthUmInput"];
+    };
+    /** @enum {string} */
+    ContainerType: "1EEE" | "1EE" | "1AAA" | "1AA" | "1A" | "1BBB" | "1BB" | "1CCC" | "1CC" | "1C" | "1D";
+    /** @enum {string} */
+    ContainerTypeInput: "1EEE" | "1EE" | "1AAA" | "1AA" | "1A" | "1BBB" | "1BB" | "1CCC" | "1CC" | "1C" | "1D";
+    DesignBasis: {
+      concreteMpa: number;
+      friction: number;
+      hazards: components["schemas"]["SiteHazards"] | null;
+      levelErrorUm: components["schemas"]["LengthUm"];
+      lifting: {
+        equalised: boolean;
+        factor: number;
+        legMdeg: number;
+      };
+      settlementUm: components["schemas"]["LengthUm"];
+      sheetWalls: components["schemas"]["SheetWalls"];
+      soil: {
+        /** @enum {string} */
+        class: "crystalline bedrock" | "sedimentary or foliated rock" | "gravel" | "sand" | "clay or silt";
+        report?:
+          | {
+              bearingPa: number;
+              source: unknown;
+            }
+          | undefined;
+      };
+      systems: {
+        /** @enum {string} */
+        x:
+          | "container sheet walls"
+          | "single unit by the simplified path"
+          | "special moment frames"
+          | "intermediate moment frames"
+          | "ordinary moment frames"
+          | "special concentric braces"
+          | "ordinary concentric braces"
+          | "special plate walls"
+          | "special cantilever columns"
+          | "ordinary cantilever columns";
+        /** @enum {string} */
+        y:
+          | "container sheet walls"
+          | "single unit by the simplified path"
+          | "special moment frames"
+          | "intermediate moment frames"
+          | "ordinary moment frames"
+          | "special concentric braces"
+          | "ordinary concentric braces"
+          | "special plate walls"
+          | "special cantilever columns"
+          | "ordinary cantilever columns";
+      };
+    };
+    DesignBasisInput: {
+      concreteMpa: number;
+      friction: number;
+      hazards: components["schemas"]["SiteHazardsInput"] | null;
+      levelErrorUm: components["schemas"]["LengthUmInput"];
+      lifting: {
+        equalised: boolean;
+        factor: number;
+        legMdeg: number;
+      };
+      settlementUm: components["schemas"]["LengthUmInput"];
+      sheetWalls: components["schemas"]["SheetWallsInput"];
+      soil: {
+        /** @enum {string} */
+        class: "crystalline bedrock" | "sedimentary or foliated rock" | "gravel" | "sand" | "clay or silt";
+        report?:
+          | {
+              bearingPa: number;
+              source: string;
+            }
+          | undefined;
+      };
+      systems: {
+        /** @enum {string} */
+        x:
+          | "container sheet walls"
+          | "single unit by the simplified path"
+          | "special moment frames"
+          | "intermediate moment frames"
+          | "ordinary moment frames"
+          | "special concentric braces"
+          | "ordinary concentric braces"
+          | "special plate walls"
+          | "special cantilever columns"
+          | "ordinary cantilever columns";
+        /** @enum {string} */
+        y:
+          | "container sheet walls"
+          | "single unit by the simplified path"
+          | "special moment frames"
+          | "intermediate moment frames"
+          | "ordinary moment frames"
+          | "special concentric braces"
+          | "ordinary concentric braces"
+          | "special plate walls"
+          | "special cantilever columns"
+          | "ordinary cantilever columns";
+      };
+    };
+    Digest: string;
+    DigestInput: string;
+    /** @enum {string} */
+    Disposition: "No exceptions taken" | "Make corrections noted" | "Revise and resubmit" | "Rejected";
+    /** @enum {string} */
+    DispositionInput: "No exceptions taken" | "Make corrections noted" | "Revise and resubmit" | "Rejected";
+    Draft: {
+      contentDigest: components["schemas"]["Digest"];
+      movesSinceRevision: number;
+      number: number;
+      scheme: components["schemas"]["Scheme"];
+    };
+    DraftActDone: {
+      contentDigest: components["schemas"]["Digest"];
+      draftNumber: number;
+      entry: number;
+    };
+    DraftActInput: {
+      base: number;
+      id: components["schemas"]["ActIdInput"];
+      operations: components["schemas"]["OperationInput"][];
+      undoes?: components["schemas"]["ActIdInput"] | undefined;
+    };
+    ElementId: string;
+    ElementIdInput: string;
+    /** @enum {string} */
+    Face: "left" | "right" | "front" | "door" | "roof" | "floor";
+    /** @enum {string} */
+    FaceInput: "left" | "right" | "front" | "door" | "roof" | "floor";
+    FieldProblem: {
+      detail: string;
+      pointer: string;
+    };
+    /** @enum {string} */
+    FittingName:
+      | "front-right"
+      | "front-left"
+      | "door-right"
+      | "door-left"
+      | "front-right-inner"
+      | "front-left-inner"
+      | "door-right-inner"
+      | "door-left-inner";
+    /** @enum {string} */
+    FittingNameInput:
+      | "front-right"
+      | "front-left"
+      | "door-right"
+      | "door-left"
+      | "front-right-inner"
+      | "front-left-inner"
+      | "door-right-inner"
+      | "door-left-inner";
+    FloorLoad: {
+      /** @enum {string} */
+      case: "imposed" | "finish";
+      containerId: components["schemas"]["ElementId"];
+      id: components["schemas"]["ElementId"];
+      pressurePa: components["schemas"]["PressurePa"];
+      /** @enum {string} */
+      surface: "floor" | "roof";
+    };
+    FloorLoadInput: {
+      /** @enum {string} */
+      case: "imposed" | "finish";
+      containerId: components["schemas"]["ElementIdInput"];
+      id: components["schemas"]["ElementIdInput"];
+      pressurePa: components["schemas"]["PressurePaInput"];
+      /** @enum {string} */
+      surface: "floor" | "roof";
+    };
+    FloorUse: {
+      containerId: components["schemas"]["ElementId"];
+      id: components["schemas"]["ElementId"];
+      occupancy: components["schemas"]["Occupancy"];
+      /** @enum {string} */
+      surface: "floor" | "roof";
+    };
+    FloorUseInput: {
+      containerId: components["schemas"]["ElementIdInput"];
+      id: components["schemas"]["ElementIdInput"];
+      occupancy: components["schemas"]["OccupancyInput"];
+      /** @enum {string} */
+      surface: "floor" | "roof";
+    };
+    Framing: {
+      header: components["schemas"]["SectionName"];
+      jamb: components["schemas"]["SectionName"];
+      sill?: components["schemas"]["SectionName"] | undefined;
+    };
+    FramingInput: {
+      header: components["schemas"]["SectionNameInput"];
+      jamb: components["schemas"]["SectionNameInput"];
+      sill?: components["schemas"]["SectionNameInput"] | undefined;
+    };
+    FreeLoad:
+      | {
+          alongXN: number;
+          alongYN: number;
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementId"];
+          downN: number;
+          id: components["schemas"]["ElementId"];
+          note: unknown;
+          /** @constant */
+          shape: "point";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["Tag"];
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementId"];
+          downNPerM: number;
+          id: components["schemas"]["ElementId"];
+          note: unknown;
+          /** @constant */
+          shape: "line";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["Tag"];
+          toXUm: components["schemas"]["LengthUm"];
+          toYUm: components["schemas"]["LengthUm"];
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementId"];
+          id: components["schemas"]["ElementId"];
+          lengthUm: components["schemas"]["PositiveLengthUm"];
+          note: unknown;
+          pressurePa: components["schemas"]["PressurePa"];
+          /** @constant */
+          shape: "area";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["Tag"];
+          widthUm: components["schemas"]["PositiveLengthUm"];
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+        };
+    FreeLoadInput:
+      | {
+          alongXN: number;
+          alongYN: number;
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementIdInput"];
+          downN: number;
+          id: components["schemas"]["ElementIdInput"];
+          note: string;
+          /** @constant */
+          shape: "point";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["TagInput"];
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementIdInput"];
+          downNPerM: number;
+          id: components["schemas"]["ElementIdInput"];
+          note: string;
+          /** @constant */
+          shape: "line";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["TagInput"];
+          toXUm: components["schemas"]["LengthUmInput"];
+          toYUm: components["schemas"]["LengthUmInput"];
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          /** @enum {string} */
+          case: "finish" | "plant" | "imposed" | "snow" | "wind";
+          containerId: components["schemas"]["ElementIdInput"];
+          id: components["schemas"]["ElementIdInput"];
+          lengthUm: components["schemas"]["PositiveLengthUmInput"];
+          note: string;
+          pressurePa: components["schemas"]["PressurePaInput"];
+          /** @constant */
+          shape: "area";
+          /** @enum {string} */
+          surface: "floor" | "roof";
+          tag: components["schemas"]["TagInput"];
+          widthUm: components["schemas"]["PositiveLengthUmInput"];
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+        };
+    HeldPart: {
+      confirmedAt: components["schemas"]["Moment"] | null;
+      expiresAt: components["schemas"]["Moment"] | null;
+      role: components["schemas"]["Role"];
+      since: components["schemas"]["Moment"];
+    };
+    Invitation: {
+      email: string;
+      expiresAt: components["schemas"]["Moment"];
+      id: components["schemas"]["InvitationId"];
+      invitedBy: string;
+      madeAt: components["schemas"]["Moment"];
+      partEndsAt: components["schemas"]["Moment"] | null;
+      role: components["schemas"]["Role"];
+    };
+    /** Format: uuid */
+    InvitationId: string;
+    /** Format: uuid */
+    InvitationIdInput: string;
+    InvitationMade: {
+      invitation: components["schemas"]["Invitation"];
+      letterSent: boolean;
+      path: string;
+    };
+    KeptProject: {
+      client: string;
+      id: components["schemas"]["ProjectId"];
+      name: string;
+      openedAt: components["schemas"]["Moment"];
+      place: string;
+    };
+    LengthUm: number;
+    LengthUmInput: number;
+    Licence: {
+      jurisdiction: unknown;
+      number: unknown;
+    };
+    LicenceChangeInput: {
+      licence: components["schemas"]["LicenceInput"] | null;
+    };
+    LicenceInput: {
+      jurisdiction: string;
+      number: string;
+    };
+    LinkUsed: {
+      projectId: components["schemas"]["ProjectId"] | null;
+      session: components["schemas"]["Session"];
+    };
+    Lock: {
+      containerId: components["schemas"]["ElementId"];
+      fitting: components["schemas"]["FittingName"];
+      id: components["schemas"]["ElementId"];
+      /** @enum {string} */
+      kind: "lock" | "made connection" | "hold-down";
+      tag: components["schemas"]["Tag"];
+      tested?:
+        | {
+            shearN: number;
+            source: unknown;
+            tensionN: number;
+          }
+        | undefined;
+    };
+    LockInput: {
+      containerId: components["schemas"]["ElementIdInput"];
+      fitting: components["schemas"]["FittingNameInput"];
+      id: components["schemas"]["ElementIdInput"];
+      /** @enum {string} */
+      kind: "lock" | "made connection" | "hold-down";
+      tag: components["schemas"]["TagInput"];
+      tested?:
+        | {
+            shearN: number;
+            source: string;
+            tensionN: number;
+          }
+        | undefined;
+    };
+    Mark: {
+      at: components["schemas"]["PointMm"];
+      basis: string;
+      certainty: components["schemas"]["Certainty"];
+      elements: components["schemas"]["ElementId"][];
+      fact: components["schemas"]["MarkFact"];
+      id: string;
+      verdict: components["schemas"]["Verdict"];
+    };
+    MarkFact:
+      | {
+          heaviestPostKn: number;
+          /** @constant */
+          kind: "borne-on-fittings";
+        }
+      | {
+          bearingKn: number;
+          heldBy?: number | undefined;
+          heldDownKn?: number | undefined;
+          /** @constant */
+          kind: "overhang";
+          lengthMm: number;
+          tailReactionKn: number;
+          towards: components["schemas"]["CompassPoint"];
+        }
+      | {
+          crossings: {
+            at: components["schemas"]["PointMm"];
+            forceKn: number;
+            gapMm: number;
+            seatId?: components["schemas"]["ElementId"] | undefined;
+            toNearestFittingMm: number;
+          }[];
+          /** @constant */
+          kind: "borne-on-rail";
+          turned: boolean;
+        }
+      | {
+          corners?: number | undefined;
+          drawn?: number | undefined;
+          /** @constant */
+          kind: "made-connection";
+          offsetMm: number;
+          /** @enum {string} */
+          why: "apertures cross" | "hole centres apart" | "bears off the corner";
+        }
+      | {
+          dropMm: number;
+          fitting: components["schemas"]["FittingName"];
+          /** @constant */
+          kind: "corner-on-air";
+          /** @enum {string} */
+          over: "air" | "sheet";
+        }
+      | {
+          heldBy?: number | undefined;
+          heldDownKn?: number | undefined;
+          /** @constant */
+          kind: "tips-over";
+          momentKnm: number;
+          outsideMm: number;
+          towards: components["schemas"]["CompassPoint"];
+          weightKn: number;
+          /** @constant */
+          whenEmpty?: true | undefined;
+        }
+      | {
+          insideMm: number;
+          /** @constant */
+          kind: "near-tipping";
+          towards: components["schemas"]["CompassPoint"];
+          weightKn: number;
+          /** @constant */
+          whenEmpty?: true | undefined;
+        }
+      | {
+          gapMm: number;
+          /** @constant */
+          kind: "rocks";
+        }
+      | {
+          gapMm: number;
+          /** @constant */
+          kind: "stands-clear";
+          places: number;
+        }
+      | {
+          corners: number;
+          /** @constant */
+          kind: "off-its-pad";
+          pastMm: number;
+        }
+      | {
+          /** @enum {string} */
+          direction: "slides" | "turns" | "falls";
+          /** @constant */
+          kind: "mechanism";
+        }
+      | {
+          depthMm: number;
+          /** @constant */
+          kind: "collision";
+        }
+      | {
+          /** @enum {string} */
+          cut?: ("in the yard" | "after placing" | "after shoring") | undefined;
+          face: components["schemas"]["Face"];
+          /** @constant */
+          kind: "member-cut";
+          member: components["schemas"]["MemberName"];
+        }
+      | {
+          forceKn: number;
+          /** @constant */
+          kind: "load-over-opening";
+          railCut: boolean;
+        }
+      | {
+          /** @enum {string} */
+          cut?: ("in the yard" | "after placing" | "after shoring") | undefined;
+          cutShare: number;
+          face: components["schemas"]["Face"];
+          /** @constant */
+          kind: "opening-in-sheet";
+          shortestPierMm: number;
+          toDoorPostMm: number;
+          toFrontPostMm: number;
+          /** @enum {string} */
+          wallRule:
+            | "keeps both"
+            | "more than half cut"
+            | "pier under 4 ft"
+            | "more than half cut and pier under 4 ft"
+            | "not a wall";
+          widthMm: number;
+        }
+      | {
+          /** @enum {string} */
+          cut?: ("in the yard" | "after placing" | "after shoring") | undefined;
+          face: components["schemas"]["Face"];
+          joins: boolean;
+          /** @constant */
+          kind: "wall-out";
+          wall?: components["schemas"]["WallFacts"] | undefined;
+          widthMm: number;
+        }
+      | {
+          /** @constant */
+          kind: "openings-overlap";
+        }
+      | {
+          face: components["schemas"]["Face"];
+          /** @constant */
+          kind: "opening-off-face";
+        }
+      | {
+          /** @enum {string} */
+          by: "roof" | "floor";
+          clearMm: number;
+          /** @constant */
+          kind: "hatch-blocked";
+        }
+      | {
+          count: number;
+          /** @enum {string} */
+          cut?: ("in the yard" | "after placing" | "after shoring") | undefined;
+          /** @constant */
+          kind: "cross-members-cut";
+        }
+      | {
+          /** @constant */
+          kind: "post-without-ground";
+          /** @enum {string} */
+          under: "air" | "rail" | "sheet" | "ground";
+        }
+      | {
+          /** @constant */
+          kind: "post-holds-nothing";
+        }
+      | {
+          forceKn: number;
+          holds: components["schemas"]["ElementId"][];
+          /** @constant */
+          kind: "post-carries";
+        }
+      | {
+          /** @enum {string} */
+          end: "head" | "foot";
+          /** @constant */
+          kind: "post-off-centre";
+          momentKnm: number;
+          offsetMm: number;
+        }
+      | {
+          /** @constant */
+          kind: "post-through-opening";
+        }
+      | {
+          /** @constant */
+          kind: "post-through-unit";
+          through: components["schemas"]["MemberName"] | ("roof" | "floor");
+        }
+      | {
+          depthMm: number;
+          /** @constant */
+          kind: "below-ground";
+        }
+      | {
+          corners: number;
+          /** @constant */
+          kind: "pad-missing";
+        }
+      | {
+          /** @constant */
+          kind: "pad-holds-nothing";
+        }
+      | {
+          aboveMm: number;
+          /** @constant */
+          kind: "pad-off-ground";
+        }
+      | {
+          /** @constant */
+          kind: "below-not-settled";
+        }
+      | {
+          forceKn: number;
+          gapMm: number;
+          /** @constant */
+          kind: "borne-on-beam";
+          offAxisMm: number;
+          places: number;
+        }
+      | {
+          forceKn: number;
+          holds: components["schemas"]["ElementId"][];
+          /** @constant */
+          kind: "beam-carries";
+          momentKnm: number;
+          spanMm: number;
+        }
+      | {
+          /** @constant */
+          kind: "beam-holds-nothing";
+        }
+      | {
+          /** @constant */
+          kind: "beam-end-without-support";
+          pastMm: number;
+          supports: number;
+        }
+      | {
+          /** @constant */
+          kind: "beam-lifts";
+          tips: boolean;
+          upliftKn: number;
+        }
+      | {
+          /** @constant */
+          kind: "beam-through-unit";
+          through: components["schemas"]["MemberName"] | "sheet";
+        }
+      | {
+          /** @constant */
+          kind: "seat-without-bearing";
+          /** @enum {string} */
+          lacks: "a member under it" | "a whole rail under it" | "a member over it" | "both";
+        }
+      | {
+          gapMm: number;
+          /** @constant */
+          kind: "seat-packing";
+          leftMm: number;
+          packingMm: number;
+        }
+      | {
+          /** @constant */
+          kind: "seat-off-rail";
+          offMm: number;
+          pastMm: number;
+        }
+      | {
+          gapMm: number;
+          /** @constant */
+          kind: "tie-joins";
+          meets: [
+            "corner fitting" | "corner post" | "top rail" | "bottom rail",
+            "corner fitting" | "corner post" | "top rail" | "bottom rail",
+          ];
+          upright: boolean;
+        }
+      | {
+          awayMm: number;
+          /** @constant */
+          kind: "tie-cannot-serve";
+          /** @enum {string} */
+          why: "out of reach" | "not side by side" | "on sheet" | "in an opening";
+        }
+      | {
+          /** @constant */
+          kind: "lock-cannot-serve";
+          /** @enum {string} */
+          lockKind: "lock" | "made connection" | "hold-down";
+          offsetMm: number;
+          /** @enum {string} */
+          why:
+            | "apertures cross"
+            | "hole centres apart"
+            | "bears off the corner"
+            | "gap to pack"
+            | "not on a fitting"
+            | "not on a pad"
+            | "on bare ground"
+            | "nothing under it"
+            | "joined already";
+        }
+      | {
+          /** @constant */
+          kind: "section-unknown";
+          name: string;
+          /** @enum {string} */
+          part: "post" | "beam" | "jamb" | "header" | "sill" | "override";
+        }
+      | {
+          /** @constant */
+          kind: "override-misfits";
+          member?: components["schemas"]["MemberName"] | undefined;
+          /** @enum {string} */
+          why: "names no part" | "has no such part" | "said twice";
+        }
+      | {
+          /** @constant */
+          kind: "load-off-unit";
+          pastMm: number;
+          /** @enum {string} */
+          surface: "floor" | "roof";
+        };
+    MarkIdInput: string;
+    Member: {
+      id: components["schemas"]["PersonId"];
+      name: string;
+      roles: components["schemas"]["Role"][];
+    };
+    /** @enum {string} */
+    MemberName:
+      | "corner post"
+      | "top side rail"
+      | "bottom side rail"
+      | "top end rail"
+      | "bottom end rail"
+      | "door header"
+      | "door sill"
+      | "cross member"
+      | "corner fitting";
+    /** @enum {string} */
+    MemberNameInput:
+      | "corner post"
+      | "top side rail"
+      | "bottom side rail"
+      | "top end rail"
+      | "bottom end rail"
+      | "door header"
+      | "door sill"
+      | "cross member"
+      | "corner fitting";
+    /** Format: date-time */
+    Moment: string;
+    /** Format: date-time */
+    MomentInput: string;
+    NameChangeInput: {
+      name: string;
+    };
+    NewAccessTokenInput: {
+      days: number;
+      name: string;
+      scopes: components["schemas"]["TokenScopeInput"][];
+    };
+    NewInvitationInput: {
+      /** Format: email */
+      email: string;
+      partEndsAt: components["schemas"]["MomentInput"] | null;
+      role: components["schemas"]["RoleInput"];
+    };
+    NewNoteInput: {
+      answers: components["schemas"]["NoteIdInput"] | null;
+      elementId: components["schemas"]["ElementIdInput"];
+      id: components["schemas"]["NoteIdInput"];
+      markId: components["schemas"]["MarkIdInput"] | null;
+      revision: components["schemas"]["RevisionLetterInput"] | null;
+      text: string;
+    };
+    NewRequestInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["RequestIdInput"];
+      operations: components["schemas"]["OperationInput"][];
+      revision: components["schemas"]["RevisionLetterInput"];
+      text: string;
+    };
+    NewRevisionInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      draftNumber: number;
+      id: components["schemas"]["RevisionIdInput"];
+      remark: string | null;
+    };
+    NewStampInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      disposition: components["schemas"]["DispositionInput"];
+      id: components["schemas"]["StampIdInput"];
+      resultDigest: components["schemas"]["DigestInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
+      text: string;
+    };
+    NewWebhookInput: {
+      /** Format: uri */
+      url: string;
+    };
+    Note: {
+      answers: components["schemas"]["NoteId"] | null;
+      author: components["schemas"]["Author"];
+      elementId: components["schemas"]["ElementId"];
+      id: components["schemas"]["NoteId"];
+      markId: string | null;
+      revision: components["schemas"]["RevisionLetter"] | null;
+      settledAt: components["schemas"]["Moment"] | null;
+      text: string;
+      writtenAt: components["schemas"]["Moment"];
+    };
+    /** Format: uuid */
+    NoteId: string;
+    /** Format: uuid */
+    NoteIdInput: string;
+    /** @enum {string} */
+    Occupancy:
+      | "dwelling"
+      | "sleeping room"
+      | "hotel room"
+      | "public corridor"
+      | "office"
+      | "lobby"
+      | "corridor above ground floor"
+      | "retail, ground floor"
+      | "retail, upper floor"
+      | "retail, wholesale"
+      | "assembly, fixed seats"
+      | "assembly, movable seats"
+      | "dining"
+      | "classroom"
+      | "stair"
+      | "light storage"
+      | "heavy storage"
+      | "roof"
+      | "roof garden"
+      | "balcony or deck";
+    /** @enum {string} */
+    OccupancyInput:
+      | "dwelling"
+      | "sleeping room"
+      | "hotel room"
+      | "public corridor"
+      | "office"
+      | "lobby"
+      | "corridor above ground floor"
+      | "retail, ground floor"
+      | "retail, upper floor"
+      | "retail, wholesale"
+      | "assembly, fixed seats"
+      | "assembly, movable seats"
+      | "dining"
+      | "classroom"
+      | "stair"
+      | "light storage"
+      | "heavy storage"
+      | "roof"
+      | "roof garden"
+      | "balcony or deck";
+    OpenedLink:
+      | {
+          /** @enum {string} */
+          account: "none" | "known" | "signed-in";
+          email: string;
+          invitedBy: string;
+          /** @constant */
+          kind: "invitation";
+          projectName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          /** @constant */
+          kind: "first-administrator";
+        }
+      | {
+          email: string;
+          /** @constant */
+          kind: "new-password";
+          name: string;
+        };
+    Opening: {
+      containerId: components["schemas"]["ElementId"];
+      /** @enum {string} */
+      cut?: ("after placing" | "after shoring") | undefined;
+      face: components["schemas"]["Face"];
+      framed: boolean;
+      framing?: components["schemas"]["Framing"] | undefined;
+      heightUm: components["schemas"]["PositiveLengthUm"];
+      id: components["schemas"]["ElementId"];
+      offsetUm: components["schemas"]["LengthUm"];
+      sillUm: components["schemas"]["LengthUm"];
+      tag: components["schemas"]["Tag"];
+      use: components["schemas"]["OpeningUse"];
+      widthUm: components["schemas"]["PositiveLengthUm"];
+    };
+    OpeningInput: {
+      containerId: components["schemas"]["ElementIdInput"];
+      /** @enum {string} */
+      cut?: ("after placing" | "after shoring") | undefined;
+      face: components["schemas"]["FaceInput"];
+      framed: boolean;
+      framing?: components["schemas"]["FramingInput"] | undefined;
+      heightUm: components["schemas"]["PositiveLengthUmInput"];
+      id: components["schemas"]["ElementIdInput"];
+      offsetUm: components["schemas"]["LengthUmInput"];
+      sillUm: components["schemas"]["LengthUmInput"];
+      tag: components["schemas"]["TagInput"];
+      use: components["schemas"]["OpeningUseInput"];
+      widthUm: components["schemas"]["PositiveLengthUmInput"];
+    };
+    /** @enum {string} */
+    OpeningUse: "door" | "window" | "passage" | "open-wall" | "hatch";
+    /** @enum {string} */
+    OpeningUseInput: "door" | "window" | "passage" | "open-wall" | "hatch";
+    OpenLinkInput: {
+      secret: string;
+    };
+    Operation:
+      | {
+          container: components["schemas"]["Container"];
+          /** @constant */
+          kind: "container.place";
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "container.move";
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+          zUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "container.turn";
+          turnMdeg: components["schemas"]["AngleMdeg"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "container.retype";
+          type: components["schemas"]["ContainerType"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "container.remove";
+        }
+      | {
+          /** @constant */
+          kind: "opening.cut";
+          opening: components["schemas"]["Opening"];
+        }
+      | {
+          heightUm: components["schemas"]["PositiveLengthUm"];
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "opening.shape";
+          offsetUm: components["schemas"]["LengthUm"];
+          sillUm: components["schemas"]["LengthUm"];
+          widthUm: components["schemas"]["PositiveLengthUm"];
+        }
+      | {
+          framed: boolean;
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "opening.dress";
+          use: components["schemas"]["OpeningUse"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "opening.close";
+        }
+      | {
+          /** @constant */
+          kind: "post.set";
+          post: components["schemas"]["Post"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "post.move";
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          baseZUm: components["schemas"]["LengthUm"];
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "post.length";
+          topZUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "post.remove";
+        }
+      | {
+          /** @constant */
+          kind: "pad.set";
+          pad: components["schemas"]["Pad"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "pad.move";
+          topZUm: components["schemas"]["LengthUm"];
+          xUm: components["schemas"]["LengthUm"];
+          yUm: components["schemas"]["LengthUm"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "pad.remove";
+        }
+      | {
+          /** @constant */
+          kind: "load.put";
+          load: components["schemas"]["FloorLoad"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "load.change";
+          pressurePa: components["schemas"]["PressurePa"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "load.remove";
+        }
+      | {
+          /** @constant */
+          kind: "site.change";
+          site: components["schemas"]["Site"];
+        }
+      | {
+          container: components["schemas"]["Container"];
+          /** @constant */
+          kind: "container.change";
+        }
+      | {
+          /** @constant */
+          kind: "opening.change";
+          opening: components["schemas"]["Opening"];
+        }
+      | {
+          /** @constant */
+          kind: "post.change";
+          post: components["schemas"]["Post"];
+        }
+      | {
+          /** @constant */
+          kind: "pad.change";
+          pad: components["schemas"]["Pad"];
+        }
+      | {
+          beam: components["schemas"]["Beam"];
+          /** @constant */
+          kind: "beam.set";
+        }
+      | {
+          beam: components["schemas"]["Beam"];
+          /** @constant */
+          kind: "beam.change";
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "beam.remove";
+        }
+      | {
+          /** @constant */
+          kind: "seat.set";
+          seat: components["schemas"]["Seat"];
+        }
+      | {
+          /** @constant */
+          kind: "seat.change";
+          seat: components["schemas"]["Seat"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "seat.remove";
+        }
+      | {
+          /** @constant */
+          kind: "tie.set";
+          tie: components["schemas"]["Tie"];
+        }
+      | {
+          /** @constant */
+          kind: "tie.change";
+          tie: components["schemas"]["Tie"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "tie.remove";
+        }
+      | {
+          /** @constant */
+          kind: "lock.set";
+          lock: components["schemas"]["Lock"];
+        }
+      | {
+          /** @constant */
+          kind: "lock.change";
+          lock: components["schemas"]["Lock"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "lock.remove";
+        }
+      | {
+          /** @constant */
+          kind: "free-load.put";
+          load: components["schemas"]["FreeLoad"];
+        }
+      | {
+          /** @constant */
+          kind: "free-load.change";
+          load: components["schemas"]["FreeLoad"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "free-load.remove";
+        }
+      | {
+          /** @constant */
+          kind: "use.set";
+          use: components["schemas"]["FloorUse"];
+        }
+      | {
+          /** @constant */
+          kind: "use.change";
+          use: components["schemas"]["FloorUse"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "use.remove";
+        }
+      | {
+          /** @constant */
+          kind: "override.set";
+          override: components["schemas"]["Override"];
+        }
+      | {
+          /** @constant */
+          kind: "override.change";
+          override: components["schemas"]["Override"];
+        }
+      | {
+          id: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "override.remove";
+        }
+      | {
+          basis: components["schemas"]["DesignBasis"];
+          /** @constant */
+          kind: "basis.change";
+        };
+    OperationInput:
+      | {
+          container: components["schemas"]["ContainerInput"];
+          /** @constant */
+          kind: "container.place";
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "container.move";
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+          zUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "container.turn";
+          turnMdeg: components["schemas"]["AngleMdegInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "container.retype";
+          type: components["schemas"]["ContainerTypeInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "container.remove";
+        }
+      | {
+          /** @constant */
+          kind: "opening.cut";
+          opening: components["schemas"]["OpeningInput"];
+        }
+      | {
+          heightUm: components["schemas"]["PositiveLengthUmInput"];
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "opening.shape";
+          offsetUm: components["schemas"]["LengthUmInput"];
+          sillUm: components["schemas"]["LengthUmInput"];
+          widthUm: components["schemas"]["PositiveLengthUmInput"];
+        }
+      | {
+          framed: boolean;
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "opening.dress";
+          use: components["schemas"]["OpeningUseInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "opening.close";
+        }
+      | {
+          /** @constant */
+          kind: "post.set";
+          post: components["schemas"]["PostInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "post.move";
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          baseZUm: components["schemas"]["LengthUmInput"];
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "post.length";
+          topZUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "post.remove";
+        }
+      | {
+          /** @constant */
+          kind: "pad.set";
+          pad: components["schemas"]["PadInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "pad.move";
+          topZUm: components["schemas"]["LengthUmInput"];
+          xUm: components["schemas"]["LengthUmInput"];
+          yUm: components["schemas"]["LengthUmInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "pad.remove";
+        }
+      | {
+          /** @constant */
+          kind: "load.put";
+          load: components["schemas"]["FloorLoadInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "load.change";
+          pressurePa: components["schemas"]["PressurePaInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "load.remove";
+        }
+      | {
+          /** @constant */
+          kind: "site.change";
+          site: components["schemas"]["SiteInput"];
+        }
+      | {
+          container: components["schemas"]["ContainerInput"];
+          /** @constant */
+          kind: "container.change";
+        }
+      | {
+          /** @constant */
+          kind: "opening.change";
+          opening: components["schemas"]["OpeningInput"];
+        }
+      | {
+          /** @constant */
+          kind: "post.change";
+          post: components["schemas"]["PostInput"];
+        }
+      | {
+          /** @constant */
+          kind: "pad.change";
+          pad: components["schemas"]["PadInput"];
+        }
+      | {
+          beam: components["schemas"]["BeamInput"];
+          /** @constant */
+          kind: "beam.set";
+        }
+      | {
+          beam: components["schemas"]["BeamInput"];
+          /** @constant */
+          kind: "beam.change";
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "beam.remove";
+        }
+      | {
+          /** @constant */
+          kind: "seat.set";
+          seat: components["schemas"]["SeatInput"];
+        }
+      | {
+          /** @constant */
+          kind: "seat.change";
+          seat: components["schemas"]["SeatInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "seat.remove";
+        }
+      | {
+          /** @constant */
+          kind: "tie.set";
+          tie: components["schemas"]["TieInput"];
+        }
+      | {
+          /** @constant */
+          kind: "tie.change";
+          tie: components["schemas"]["TieInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "tie.remove";
+        }
+      | {
+          /** @constant */
+          kind: "lock.set";
+          lock: components["schemas"]["LockInput"];
+        }
+      | {
+          /** @constant */
+          kind: "lock.change";
+          lock: components["schemas"]["LockInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "lock.remove";
+        }
+      | {
+          /** @constant */
+          kind: "free-load.put";
+          load: components["schemas"]["FreeLoadInput"];
+        }
+      | {
+          /** @constant */
+          kind: "free-load.change";
+          load: components["schemas"]["FreeLoadInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "free-load.remove";
+        }
+      | {
+          /** @constant */
+          kind: "use.set";
+          use: components["schemas"]["FloorUseInput"];
+        }
+      | {
+          /** @constant */
+          kind: "use.change";
+          use: components["schemas"]["FloorUseInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "use.remove";
+        }
+      | {
+          /** @constant */
+          kind: "override.set";
+          override: components["schemas"]["OverrideInput"];
+        }
+      | {
+          /** @constant */
+          kind: "override.change";
+          override: components["schemas"]["OverrideInput"];
+        }
+      | {
+          id: components["schemas"]["ElementIdInput"];
+          /** @constant */
+          kind: "override.remove";
+        }
+      | {
+          basis: components["schemas"]["DesignBasisInput"];
+          /** @constant */
+          kind: "basis.change";
+        };
+    Override: {
+      elementId: components["schemas"]["ElementId"];
+      id: components["schemas"]["ElementId"];
+      member?: components["schemas"]["MemberName"] | undefined;
+      section?: components["schemas"]["SectionName"] | undefined;
+      source: unknown;
+      thicknessUm?: components["schemas"]["PositiveLengthUm"] | undefined;
+      yieldMpa?: number | undefined;
+    };
+    OverrideInput: {
+      elementId: components["schemas"]["ElementIdInput"];
+      id: components["schemas"]["ElementIdInput"];
+      member?: components["schemas"]["MemberNameInput"] | undefined;
+      section?: components["schemas"]["SectionNameInput"] | undefined;
+      source: string;
+      thicknessUm?: components["schemas"]["PositiveLengthUmInput"] | undefined;
+      yieldMpa?: number | undefined;
+    };
+    Pad: {
+      depthUm: components["schemas"]["PositiveLengthUm"];
+      id: components["schemas"]["ElementId"];
+      lengthUm: components["schemas"]["PositiveLengthUm"];
+      levelErrorUm?: components["schemas"]["LengthUm"] | undefined;
+      settlementUm?: components["schemas"]["LengthUm"] | undefined;
+      subgradeKnPerM3?: number | undefined;
+      /** @enum {string} */
+      support?: ("strip" | "slab") | undefined;
+      tag: components["schemas"]["Tag"];
+      topZUm: components["schemas"]["LengthUm"];
+      turnMdeg: components["schemas"]["AngleMdeg"];
+      widthUm: components["schemas"]["PositiveLengthUm"];
+      xUm: components["schemas"]["LengthUm"];
+      yUm: components["schemas"]["LengthUm"];
+    };
+    PadInput: {
+      depthUm: components["schemas"]["PositiveLengthUmInput"];
+      id: components["schemas"]["ElementIdInput"];
+      lengthUm: components["schemas"]["PositiveLengthUmInput"];
+      levelErrorUm?: components["schemas"]["LengthUmInput"] | undefined;
+      settlementUm?: components["schemas"]["LengthUmInput"] | undefined;
+      subgradeKnPerM3?: number | undefined;
+      /** @enum {string} */
+      support?: ("strip" | "slab") | undefined;
+      tag: components["schemas"]["TagInput"];
+      topZUm: components["schemas"]["LengthUmInput"];
+      turnMdeg: components["schemas"]["AngleMdegInput"];
+      widthUm: components["schemas"]["PositiveLengthUmInput"];
+      xUm: components["schemas"]["LengthUmInput"];
+      yUm: components["schemas"]["LengthUmInput"];
+    };
+    PasswordChangeInput: {
+      next: string;
+      present: string;
+    };
+    PathStretch: {
+      elementId: components["schemas"]["ElementId"];
+      forceFootKn: number;
+      forceTopKn: number;
+      from: components["schemas"]["PointMm"];
+      id: string;
+      leavesCorners: boolean;
+      member?: components["schemas"]["MemberName"] | undefined;
+      to: components["schemas"]["PointMm"];
+      /** @enum {string} */
+      via: "corner post" | "added post" | "rail" | "beam" | "seat" | "pad";
+    };
+    /** Format: uuid */
+    PersonId: string;
+    /** Format: uuid */
+    PersonIdInput: string;
+    PointMm: {
+      xMm: number;
+      yMm: number;
+      zMm: number;
+    };
+    PositiveLengthUm: number;
+    PositiveLengthUmInput: number;
+    Post: {
+      baseZUm: components["schemas"]["LengthUm"];
+      id: components["schemas"]["ElementId"];
+      levelErrorUm?: components["schemas"]["LengthUm"] | undefined;
+      section: components["schemas"]["SectionName"];
+      tag: components["schemas"]["Tag"];
+      topZUm: components["schemas"]["LengthUm"];
+      turnMdeg: components["schemas"]["AngleMdeg"];
+      xUm: components["schemas"]["LengthUm"];
+      yUm: components["schemas"]["LengthUm"];
+    };
+    PostInput: {
+      baseZUm: components["schemas"]["LengthUmInput"];
+      id: components["schemas"]["ElementIdInput"];
+      levelErrorUm?: components["schemas"]["LengthUmInput"] | undefined;
+      section: components["schemas"]["SectionNameInput"];
+      tag: components["schemas"]["TagInput"];
+      topZUm: components["schemas"]["LengthUmInput"];
+      turnMdeg: components["schemas"]["AngleMdegInput"];
+      xUm: components["schemas"]["LengthUmInput"];
+      yUm: components["schemas"]["LengthUmInput"];
+    };
+    PressurePa: number;
+    PressurePaInput: number;
+    Problem: {
+      code: string;
+      conflict?:
+        | {
+            draftNumber: number;
+            elements: string[];
+            mine: components["schemas"]["Operation"][];
+            theirs: {
+              by: string;
+              draftNumber: number;
+              operations: components["schemas"]["Operation"][];
+            }[];
+          }
+        | undefined;
+      detail?: string | undefined;
+      fields?: components["schemas"]["FieldProblem"][] | undefined;
+      requestId?: string | undefined;
+      status: number;
+      title: string;
+      type: string;
+    };
+    Project: {
+      awaitsConfirmation: boolean;
+      client: string;
+      containers: number;
+      id: components["schemas"]["ProjectId"];
+      last: number;
+      members: components["schemas"]["Member"][];
+      name: string;
+      place: string;
+      revision: components["schemas"]["RevisionLetter"] | null;
+      roles: components["schemas"]["Role"][];
+      since: components["schemas"]["Moment"] | null;
+      stamp: components["schemas"]["Stamp"] | null;
+      verdict: components["schemas"]["Verdict"];
+      waitsFor: components["schemas"]["Role"] | null;
+    };
+    /** Format: uuid */
+    ProjectId: string;
+    /** Format: uuid */
+    ProjectIdInput: string;
+    ProjectMember: {
+      email: string | null;
+      id: components["schemas"]["PersonId"];
+      licence: components["schemas"]["Licence"] | null;
+      name: string;
+      parts: components["schemas"]["HeldPart"][];
+    };
+    ProjectPeople: {
+      acts: (
+        | "draw"
+        | "send-revision"
+        | "run-assessment"
+        | "write-note"
+        | "settle-note"
+        | "make-request"
+        | "answer-request"
+        | "press-stamp"
+        | "read-draft"
+        | "read-revisions"
+        | "read-record"
+        | "read-people"
+        | "invite"
+        | "confirm-engineer"
+        | "remove-person"
+        | "set-expiry"
+        | "keep-webhooks"
+      )[];
+      invitations: components["schemas"]["Invitation"][];
+      members: components["schemas"]["ProjectMember"][];
+      project: {
+        id: components["schemas"]["ProjectId"];
+        name: string;
+        place: string;
+      };
+    };
+    ProjectStarted: {
+      id: components["schemas"]["ProjectId"];
+    };
+    ProjectSummary: {
+      awaitsConfirmation: boolean;
+      client: string;
+      containers: number;
+      id: components["schemas"]["ProjectId"];
+      last: number;
+      name: string;
+      place: string;
+      revision: components["schemas"]["RevisionLetter"] | null;
+      roles: components["schemas"]["Role"][];
+      since: components["schemas"]["Moment"] | null;
+      stamp: components["schemas"]["Stamp"] | null;
+      verdict: components["schemas"]["Verdict"];
+      waitsFor: components["schemas"]["Role"] | null;
+    };
+    RecordEntry: {
+      actor: components["schemas"]["Actor"];
+      at: components["schemas"]["Moment"];
+      head: components["schemas"]["Digest"];
+      kind: string;
+      leaf: components["schemas"]["Digest"];
+      number: number;
+      payload: components["schemas"]["RecordPayload"] | null;
+      projectId: components["schemas"]["ProjectId"];
+    };
+    RecordPayload:
+      | {
+          /** @constant */
+          kind: "project opened";
+          name: string;
+        }
+      | {
+          expiresAt?: components["schemas"]["Moment"] | undefined;
+          invitedBy?: string | undefined;
+          /** @constant */
+          kind: "role given";
+          personName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          email: string;
+          /** @constant */
+          kind: "person invited";
+          role: components["schemas"]["Role"];
+        }
+      | {
+          email: string;
+          /** @constant */
+          kind: "invitation withdrawn";
+          role: components["schemas"]["Role"];
+        }
+      | {
+          /** @constant */
+          kind: "role confirmed";
+          licence: components["schemas"]["Licence"] | null;
+          personId: components["schemas"]["PersonId"];
+          personName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          /** @constant */
+          kind: "role removed";
+          personId: components["schemas"]["PersonId"];
+          personName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          /** @constant */
+          kind: "role expired";
+          personId: components["schemas"]["PersonId"];
+          personName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          expiresAt: components["schemas"]["Moment"];
+          /** @constant */
+          kind: "expiry set";
+          personId: components["schemas"]["PersonId"];
+          personName: string;
+          role: components["schemas"]["Role"];
+        }
+      | {
+          actId: components["schemas"]["ActId"];
+          contentDigest: components["schemas"]["Digest"];
+          draftNumber: number;
+          inverse: components["schemas"]["Operation"][];
+          /** @constant */
+          kind: "drawn";
+          operations: components["schemas"]["Operation"][];
+          undoes: components["schemas"]["ActId"] | null;
+        }
+      | {
+          contentDigest: components["schemas"]["Digest"];
+          draftNumber: number;
+          /** @constant */
+          kind: "revision sent";
+          letter: components["schemas"]["RevisionLetter"];
+          remark: string | null;
+        }
+      | {
+          contentDigest: components["schemas"]["Digest"];
+          engineVersion: string;
+          /** @constant */
+          kind: "assessed";
+          letter: components["schemas"]["RevisionLetter"];
+          resultDigest: components["schemas"]["Digest"];
+          verdict: components["schemas"]["Verdict"];
+        }
+      | {
+          contentDigest: components["schemas"]["Digest"];
+          /** @constant */
+          kind: "assessment asked for";
+          letter: components["schemas"]["RevisionLetter"];
+        }
+      | {
+          contentDigest: components["schemas"]["Digest"];
+          /** @constant */
+          kind: "assessment failed";
+          letter: components["schemas"]["RevisionLetter"];
+          why: string;
+        }
+      | {
+          /** @constant */
+          kind: "note written";
+          note: components["schemas"]["Note"];
+        }
+      | {
+          /** @constant */
+          kind: "note settled";
+          /** Format: uuid */
+          noteId: string;
+        }
+      | {
+          /** @constant */
+          kind: "request made";
+          request: components["schemas"]["ChangeRequest"];
+        }
+      | {
+          actId: components["schemas"]["ActId"];
+          /** @constant */
+          kind: "request taken in";
+          number: number;
+          /** Format: uuid */
+          requestId: string;
+        }
+      | {
+          /** @constant */
+          kind: "request declined";
+          number: number;
+          reason: string;
+          /** Format: uuid */
+          requestId: string;
+        }
+      | {
+          /** @constant */
+          kind: "stamp pressed";
+          stamp: components["schemas"]["Stamp"];
+        }
+      | {
+          host: string;
+          /** @constant */
+          kind: "webhook made";
+        }
+      | {
+          host: string;
+          /** @constant */
+          kind: "webhook ended";
+        }
+      | {
+          host: string;
+          /** @constant */
+          kind: "webhook stopped";
+          why: string;
+        };
+    RemovePartInput: {
+      role: components["schemas"]["RoleInput"];
+    };
+    RequestAnswered: {
+      draft: components["schemas"]["DraftActDone"] | null;
+      request: components["schemas"]["ChangeRequest"];
+    };
+    /** Format: uuid */
+    RequestId: string;
+    /** Format: uuid */
+    RequestIdInput: string;
+    RequestPreview: {
+      changed: string[];
+      contentDigest: components["schemas"]["Digest"] | null;
+      draftNumber: number;
+      refusal: string | null;
+      requestId: components["schemas"]["RequestId"];
+      scheme: components["schemas"]["Scheme"] | null;
+    };
+    ResetAskedInput: {
+      /** Format: email */
+      email: string;
+    };
+    Revision: {
+      assessment: components["schemas"]["AssessmentState"];
+      contentDigest: components["schemas"]["Digest"];
+      letter: components["schemas"]["RevisionLetter"];
+      remark: string | null;
+      result: components["schemas"]["Assessment"] | null;
+      resultDigest: components["schemas"]["Digest"] | null;
+      scheme: components["schemas"]["Scheme"];
+      sentAt: components["schemas"]["Moment"];
+      sentBy: components["schemas"]["Author"];
+      stamp: components["schemas"]["Stamp"] | null;
+      verdict: components["schemas"]["Verdict"];
+    };
+    /** Format: uuid */
+    RevisionIdInput: string;
+    RevisionLetter: string;
+    RevisionLetterInput: string;
+    RevisionSummary: {
+      assessment: components["schemas"]["AssessmentState"];
+      contentDigest: components["schemas"]["Digest"];
+      letter: components["schemas"]["RevisionLetter"];
+      remark: string | null;
+      resultDigest: components["schemas"]["Digest"] | null;
+      sentAt: components["schemas"]["Moment"];
+      sentBy: components["schemas"]["Author"];
+      stamp: components["schemas"]["Stamp"] | null;
+      verdict: components["schemas"]["Verdict"];
+    };
+    /** @enum {string} */
+    Role: "architect" | "engineer" | "checker" | "owner" | "reader";
+    /** @enum {string} */
+    RoleInput: "architect" | "engineer" | "checker" | "owner" | "reader";
+    Scheme: {
+      basis: components["schemas"]["DesignBasis"];
+      beams: components["schemas"]["Beam"][];
+      containers: components["schemas"]["Container"][];
+      freeLoads: components["schemas"]["FreeLoad"][];
+      loads: components["schemas"]["FloorLoad"][];
+      locks: components["schemas"]["Lock"][];
+      openings: components["schemas"]["Opening"][];
+      overrides: components["schemas"]["Override"][];
+      pads: components["schemas"]["Pad"][];
+      posts: components["schemas"]["Post"][];
+      seats: components["schemas"]["Seat"][];
+      site: components["schemas"]["Site"];
+      ties: components["schemas"]["Tie"][];
+      uses: components["schemas"]["FloorUse"][];
+      /** @constant */
+      version: 2;
+    };
+    SchemeFile: {
+      cautions: string[];
+      contentDigest: components["schemas"]["Digest"];
+      /** @constant */
+      format: "cornerway-scheme";
+      project: string;
+      revision: components["schemas"]["RevisionLetter"] | null;
+      scheme: components["schemas"]["Scheme"];
+      /** @constant */
+      version: 1;
+    };
+    Seat: {
+      heldDown: boolean;
+      id: components["schemas"]["ElementId"];
+      lengthUm: components["schemas"]["PositiveLengthUm"];
+      levelErrorUm?: components["schemas"]["LengthUm"] | undefined;
+      lowerId: components["schemas"]["ElementId"];
+      packingUm: components["schemas"]["PositiveLengthUm"];
+      tag: components["schemas"]["Tag"];
+      upperId: components["schemas"]["ElementId"];
+      widthUm: components["schemas"]["PositiveLengthUm"];
+      xUm: components["schemas"]["LengthUm"];
+      yUm: components["schemas"]["LengthUm"];
+    };
+    SeatInput: {
+      heldDown: boolean;
+      id: components["schemas"]["ElementIdInput"];
+      lengthUm: components["schemas"]["PositiveLengthUmInput"];
+      levelErrorUm?: components["schemas"]["LengthUmInput"] | undefined;
+      lowerId: components["schemas"]["ElementIdInput"];
+      packingUm: components["schemas"]["PositiveLengthUmInput"];
+      tag: components["schemas"]["TagInput"];
+      upperId: components["schemas"]["ElementIdInput"];
+      widthUm: components["schemas"]["PositiveLengthUmInput"];
+      xUm: components["schemas"]["LengthUmInput"];
+      yUm: components["schemas"]["LengthUmInput"];
+    };
+    SectionName: string;
+    SectionNameInput: string;
+    Session: {
+      csrfToken: string;
+      person: {
+        administrator: boolean;
+        email: string;
+        id: components["schemas"]["PersonId"];
+        name: string;
+      };
+    };
+    SetExpiryInput: {
+      expiresAt: components["schemas"]["MomentInput"];
+    };
+    SheetWalls:
+      | {
+          /** @constant */
+          rule: "counted";
+        }
+      | {
+          reason: unknown;
+          /** @constant */
+          rule: "left out";
+        }
+      | {
+          capNPerM: number;
+          reason: unknown;
+          /** @constant */
+          rule: "cap raised";
+        };
+    SheetWallsInput:
+      | {
+          /** @constant */
+          rule: "counted";
+        }
+      | {
+          reason: string;
+          /** @constant */
+          rule: "left out";
+        }
+      | {
+          capNPerM: number;
+          reason: string;
+          /** @constant */
+          rule: "cap raised";
+        };
+    SignedInPlace: {
+      agent: string;
+      endsAt: components["schemas"]["Moment"];
+      /** Format: uuid */
+      id: string;
+      network: string;
+      present: boolean;
+      seenAt: components["schemas"]["Moment"];
+      since: components["schemas"]["Moment"];
+    };
+    SignInInput: {
+      /** Format: email */
+      email: string;
+      password: string;
+    };
+    Site: {
+      edition: components["schemas"]["CodeEdition"];
+      groundZUm: components["schemas"]["LengthUm"];
+      northMdeg: components["schemas"]["AngleMdeg"];
+    };
+    SiteHazards: {
+      /** @enum {string} */
+      riskCategory: "I" | "II" | "III" | "IV";
+      seismic: {
+        edition: components["schemas"]["CodeEdition"];
+        longPeriodS: number;
+        s1: number;
+        /** @enum {string} */
+        siteClass: "A" | "B" | "BC" | "C" | "CD" | "D" | "DE" | "E" | "default";
+        siteValues?:
+          | {
+              sm1: number;
+              sms: number;
+            }
+          | undefined;
+        ss: number;
+      };
+      snow: {
+        edition: components["schemas"]["CodeEdition"];
+        groundPa: number;
+        /** @enum {string} */
+        roofExposure: "fully exposed" | "partially exposed" | "sheltered";
+        /** @enum {string} */
+        thermal: "heated" | "just above freezing" | "unheated" | "below freezing";
+        winterWind?: number | undefined;
+      };
+      wind: {
+        edition: components["schemas"]["CodeEdition"];
+        elevationM: number;
+        /** @enum {string} */
+        exposure: "B" | "C" | "D";
+        speedMs: number;
+        topographicFactor: number;
+      };
+    };
+    SiteHazardsInput: {
+      /** @enum {string} */
+      riskCategory: "I" | "II" | "III" | "IV";
+      seismic: {
+        edition: components["schemas"]["CodeEditionInput"];
+        longPeriodS: number;
+        s1: number;
+        /** @enum {string} */
+        siteClass: "A" | "B" | "BC" | "C" | "CD" | "D" | "DE" | "E" | "default";
+        siteValues?:
+          | {
+              sm1: number;
+              sms: number;
+            }
+          | undefined;
+        ss: number;
+      };
+      snow: {
+        edition: components["schemas"]["CodeEditionInput"];
+        groundPa: number;
+        /** @enum {string} */
+        roofExposure: "fully exposed" | "partially exposed" | "sheltered";
+        /** @enum {string} */
+        thermal: "heated" | "just above freezing" | "unheated" | "below freezing";
+        winterWind?: number | undefined;
+      };
+      wind: {
+        edition: components["schemas"]["CodeEditionInput"];
+        elevationM: number;
+        /** @enum {string} */
+        exposure: "B" | "C" | "D";
+        speedMs: number;
+        topographicFactor: number;
+      };
+    };
+    SiteInput: {
+      edition: components["schemas"]["CodeEditionInput"];
+      groundZUm: components["schemas"]["LengthUmInput"];
+      northMdeg: components["schemas"]["AngleMdegInput"];
+    };
+    Stamp: {
+      author: components["schemas"]["Author"];
+      contentDigest: components["schemas"]["Digest"];
+      disposition: components["schemas"]["Disposition"];
+      id: components["schemas"]["StampId"];
+      pressedAt: components["schemas"]["Moment"];
+      resultDigest: components["schemas"]["Digest"];
+      revision: components["schemas"]["RevisionLetter"];
+      text: string;
+    };
+    /** Format: uuid */
+    StampId: string;
+    /** Format: uuid */
+    StampIdInput: string;
+    StartProjectInput: {
+      client: string;
+      name: string;
+      ownPart: ("architect" | "owner") | null;
+      place: string;
+    };
+    Tag: string;
+    TagInput: string;
+    TakeBackInput: {
+      base: number;
+      id: components["schemas"]["ActIdInput"];
+    };
+    Thread: {
+      notes: components["schemas"]["Note"][];
+      requests: components["schemas"]["ChangeRequest"][];
+      stamps: components["schemas"]["Stamp"][];
+    };
+    Tie: {
+      aId: components["schemas"]["ElementId"];
+      bId: components["schemas"]["ElementId"];
+      /** @enum {string} */
+      carries: "in plan" | "in plan and upright";
+      id: components["schemas"]["ElementId"];
+      stiffnessNPerMm?: number | undefined;
+      tag: components["schemas"]["Tag"];
+      xUm: components["schemas"]["LengthUm"];
+      yUm: components["schemas"]["LengthUm"];
+      zUm: components["schemas"]["LengthUm"];
+    };
+    TieInput: {
+      aId: components["schemas"]["ElementIdInput"];
+      bId: components["schemas"]["ElementIdInput"];
+      /** @enum {string} */
+      carries: "in plan" | "in plan and upright";
+      id: components["schemas"]["ElementIdInput"];
+      stiffnessNPerMm?: number | undefined;
+      tag: components["schemas"]["TagInput"];
+      xUm: components["schemas"]["LengthUmInput"];
+      yUm: components["schemas"]["LengthUmInput"];
+      zUm: components["schemas"]["LengthUmInput"];
+    };
+    TokenPrefix: string;
+    /** @enum {string} */
+    TokenScope: "read" | "draw" | "review";
+    /** @enum {string} */
+    TokenScopeInput: "read" | "draw" | "review";
+    UseLinkInput:
+      | {
+          /** @constant */
+          as: "new person";
+          name: string;
+          password: string;
+        }
+      | {
+          /** @constant */
+          as: "known person";
+          password: string;
+        }
+      | {
+          /** @constant */
+          as: "signed in";
+        }
+      | {
+          /** @constant */
+          as: "first administrator";
+          /** Format: email */
+          email: string;
+          name: string;
+          password: string;
+        }
+      | {
+          /** @constant */
+          as: "new password";
+          password: string;
+        };
+    /** @enum {string} */
+    Verdict: "works as built" | "works with steel" | "not checked" | "needs the engineer" | "does not work";
+    WallFacts: {
+      cutShare: number;
+      shortestPierMm: number;
+      /** @enum {string} */
+      wallRule:
+        | "keeps both"
+        | "more than half cut"
+        | "pier under 4 ft"
+        | "more than half cut and pier under 4 ft"
+        | "not a wall";
+    };
+    Webhook: {
+      failures: number;
+      /** Format: uuid */
+      id: string;
+      madeAt: components["schemas"]["Moment"];
+      madeBy: {
+        id: components["schemas"]["PersonId"];
+        name: string;
+      };
+      stoppedAt: components["schemas"]["Moment"] | null;
+      stoppedBecause: string | null;
+      url: string;
+    };
+    WebhookDelivery: {
+      at: components["schemas"]["Moment"];
+      attempt: number;
+      entry: number;
+      error: string | null;
+      /** Format: uuid */
+      id: string;
+      ms: number;
+      status: number | null;
+    };
+    WebhookMade: {
+      failures: number;
+      /** Format: uuid */
+      id: string;
+      madeAt: components["schemas"]["Moment"];
+      madeBy: {
+        id: components["schemas"]["PersonId"];
+        name: string;
+      };
+      secret: string | null;
+      stoppedAt: components["schemas"]["Moment"] | null;
+      stoppedBecause: string | null;
+      url: string;
+    };
+  };
+  responses: never;
+  parameters: never;
+  requestBodies: never;
+  headers: never;
+  pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+  readAccount: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Account"];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  stateLicence: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["LicenceChangeInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  changeName: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NameChangeInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  changePassword: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["PasswordChangeInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "present-password-wrong" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `password-refused` This password will not do. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "password-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listSessions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SignedInPlace"][];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  endOtherSessions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  endSession: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        sessionId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listKeptProjects: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["KeptProject"][];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `administrator-only` Only an administrator of this service does that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("administrator-only" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readLink: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OpenedLink"];
+        };
+      };
+      /** @description `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "version-unknown" | undefined;
+          };
+        };
+      };
+      /** @description `link-gone` This link is used, withdrawn or expired. Ask for a new one. */
+      410: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "link-gone" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  openLink: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["OpenLinkInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OpenedLink"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `origin-refused` The request comes from another site. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "origin-refused" | undefined;
+          };
+        };
+      };
+      /** @description `link-gone` This link is used, withdrawn or expired. Ask for a new one. */
+      410: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "link-gone" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  useLink: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["UseLinkInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["LinkUsed"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `sign-in-refused` No one is known by that address and password. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "sign-in-refused" | undefined;
+          };
+        };
+      };
+      /** @description `origin-refused` The request comes from another site. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "origin-refused" | undefined;
+          };
+        };
+      };
+      /** @description `already-in` That person has this part already. · `roles-exclude` One person never both draws and judges in a project. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("already-in" | "roles-exclude") | undefined;
+          };
+        };
+      };
+      /** @description `link-gone` This link is used, withdrawn or expired. Ask for a new one. */
+      410: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "link-gone" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `password-refused` This password will not do. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "password-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  askNewPassword: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["ResetAskedInput"];
+      };
+    };
+    responses: {
+      /** @description Taken; the rest follows. */
+      202: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `origin-refused` The request comes from another site. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "origin-refused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listProjects: {
+    parameters: {
+      query?:
+        | {
+            after?: components["schemas"]["ProjectIdInput"] | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectSummary"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  startProject: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description Sent again within 24 hours with the same body, the first answer comes again and nothing is done twice. */
+            "idempotency-key"?: string | undefined;
+          }
+        | undefined;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["StartProjectInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectStarted"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("administrator-only" | "csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `key-reused` That Idempotency-Key was used for something else. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "key-reused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readProject: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Project"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readDraft: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Draft"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  draw: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["DraftActInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["DraftActDone"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `draft-base-ahead` The draft is not that far yet. Reload. · `draft-conflict` Someone changed the same thing first. Both versions are shown. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("draft-base-ahead" | "draft-conflict" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  takeBack: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        actId: components["schemas"]["ActIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["TakeBackInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["DraftActDone"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `draft-base-ahead` The draft is not that far yet. Reload. · `draft-conflict` Someone changed the same thing first. Both versions are shown. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("draft-base-ahead" | "draft-conflict" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  saveDraft: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SchemeFile"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  bringIn: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["BringInInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["DraftActDone"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `draft-base-ahead` The draft is not that far yet. Reload. · `draft-conflict` Someone changed the same thing first. Both versions are shown. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("draft-base-ahead" | "draft-conflict" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  invite: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewInvitationInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["InvitationMade"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `already-in` That person has this part already. · `roles-exclude` One person never both draws and judges in a project. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("already-in" | "roles-exclude") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  withdrawInvitation: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        invitationId: components["schemas"]["InvitationIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  follow: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description The socket is open. */
+      101: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listMembers: {
+    parameters: {
+      query?:
+        | {
+            after?: components["schemas"]["PersonIdInput"] | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectMember"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listNotes: {
+    parameters: {
+      query?:
+        | {
+            after?: components["schemas"]["NoteIdInput"] | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Note"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  writeNote: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewNoteInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Note"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `element-unknown` No such element in that revision. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "element-unknown" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  settleNote: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        noteId: components["schemas"]["NoteIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Note"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readPeople: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectPeople"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  confirmEngineer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        personId: components["schemas"]["PersonIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  setExpiry: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        personId: components["schemas"]["PersonIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["SetExpiryInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  removePart: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        personId: components["schemas"]["PersonIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["RemovePartInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `last-owner` A project keeps an owner. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "last-owner" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readRecord: {
+    parameters: {
+      query?:
+        | {
+            after?: string | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RecordEntry"][];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listRequests: {
+    parameters: {
+      query?:
+        | {
+            after?: string | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ChangeRequest"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  makeRequest: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewRequestInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ChangeRequest"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused" | "revision-superseded") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  answerRequest: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        requestId: components["schemas"]["RequestIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["AnswerRequestInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RequestAnswered"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `already-answered` This has been answered already. · `draft-base-ahead` The draft is not that far yet. Reload. · `draft-conflict` Someone changed the same thing first. Both versions are shown. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("already-answered" | "draft-base-ahead" | "draft-conflict" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  previewRequest: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        requestId: components["schemas"]["RequestIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RequestPreview"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listRevisions: {
+    parameters: {
+      query?:
+        | {
+            after?: components["schemas"]["RevisionLetterInput"] | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RevisionSummary"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  sendRevision: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewRevisionInput"];
+      };
+    };
+    responses: {
+      /** @description Taken; the rest follows. */
+      202: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RevisionSummary"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `draft-base-ahead` The draft is not that far yet. Reload. · `id-reused` That id belongs to another act. · `revision-unchanged` Nothing has changed since the last revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "draft-base-ahead" | "id-reused" | "revision-unchanged") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `nothing-drawn` The sheet is empty. Set a container first. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "nothing-drawn" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readRevision: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Revision"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readAssessmentRun: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["AssessmentRun"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  assessAgain: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Taken; the rest follows. */
+      202: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["AssessmentRun"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-moved-on` The assessment of this revision has moved on. Look again. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "assessment-moved-on" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  stopAssessment: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["AssessmentRun"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-moved-on` The assessment of this revision has moved on. Look again. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "assessment-moved-on" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  saveRevision: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SchemeFile"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  pressStamp: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewStampInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Stamp"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `already-answered` This has been answered already. · `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | ("already-answered" | "assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded")
+              | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `stamp-not-open` This stamp is not open yet: no strength is judged. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "stamp-not-open" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readThread: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Thread"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listWebhooks: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Webhook"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  makeWebhook: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description Sent again within 24 hours with the same body, the first answer comes again and nothing is done twice. */
+            "idempotency-key"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewWebhookInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["WebhookMade"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-kept` No more of these are kept. Take one away first. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-kept" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `address-refused` Webhooks are not sent to that address. · `key-reused` That Idempotency-Key was used for something else. · `webhooks-off` This service is not set up to send webhooks. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("address-refused" | "key-reused" | "webhooks-off") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  endWebhook: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        webhookId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listDeliveries: {
+    parameters: {
+      query?:
+        | {
+            /** @description The last one of the page before. */
+            after?: string | undefined;
+            /** @description How many at most, up to 500. */
+            limit?: string | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        webhookId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Where the next page is, as `<address>; rel="next"` (RFC 8288); absent on the last. */
+          link?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["WebhookDelivery"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  resumeWebhook: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        webhookId: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Webhook"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSession: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Session"];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  signIn: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["SignInInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Session"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `sign-in-refused` No one is known by that address and password. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "sign-in-refused" | undefined;
+          };
+        };
+      };
+      /** @description `origin-refused` The request comes from another site. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "origin-refused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  signOut: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listTokens: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["AccessToken"][];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  makeToken: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description Sent again within 24 hours with the same body, the first answer comes again and nothing is done twice. */
+            "idempotency-key"?: string | undefined;
+          }
+        | undefined;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewAccessTokenInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["AccessTokenMade"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-kept` No more of these are kept. Take one away first. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-kept" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `key-reused` That Idempotency-Key was used for something else. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "key-reused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  withdrawToken: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        tokenId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  isAlive: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": {
+            /** @enum {string} */
+            status: "up";
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  isReady: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": {
+            /** @enum {string} */
+            status: "ready";
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+}
