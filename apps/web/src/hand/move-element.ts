@@ -25,7 +25,7 @@ export function moveElement(
   const unit = scheme.containers.find((container) => container.id === id);
   if (unit !== undefined) return moveUnit(scheme, draggedUnit(scheme, unit, projection, by, reachMm));
   const opening = scheme.openings.find((cut) => cut.id === id);
-  if (opening !== undefined) return moveOpening(scheme, opening, projection, by);
+  if (opening !== undefined) return moveOpening(scheme, opening, by);
   const post = scheme.posts.find((standing) => standing.id === id);
   if (post !== undefined)
     return [{ kind: "post.move", id, xUm: onGrid(post.xUm, by.xMm), yUm: onGrid(post.yUm, by.yMm) }];
@@ -78,12 +78,12 @@ export function draggedUnit(
   return { ...snapped, xUm: seesX ? snapped.xUm : unit.xUm, yUm: seesY ? snapped.yUm : unit.yUm };
 }
 
-function moveOpening(scheme: Scheme, opening: Opening, projection: Projection, by: PointMm): Operation[] {
+function moveOpening(scheme: Scheme, opening: Opening, by: PointMm): Operation[] {
   const unit = scheme.containers.find((container) => container.id === opening.containerId);
   if (unit === undefined) return [];
   const { u, v } = faceFrame(placeContainer(unit), opening.face);
   const along = by.xMm * u.xMm + by.yMm * u.yMm;
-  const up = projection === "plan" ? 0 : by.zMm * v.zMm;
+  const up = by.xMm * v.xMm + by.yMm * v.yMm + by.zMm * v.zMm;
   const { id, widthUm, heightUm } = opening;
   return [
     {

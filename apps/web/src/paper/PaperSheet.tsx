@@ -15,6 +15,7 @@ import { FieldTeller } from "./FieldTeller.tsx";
 import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
+import { UnfoldedPaper } from "./UnfoldedPaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { useField } from "./use-field.ts";
 import type { Eye } from "./use-eye.ts";
@@ -65,11 +66,11 @@ export function PaperSheet(props: PaperSheetProps) {
     () =>
       placeNotes(
         props.notes,
-        field === null || views === null
+        field === null || views === null || eye.unfoldedId !== null
           ? null
           : { scheme, side: eye.side, storey: eye.storey, views, field, isometric: props.isometric ?? true },
       ),
-    [props.notes, scheme, eye.side, eye.storey, views, field, props.isometric],
+    [props.notes, scheme, eye.side, eye.storey, eye.unfoldedId, views, field, props.isometric],
   );
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const overlay = useRef<SVGGElement>(null);
@@ -80,7 +81,14 @@ export function PaperSheet(props: PaperSheetProps) {
     const next = notes.at((at + by + notes.length) % Math.max(1, notes.length));
     if (next !== undefined) props.onNote(next);
   };
-  useKeys({ n: () => step(1), "Shift+n": () => step(-1) });
+  const unfold = () => eye.unfold(eye.unfoldedId === null ? unitOf(scheme, hand.chosenId) : null);
+  useKeys({
+    n: () => step(1),
+    "Shift+n": () => step(-1),
+    v: () => eye.turn(1),
+    "Shift+v": () => eye.turn(-1),
+    u: unfold,
+  });
   return (
     <SheetFrame
       title={props.title}
@@ -88,7 +96,7 @@ export function PaperSheet(props: PaperSheetProps) {
       spine={props.spine}
       tray={props.tray}
       levels={
-        views === null ? null : (
+        views === null || eye.unfoldedId !== null ? null : (
           <LevelStrip levels={levelMarks(scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
         )
       }
@@ -96,30 +104,49 @@ export function PaperSheet(props: PaperSheetProps) {
         <FieldTeller field={place} onField={onField}>
           {views === null ? null : (
             <AlsoChosen value={chosenIds}>
-              <SchemePaper
-                field={place}
-                views={views}
-                scheme={scheme}
-                assessment={props.assessment}
-                side={eye.side}
-                storey={eye.storey}
-                chosenId={hand.chosenId}
-                noteNumbers={numbers}
-                answeredMarkIds={props.answeredMarkIds}
-                revisionLetters={props.revisionLetters}
-                proposed={props.proposed}
-                ghost={props.ghost}
-                waiting={props.waiting ?? false}
-                remark={props.drawingRemark}
-                isometric={props.isometric ?? true}
-                inHand={hand.tool !== null || hand.held?.kind === "beam"}
-                band={hand.held?.kind === "band" ? hand.held : null}
-                onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
-                onMove={hand.moveTo}
-                onDrop={hand.drop}
-                onFocusElement={hand.focused}
-                onSide={eye.turnTo}
-              />
+              {eye.unfoldedId === null ? null : (
+                <UnfoldedPaper
+                  field={place}
+                  scheme={scheme}
+                  unitId={eye.unfoldedId}
+                  assessment={props.assessment}
+                  chosenId={hand.chosenId}
+                  noteNumbers={numbers}
+                  answeredMarkIds={props.answeredMarkIds}
+                  inHand={hand.tool !== null}
+                  onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
+                  onMove={hand.moveTo}
+                  onDrop={hand.drop}
+                  onFocusElement={hand.focused}
+                  onFold={() => eye.unfold(null)}
+                />
+              )}
+              {eye.unfoldedId !== null ? null : (
+                <SchemePaper
+                  field={place}
+                  views={views}
+                  scheme={scheme}
+                  assessment={props.assessment}
+                  side={eye.side}
+                  storey={eye.storey}
+                  chosenId={hand.chosenId}
+                  noteNumbers={numbers}
+                  answeredMarkIds={props.answeredMarkIds}
+                  revisionLetters={props.revisionLetters}
+                  proposed={props.proposed}
+                  ghost={props.ghost}
+                  waiting={props.waiting ?? false}
+                  remark={props.drawingRemark}
+                  isometric={props.isometric ?? true}
+                  inHand={hand.tool !== null || hand.held?.kind === "beam"}
+                  band={hand.held?.kind === "band" ? hand.held : null}
+                  onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
+                  onMove={hand.moveTo}
+                  onDrop={hand.drop}
+                  onFocusElement={hand.focused}
+                  onSide={eye.turnTo}
+                />
+              )}
             </AlsoChosen>
           )}
           {props.onField}
@@ -153,3 +180,9 @@ export function PaperSheet(props: PaperSheetProps) {
     />
   );
 }
+
+/** The unit that is chosen, or in which the chosen opening is cut; null for anything else. */
+const unitOf = (scheme: Scheme, id: string | null): string | null =>
+  scheme.containers.find((unit) => unit.id === id)?.id ??
+  scheme.openings.find((opening) => opening.id === id)?.containerId ??
+  null;

@@ -13,7 +13,7 @@ import { viewAt } from "./lay-views.ts";
 import type { LaidView, LaidViews, RectPx } from "./lay-views.ts";
 import type { Field } from "./use-field.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
-import { TurnView } from "./TurnView.tsx";
+import { SideChoice } from "./SideChoice.tsx";
 import "./paper.css";
 
 export interface SchemePaperProps {
@@ -131,7 +131,12 @@ function PaperTitles({ views, side, storey, scheme, remark, assessment, isometri
         remark={`${scaleOf(elevation)} · ${stroke}`}
         {...titlePlace(elevation.rect)}
       />
-      <TurnView {...titlePlace(elevation.rect)} onTurn={() => onSide(nextSide[side])} />
+      <SideChoice
+        xPx={elevation.rect.leftPx + elevation.rect.widthPx - 196}
+        yPx={titlePlace(elevation.rect).yPx + 15}
+        side={side}
+        onSide={onSide}
+      />
       {oneView ? null : (
         <ViewTitle number={2} title={`plan, ${storeyName} floor`} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />
       )}
@@ -146,8 +151,6 @@ function PaperTitles({ views, side, storey, scheme, remark, assessment, isometri
 const scaleOf = ({ transform }: LaidView) => `1:${Math.round(5000 / transform.pxPerM)}`;
 
 const titlePlace = ({ leftPx, topPx, heightPx }: RectPx) => ({ xPx: leftPx + 26, yPx: topPx + heightPx - 24 });
-
-const nextSide: Record<Side, Side> = { south: "east", east: "north", north: "west", west: "south" };
 
 function pointOf(event: PointerEvent<SVGSVGElement>, views: LaidViews, side: Side, levelMm: number): Point | null {
   const box = event.currentTarget.getBoundingClientRect();
