@@ -34,6 +34,7 @@ type Support = {
   length?: number;
   width?: number;
   kind?: Pad["support"];
+  turn?: number;
   error?: number;
 };
 type Load = { in: string; surface?: FloorLoad["surface"]; case?: FloorLoad["case"]; pa: number };
@@ -138,7 +139,7 @@ const post = ({ id, x, y, foot, head, section, error }: Column, tag: string): Po
   ...(error === undefined ? {} : { levelErrorUm: mmToUm(error) }),
 });
 
-const pad = ({ id, x, y, top, length, width, kind, error }: Support, tag: string): Pad => ({
+const pad = ({ id, x, y, top, length, width, kind, turn, error }: Support, tag: string): Pad => ({
   id,
   tag,
   xUm: mmToUm(x),
@@ -147,7 +148,7 @@ const pad = ({ id, x, y, top, length, width, kind, error }: Support, tag: string
   lengthUm: mmToUm(length ?? 600),
   widthUm: mmToUm(width ?? 600),
   depthUm: mmToUm(600),
-  turnMdeg: 0,
+  turnMdeg: Math.round((turn ?? 0) * 1000),
   ...(kind === undefined ? {} : { support: kind }),
   ...(error === undefined ? {} : { levelErrorUm: mmToUm(error) }),
 });
