@@ -78,9 +78,12 @@ function steps(model: BuildingModel): void {
   const states = bearingStates(building.frame.system, cache.building.branch());
   const outcomes = step("contact", () => settleContact(building.frame.system, closed.prepared, loads, bases, states));
   step("recover one container in all combinations", () =>
-    building.units
-      .slice(0, 1)
-      .map((unit) => combos.map((combo, s) => recoverUnit(unit, combo, bases[s]?.movement ?? new Float64Array()))),
+    building.units.slice(0, 1).map((unit) =>
+      recoverUnit(
+        unit,
+        combos.map((combo, s) => ({ combo, movement: bases[s]?.movement ?? new Float64Array() })),
+      ).map(({ memberEndForces, panelFlows }) => [memberEndForces, panelFlows]),
+    ),
   );
   const total = spent.reduce((sum, [, ms]) => sum + ms, 0);
   const inner = building.units.reduce((sum, { condensed }) => sum + condensed.factor.tree.equations, 0);

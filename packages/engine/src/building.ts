@@ -7,7 +7,8 @@ import { drivenMovement } from "./analysis/driven-movement.ts";
 import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
 import { prepare } from "./analysis/prepare.ts";
 import { recoverFrame } from "./analysis/recover-frame.ts";
-import { recoverUnit, type UnitSolution } from "./analysis/recover-unit.ts";
+import { Insides } from "./analysis/insides.ts";
+import type { UnitSolution } from "./analysis/recover-unit.ts";
 import { bearingStates } from "./analysis/bearing-states.ts";
 import { refusal } from "./analysis/refusal.ts";
 import { solveMovements } from "./analysis/solve-movement.ts";
@@ -65,9 +66,16 @@ function solveCombinations(
   const bases = solveMovements(closed.prepared, loads);
   const states = bearingStates(frame.system, cache.building.branch());
   const outcomes = settleContact(frame.system, closed.prepared, loads, bases, states);
-  return combos.map(([name, combo], s) => {
+  const solved = outcomes.flatMap((outcome, s) =>
+    outcome.settled ? [{ combo: combos[s]?.[1] ?? missing(), movement: outcome.result.movement }] : [],
+  );
+  const insides = new Insides(building.units, solved);
+  let side = 0;
+  return combos.map(([name], s) => {
     const [load, outcome] = [loads[s] ?? missing(), outcomes[s] ?? missing()];
-    return [name, answered(building, model.holds, combo, load, outcome)];
+    if (!outcome.settled) return [name, refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds)];
+    const own = side++;
+    return [name, answered(building, model.holds, (id) => insides.of(id, own), load, outcome)];
   });
 }
 
@@ -78,15 +86,14 @@ function missing(): never {
 function answered(
   building: BuildingSystem,
   holds: BuildingModel["holds"],
-  combo: Readonly<Record<string, number>>,
+  unit: BuildingCombination["unit"],
   load: CombinedLoads,
-  outcome: ContactOutcome,
+  outcome: SettledContact,
 ): BuildingCombination | FrameRefusal {
   const { frame } = building;
-  if (!outcome.settled) return refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds);
   const idle = unresistedLoad(outcome.prepared, load);
   if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);
-  return new Settled(building, holds, combo, outcome, load);
+  return new Settled(building, holds, unit, outcome, load);
 }
 
 type SettledContact = Extract<ContactOutcome, { settled: true }>;
@@ -95,7 +102,7 @@ type SettledContact = Extract<ContactOutcome, { settled: true }>;
 class Settled implements BuildingCombination {
   private readonly building: BuildingSystem;
   private readonly holds: BuildingModel["holds"];
-  private readonly combo: Readonly<Record<string, number>>;
+  readonly unit: BuildingCombination["unit"];
   private readonly outcome: SettledContact;
   private readonly load: CombinedLoads;
   private recovered: FrameSolution | undefined;
@@ -103,13 +110,13 @@ class Settled implements BuildingCombination {
   constructor(
     building: BuildingSystem,
     holds: BuildingModel["holds"],
-    combo: Readonly<Record<string, number>>,
+    unit: BuildingCombination["unit"],
     outcome: SettledContact,
     load: CombinedLoads,
   ) {
     this.building = building;
     this.holds = holds;
-    this.combo = combo;
+    this.unit = unit;
     this.outcome = outcome;
     this.load = load;
   }
@@ -118,12 +125,6 @@ class Settled implements BuildingCombination {
     this.recovered ??= this.recover();
     return this.recovered;
   }
-
-  readonly unit = (id: string): UnitSolution => {
-    const part = this.building.units.find((candidate) => candidate.unit.id === id);
-    if (part === undefined) throw new Error(`the building has no container "${id}"`);
-    return recoverUnit(part, this.combo, this.outcome.result.movement);
-  };
 
   private recover(): FrameSolution {
     const { frame, skeleton } = this.building;

@@ -86,18 +86,27 @@ export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly
   return { onRetained, reduced };
 }
 
-/** Movement of every freedom of the part under load vector `side` of `count`, from the movement of its retained nodes. */
+/**
+ * Movements of every freedom of the part under several load vectors, from the reduced loads on its inner equations
+ * (reduced[equation·count + side]; overwritten) and the movements of its retained nodes.
+ */
 export function recoverPart(
   { factor, equationOf }: Condensed,
-  { reduced, onRetained }: CondensedLoads,
-  side: number,
-  onRetainedNodes: Float64Array,
-): Float64Array {
-  const count = onRetained.length;
-  const { equations, eliminated } = factor.tree;
-  const x = Float64Array.from({ length: equations }, (_, e) =>
-    e < eliminated ? (reduced[e * count + side] ?? 0) : (onRetainedNodes[e - eliminated] ?? 0),
+  reduced: Float64Array,
+  onRetainedNodes: readonly Float64Array[],
+): Float64Array[] {
+  const count = onRetainedNodes.length;
+  const { eliminated } = factor.tree;
+  onRetainedNodes.forEach((movement, s) =>
+    movement.forEach((value, k) => (reduced[(eliminated + k) * count + s] = value)),
   );
-  recoverInner(factor, x, 1);
-  return Float64Array.from(equationOf, (equation) => (equation >= 0 ? (x[equation] ?? 0) : 0));
+  recoverInner(factor, reduced, count);
+  return onRetainedNodes.map((_, s) => {
+    const inside = new Float64Array(equationOf.length);
+    for (let f = 0; f < equationOf.length; f++) {
+      const equation = equationOf[f] ?? -1;
+      if (equation >= 0) inside[f] = reduced[equation * count + s] ?? 0;
+    }
+    return inside;
+  });
 }

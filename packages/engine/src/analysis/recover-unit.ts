@@ -1,4 +1,4 @@
-import { memberEndForces, toLocalComponents } from "../elements/member.ts";
+import { memberEndForcesOfSides, toLocalComponents } from "../elements/member.ts";
 import { panelFlow } from "../elements/shear-panel.ts";
 import type { Triple } from "../model/analytical-model.ts";
 import type { LocalUnitLoads } from "./unit-loads.ts";
@@ -16,41 +16,119 @@ export interface UnitSolution {
   readonly panelFlows: Readonly<Record<string, number>>;
 }
 
-/** Recovers the inside of a container from the movement of the building's nodes. */
-export function recoverUnit(
-  { unit, turn, firstNode, condensed, loads }: CondensedUnit,
-  combo: Readonly<Record<string, number>>,
-  movement: Float64Array,
-): UnitSolution {
-  const { frame } = condensed.part;
-  const end = firstNode + condensed.retained.length;
-  const onRetained = turnVectorBack(movement.subarray(firstNode * 6, end * 6), turn);
-  const inside = recoverPart(condensed, combined(loads, combo), 0, onRetained);
-  const q = uniformLoads(unit.loads, combo);
-  const global = turnVector(inside, turn);
-  return {
-    displacements: Object.fromEntries(frame.nodeIds.map((id, n) => [id, [...global.subarray(n * 6, n * 6 + 6)]])),
-    memberEndForces: Object.fromEntries(
-      [...frame.members].map(([id, m]) => [
-        id,
-        [...memberEndForces(m, inside, toLocalComponents(m.facts.axes, q.get(id) ?? [0, 0, 0]))],
-      ]),
-    ),
-    panelFlows: Object.fromEntries([...frame.panels].map(([id, panel]) => [id, panelFlow(panel, inside)])),
-  };
+/** A combination, and the movement of the building's nodes under it. */
+export interface Solved {
+  readonly combo: Readonly<Record<string, number>>;
+  readonly movement: Float64Array;
 }
 
+/** Recovers the inside of a container under several combinations; each gets the bits it would get by itself. */
+export function recoverUnit(unit: CondensedUnit, solved: readonly Solved[]): UnitSolution[] {
+  const { firstNode, condensed, turn, loads } = unit;
+  const end = firstNode + condensed.retained.length;
+  const onRetained = solved.map(({ movement }) => turnVectorBack(movement.subarray(firstNode * 6, end * 6), turn));
+  const combos = solved.map(({ combo }) => combo);
+  const reduced = combined(loads, combos, condensed.factor.tree.equations);
+  const inside = new Inside(unit, combos, recoverPart(condensed, reduced, onRetained));
+  return solved.map((_, side) => new RecoveredUnit(inside, side));
+}
+
+/** The insides under all combinations; forces are worked out for all at once, the first time one is asked for. */
+class Inside {
+  readonly movements: readonly Float64Array[];
+  readonly unit: CondensedUnit;
+  readonly combos: readonly Readonly<Record<string, number>>[];
+  private forces: readonly (readonly [string, readonly Float64Array[]])[] | undefined;
+
+  constructor(
+    unit: CondensedUnit,
+    combos: readonly Readonly<Record<string, number>>[],
+    movements: readonly Float64Array[],
+  ) {
+    this.unit = unit;
+    this.combos = combos;
+    this.movements = movements;
+  }
+
+  get ofMembers(): readonly (readonly [string, readonly Float64Array[]])[] {
+    this.forces ??= this.workedOut();
+    return this.forces;
+  }
+
+  private workedOut() {
+    const loads = this.combos.map((combo) => uniformLoads(this.unit.unit.loads, combo));
+    return [...this.unit.condensed.part.frame.members].map(([id, m]) => {
+      const local = loads.map((on) => toLocalComponents(m.facts.axes, on.get(id) ?? [0, 0, 0]));
+      return [id, memberEndForcesOfSides(m, this.movements, local)] as const;
+    });
+  }
+}
+
+/** Each table is written out when it is first asked for. */
+class RecoveredUnit implements UnitSolution {
+  private readonly inside: Inside;
+  private readonly side: number;
+  private moved: UnitSolution["displacements"] | undefined;
+  private forces: UnitSolution["memberEndForces"] | undefined;
+  private flows: UnitSolution["panelFlows"] | undefined;
+
+  constructor(inside: Inside, side: number) {
+    this.inside = inside;
+    this.side = side;
+  }
+
+  get displacements(): UnitSolution["displacements"] {
+    this.moved ??= this.allMoved();
+    return this.moved;
+  }
+
+  get memberEndForces(): UnitSolution["memberEndForces"] {
+    this.forces ??= Object.fromEntries(
+      this.inside.ofMembers.map(([id, forces]) => [id, Array.from(forces[this.side] ?? [])]),
+    );
+    return this.forces;
+  }
+
+  get panelFlows(): UnitSolution["panelFlows"] {
+    this.flows ??= this.allFlows();
+    return this.flows;
+  }
+
+  private allFlows(): UnitSolution["panelFlows"] {
+    const { panels } = this.inside.unit.condensed.part.frame;
+    return Object.fromEntries([...panels].map(([id, panel]) => [id, panelFlow(panel, this.movement)]));
+  }
+
+  private allMoved(): UnitSolution["displacements"] {
+    const { unit, turn } = this.inside.unit;
+    const global = turnVector(this.movement, turn);
+    return Object.fromEntries(unit.fragment.nodes.map(({ id }, n) => [id, [...global.subarray(n * 6, n * 6 + 6)]]));
+  }
+
+  private get movement(): Float64Array {
+    return this.inside.movements[this.side] ?? NOTHING;
+  }
+}
+
+const NOTHING = new Float64Array(0);
+
 /** The reduced loads of a combination are the combination of the reduced loads. */
-function combined({ cases, condensed }: LocalUnitLoads, combo: Readonly<Record<string, number>>) {
-  const count = cases.length;
-  const equations = count > 0 ? condensed.reduced.length / count : 0;
-  // a combination takes a few of hundreds of cases
-  const acting = cases.map((name, c) => ({ c, factor: combo[name] ?? 0 })).filter(({ factor }) => factor !== 0);
-  const reduced = new Float64Array(equations);
-  for (const { c, factor } of acting)
-    for (let e = 0; e < equations; e++)
-      reduced[e] = (reduced[e] ?? 0) + factor * (condensed.reduced[e * count + c] ?? 0);
-  return { reduced, onRetained: [new Float64Array()] };
+function combined(
+  { cases, condensed }: LocalUnitLoads,
+  combos: readonly Readonly<Record<string, number>>[],
+  equations: number,
+): Float64Array {
+  const [sides, count] = [combos.length, cases.length];
+  const reduced = new Float64Array(equations * sides);
+  combos.forEach((combo, s) =>
+    cases.forEach((name, c) => {
+      const factor = combo[name] ?? 0;
+      if (factor === 0) return; // a combination takes a few of hundreds of cases
+      for (let e = 0; e < equations; e++)
+        reduced[e * sides + s] = (reduced[e * sides + s] ?? 0) + factor * (condensed.reduced[e * count + c] ?? 0);
+    }),
+  );
+  return reduced;
 }
 
 function uniformLoads(

@@ -81,9 +81,26 @@ export function memberEndForces(
   movement: Float64Array,
   load: readonly [number, number, number],
 ): Float64Array {
+  writeLocal(m.facts);
+  return underLocal(m, movement, load);
+}
+
+/** `memberEndForces` under several movements, each with its load; the same bits. */
+export function memberEndForcesOfSides(
+  m: Member,
+  movements: readonly Float64Array[],
+  loads: readonly (readonly [number, number, number])[],
+): Float64Array[] {
+  writeLocal(m.facts);
+  return movements.map((movement, s) => underLocal(m, movement, loads[s] ?? NO_LOAD));
+}
+
+const NO_LOAD = [0, 0, 0] as const;
+
+/** With the member's stiffness in LOCAL. */
+function underLocal(m: Member, movement: Float64Array, load: readonly [number, number, number]): Float64Array {
   const u = localMovement(m, movement);
   const f = fixedForces(m, load);
-  writeLocal(m.facts);
   for (let i = 0; i < 12; i++) {
     let sum = 0;
     for (let j = 0; j < 12; j++) sum += (LOCAL[i * 12 + j] ?? 0) * (u[j] ?? 0);
@@ -105,19 +122,34 @@ function writeLocal({ section, axes, released }: MemberFacts): number[] {
   return release(LOCAL, FIXED, released);
 }
 
+/** Movement of both ends in local axes; rewritten before every use. */
+const LOCAL_MOVEMENT = new Float64Array(12);
+
 function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, movement: Float64Array): Float64Array {
-  const u = new Float64Array(12);
-  for (const [end, arm] of [
-    [0, armI],
-    [6, armJ],
-  ] as const) {
-    const at = (c: number): number => movement[freedoms[end + c] ?? 0] ?? 0;
-    const rotation: Vector = [at(3), at(4), at(5)];
-    const translation: Vector = [at(0), at(1), at(2)];
-    u.set(toLocalComponents(axes, arm ? endTranslation(translation, rotation, arm) : translation), end);
-    u.set(toLocalComponents(axes, rotation), end + 3);
-  }
-  return u;
+  moveEnd(0, armI, freedoms, axes, movement);
+  moveEnd(6, armJ, freedoms, axes, movement);
+  return LOCAL_MOVEMENT;
+}
+
+function moveEnd(
+  end: number,
+  arm: Vector | null,
+  freedoms: Int32Array,
+  axes: MemberAxes,
+  movement: Float64Array,
+): void {
+  const translation: Vector = [
+    movement[freedoms[end] ?? 0] ?? 0,
+    movement[freedoms[end + 1] ?? 0] ?? 0,
+    movement[freedoms[end + 2] ?? 0] ?? 0,
+  ];
+  const rotation: Vector = [
+    movement[freedoms[end + 3] ?? 0] ?? 0,
+    movement[freedoms[end + 4] ?? 0] ?? 0,
+    movement[freedoms[end + 5] ?? 0] ?? 0,
+  ];
+  LOCAL_MOVEMENT.set(toLocalComponents(axes, arm ? endTranslation(translation, rotation, arm) : translation), end);
+  LOCAL_MOVEMENT.set(toLocalComponents(axes, rotation), end + 3);
 }
 
 /** Room for one block on its way; rewritten before every use. */

@@ -49,7 +49,7 @@ export function shearPanel(facts: PanelFacts): ShearPanel {
 /** The shear flow q = Gt·g in N/mm. */
 export function panelFlow({ facts, freedoms, strainOf }: ShearPanel, movement: Float64Array): number {
   let strain = 0;
-  freedoms.forEach((freedom, i) => (strain += (strainOf[i] ?? 0) * (movement[freedom] ?? 0)));
+  for (let i = 0; i < freedoms.length; i++) strain += (strainOf[i] ?? 0) * (movement[freedoms[i] ?? 0] ?? 0);
   return facts.shearStiffness * strain;
 }
 
