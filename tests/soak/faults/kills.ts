@@ -21,7 +21,7 @@ export interface Fleet {
   database: KillableDatabase;
 }
 
-/** Kills one thing, and starts it again where it does not come back by itself. False when there was nothing to kill. */
+/** Kills one thing, and has it started again where it does not come back by itself. False when there was nothing to kill. */
 export async function kill(
   kind: Kind,
   { apis, workers, database }: Fleet,
@@ -44,8 +44,7 @@ export async function kill(
 }
 
 async function killProcess(one: BuiltProcess | undefined): Promise<boolean> {
-  await one?.kill();
-  await one?.start();
+  await one?.killAndRestart();
   return one !== undefined;
 }
 

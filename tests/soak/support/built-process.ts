@@ -11,6 +11,7 @@ export class BuiltProcess {
   readonly #env: NodeJS.ProcessEnv;
   #child: ChildProcess | undefined;
   #output = "";
+  #starting: Promise<void> = Promise.resolve();
 
   private constructor(entry: "server.js" | "worker.js", port: number, env: NodeJS.ProcessEnv) {
     this.#entry = entry;
@@ -20,6 +21,13 @@ export class BuiltProcess {
 
   static async make(entry: "server.js" | "worker.js", env: NodeJS.ProcessEnv): Promise<BuiltProcess> {
     return new BuiltProcess(entry, await freePort(), env);
+  }
+
+  /** Kills it and begins to start it again; one that is still starting is waited for first, so that what is killed is at work. */
+  async killAndRestart(): Promise<void> {
+    await this.#starting;
+    await this.kill();
+    this.#starting = this.start();
   }
 
   /** Starts it, again and again while the database is away, and resolves once it listens. */
