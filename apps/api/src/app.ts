@@ -27,7 +27,7 @@ import { requestIdOf } from "./request-id.ts";
 import { allRoutes } from "./routes/all-routes.ts";
 import { trustedProxies } from "./trusted-proxies.ts";
 
-/** The largest body taken: an act of 200 operations with long names is about a third of it. */
+/** The largest body taken where a route says nothing else: a request of 200 operations with long names is about a third of it. */
 const largestBodyBytes = 256 * 1024;
 
 /** The whole service, ready to listen or to have requests injected. `log` takes the lines of its log. */

@@ -10,8 +10,8 @@ import { Container, ContainerType, FloorLoad, Opening, OpeningUse, Pad, Post, Si
 
 const on = ElementId;
 
-/** How many operations are taken in one act that is drawn. */
-export const mostOperations = 200;
+/** How many operations are taken in one act: a building of 500 units moved or brought in with all that belongs to it. */
+export const mostOperations = 5000;
 
 /** One typed change to a scheme. Each names the element it writes; its inverse is computed when it is applied. */
 export const Operation = z

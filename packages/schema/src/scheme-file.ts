@@ -48,9 +48,6 @@ export function readSchemeFile(value: unknown): ReadScheme {
   return { ...read, fields: read.fields.map((field) => ({ ...field, pointer: `/scheme${field.pointer}` })) };
 }
 
-/** How many operations bringing a file in may take: elements taken away and elements set. */
-export const mostBroughtIn = 5000;
-
 /** A file brought into the draft: one act, which can be taken back like any other. */
 export const BringIn = z
   .strictObject({

@@ -2,7 +2,7 @@ import { ActId, Draft, DraftAct, DraftActDone, ProjectId, TakeBack } from "@corn
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
-import { projectParams } from "../description/params.ts";
+import { largestDrawnBytes, projectParams } from "../description/params.ts";
 import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
@@ -55,8 +55,10 @@ export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
     return sendTagged(request, reply, tag, draft);
   });
 
-  app.post(`${path}/acts`, { config: { act: "draw" }, schema: drawing }, async (request, reply) =>
-    answer(reply, await draw(app.database, partOfSender(request), request.body)),
+  app.post(
+    `${path}/acts`,
+    { config: { act: "draw" }, schema: drawing, bodyLimit: largestDrawnBytes },
+    async (request, reply) => answer(reply, await draw(app.database, partOfSender(request), request.body)),
   );
 
   app.post(`${path}/acts/:actId/undo`, { config: { act: "draw" }, schema: takingBack }, async (request, reply) =>

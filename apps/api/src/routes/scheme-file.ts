@@ -3,7 +3,7 @@ import type { FastifyReply } from "fastify";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
-import { projectParams } from "../description/params.ts";
+import { largestDrawnBytes, projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { bringIn } from "../services/bring-in.ts";
@@ -11,9 +11,6 @@ import { saveDraft, saveRevision, type SavedFile } from "../services/save-file.t
 
 const path = "/api/projects/:projectId";
 const headers = { "content-disposition": "`attachment`, with a name for the file." };
-
-/** The largest file taken: a scheme of 5,000 elements laid out with spaces is about half of it. */
-const largestFileBytes = 4 * 1024 * 1024;
 
 const savingDraft = described(
   { tag: "draft", id: "saveDraft", summary: "The draft as a file", answers: { 200: SchemeFile }, headers },
@@ -53,7 +50,7 @@ export const schemeFileRoutes: FastifyPluginAsyncZod = async (app) => {
 
   app.post(
     `${path}/draft/file`,
-    { config: { act: "draw" }, schema: bringing, bodyLimit: largestFileBytes },
+    { config: { act: "draw" }, schema: bringing, bodyLimit: largestDrawnBytes },
     async (request, reply) => answer(reply, await bringIn(app.database, partOfSender(request), request.body)),
   );
 };

@@ -1,5 +1,5 @@
 import {
-  mostBroughtIn,
+  mostOperations,
   operationsBetween,
   readSchemeFile,
   touchedByAll,
@@ -47,11 +47,11 @@ async function refusalOf(
 ): Promise<Outcome<never> | undefined> {
   if (base > draft.number) return refuse("draft-base-ahead", { detail: `the draft is at ${draft.number}` });
   if (operations.length === 0) return refuseField("draft-refused", "/file/scheme", "the draft is that already");
-  if (operations.length > mostBroughtIn)
+  if (operations.length > mostOperations)
     return refuseField(
       "draft-refused",
       "/file/scheme",
-      `it takes ${operations.length} operations, of ${mostBroughtIn} at most`,
+      `it takes ${operations.length} operations, of ${mostOperations} at most`,
     );
   return draftConflict(tx, projectId, {
     ...{ after: base, keys: keysOf(draft.scheme, operations), draftNumber: draft.number },

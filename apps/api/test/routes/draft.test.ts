@@ -151,15 +151,17 @@ describe("what is sent to draft/acts", () => {
     expect(pointers?.sort()).toEqual(["/hurry", "/operations/0/container/colour", "/operations/0/container/xUm"]);
   });
 
-  it("refuses more than 200 operations at the field", async () => {
-    const posts = Array.from({ length: 201 }, (_, n) => ({ kind: "post.set", post: post(n) }));
+  it("refuses more than 5,000 operations at the field", async () => {
+    const posts = Array.from({ length: 5001 }, (_, n) => ({ kind: "post.set", post: post(n) }));
     expect(
       expectProblem(await refused({ ...act(0, []), operations: posts }), "body-invalid").fields?.[0]?.pointer,
     ).toBe("/operations");
   });
 
-  it("refuses a body over 256 KiB as too large", async () => {
-    expectProblem(await refused({ ...act(0, [place(1)]), filler: "x".repeat(256 * 1024) }), "body-too-large");
+  it("refuses a body over 4 MiB as too large, and over 256 KiB where nothing is drawn", async () => {
+    expectProblem(await refused({ ...act(0, [place(1)]), filler: "x".repeat(4 * 1024 * 1024) }), "body-too-large");
+    const note = { filler: "x".repeat(256 * 1024) };
+    expectProblem(await architect.post(`${path}/notes`, note), "body-too-large");
   });
 
   it("refuses text that is not JSON, other media types, and prototype tricks", async () => {
