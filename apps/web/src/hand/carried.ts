@@ -26,7 +26,7 @@ export function carried(scheme: Scheme, held: Held, point: Point): Held {
       return { kind: "unit", unit: unitAt(scheme, held.unit, projection, at, reachMm) };
     case "element":
       if (projection !== held.projection) return held;
-      return { ...held, operations: moveElement(scheme, held.id, projection, held.from, at, reachMm) };
+      return { ...held, operations: moveElement(scheme, held.id, projection, held.from, at, reachMm, held.places) };
     case "group":
       if (projection !== held.projection) return held;
       return { ...held, operations: moveGroup(scheme, held, projection, held.from, at, reachMm) };

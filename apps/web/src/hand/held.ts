@@ -1,5 +1,6 @@
 import type { Container, Face, Operation, PointMm } from "@cornerway/schema";
 import type { FacePointMm } from "../tools/cut-opening.ts";
+import type { PlaceUm } from "../tools/laying.ts";
 import type { HeldEdges } from "../tools/resize-opening.ts";
 import type { StepsMm } from "./eye-axes.ts";
 import type { Projection } from "../drawing/view-transform.ts";
@@ -9,7 +10,15 @@ export type Held =
   /** A new unit that follows the pointer until it is set. */
   | { kind: "unit"; unit: Container }
   /** An element being moved; `from` is where it was taken, as a point of the view. */
-  | { kind: "element"; id: string; projection: Projection; from: PointMm; operations: Operation[] }
+  | {
+      kind: "element";
+      id: string;
+      projection: Projection;
+      from: PointMm;
+      /** Where its fittings would land on fittings below, for a unit to catch on. */
+      places: readonly PlaceUm[];
+      operations: Operation[];
+    }
   /** Several elements moved together; `id` is the one that was taken and catches on others. */
   | {
       kind: "group";

@@ -1,7 +1,7 @@
 import { faceFrame, placeContainer } from "@cornerway/engine";
 import type { Container, Opening, Operation, PointMm, Scheme } from "@cornerway/schema";
 import { layGroup } from "../tools/lay-group.ts";
-import { shiftedBy } from "../tools/laying.ts";
+import { shiftedBy, type PlaceUm } from "../tools/laying.ts";
 import { moveUnit } from "../tools/move-unit.ts";
 import { restHeightMm } from "../tools/rest-height.ts";
 import { shiftElement } from "../tools/shift-element.ts";
@@ -20,10 +20,11 @@ export function moveElement(
   from: PointMm,
   to: PointMm,
   reachMm: number,
+  places: readonly PlaceUm[] = [],
 ): Operation[] {
   const by = { xMm: to.xMm - from.xMm, yMm: to.yMm - from.yMm, zMm: to.zMm - from.zMm };
   const unit = scheme.containers.find((container) => container.id === id);
-  if (unit !== undefined) return moveUnit(scheme, draggedUnit(scheme, unit, projection, by, reachMm));
+  if (unit !== undefined) return moveUnit(scheme, caught(scheme, unit, projection, by, reachMm, places));
   const opening = scheme.openings.find((cut) => cut.id === id);
   if (opening !== undefined) return moveOpening(scheme, opening, by);
   const post = scheme.posts.find((standing) => standing.id === id);
@@ -33,6 +34,34 @@ export function moveElement(
   if (pad === undefined) return shiftElement(scheme, id, stepped(by));
   return [{ kind: "pad.move", id, xUm: onGrid(pad.xUm, by.xMm), yUm: onGrid(pad.yUm, by.yMm), topZUm: pad.topZUm }];
 }
+
+/** The dragged unit, on a place where its fittings land on fittings below when it comes near one on its own level. */
+function caught(
+  scheme: Scheme,
+  unit: Container,
+  projection: Projection,
+  by: PointMm,
+  reachMm: number,
+  places: readonly PlaceUm[],
+): Container {
+  const dragged = draggedUnit(scheme, unit, projection, by, reachMm);
+  if (dragged.zUm !== unit.zUm) return dragged;
+  const off = (place: PlaceUm) =>
+    Math.max(
+      Math.abs(place.xUm - (seesX(projection) ? unit.xUm + by.xMm * 1000 : unit.xUm)),
+      Math.abs(place.yUm - (seesY(projection) ? unit.yUm + by.yMm * 1000 : unit.yUm)),
+    );
+  const near = places.filter((place) => off(place) <= reachMm * 1000).toSorted((a, b) => off(a) - off(b))[0];
+  if (near === undefined) return dragged;
+  return {
+    ...dragged,
+    xUm: seesX(projection) ? near.xUm : unit.xUm,
+    yUm: seesY(projection) ? near.yUm : unit.yUm,
+  };
+}
+
+const seesX = (projection: Projection) => projection === "plan" || projection === "south" || projection === "north";
+const seesY = (projection: Projection) => projection === "plan" || projection === "east" || projection === "west";
 
 /** Whole steps of the grid, mm. */
 const stepped = ({ xMm, yMm, zMm }: PointMm): PointMm => ({
@@ -73,9 +102,11 @@ export function draggedUnit(
   const lifted = Math.abs(by.zMm) > liftMm;
   const zUm = lifted ? Math.round(restHeightMm(scheme, moved, unit.zUm / 1000 + by.zMm) * 1000) : unit.zUm;
   const { unit: snapped } = snapUnit(scheme, { ...moved, zUm }, reachMm);
-  const seesX = projection === "plan" || projection === "south" || projection === "north";
-  const seesY = projection === "plan" || projection === "east" || projection === "west";
-  return { ...snapped, xUm: seesX ? snapped.xUm : unit.xUm, yUm: seesY ? snapped.yUm : unit.yUm };
+  return {
+    ...snapped,
+    xUm: seesX(projection) ? snapped.xUm : unit.xUm,
+    yUm: seesY(projection) ? snapped.yUm : unit.yUm,
+  };
 }
 
 function moveOpening(scheme: Scheme, opening: Opening, by: PointMm): Operation[] {

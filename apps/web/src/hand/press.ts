@@ -9,6 +9,7 @@ import { openWall } from "../tools/open-wall.ts";
 import { placeUnit } from "../tools/place-unit.ts";
 import { setPost, snapPost } from "../tools/set-post.ts";
 import { turnUnit } from "../tools/turn-unit.ts";
+import { alignedPlaces } from "../tools/align-unit.ts";
 import { beamEnd } from "./beam-end.ts";
 import { beamTo } from "./carried.ts";
 import type { Held } from "./held.ts";
@@ -50,7 +51,7 @@ export function press(given: Press): Pressed {
 }
 
 /** Without a tool: chooses, takes hold of what is chosen, or draws a band round what is to be. */
-function takeUp({ picked, chosenIds, also = false, projection, at, tool }: Press): Pressed {
+function takeUp({ scheme, picked, chosenIds, also = false, projection, at, tool }: Press): Pressed {
   if (picked === null && tool !== null) return { kind: "choose", id: null };
   if (picked === null)
     return { kind: "hold", held: { kind: "band", projection, from: at, to: at, also, operations: [] } };
@@ -59,7 +60,10 @@ function takeUp({ picked, chosenIds, also = false, projection, at, tool }: Press
   if (also) return { kind: "also", id };
   if (chosenIds.length > 1 && chosenIds.includes(id))
     return { kind: "hold", held: { kind: "group", id, ids: chosenIds, projection, from: at, operations: [] } };
-  return { kind: "hold", held: { kind: "element", id, projection, from: at, operations: [] } };
+  return {
+    kind: "hold",
+    held: { kind: "element", id, projection, from: at, places: alignedPlaces(scheme, id), operations: [] },
+  };
 }
 
 function pressBeam(given: Press, { from }: Extract<Held, { kind: "beam" }>): Pressed {

@@ -1,42 +1,47 @@
-import { openingUses } from "@cornerway/schema";
-import type { Operation, Scheme } from "@cornerway/schema";
-import { useMemo } from "react";
+import type { Container, Operation, Scheme } from "@cornerway/schema";
+import { lazy, Suspense, useMemo } from "react";
 import { Command } from "../controls/Command.tsx";
-import { PersonField } from "../controls/PersonField.tsx";
+import { Ruled } from "../controls/Ruled.tsx";
 import { Slip } from "../sheet/Slip.tsx";
+import { listOfElement } from "../tools/element-operations.ts";
 import { moveUnit, retypeUnit } from "../tools/move-unit.ts";
-import { removeElements } from "../tools/remove-elements.ts";
 import { turnUnit } from "../tools/turn-unit.ts";
 import { containerName } from "../wording/container-name.ts";
+import { kindOf } from "../wording/kind-of.ts";
 import { namesIn } from "../wording/name-of.ts";
-import { elementFields } from "./element-fields.ts";
+import { Adding } from "./adding/Adding.tsx";
+import { isPartList } from "./chosen/part-list.ts";
 import { QuantityForm } from "./QuantityForm.tsx";
 import { SizeField } from "./SizeField.tsx";
+import { unitForm } from "./unit-form.ts";
+
+const ChosenPart = lazy(() => import("./chosen/ChosenPart.tsx"));
+const Alignments = lazy(() => import("./chosen/Alignments.tsx"));
 
 export interface ChosenSlipProps {
   scheme: Scheme;
   id: string;
   asleepBecause?: string | undefined;
   onDraw: (operations: Operation[]) => void;
+  onRemove: () => void;
+  onBeamByHand: () => void;
 }
 
-/** The chosen thing in numbers: every drag has its typed twin here. */
-export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProps) {
-  const twin = useMemo(() => elementFields(scheme, id), [scheme, id]);
-  if (twin === null) return null;
+/** The chosen thing in numbers: every drag has its typed twin here, and what can be added to it. */
+export function ChosenSlip({ scheme, id, asleepBecause, onDraw, onRemove, onBeamByHand }: ChosenSlipProps) {
+  const list = listOfElement(scheme, id);
+  if (!isPartList(list)) return null;
   const name = namesIn(scheme)(id);
   const unit = scheme.containers.find((container) => container.id === id);
   return (
     <Slip label={whatItIs(scheme, id)}>
-      <QuantityForm
-        key={id}
-        fields={twin.fields}
-        command={`Draw ${name} so`}
-        asleepBecause={asleepBecause}
-        onValues={(values) => onDraw(twin.operations(values))}
-      >
-        {asleepBecause === undefined ? <Choices scheme={scheme} id={id} onDraw={onDraw} /> : null}
-      </QuantityForm>
+      {unit === undefined ? (
+        <Suspense fallback={<Ruled label="Laying the slip out" lines={3} />}>
+          <ChosenPart scheme={scheme} list={list} id={id} name={name} asleepBecause={asleepBecause} onDraw={onDraw} />
+        </Suspense>
+      ) : (
+        <ChosenUnit scheme={scheme} unit={unit} asleepBecause={asleepBecause} onDraw={onDraw} />
+      )}
       <div className="twin-row">
         {unit === undefined ? null : (
           <Command
@@ -48,67 +53,60 @@ export function ChosenSlip({ scheme, id, asleepBecause, onDraw }: ChosenSlipProp
             Turn by 90°
           </Command>
         )}
-        <Command
-          quiet
-          shortcut="Del"
-          asleepBecause={asleepBecause}
-          onPress={() => onDraw(removeElements(scheme, [id]))}
-        >
+        <Command quiet shortcut="Del" asleepBecause={asleepBecause} onPress={onRemove}>
           {`Take ${name} away`}
         </Command>
       </div>
+      {asleepBecause === undefined ? (
+        <Adding key={id} scheme={scheme} ids={[id]} onDraw={onDraw} onBeamByHand={onBeamByHand} />
+      ) : null}
     </Slip>
   );
 }
 
-/** "G1 · 40 ft high cube", "W1 · window in G1". */
+type ChosenUnitProps = Pick<ChosenSlipProps, "scheme" | "asleepBecause" | "onDraw"> & { unit: Container };
+
+function ChosenUnit({ scheme, unit, asleepBecause, onDraw }: ChosenUnitProps) {
+  const twin = useMemo(() => unitForm(scheme, unit), [scheme, unit]);
+  return (
+    <>
+      <QuantityForm
+        key={unit.id}
+        fields={twin.fields}
+        command={`Draw ${unit.tag} so`}
+        asleepBecause={asleepBecause}
+        onValues={(values) => onDraw(twin.operations(values))}
+      >
+        {asleepBecause === undefined ? (
+          <SizeField type={unit.type} onChange={(type) => onDraw(retypeUnit(scheme, unit, type))} />
+        ) : null}
+      </QuantityForm>
+      {asleepBecause === undefined ? (
+        <Suspense fallback={null}>
+          <Alignments scheme={scheme} unit={unit} onDraw={onDraw} />
+          <ChosenPart scheme={scheme} list="containers" id={unit.id} name={unit.tag} onDraw={onDraw} />
+        </Suspense>
+      ) : null}
+    </>
+  );
+}
+
+/** "G1 · 40 ft high cube", "W1 · window in G1", "S1 · seat under T1 on F2". */
 function whatItIs(scheme: Scheme, id: string): string {
   const nameOf = namesIn(scheme);
   const unit = scheme.containers.find((container) => container.id === id);
   if (unit !== undefined) return `${unit.tag} · ${containerName[unit.type]}`;
   const opening = scheme.openings.find((cut) => cut.id === id);
   if (opening !== undefined) return `${opening.tag} · ${opening.use} in ${nameOf(opening.containerId)}`;
-  const post = scheme.posts.find((standing) => standing.id === id);
-  return post === undefined ? `${nameOf(id)} · pad` : `${post.tag} · ${post.section}`;
-}
-
-function Choices({ scheme, id, onDraw }: Pick<ChosenSlipProps, "scheme" | "id" | "onDraw">) {
-  const unit = scheme.containers.find((container) => container.id === id);
-  const opening = scheme.openings.find((cut) => cut.id === id);
-  if (unit !== undefined)
-    return <SizeField type={unit.type} onChange={(type) => onDraw(retypeUnit(scheme, unit, type))} />;
-  if (opening === undefined) return null;
-  const { use, framed } = opening;
-  return (
-    <div className="twin-choices">
-      <PersonField label="Use">
-        {(bound) => (
-          <select
-            {...bound}
-            value={use}
-            onChange={({ target }) => {
-              const next = openingUses.find((known) => known === target.value);
-              if (next !== undefined) onDraw([{ kind: "opening.dress", id, use: next, framed }]);
-            }}
-          >
-            {openingUses.map((known) => (
-              <option key={known}>{known}</option>
-            ))}
-          </select>
-        )}
-      </PersonField>
-      <PersonField label="Frame">
-        {(bound) => (
-          <select
-            {...bound}
-            value={framed ? "framed" : "bare"}
-            onChange={({ target }) => onDraw([{ kind: "opening.dress", id, use, framed: target.value === "framed" }])}
-          >
-            <option>framed</option>
-            <option>bare</option>
-          </select>
-        )}
-      </PersonField>
-    </div>
-  );
+  const seat = scheme.seats.find((each) => each.id === id);
+  if (seat !== undefined) return `${seat.tag} · seat under ${nameOf(seat.upperId)} on ${nameOf(seat.lowerId)}`;
+  const tie = scheme.ties.find((each) => each.id === id);
+  if (tie !== undefined) return `${tie.tag} · tie between ${nameOf(tie.aId)} and ${nameOf(tie.bId)}`;
+  const lock = scheme.locks.find((each) => each.id === id);
+  if (lock !== undefined) return `${lock.tag} · ${lock.kind} under ${nameOf(lock.containerId)}`;
+  const load = scheme.freeLoads.find((each) => each.id === id);
+  if (load !== undefined) return `${load.tag} · ${load.note} on ${nameOf(load.containerId)}`;
+  const steel = [...scheme.posts, ...scheme.beams].find((each) => each.id === id);
+  if (steel !== undefined) return `${steel.tag} · ${steel.section}`;
+  return `${nameOf(id)} · ${kindOf(scheme, id, nameOf).split(" ")[0] ?? ""}`;
 }

@@ -6,10 +6,13 @@ import type { Hand } from "../../hand/use-hand.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { ChosenSlip } from "../../twin/ChosenSlip.tsx";
+import { NewBeamSlip } from "../../twin/NewBeamSlip.tsx";
 import { NewOpeningSlip } from "../../twin/NewOpeningSlip.tsx";
 import { NewPostSlip } from "../../twin/NewPostSlip.tsx";
 import { OpenWallSlip } from "../../twin/OpenWallSlip.tsx";
 import { NewUnitSlip } from "../../twin/NewUnitSlip.tsx";
+import { RemoveSlip } from "../../twin/RemoveSlip.tsx";
+import { SeveralSlip } from "../../twin/SeveralSlip.tsx";
 import { AskedSlip } from "./AskedSlip.tsx";
 import { ConflictSlip } from "./ConflictSlip.tsx";
 import { CutOffSlip } from "./CutOffSlip.tsx";
@@ -54,13 +57,16 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
         </Slip>
       )}
       {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
-      {leavesChosen.has(hand.tool) && hand.chosenId !== null ? (
-        <ChosenSlip
-          scheme={moving(hand) ? hand.shown : draft.scheme}
-          id={hand.chosenId}
-          asleepBecause={asleepBecause}
-          onDraw={hand.finish}
+      {hand.going === null ? null : (
+        <RemoveSlip
+          scheme={draft.scheme}
+          ids={hand.going}
+          onRemove={() => hand.remove(hand.going ?? [])}
+          onKeep={() => hand.setGoing(null)}
         />
+      )}
+      {leavesChosen.has(hand.tool) && hand.held?.kind !== "beam" && hand.going === null ? (
+        <Chosen draft={draft} hand={hand} asleepBecause={asleepBecause} />
       ) : null}
     </>
   );
@@ -69,8 +75,31 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
 /** With these in hand what was last shifted or turned stays chosen, and its typed twin beside it. */
 const leavesChosen: ReadonlySet<Hand["tool"]> = new Set([null, "shift", "turn"]);
 
+function Chosen({
+  draft,
+  hand,
+  asleepBecause,
+}: Pick<DraftSlipsProps, "draft" | "hand"> & { asleepBecause: string | undefined }) {
+  const shared = {
+    scheme: moving(hand) ? hand.shown : draft.scheme,
+    asleepBecause,
+    onDraw: hand.finish,
+    onRemove: () => hand.remove(),
+  };
+  if (hand.chosenIds.length > 1) return <SeveralSlip {...shared} ids={hand.chosenIds} />;
+  if (hand.chosenId === null) return null;
+  return (
+    <ChosenSlip
+      {...shared}
+      id={hand.chosenId}
+      onBeamByHand={() => hand.hold({ kind: "beam", from: null, operations: [] })}
+    />
+  );
+}
+
 /** While something is moved its numbers move along. */
-const moving = ({ held }: Hand) => held?.kind === "element" || held?.kind === "steps";
+const moving = ({ held }: Hand) => held !== null && movingKinds.has(held.kind);
+const movingKinds: ReadonlySet<string> = new Set(["element", "steps", "group", "edges"]);
 
 function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
   const { tool, held, chosenId } = hand;
@@ -79,6 +108,7 @@ function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
     hand.finish(operations);
     hand.take(null);
   };
+  if (held?.kind === "beam") return <NewBeamSlip from={held.from} />;
   if (tool === "stack" && held?.kind === "unit")
     return (
       <NewUnitSlip
