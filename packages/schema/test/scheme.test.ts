@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { emptyScheme, readScheme, Scheme, schemeVersion } from "../src/index.ts";
+import { collectionNames, emptyScheme, readScheme, Scheme, schemeVersion } from "../src/index.ts";
 
 const padded = (n: number) => String(n).padStart(5, "0");
 const containers = (count: number) =>
@@ -24,6 +24,13 @@ const pointersOf = (value: unknown) => {
   const read = readScheme(value);
   return read.ok ? [] : read.fields.map(({ pointer }) => pointer);
 };
+
+describe("collectionNames", () => {
+  it("are all lists of a scheme", () => {
+    const lists = Object.entries(emptyScheme).filter(([, value]) => Array.isArray(value));
+    expect([...collectionNames].sort()).toEqual(lists.map(([name]) => name).sort());
+  });
+});
 
 describe("Scheme", () => {
   it("takes 500 containers and 5 000 openings, and not one more of either", () => {
