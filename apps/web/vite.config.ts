@@ -11,6 +11,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     target: "es2023",
     sourcemap: true,
+    // Parts fetched later share chunks with the first page: what must run before any schema still does.
+    rolldownOptions: { output: { strictExecutionOrder: true } },
   },
   worker: { format: "es" },
   server: { proxy: { "/api": { target: service, ws: true } } },
