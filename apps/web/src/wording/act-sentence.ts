@@ -1,9 +1,12 @@
-import type { Operation, UnitSystem } from "@cornerway/schema";
+import { elementOf, type Beam, type Operation, type UnitSystem } from "@cornerway/schema";
+import { loadFigure } from "../drawing/objects/load-figure.ts";
 import { spokenLength } from "../units/drawn-length.ts";
 import { printQuantity, unitOf } from "../units/quantity.ts";
+import { changedWords } from "./changed-words.ts";
 import { containerName } from "./container-name.ts";
 import { listOf } from "./list-of.ts";
 import type { NameOf } from "./name-of.ts";
+import { wayWords } from "./way-words.ts";
 
 /**
  * What one drawing act did, in the past tense: "F1 moved 0.85 m east". Pads and loads that only follow a unit are left
@@ -16,7 +19,7 @@ export function actSentence(
   units: UnitSystem,
 ): string {
   const words: Words = { nameOf, units, inverse };
-  const leading = operations.filter((operation) => !/^(pad|load|site|basis)\./.test(operation.kind));
+  const leading = operations.filter((operation) => !/^(pad|load|use|site|basis)\./.test(operation.kind));
   const told = leading.length > 0 ? leading : operations.slice(0, 1);
   const sentences = told.map((operation) => operationSentence(operation, words));
   return sentences.length > 3
@@ -27,8 +30,12 @@ export function actSentence(
 type Words = { nameOf: NameOf; units: UnitSystem; inverse: readonly Operation[] };
 
 function operationSentence(operation: Operation, { nameOf, units, inverse }: Words): string {
+  const changed = (name: string, after: object) => {
+    const words = changedWords(before(operation, inverse), after, units);
+    return words === null ? `${name} changed` : `${name} changed: ${words}`;
+  };
   const long = (um: number) => spokenLength(um / 1000, units);
-  const way = (to: PlaceUm) => wayWords(to, "id" in operation ? placeBefore(operation.id, inverse) : null, long);
+  const way = (to: PlaceUm) => wayTo(to, "id" in operation ? placeBefore(operation.id, inverse) : null, long);
   const size = ({ widthUm, heightUm }: { widthUm: number; heightUm: number }) => `${long(widthUm)} × ${long(heightUm)}`;
   const pressure = (pa: number) => `${printQuantity("pressure", pa, units)} ${unitOf("pressure", units)}`;
   switch (operation.kind) {
@@ -65,35 +72,35 @@ function operationSentence(operation: Operation, { nameOf, units, inverse }: Wor
     case "site.change":
       return "site changed";
     case "basis.change":
-      return "design basis changed";
+      return changed("design basis", operation.basis);
     case "container.change":
-      return `${operation.container.tag} changed`;
+      return changed(operation.container.tag, operation.container);
     case "opening.change":
-      return `${operation.opening.tag} changed`;
+      return changed(operation.opening.tag, operation.opening);
     case "post.change":
-      return `${operation.post.tag} changed`;
+      return changed(operation.post.tag, operation.post);
     case "pad.change":
-      return `${operation.pad.tag} changed`;
+      return changed(operation.pad.tag, operation.pad);
     case "beam.set":
-      return `${operation.beam.tag} set, ${operation.beam.section}`;
+      return `${operation.beam.tag} set, ${operation.beam.section}, ${long(beamLengthUm(operation.beam))} long`;
     case "beam.change":
-      return `${operation.beam.tag} changed`;
+      return changed(operation.beam.tag, operation.beam);
     case "seat.set":
-      return `${operation.seat.tag} set under ${nameOf(operation.seat.upperId)}`;
+      return `${operation.seat.tag} set under ${nameOf(operation.seat.upperId)} on ${nameOf(operation.seat.lowerId)}`;
     case "seat.change":
-      return `${operation.seat.tag} changed`;
+      return changed(operation.seat.tag, operation.seat);
     case "tie.set":
       return `${operation.tie.tag} set between ${nameOf(operation.tie.aId)} and ${nameOf(operation.tie.bId)}`;
     case "tie.change":
-      return `${operation.tie.tag} changed`;
+      return changed(operation.tie.tag, operation.tie);
     case "lock.set":
       return `${operation.lock.tag} set, ${operation.lock.kind} under ${nameOf(operation.lock.containerId)}`;
     case "lock.change":
-      return `${operation.lock.tag} made a ${operation.lock.kind}`;
+      return changed(operation.lock.tag, operation.lock);
     case "free-load.put":
-      return `${operation.load.note} put on ${nameOf(operation.load.containerId)}`;
+      return `${operation.load.note}, ${loadFigure(operation.load, units)}, put on the ${operation.load.surface} of ${nameOf(operation.load.containerId)}`;
     case "free-load.change":
-      return `${operation.load.note} changed`;
+      return changed(operation.load.tag, operation.load);
     case "use.set":
     case "use.change":
       return `${operation.use.surface} of ${nameOf(operation.use.containerId)} used as ${operation.use.occupancy}`;
@@ -101,9 +108,10 @@ function operationSentence(operation: Operation, { nameOf, units, inverse }: Wor
     case "override.change":
       return `steel of ${nameOf(operation.override.elementId)} stated from ${operation.override.source}`;
     case "free-load.remove":
+      return `${nameOf(operation.id)} taken off`;
     case "use.remove":
     case "override.remove":
-      return `${nameOf(operation.id)} taken off`;
+      return takenBack(operation.id, inverse, nameOf);
     case "opening.close":
       return `${nameOf(operation.id)} closed`;
     case "container.remove":
@@ -116,6 +124,28 @@ function operationSentence(operation: Operation, { nameOf, units, inverse }: Wor
       return `${nameOf(operation.id)} taken away`;
   }
 }
+
+/** What has no label is told by what it was stated of. */
+function takenBack(id: string, inverse: readonly Operation[], nameOf: NameOf): string {
+  for (const other of inverse) {
+    if (other.kind === "use.set" && other.use.id === id)
+      return `use of the ${other.use.surface} of ${nameOf(other.use.containerId)} left open`;
+    if (other.kind === "override.set" && other.override.id === id)
+      return `steel of ${nameOf(other.override.elementId)} taken as assumed again`;
+  }
+  return "a statement taken off";
+}
+
+/** How the element of an operation was before it; null where its inverse is not known. */
+function before(operation: Operation, inverse: readonly Operation[]): object | null {
+  if (operation.kind === "basis.change") return inverse.find((other) => other.kind === "basis.change")?.basis ?? null;
+  const id = elementOf(operation)?.id;
+  const was = inverse.find((other) => other.kind === operation.kind && elementOf(other)?.id === id);
+  return (was === undefined ? undefined : elementOf(was)) ?? null;
+}
+
+const beamLengthUm = ({ from, to }: Beam): number =>
+  Math.hypot(to.xUm - from.xUm, to.yUm - from.yUm, to.zUm - from.zUm);
 
 interface PlaceUm {
   xUm: number;
@@ -133,16 +163,7 @@ function placeBefore(id: string, inverse: readonly Operation[]): PlaceUm | null 
   return null;
 }
 
-/** "0.85 m east", "0.10 m north and 2.90 m up". */
-function wayWords(to: PlaceUm, from: PlaceUm | null, long: (um: number) => string): string {
-  if (from === null) return `to ${long(to.xUm)} east, ${long(to.yUm)} north`;
-  const parts = [
-    step(long, to.xUm - from.xUm, "east", "west"),
-    step(long, to.yUm - from.yUm, "north", "south"),
-    step(long, to.zUm - from.zUm, "up", "down"),
-  ].filter((part) => part !== null);
-  return parts.length === 0 ? "nowhere" : listOf(parts);
-}
-
-const step = (long: (um: number) => string, byUm: number, ahead: string, back: string): string | null =>
-  byUm === 0 ? null : `${long(Math.abs(byUm))} ${byUm > 0 ? ahead : back}`;
+const wayTo = (to: PlaceUm, from: PlaceUm | null, long: (um: number) => string): string =>
+  from === null
+    ? `to ${long(to.xUm)} east, ${long(to.yUm)} north`
+    : wayWords({ xUm: to.xUm - from.xUm, yUm: to.yUm - from.yUm, zUm: to.zUm - from.zUm }, long);

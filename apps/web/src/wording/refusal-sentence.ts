@@ -7,9 +7,9 @@ export function refusalSentence({ reason, elementId, by }: Refusal, nameOf: Name
   const name = nameOf(elementId);
   switch (reason) {
     case "still-holds":
-      return `${name} still holds ${listOf(by.map(nameOf))}. Close what is cut in it first.`;
+      return `${name} still holds ${listOf(by.map(nameOf))}. Take ${by.length === 1 ? "that" : "those"} away first.`;
     case "tag-taken":
-      return `The label of ${name} is taken by another part of the drawing.`;
+      return `The label ${name} is taken by another part of the drawing.`;
     case "id-taken":
       return `${name} is on the drawing already.`;
     case "not-found":
@@ -17,6 +17,6 @@ export function refusalSentence({ reason, elementId, by }: Refusal, nameOf: Name
     case "full":
       return "The sheet holds no more of these.";
     case "not-valid":
-      return `${name} would end below where it begins.`;
+      return `The head of ${name} would be below its foot.`;
   }
 }

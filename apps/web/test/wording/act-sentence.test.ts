@@ -74,7 +74,7 @@ describe("refusalSentence(refusal, names)", () => {
   it("names what is in the way", () => {
     const names = (id: string) => ({ g1: "G1", o1: "D1", o2: "W1" })[id] ?? id;
     expect(refusalSentence({ reason: "still-holds", elementId: "g1", by: ["o1", "o2"] }, names)).toBe(
-      "G1 still holds D1 and W1. Close what is cut in it first.",
+      "G1 still holds D1 and W1. Take those away first.",
     );
   });
 });
