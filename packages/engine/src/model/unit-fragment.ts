@@ -9,6 +9,7 @@ import type { EndName, SideName, UnitLines, UnitSeat } from "./unit-lines.ts";
 export interface BuiltUnit {
   readonly fragment: UnitFragment;
   readonly carriers: readonly LoadCarrier[];
+  readonly halfWidthMm: number;
   /** Nodes on the underside and on the top of the four corner posts: front or door end, left or right. */
   readonly corners: (end: EndName, side: SideName, level: "foot" | "head") => string;
   /** Bearing point of a seat, or of the foot of an added post (`rail: "bottom"`). */
@@ -29,7 +30,13 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
   const { beams, panels, retained, carriers, book } = draft;
   const sections = { ...lines.sections, ...draft.postSections };
   const fragment: UnitFragment = { key, nodes: book.nodes, sections, beams, panels, retained };
-  return { fragment, carriers, corners: draft.corner, bearingPoint: draft.bearingPoint };
+  return {
+    fragment,
+    carriers,
+    halfWidthMm: lines.widthMm / 2,
+    corners: draft.corner,
+    bearingPoint: draft.bearingPoint,
+  };
 }
 
 function drawPosts(draft: UnitDraft): void {

@@ -60,7 +60,8 @@ function nameOf(
     case "frontEndbottomRail":
       return across("sill", "front", containerMembers["front sill"], lines.widthMm / 6);
     case "doorEndbottomRail":
-      return across("sill", "door", containerMembers["door sill"], lines.widthMm);
+      // floor boards end on it and are screwed to it, as on the cross members
+      return across("sill", "door", containerMembers["door sill"], lines.widthMm / 6);
     case "frontEndtopRail":
       return across("front header", "front", containerMembers["front header"], lines.widthMm / 6);
     case "doorEndtopRail":

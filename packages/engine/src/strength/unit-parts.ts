@@ -29,6 +29,18 @@ export function unitParts(
   ];
 }
 
+/** No opening within about two folds of a front post, on the side or on the end. Doors are no sheet. */
+function isSheeted({ openings, widthMm }: UnitLines, side: "left" | "right"): boolean {
+  return openings.every(({ wall, u0, u1 }) => {
+    if (wall === side) return u0 > SHEET_MM;
+    if (wall === "front") return side === "right" ? u0 > SHEET_MM : u1 < widthMm - SHEET_MM;
+    return true;
+  });
+}
+
+/** Two folds of a side sheet. */
+const SHEET_MM = 556;
+
 function cornerPosts(ownerId: string, beams: readonly UnitBeam[], lines: UnitLines, basis: CheckBasis): StrengthPart[] {
   return (["front", "door"] as const).flatMap((end) =>
     (["left", "right"] as const).map((side) =>
@@ -38,6 +50,7 @@ function cornerPosts(ownerId: string, beams: readonly UnitBeam[], lines: UnitLin
           element: `${end} corner post`,
           place: side,
           clearMm: lines.topRailMm - lines.bottomRailMm,
+          sheeted: end === "front" && isSheeted(lines, side),
           beams: beams.filter(
             (beam) => beam.kind === "post" && beam.side === side && beam.uMm < lines.lengthMm / 2 === (end === "front"),
           ),
