@@ -7,6 +7,7 @@ import { LicenceForm } from "./LicenceForm.tsx";
 import { NameForm } from "./NameForm.tsx";
 import { PasswordForm } from "./PasswordForm.tsx";
 import { SignedInPlaces } from "./SignedInPlaces.tsx";
+import { TokensSection } from "./TokensSection.tsx";
 import "./account.css";
 
 /** What belongs to one person: name, licence, password, and where they are signed in. */
@@ -33,6 +34,7 @@ export function AccountPage() {
         <LicenceForm key={licence?.number ?? "none"} licence={licence} />
       </div>
       <SignedInPlaces />
+      <TokensSection />
     </PageSheet>
   );
 }

@@ -13,6 +13,7 @@ import { InviteForm } from "./InviteForm.tsx";
 import { MayTables } from "./MayTables.tsx";
 import { MemberTable } from "./MemberTable.tsx";
 import { NotYours } from "./NotYours.tsx";
+import { WebhooksSection } from "./WebhooksSection.tsx";
 import "./people.css";
 
 /** Who has a part in a project, since when, and what each part may do and see. */
@@ -60,6 +61,7 @@ function People({ projectId, people, error }: { projectId: string; people: Proje
           />
         </div>
       )}
+      <WebhooksSection projectId={projectId} />
       <MayTables />
     </PageSheet>
   );

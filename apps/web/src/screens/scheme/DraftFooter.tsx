@@ -9,10 +9,22 @@ import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { nextLetter } from "../../wording/next-letter.ts";
 import { useState } from "react";
+import { BringIn, type BringInProps } from "./BringIn.tsx";
+import { SaveFile } from "./SaveFile.tsx";
 import "./draft-footer.css";
 
 /** The key, and the next step: sending what is drawn to the engineer. */
-export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; pxPerM: number; onKeys: () => void }) {
+export function DraftFooter({
+  draft,
+  pxPerM,
+  onKeys,
+  onDraw,
+}: {
+  draft: DraftSnapshot;
+  pxPerM: number;
+  onKeys: () => void;
+  onDraw: BringInProps["onDraw"];
+}) {
   const { project } = useRoom();
   const revisions = useRevisions(project.id);
   const send = useSendRevision(project.id);
@@ -58,6 +70,16 @@ export function DraftFooter({ draft, pxPerM, onKeys }: { draft: DraftSnapshot; p
             {send.error.message}
           </p>
         ) : null}
+      </div>
+      <div className="scheme-file">
+        {draft.pending.length > 0 ? (
+          <Command quiet onPress={() => undefined} asleepBecause="The last moves are still on their way.">
+            Save as a file
+          </Command>
+        ) : (
+          <SaveFile projectId={project.id} letter={null} />
+        )}
+        <BringIn scheme={draft.scheme} onDraw={onDraw} asleepBecause={whyNot(project, "draw")} />
       </div>
       <MarginFoot pxPerM={pxPerM} onKeys={onKeys} />
     </div>

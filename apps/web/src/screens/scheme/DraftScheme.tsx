@@ -17,12 +17,14 @@ import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
 import { useAssessment } from "../../worker/use-assessment.ts";
+import { BringIn } from "./BringIn.tsx";
 import { DraftFooter } from "./DraftFooter.tsx";
 import { DraftSlips } from "./DraftSlips.tsx";
 import { drawingKeys } from "./drawing-keys.ts";
 import { EmptySheet } from "./EmptySheet.tsx";
 import { conflictGhost } from "./conflict-ghost.ts";
 import { othersGhost } from "./others-ghost.ts";
+import { Tour } from "./tour/Tour.tsx";
 import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
@@ -66,6 +68,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       hand={hand}
       scheme={shown}
       laidBy={draft.scheme}
+      aligns={mayDraw}
       assessment={assessment}
       waiting={waiting}
       ghost={conflictGhost(draft) ?? (isDragging ? draft.scheme : othersGhost(draft.scheme, here, me.id))}
@@ -77,8 +80,15 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       notes={notes}
       chosenNoteId={noteId}
       onNote={toNote}
-      slip={<DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />}
-      footer={(pxPerM) => <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
+      slip={
+        <>
+          <Tour draft={draft} noteChosen={noteId !== null} />
+          <DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />
+        </>
+      }
+      footer={(pxPerM) => (
+        <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} onDraw={acts.draw} />
+      )}
       spine={
         <RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={project.revision} />
       }
@@ -96,7 +106,9 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       onField={
         <>
           {empty && hand.tool === null ? (
-            <EmptySheet onSet={() => hand.take("stack")} asleepBecause={whyNot(project, "draw")} />
+            <EmptySheet onSet={() => hand.take("stack")} asleepBecause={whyNot(project, "draw")}>
+              <BringIn scheme={draft.scheme} onDraw={acts.draw} asleepBecause={whyNot(project, "draw")} />
+            </EmptySheet>
           ) : null}
           {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
         </>

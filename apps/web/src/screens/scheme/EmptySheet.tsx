@@ -1,9 +1,19 @@
+import type { ReactNode } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { TeachingDrawings } from "../../drawing/empty/TeachingDrawings.tsx";
 import "./empty-sheet.css";
 
 /** Nothing drawn yet: the one thing to do, in the place of the first container, and four drawings that teach the picture. */
-export const EmptySheet = ({ onSet, asleepBecause }: { onSet: () => void; asleepBecause: string | undefined }) => (
+export const EmptySheet = ({
+  onSet,
+  asleepBecause,
+  children,
+}: {
+  onSet: () => void;
+  asleepBecause: string | undefined;
+  /** The other way to begin. */
+  children?: ReactNode;
+}) => (
   <>
     <section className="empty-sheet">
       <h2>Set the first container here</h2>
@@ -11,6 +21,7 @@ export const EmptySheet = ({ onSet, asleepBecause }: { onSet: () => void; asleep
       <Command next shortcut="S" onPress={onSet} asleepBecause={asleepBecause}>
         Take a container
       </Command>
+      {children}
     </section>
     <div className="empty-lessons">
       <TeachingDrawings />

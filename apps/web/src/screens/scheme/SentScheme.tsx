@@ -16,10 +16,13 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { SaveFile } from "./SaveFile.tsx";
 
 const lookingKeyLines: readonly KeyLine[] = [
   [". and ,", "choose the next, the former thing"],
   ["Page Up, Page Down", "level"],
+  ["V, Shift V", "next, former side of the building"],
+  ["U", "the chosen container unfolded"],
 ];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
@@ -60,7 +63,12 @@ export function SentScheme() {
         chooseNote(note.id);
         hand.choose(note.elementId);
       }}
-      footer={(pxPerM) => <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
+      footer={(pxPerM) => (
+        <>
+          {project.revision === null ? null : <SaveFile projectId={project.id} letter={project.revision} />}
+          <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />
+        </>
+      )}
       onField={keysShown ? <KeysSlip lines={lookingKeyLines} onClose={() => showKeys(false)} /> : null}
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       tray={<Tray inHand={null} onTake={() => undefined} asleepBecause={whyNot(project, "draw")} />}
