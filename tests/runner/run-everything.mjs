@@ -4,6 +4,7 @@ import { prepareClone } from "../../apps/api/start/prepare-clone.mjs";
 import { runCommand } from "../../apps/api/start/run-command.mjs";
 import { say } from "../../apps/api/start/say.mjs";
 import { StartFailure } from "../../apps/api/start/start-failure.mjs";
+import { auditDependencies } from "./audit.mjs";
 import { runChecks } from "./checks.mjs";
 import { ensureChromium } from "./chromium.mjs";
 import { runSuites } from "./suites.mjs";
@@ -18,6 +19,7 @@ export function runEverything() {
     const tallies = [
       await build(signal),
       ...(await runChecks(signal)),
+      auditDependencies(),
       ...(await runSuites(await ensureChromium(signal), signal)),
     ];
     for (const line of summaryLines(tallies)) say(line);

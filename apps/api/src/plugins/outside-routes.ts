@@ -7,7 +7,8 @@ import { sendProblem } from "./problems.ts";
 
 /** What every answer bears that no route and so no hook has a hand in. */
 const bare = {
-  "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+  "content-security-policy": "default-src 'none'; object-src 'none'; base-uri 'none'; frame-ancestors 'none'",
+  "strict-transport-security": "max-age=31536000; includeSubDomains",
   "x-content-type-options": "nosniff",
   "referrer-policy": "no-referrer",
   "cache-control": "no-store",

@@ -10,6 +10,7 @@ export default fp(
           route: request.routeOptions.url ?? "none",
           status: reply.statusCode,
           ms: Math.round(reply.elapsedTime),
+          from: request.ip,
           person: request.signedIn?.person.id,
           project: request.part?.projectId,
         },

@@ -23,6 +23,7 @@ export default fp(
           connectSrc: self, // covers the WebSocket of this origin too: CSP level 3, section 6.7.2.8
           workerSrc: self,
           manifestSrc: self,
+          objectSrc: none,
           baseUri: none,
           formAction: self,
           frameAncestors: none,

@@ -27,7 +27,9 @@ declare module "fastify" {
   }
 }
 
-const cookieName = "cornerway_session";
+/** Off this machine a browser takes it only encrypted, for this host alone and all of it: RFC 6265bis, prefix `__Host-`. */
+const cookieName = (request: FastifyRequest): string =>
+  isOnThisMachine(request) ? "cornerway_session" : "__Host-cornerway_session";
 
 /**
  * Reads the session of every request under /api, and refuses those that need one and have none, writes without the
@@ -63,7 +65,7 @@ export function signedInOf(request: FastifyRequest): SignedIn {
   return request.signedIn;
 }
 
-const tokenOf = (request: FastifyRequest): string | undefined => request.cookies[cookieName];
+const tokenOf = (request: FastifyRequest): string | undefined => request.cookies[cookieName(request)];
 
 /** From where a request comes, as far as a session keeps it. */
 export const fromOf = (request: FastifyRequest): From => ({
@@ -73,16 +75,17 @@ export const fromOf = (request: FastifyRequest): From => ({
 });
 
 export const setSessionCookie = (request: FastifyRequest, reply: FastifyReply, token: string): FastifyReply =>
-  reply.setCookie(cookieName, token, { ...cookieOptions(request), maxAge: sessionLastsMs / 1000 });
+  reply.setCookie(cookieName(request), token, { ...cookieOptions(request), maxAge: sessionLastsMs / 1000 });
 
 export const clearSessionCookie = (request: FastifyRequest, reply: FastifyReply): FastifyReply =>
-  reply.clearCookie(cookieName, cookieOptions(request));
+  reply.clearCookie(cookieName(request), cookieOptions(request));
 
 /** Not for scripts, not for other sites' requests, and only encrypted unless the browser is on this machine. */
 export const cookieOptions = (request: FastifyRequest) =>
-  ({ path: "/", httpOnly: true, sameSite: "lax", secure: !loopback.has(request.hostname) }) as const;
+  ({ path: "/", httpOnly: true, sameSite: "lax", secure: !isOnThisMachine(request) }) as const;
 
 const loopback = new Set(["localhost", "127.0.0.1", "::1", "[::1]"]);
+const isOnThisMachine = (request: FastifyRequest): boolean => loopback.has(request.hostname);
 
 const isRead = (request: FastifyRequest): boolean => ["GET", "HEAD"].includes(request.method) && !request.ws;
 
