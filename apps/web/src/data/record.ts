@@ -1,7 +1,7 @@
 import { RecordEntry } from "@cornerway/schema";
 import { queryOptions, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
-import { api, readPages } from "./api/client.ts";
+import { api, read, readPages } from "./api/client.ts";
 import { projectKey } from "./project.ts";
 
 export const recordKey = (projectId: string) => [...projectKey(projectId), "record"] as const;
@@ -11,6 +11,18 @@ export const fetchRecord = (projectId: string): Promise<RecordEntry[]> =>
   readPages(z.array(RecordEntry), (after) =>
     api.GET("/api/projects/{projectId}/record", { params: { path: { projectId }, query: { after } } }),
   );
+
+/** Entries one looks back over on the desk; a week of a busy project has fewer. */
+const tailLength = 200;
+
+/** The end of a record, oldest first: at most one page. */
+export const fetchRecordTail = (projectId: string, last: number): Promise<RecordEntry[]> => {
+  const query = { after: String(Math.max(0, last - tailLength)), limit: String(tailLength) };
+  return read(
+    z.array(RecordEntry),
+    api.GET("/api/projects/{projectId}/record", { params: { path: { projectId }, query } }),
+  );
+};
 
 const recordQuery = (projectId: string) =>
   queryOptions({ queryKey: recordKey(projectId), queryFn: () => fetchRecord(projectId) });

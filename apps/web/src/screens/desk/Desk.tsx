@@ -5,10 +5,12 @@ import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
+import { DeskLeaders } from "./DeskLeaders.tsx";
 import { DeskTable } from "./DeskTable.tsx";
 import { KeptProjects } from "./KeptProjects.tsx";
 import { SignOut } from "./SignOut.tsx";
 import { Street } from "./Street.tsx";
+import { WeekSpine } from "./WeekSpine.tsx";
 import { WaitsForMe } from "./WaitsForMe.tsx";
 import "./desk.css";
 
@@ -20,11 +22,12 @@ export function Desk() {
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
   if (projects.isPending) return <Ruled label="Fetching the desk" />;
-  if (projects.isError) return <Trouble error={projects.error} again={() => void projects.refetch()} />;
+  if (projects.data === undefined) return <Trouble error={projects.error} again={() => void projects.refetch()} />;
   const waiting = projects.data.filter(({ waitsFor, roles }) => waitsFor !== null && roles.includes(waitsFor));
   return (
     <main className="desk-page">
       <title>Desk · Cornerway</title>
+      <WeekSpine projects={projects.data} />
       <div className="desk-sheet">
         <header className="desk-head">
           <h1>{greeting(waiting.length, firstName(session.data?.person.name ?? ""))}</h1>
@@ -34,17 +37,26 @@ export function Desk() {
                 Start a project
               </Link>
             )}
+            <Link className="command command-quiet" to="/help">
+              How to read the sheets
+            </Link>
             <Link className="command command-quiet" to="/account">
               Your account
             </Link>
             <SignOut />
           </nav>
         </header>
-        <WaitsForMe projects={waiting} onOpen={open} />
-        <Street projects={projects.data} onOpen={open} />
+        <div className="desk-plot">
+          <WaitsForMe projects={waiting} onOpen={open} />
+          <Street projects={projects.data} onOpen={open} />
+          <DeskLeaders drawn={projects.data} />
+        </div>
         {projects.data.length > 0 && <DeskTable projects={projects.data} onOpen={open} />}
         {projects.data.length === 0 && !administrator && (
-          <p>No sheets are yours yet. Whoever runs a project asks you in by your address.</p>
+          <section className="desk-empty">
+            <h2>No sheets are yours yet</h2>
+            <p>Whoever runs a project asks you in by your address. Its building then stands here, in the street.</p>
+          </section>
         )}
         {administrator && <KeptProjects />}
         <CautionLine />

@@ -2,6 +2,9 @@ import type { ProjectSummary, Scheme } from "@cornerway/schema";
 import { useQueries } from "@tanstack/react-query";
 import { fetchRevision, revisionKey } from "../../data/revision.ts";
 import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
+import { PencilTree } from "../../drawing/figures/ScaleFigures.tsx";
+import { GroundLine } from "../../drawing/ground/GroundLine.tsx";
+import { useUnits } from "../../units/use-units.ts";
 import { HatchDefs } from "../../look/HatchDefs.tsx";
 import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
@@ -39,10 +42,13 @@ export function Street({
     <section aria-label="The street, all to one scale">
       <svg className="desk-street" viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden="true">
         <HatchDefs />
-        <path d={`M0 ${groundPx}H${widthPx}`} stroke="var(--ink)" strokeWidth="2.4" />
+        <GroundLine fromPx={0} toPx={widthPx} groundPx={groundPx} />
+        {treesBetween(placed, houses, pxPerM).map((xPx) => (
+          <PencilTree key={xPx} xPx={xPx} groundPx={groundPx} pxPerM={pxPerM} tallM={4.2} />
+        ))}
         <ScaleBar pxPerM={pxPerM} />
         {houses.map(({ project, scheme }, at) => (
-          <g key={project.id}>
+          <g key={project.id} data-house={project.id}>
             <ElevationView
               scheme={scheme}
               assessment={null}
@@ -55,7 +61,7 @@ export function Street({
       </svg>
       <div className="desk-houses">
         {houses.map(({ project, scheme }, at) => (
-          <House
+          <HouseWords
             key={project.id}
             project={project}
             fromPercent={(100 * ((placed[at] ?? 0) + (extentOf(scheme, "south").uLow / 1000) * pxPerM)) / widthPx}
@@ -67,9 +73,23 @@ export function Street({
   );
 }
 
-/** The scale of the street, top right: two lengths of five metres, or of ten where the street is long. */
+type House = { project: ProjectSummary; scheme: Scheme };
+
+/** A tree in every second gap of the street, never more than three. */
+const treesBetween = (placed: readonly number[], houses: readonly House[], pxPerM: number): number[] =>
+  houses
+    .map(({ scheme }, at) => (placed[at] ?? 0) + (extentOf(scheme, "south").uHigh / 1000 + gapM / 2) * pxPerM)
+    .filter((xPx, at) => at % 2 === 0 && xPx < widthPx - 20)
+    .slice(0, 3);
+
+const metresPerFoot = 0.3048;
+
+/** The scale of the street, top right: two lengths of five metres, or of ten where the street is long; in feet double. */
 function ScaleBar({ pxPerM }: { pxPerM: number }) {
-  const stepM = 10 * pxPerM > widthPx / 8 ? 5 : 10;
+  const units = useUnits();
+  const isLong = 10 * pxPerM <= widthPx / 8;
+  const [figure, unit] = units === "US" ? [isLong ? 40 : 20, "ft"] : [isLong ? 10 : 5, "m"];
+  const stepM = units === "US" ? figure * metresPerFoot : figure;
   const fromPx = widthPx - 2 * stepM * pxPerM - 24;
   return (
     <g transform={`translate(${fromPx} 34)`} fontSize={11} fill="var(--graphite)" textAnchor="middle">
@@ -78,8 +98,8 @@ function ScaleBar({ pxPerM }: { pxPerM: number }) {
       </text>
       {[0, 1, 2].map((step) => (
         <text key={step} x={step * stepM * pxPerM} y={-6}>
-          {step * stepM}
-          {step === 2 ? " m" : ""}
+          {step * figure}
+          {step === 2 ? ` ${unit}` : ""}
         </text>
       ))}
       <rect width={stepM * pxPerM} height={4} fill="var(--ink)" stroke="var(--ink)" />
@@ -88,7 +108,15 @@ function ScaleBar({ pxPerM }: { pxPerM: number }) {
   );
 }
 
-function House({ project, fromPercent, onOpen }: { project: ProjectSummary; fromPercent: number; onOpen: () => void }) {
+function HouseWords({
+  project,
+  fromPercent,
+  onOpen,
+}: {
+  project: ProjectSummary;
+  fromPercent: number;
+  onOpen: () => void;
+}) {
   return (
     <div className="desk-house" style={{ left: `${fromPercent}%` }}>
       <button type="button" className="desk-open" onClick={onOpen}>

@@ -15,7 +15,7 @@ export function WaitsForMe({
     <ol className="desk-waits">
       {projects.map((project, at) => (
         <li key={project.id}>
-          <span className="desk-number" aria-hidden="true">
+          <span className="desk-number" data-waits={project.id} aria-hidden="true">
             {at + 1}
           </span>
           <Waiting project={project} onOpen={() => onOpen(project)} />

@@ -9,6 +9,8 @@ export const reviewKeyLines: readonly KeyLine[] = [
   ["P S H T C W", "tools, while a change request is drawn"],
   [". and ,", "choose the next, the former thing"],
   ["Page Up, Page Down", "level"],
+  ["V, Shift V", "next, former side of the building"],
+  ["U", "the chosen container unfolded"],
   ["A, R", "take in; write or answer"],
   ["Ctrl Z", "take the last proposed thing back"],
 ];

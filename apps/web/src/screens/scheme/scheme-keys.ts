@@ -33,6 +33,8 @@ export const schemeKeyLines: readonly KeyLine[] = [
   ["Shift + arrows", "move it 305 mm, a cross-member bay"],
   ["[ ]", "smaller, larger"],
   ["Page Up, Page Down", "level"],
+  ["V, Shift V", "next, former side of the building"],
+  ["U", "the chosen container unfolded"],
   ["Enter", "set what is in hand"],
   ["Delete", "take the chosen thing away"],
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
