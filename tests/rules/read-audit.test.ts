@@ -16,7 +16,10 @@ describe("readAudit", () => {
 
   it("tells of lesser holes and of those without a mend, and does not fail for them", () => {
     const told = readAudit(report({ a: hole("moderate", true), b: hole("critical", false) }));
-    expect(told).toEqual({ grave: [], others: ["a <1.2.3: moderate, a mend is there", "b <1.2.3: critical, no mend yet"] });
+    expect(told).toEqual({
+      grave: [],
+      others: ["a <1.2.3: moderate, a mend is there", "b <1.2.3: critical, no mend yet"],
+    });
   });
 
   it("never takes the want of a report for a clean one", () => {

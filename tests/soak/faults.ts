@@ -59,9 +59,13 @@ process.exit(faults.length === 0 ? 0 : 1);
 
 async function openFleet(): Promise<Fleet> {
   const environment = { DATABASE_URL: database.serviceUrl };
-  const apis = await Promise.all([1, 2].map(() => BuiltProcess.make("server.js", { ...environment, WORKER: "apart" })));
-  const workers = await Promise.all([1, 2].map(() => BuiltProcess.make("worker.js", environment)));
-  await Promise.all([...apis, ...workers].map((one) => one.start()));
+  const apis = [];
+  const workers = [];
+  for (let n = 0; n < 2; n += 1) {
+    apis.push(await BuiltProcess.make("server.js", { ...environment, WORKER: "apart" }));
+    workers.push(await BuiltProcess.make("worker.js", environment));
+  }
+  for (const one of [...apis, ...workers]) await one.start();
   return { apis, workers, database };
 }
 

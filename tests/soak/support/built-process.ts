@@ -60,7 +60,7 @@ export class BuiltProcess {
           this.#output = (this.#output + part.toString()).slice(-20_000);
           if (/^listening /m.test(this.#output)) resolve(true);
         });
-      child.once("exit", () => setTimeout(() => resolve(false), 200));
+      child.once("exit", () => setTimeout(() => resolve(false), 200)); // the database may be away just then
     });
   }
 }

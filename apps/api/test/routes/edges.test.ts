@@ -53,6 +53,7 @@ describe("the pages", () => {
         "frame-ancestors 'none'",
         "img-src 'self' data:",
         "manifest-src 'self'",
+        "object-src 'none'",
         "script-src 'self'",
         "style-src 'self'",
         "worker-src 'self'",
