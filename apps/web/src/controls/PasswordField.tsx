@@ -38,11 +38,10 @@ export function PasswordField({
       <button
         type="button"
         className="command command-quiet"
-        aria-pressed={shown}
+        aria-label={`${shown ? "Hide it" : "Show it"}: ${label}`}
         onClick={() => setShown((was) => !was)}
       >
         {shown ? "Hide it" : "Show it"}
-        <span className="unseen">: {label}</span>
       </button>
     </div>
   );

@@ -39,7 +39,7 @@ export function DeskTable({
             </td>
             <td>{whoseTurn(project)}</td>
             <td>{project.since === null ? "" : dayOf(project.since)}</td>
-            <td>
+            <td className="desk-people">
               <Link to="/projects/$projectId/people" params={{ projectId: project.id }}>
                 Who has a part<span className="unseen"> in {project.name}</span>
               </Link>

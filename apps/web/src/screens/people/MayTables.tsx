@@ -4,18 +4,25 @@ import { actNames, entryNames } from "../../wording/act-names.ts";
 
 /** The two tables by which the service allows and shows: what each part may do, and what it may see. */
 export const MayTables = () => (
-  <div className="page-columns">
-    <MayTable
-      id="people-do"
-      heading="What each part may do"
-      rows={acts.map((act) => ({ name: actNames[act], may: mayDo[act] }))}
-    />
-    <MayTable
-      id="people-see"
-      heading="What each part sees in the record"
-      rows={recordKinds.map((kind) => ({ name: entryNames[kind], may: maySee[kind] }))}
-    />
-  </div>
+  <>
+    <p>
+      An engineer reads, and does nothing else, until the owner has said who the engineer is. One person never both
+      draws and judges in a project. An administrator of the service sees to its people, and sees nothing of what is
+      drawn.
+    </p>
+    <div className="page-columns">
+      <MayTable
+        id="people-do"
+        heading="What each part may do"
+        rows={acts.map((act) => ({ name: actNames[act], may: mayDo[act] }))}
+      />
+      <MayTable
+        id="people-see"
+        heading="What each part sees in the record"
+        rows={recordKinds.map((kind) => ({ name: entryNames[kind], may: maySee[kind] }))}
+      />
+    </div>
+  </>
 );
 
 function MayTable({
