@@ -45,11 +45,20 @@ export interface PaperSheetProps {
   footer?: (pxPerM: number) => ReactNode;
   /** False where something else is laid in the place of the isometric. */
   isometric?: boolean;
+  /** True where it is shown at which places the fittings of a chosen unit would land. */
+  aligns?: boolean;
   spine: ReactNode;
   tray?: ReactNode;
   titleBlock: ReactNode;
   /** Laid on the field: the stamp, a slip on keys. */
   onField?: ReactNode;
+}
+
+/** The one unit chosen, where one may move it. */
+function aligningOf({ hand, laidBy, aligns = false }: PaperSheetProps) {
+  const [unitId, ...others] = hand.chosenIds;
+  const isUnit = laidBy.containers.some(({ id }) => id === unitId);
+  return aligns && unitId !== undefined && others.length === 0 && isUnit ? { unitId, stood: laidBy } : undefined;
 }
 
 /** A sheet with the three views of one scheme and numbered notes tied to it by leaders. */
@@ -139,6 +148,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   remark={props.drawingRemark}
                   isometric={props.isometric ?? true}
                   inHand={hand.tool !== null || hand.held?.kind === "beam"}
+                  aligning={aligningOf(props)}
                   band={hand.held?.kind === "band" ? hand.held : null}
                   onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
                   onMove={hand.moveTo}

@@ -3,6 +3,7 @@ import { memo, useCallback, useDeferredValue, useRef } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
+import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
@@ -35,6 +36,8 @@ export interface SchemePaperProps {
   isometric: boolean;
   /** True while a tool is in hand: the paper takes the keys itself. */
   inHand: boolean;
+  /** The one chosen unit, and the scheme it stood in before it was taken up: where its fittings would land is shown. */
+  aligning?: { unitId: string; stood: Scheme } | undefined;
   /** The band being drawn round what is to be chosen. */
   band?: { projection: Projection; from: PointMm; to: PointMm } | null;
   onPress: (picked: PickedElement | null, point: Point) => void;
@@ -112,12 +115,28 @@ export function SchemePaper(props: SchemePaperProps) {
         levelLinesToPx={field.widthPx - 24}
       />
       <PaperTitles {...props} />
+      {props.aligning === undefined ? null : <AligningTicks {...props} aligning={props.aligning} />}
       {props.band == null ? null : <ChoosingBand band={props.band} views={views} />}
     </svg>
   );
 }
 
 const CalmIsometric = memo(IsometricView);
+
+function AligningTicks({
+  views,
+  side,
+  scheme,
+  aligning: { unitId, stood },
+}: SchemePaperProps & { aligning: { unitId: string; stood: Scheme } }) {
+  const shared = { stood, shown: scheme, unitId };
+  return (
+    <>
+      <AlignmentTicks {...shared} projection={side} view={views.elevation.transform} />
+      {views.oneView ? null : <AlignmentTicks {...shared} projection="plan" view={views.plan.transform} />}
+    </>
+  );
+}
 
 function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
   const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
