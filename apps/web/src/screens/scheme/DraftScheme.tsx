@@ -26,7 +26,6 @@ import { conflictGhost } from "./conflict-ghost.ts";
 import { othersGhost } from "./others-ghost.ts";
 import { Tour } from "./tour/Tour.tsx";
 import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
-import { Tour } from "./tour/Tour.tsx";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
 import { useSayMove } from "./use-say-move.ts";

@@ -23,8 +23,6 @@ const lookingKeyLines: readonly KeyLine[] = [
   ["Page Up, Page Down", "level"],
   ["V, Shift V", "next, former side of the building"],
   ["U", "the chosen container unfolded"],
-  ["V, Shift V", "next, former side of the building"],
-  ["U", "the chosen container unfolded"],
 ];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
