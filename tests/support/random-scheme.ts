@@ -8,6 +8,7 @@ import {
   type Scheme,
 } from "@cornerway/schema";
 import fc from "fast-check";
+import { jointsPut, mirroredInUnits } from "./random-joints.ts";
 import { padsUnder, schemeOf } from "./scheme-of.ts";
 
 /** Heights of the types, mm (ISO 668), so that storeys can be stacked to touch. */
@@ -152,15 +153,19 @@ export const moved = (scheme: Scheme, xMm: number, yMm: number): Scheme => {
     containers: scheme.containers.map(shift),
     posts: scheme.posts.map(shift),
     pads: scheme.pads.map(shift),
+    ...jointsPut(scheme, shift),
   };
 };
 
 /** The scheme turned by a quarter about the origin, north with it. */
 export const quarterTurned = (scheme: Scheme): Scheme => {
-  const turn = <T extends { xUm: number; yUm: number; turnMdeg: number }>(element: T): T => ({
+  const swing = <T extends { xUm: number; yUm: number }>(element: T): T => ({
     ...element,
     xUm: 0 - element.yUm,
     yUm: element.xUm,
+  });
+  const turn = <T extends { xUm: number; yUm: number; turnMdeg: number }>(element: T): T => ({
+    ...swing(element),
     turnMdeg: (element.turnMdeg + 90_000) % 360_000,
   });
   const site = { ...scheme.site, northMdeg: (scheme.site.northMdeg + 90_000) % 360_000 };
@@ -170,14 +175,15 @@ export const quarterTurned = (scheme: Scheme): Scheme => {
     containers: scheme.containers.map(turn),
     posts: scheme.posts.map(turn),
     pads: scheme.pads.map(turn),
+    ...jointsPut(scheme, swing),
   };
 };
 
 /** The scheme seen in a mirror along the x axis: left becomes right, and across an end or roof all is measured back. */
 export const mirrored = (scheme: Scheme): Scheme => {
+  const across = <T extends { yUm: number }>(element: T): T => ({ ...element, yUm: 0 - element.yUm });
   const flip = <T extends { yUm: number; turnMdeg: number }>(element: T): T => ({
-    ...element,
-    yUm: 0 - element.yUm,
+    ...across(element),
     turnMdeg: (360_000 - element.turnMdeg) % 360_000,
   });
   return {
@@ -186,6 +192,8 @@ export const mirrored = (scheme: Scheme): Scheme => {
     posts: scheme.posts.map((one: Post) => flip(one)),
     pads: scheme.pads.map((one: Pad) => flip(one)),
     openings: scheme.openings.map(mirroredOpening),
+    ...jointsPut(scheme, across),
+    ...mirroredInUnits(scheme),
   };
 };
 

@@ -1,8 +1,19 @@
-import { assess } from "@cornerway/engine";
+import { assess, placeContainer, toSite } from "@cornerway/engine";
 import { Assessment, type Scheme } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cornerStack, mirrored, moved, quarterTurned, randomScheme } from "../../../tests/support/random-scheme.ts";
+import { freeForce } from "../src/load-path/free-force.ts";
+import { withJoints } from "../../../tests/support/random-joints.ts";
+import {
+  cornerStack,
+  mirrored,
+  moved,
+  quarterTurned,
+  randomScheme as plainScheme,
+} from "../../../tests/support/random-scheme.ts";
+
+/** Half of the schemes with beams, seats, ties, locks, level errors and free loads. */
+const randomScheme = fc.oneof(plainScheme, withJoints(plainScheme));
 
 const settings = { seed: 668, numRuns: 150 };
 
@@ -50,6 +61,11 @@ describe("assess", () => {
           posts: scheme.posts.toReversed(),
           pads: scheme.pads.toReversed(),
           loads: scheme.loads.toReversed(),
+          freeLoads: scheme.freeLoads.toReversed(),
+          beams: scheme.beams.toReversed(),
+          seats: scheme.seats.toReversed(),
+          ties: scheme.ties.toReversed(),
+          locks: scheme.locks.toReversed(),
         };
         expectSame(scheme, reversed);
         expect(JSON.stringify(assess(scheme))).toBe(JSON.stringify(assess(structuredClone(scheme))));
@@ -93,18 +109,19 @@ describe("assess", () => {
     );
   });
 
-  it("balances moments as well: where the reactions act is where the loads act, while all stands and no post is off centre", () => {
+  it("balances moments as well: where the reactions act is where the loads act, while all stands on no post or beam, whose axis is taken", () => {
     let compared = 0;
     fc.assert(
       fc.property(randomScheme, (drawn) => {
-        const scheme = { ...drawn, posts: [] };
+        const scheme = { ...drawn, posts: [], beams: [] };
         const { statics, units, marks } = assess(scheme);
         if (marks.some(({ fact }) => fact.kind === "mechanism" || fact.kind === "tips-over")) return;
         compared += 1;
         for (const axis of ["xMm", "yMm"] as const) {
           const acting = units.reduce((sum, { id, weightKn, imposedKn }) => {
             const container = scheme.containers.find((one) => one.id === id);
-            return sum + ((axis === "xMm" ? container?.xUm : container?.yUm) ?? NaN) * (weightKn + imposedKn);
+            const at = (axis === "xMm" ? container?.xUm : container?.yUm) ?? NaN;
+            return sum + at * (weightKn + imposedKn) + offMiddle(scheme, id)[axis] * 1000;
           }, 0);
           const given = statics.reactions.reduce((sum, { at, forceKn }) => sum + at[axis] * 1000 * forceKn, 0);
           // In millimetres of the resultant; forces in the assessment are rounded to 1 N.
@@ -132,10 +149,39 @@ describe("assess", () => {
     );
   });
 
-  it("lets no bearing pull", () => {
+  it("lets no bearing pull but those held down", () => {
+    let pulls = 0;
     fc.assert(
       fc.property(randomScheme, (scheme) => {
-        for (const { forceKn } of assess(scheme).bearings) expect(forceKn).toBeGreaterThanOrEqual(0);
+        for (const { forceKn, heldById } of assess(scheme).bearings) {
+          if (heldById === undefined) expect(forceKn).toBeGreaterThanOrEqual(0);
+          else if (forceKn < 0) pulls += 1;
+        }
+      }),
+      settings,
+    );
+    expect(pulls).toBeGreaterThan(5);
+  });
+
+  it("holds nothing down worse for a hold-down more: what stands without it stands with it", () => {
+    fc.assert(
+      fc.property(withJoints(plainScheme), (scheme) => {
+        const loose = {
+          ...scheme,
+          locks: [],
+          seats: scheme.seats.map((seat) => ({ ...seat, heldDown: false })),
+        };
+        const tipping = (one: Scheme) =>
+          assess(one).marks.flatMap(({ id, fact, verdict }) =>
+            fact.kind === "tips-over" && verdict === "does not work" && fact.whenEmpty === undefined ? [id] : [],
+          );
+        const before = tipping(loose);
+        // Pulls load what is below: only the units on top of all others are sure to gain.
+        const onTop = (id: string) => {
+          const unit = scheme.containers.find((one) => `tips-over:${one.id}` === id);
+          return unit !== undefined && scheme.containers.every(({ zUm }) => zUm <= unit.zUm);
+        };
+        for (const id of tipping(scheme).filter(onTop)) expect(before).toContain(id);
       }),
       settings,
     );
@@ -163,6 +209,15 @@ describe("assess", () => {
     );
   });
 
+  it("meets beams, seats, ties, locks and free loads of every kind that is drawn at random", () => {
+    const met = new Set<string>();
+    for (const scheme of fc.sample(withJoints(plainScheme), settings))
+      for (const { fact } of assess(scheme).marks) met.add(fact.kind);
+    const drawn = ["borne-on-beam", "beam-carries", "beam-end-without-support", "beam-lifts", "seat-without-bearing"];
+    const joined = ["seat-packing", "tie-cannot-serve", "lock-cannot-serve", "load-off-unit", "section-unknown"];
+    expect([...met]).toEqual(expect.arrayContaining([...drawn, ...joined]));
+  });
+
   it("names each mark once", () => {
     fc.assert(
       fc.property(randomScheme, (scheme) => {
@@ -173,3 +228,24 @@ describe("assess", () => {
     );
   });
 });
+
+/** Moment of the free loads of a unit about its middle, in site axes, kN mm. */
+function offMiddle(scheme: Scheme, unitId: string): { xMm: number; yMm: number } {
+  const unit = scheme.containers.find(({ id }) => id === unitId);
+  if (unit === undefined) return { xMm: NaN, yMm: NaN };
+  const frame = placeContainer(unit);
+  const { lengthMm, widthMm } = frame.dimensions;
+  return scheme.freeLoads
+    .filter(({ containerId }) => containerId === unitId)
+    .flatMap((load) => freeForce(load, lengthMm, widthMm) ?? [])
+    .reduce(
+      (sum, { forceKn, xMm, yMm }) => {
+        const at = toSite(frame.frame, { xMm, yMm, zMm: 0 });
+        return {
+          xMm: sum.xMm + forceKn * (at.xMm - frame.frame.xMm),
+          yMm: sum.yMm + forceKn * (at.yMm - frame.frame.yMm),
+        };
+      },
+      { xMm: 0, yMm: 0 },
+    );
+}
