@@ -21,11 +21,11 @@ const project = {
   client: "Pellmouth Ferry Society",
 };
 
-/** The whole service on a fresh database, with an empty project and the production build of the pages. */
-export async function openService(): Promise<OpenService> {
+/** The whole service on a fresh database, with an empty project and the production build of the pages; `environment` is added to its own. */
+export async function openService(environment: Record<string, string> = {}): Promise<OpenService> {
   const database = await freshDatabase();
   await fillDatabase(database.ownerUrl);
-  const service = await startProcess(database.serviceUrl, { WEB_ROOT: inject("pagesFolder") });
+  const service = await startProcess(database.serviceUrl, { WEB_ROOT: inject("pagesFolder"), ...environment });
   return {
     origin: service.origin,
     projectId: project.id,

@@ -37,7 +37,7 @@ const chapterOf = ({ name, description, operations }: { name: string; descriptio
 
 const operationOf = ({ path, method, operation }: Placed) => `<article id="${operation.operationId}">
 <h3>${escaped(operation.summary)}</h3><p class="way"><code>${method} ${escaped(path)}</code></p>
-${operation.description === undefined ? "" : `<p>${escaped(operation.description)}</p>`}
+${operation.description === undefined ? "" : `<p>${worded(operation.description)}</p>`}
 <p class="who">${escaped(whoMay(operation))}</p>${parametersOf(operation)}${bodyOf(operation)}${answersOf(operation)}</article>`;
 
 function whoMay({ security = [] }: DescribedOperation): string {
@@ -51,7 +51,7 @@ const parametersOf = ({ parameters }: DescribedOperation) =>
     : `<h4>In the address and head</h4><dl>${parameters
         .map(
           ({ name, in: place, required, description, schema }) =>
-            `<dt><code>${escaped(name)}</code> <small>${place}${required === true ? "" : ", optional"}</small></dt><dd>${escaped(description ?? "")} ${linked(schema)}</dd>`,
+            `<dt><code>${escaped(name)}</code> <small>${place}${required === true ? "" : ", optional"}</small></dt><dd>${worded(description ?? "")} ${linked(schema)}</dd>`,
         )
         .join("")}</dl>`;
 
@@ -62,7 +62,7 @@ const answersOf = ({ responses }: DescribedOperation) =>
   `<h4>Answers</h4><dl>${Object.entries(responses)
     .map(
       ([status, { description, content = {} }]) =>
-        `<dt><code>${status}</code></dt><dd>${escaped(description)} ${Number(status) < 400 ? contentOf(content) : ""}</dd>`,
+        `<dt><code>${status}</code></dt><dd>${worded(description)} ${Number(status) < 400 ? contentOf(content) : ""}</dd>`,
     )
     .join("")}</dl>`;
 
@@ -74,14 +74,16 @@ const contentOf = (content: Record<string, { schema?: unknown }>) =>
 const shapeOf = ([name, schema]: [string, unknown]) =>
   `<details id="shape-${name}"><summary><code>${name}</code></summary>${linked(schema)}</details>`;
 
-/** A schema, each reference in it a link to its shape. */
+/** A schema, each reference in it a link to its shape; one that is nothing but a reference is the link alone. */
 function linked(schema: unknown): string {
   const text = escaped(JSON.stringify(schema, undefined, 2) ?? "");
   const links = text.replaceAll(/&quot;#\/components\/schemas\/(\w+)&quot;/g, '<a href="#shape-$1">$1</a>');
-  return text.includes("\n") && !/^\{\s*&quot;\$ref&quot;: &quot;[^\n]*\n\}$/.test(text)
-    ? `<pre>${links}</pre>`
-    : `<code>${links}</code>`;
+  const alone = /^\{\s*&quot;\$ref&quot;: (<a [^\n]*<\/a>)\s*\}$/.exec(links)?.[1];
+  return alone === undefined ? `<pre>${links}</pre>` : `<code>${alone}</code>`;
 }
+
+/** Words with what stands between grave accents as code. */
+const worded = (text: string): string => escaped(text).replaceAll(/`([^`]+)`/g, "<code>$1</code>");
 
 const slug = (name: string) => name.replaceAll(/[^a-z]+/g, "-");
 

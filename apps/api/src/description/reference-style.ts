@@ -12,6 +12,6 @@ a { color: #1c4d72; } a:focus-visible, summary:focus-visible { outline: 2.4px so
 article { margin: 1.5rem 0; padding: 0.75rem 1rem; background: #fbf7ee; border: 0.75px solid #cbbfa6; }
 article h3 { margin: 0; } .way { margin: 0.25rem 0; } .who { color: #55544f; }
 code, pre { font-family: DejaVu Sans Mono, ui-monospace, monospace; font-size: 0.8125rem; }
-pre { overflow-x: auto; padding: 0.5rem; background: #ebe2cf; } dd { margin: 0 0 0.5rem 1.5rem; } dd p { margin: 0; }
+pre { padding: 0.5rem; background: #ebe2cf; white-space: pre-wrap; overflow-wrap: anywhere; } dd { margin: 0 0 0.5rem 1.5rem; } dd p { margin: 0; }
 summary { min-height: 1.5rem; cursor: pointer; } footer { margin-top: 3rem; border-top: 2.4px solid; color: #55544f; }
 `;

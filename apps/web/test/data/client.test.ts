@@ -5,7 +5,9 @@ import { csrfToken } from "../../src/data/csrf-token.ts";
 import { isProblem, NoAnswer, ServiceProblem } from "../../src/data/http.ts";
 
 const answerWith = (status: number, body: unknown, headers: Record<string, string> = {}) => {
-  const fetched = vi.fn(async (_request: Request) => new Response(JSON.stringify(body), { status, headers }));
+  const fetched = vi.fn<(request: Request) => Promise<Response>>(
+    async () => new Response(JSON.stringify(body), { status, headers }),
+  );
   vi.stubGlobal("fetch", fetched);
   return fetched;
 };

@@ -71,16 +71,18 @@ export function DraftFooter({
           </p>
         ) : null}
       </div>
-      <div className="scheme-file">
-        {draft.pending.length > 0 ? (
-          <Command quiet onPress={() => undefined} asleepBecause="The last moves are still on their way.">
-            Save as a file
-          </Command>
-        ) : (
-          <SaveFile projectId={project.id} letter={null} />
-        )}
-        <BringIn scheme={draft.scheme} onDraw={onDraw} asleepBecause={whyNot(project, "draw")} />
-      </div>
+      {draft.scheme.containers.length === 0 ? null : (
+        <div className="scheme-file">
+          {draft.pending.length > 0 ? (
+            <Command quiet onPress={() => undefined} asleepBecause="The last moves are still on their way.">
+              Save as a file
+            </Command>
+          ) : (
+            <SaveFile projectId={project.id} letter={null} />
+          )}
+          <BringIn scheme={draft.scheme} onDraw={onDraw} asleepBecause={whyNot(project, "draw")} />
+        </div>
+      )}
       <MarginFoot pxPerM={pxPerM} onKeys={onKeys} />
     </div>
   );

@@ -21,7 +21,7 @@ export const EmptySheet = ({
       <Command next shortcut="S" onPress={onSet} asleepBecause={asleepBecause}>
         Take a container
       </Command>
-      {children}
+      <div className="empty-other">{children}</div>
     </section>
     <div className="empty-lessons">
       <TeachingDrawings />
