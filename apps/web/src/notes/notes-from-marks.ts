@@ -3,6 +3,7 @@ import type { NameOf } from "../wording/name-of.ts";
 import { dayAndTimeOf } from "../controls/calendar.ts";
 import { foldNotes } from "../drawing/leaders/fold-notes.ts";
 import { verdictWords } from "../look/verdict-class.ts";
+import { matterOf } from "../wording/matter-words.ts";
 import type { NoteComment, Offer } from "../sheet/contract.ts";
 import type { UnplacedNote } from "./placed-note.ts";
 
@@ -63,6 +64,7 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
     elementId,
     markIds: ids,
     verdict: mark.verdict,
+    matter: group.length > 1 ? `${matterOf(mark.fact.kind)} · ${group.length}` : undefined,
     screening: !ids.every((id) => from.answered.has(id)),
     ...saidOf(group.map((each) => from.say(each).body)),
     greyLine: group.length === 1 ? from.say(mark).detail : undefined,
@@ -85,9 +87,16 @@ function laidTogether(notes: readonly UnplacedNote[]): UnplacedNote {
   return {
     ...first,
     markIds: notes.flatMap(({ markIds }) => markIds),
+    matter: mattersOf(notes),
     screening: notes.some(({ screening }) => screening),
     ...saidOf(notes.flatMap(({ body, alike = [] }) => [body, ...alike])),
   };
+}
+
+/** How many marks of several kinds are laid together. */
+function mattersOf(notes: readonly UnplacedNote[]): string {
+  const count = notes.reduce((sum, { markIds }) => sum + markIds.length, 0);
+  return `Several matters · ${count}`;
 }
 
 function looseNote(note: Note, from: NotesFrom): UnplacedNote {

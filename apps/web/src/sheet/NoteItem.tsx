@@ -26,6 +26,7 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
         <span>{heading ?? (verdict === null ? "Note" : verdictWords(verdict))}</span>
         {verdict !== null && screening && <small>screening</small>}
       </h3>
+      {note.matter !== undefined && <p className="note-matter">{note.matter}</p>}
       <div className="note-folds">
         {body !== "" && <p>{body}</p>}
         {alike.length > 0 && <Alike sentences={alike} />}

@@ -44,6 +44,8 @@ export type SheetNote = {
   /** True until an engineer has answered the mark on this very content. */
   screening: boolean;
   heading?: string | undefined;
+  /** What several marks told together are about: "Openings in the sheets · 9". */
+  matter?: string | undefined;
   body: string;
   /** Sentences of further marks of the same kind, opened on demand. */
   alike?: readonly string[] | undefined;

@@ -26,7 +26,7 @@ export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMark
       {tags.map((spot) => (
         <OpeningTag key={spot.openingId} spot={spot} verdict={verdicts.get(spot.openingId)?.verdict ?? "not checked"} />
       ))}
-      {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
+      {labels.map(({ key, kind, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
         <Lettering
           key={key}
           text={text}
@@ -35,6 +35,7 @@ export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMark
           colour={colour}
           fontWeight={fontWeight}
           trackingEm={trackingEm}
+          figure={kind === "dimension"}
         />
       ))}
     </>

@@ -7,15 +7,15 @@ export type LeaderEnd = ScreenPoint & { number: number };
 export type RoutedLeader = { number: number; line: readonly ScreenPoint[] | null };
 
 /** Px left of the margin at which a leader may bend, best first. */
-const bendsPx = [26, 14, 40, 56, 74, 94] as const;
+const bendsPx = [26, 14, 40, 56, 74, 94, 118, 146, 180] as const;
 
-/** A place a leader keeps off where it can, px: words and figures on the drawing. */
-export type KeptClear = { leftPx: number; topPx: number; rightPx: number; footPx: number };
+/** A place a leader keeps off where it can, or `always`, px: words on the drawing, figures of its dimensions. */
+export type KeptClear = { leftPx: number; topPx: number; rightPx: number; footPx: number; always?: boolean };
 
 /**
  * Leaders level out of the margin with one bend, none crossing another. Each takes the first bend clear of those before
- * it and of what is lettered, else the first clear of those before it, those with the shortest way first; one that finds
- * none is left out and its number stands on the drawing alone.
+ * it and of what is lettered, else the first clear of those before it and of the figures of dimensions, those with the
+ * shortest way first; one that finds none is left out and its number stands on the drawing alone.
  */
 export function routeLeaders(
   anchors: readonly LeaderEnd[],
@@ -31,7 +31,8 @@ export function routeLeaders(
   const routed = shortestFirst.map(({ anchor, slot }): RoutedLeader => {
     const free = bendsPx
       .map((bend) => leaderLine(slot, anchor, bend))
-      .filter((each) => drawn.every((other) => !linesCross(each, other)));
+      .filter((each) => drawn.every((other) => !linesCross(each, other)))
+      .filter((each) => !lettered.some((place) => place.always === true && runsThrough(each, place)));
     const line = free.find((each) => !lettered.some((place) => runsThrough(each, place))) ?? free[0];
     if (line !== undefined) drawn.push(line);
     return { number: anchor.number, line: line ?? null };

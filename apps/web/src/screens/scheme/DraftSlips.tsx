@@ -1,18 +1,20 @@
-import { useEffect } from "react";
+import { Suspense, useEffect } from "react";
 import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
 import { Command } from "../../controls/Command.tsx";
 import { labelled } from "../../hand/first-unit.ts";
 import type { Hand } from "../../hand/use-hand.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
-import { ChosenSlip } from "../../twin/ChosenSlip.tsx";
-import { NewBeamSlip } from "../../twin/NewBeamSlip.tsx";
-import { NewOpeningSlip } from "../../twin/NewOpeningSlip.tsx";
-import { NewPostSlip } from "../../twin/NewPostSlip.tsx";
-import { OpenWallSlip } from "../../twin/OpenWallSlip.tsx";
-import { NewUnitSlip } from "../../twin/NewUnitSlip.tsx";
-import { RemoveSlip } from "../../twin/RemoveSlip.tsx";
-import { SeveralSlip } from "../../twin/SeveralSlip.tsx";
+import {
+  ChosenSlip,
+  NewBeamSlip,
+  NewOpeningSlip,
+  NewPostSlip,
+  NewUnitSlip,
+  OpenWallSlip,
+  RemoveSlip,
+  SeveralSlip,
+} from "./twin-slips.ts";
 import { AskedSlip } from "./AskedSlip.tsx";
 import { ConflictSlip } from "./ConflictSlip.tsx";
 import { CutOffSlip } from "./CutOffSlip.tsx";
@@ -56,18 +58,20 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
           <Command onPress={() => acts.undo()}>Take the last move back</Command>
         </Slip>
       )}
-      {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
-      {hand.going === null ? null : (
-        <RemoveSlip
-          scheme={draft.scheme}
-          ids={hand.going}
-          onRemove={() => hand.remove(hand.going ?? [])}
-          onKeep={() => hand.setGoing(null)}
-        />
-      )}
-      {leavesChosen.has(hand.tool) && hand.held?.kind !== "beam" && hand.going === null ? (
-        <Chosen draft={draft} hand={hand} asleepBecause={asleepBecause} />
-      ) : null}
+      <Suspense fallback={null}>
+        {asleepBecause === undefined ? <InHand draft={draft} hand={hand} /> : null}
+        {hand.going === null ? null : (
+          <RemoveSlip
+            scheme={draft.scheme}
+            ids={hand.going}
+            onRemove={() => hand.remove(hand.going ?? [])}
+            onKeep={() => hand.setGoing(null)}
+          />
+        )}
+        {leavesChosen.has(hand.tool) && hand.held?.kind !== "beam" && hand.going === null ? (
+          <Chosen draft={draft} hand={hand} asleepBecause={asleepBecause} />
+        ) : null}
+      </Suspense>
     </>
   );
 }
