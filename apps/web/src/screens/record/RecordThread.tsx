@@ -76,7 +76,10 @@ function Stitch({ entry, told }: { entry: RecordEntry; told: string }) {
       </td>
       <th scope="row">{number}</th>
       <td>{dayAndTimeOf(at)}</td>
-      <td className={actor.role === "service" ? undefined : `hand-${actor.role}`}>{actor.name}</td>
+      <td className={actor.role === "service" ? undefined : `hand-${actor.role}`}>
+        {actor.name}
+        {actor.token === undefined ? null : <small className="record-token">by token {actor.token}</small>}
+      </td>
       <td className="record-what">
         <EntrySign payload={payload} /> {told}
       </td>
