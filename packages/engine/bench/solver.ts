@@ -44,7 +44,7 @@ function medians(all: readonly Timed[]): Timed {
 }
 
 function inWords({ wallMs, cpuMs }: Timed): string {
-  return `${wallMs.toFixed(0)} ms wall, ${cpuMs.toFixed(0)} ms processor`;
+  return `${wallMs.toFixed(1)} ms wall, ${cpuMs.toFixed(1)} ms processor`;
 }
 
 /** Slope of log time over log size by least squares: time grows as containers to this power. */
@@ -117,6 +117,61 @@ function compare(one: BuildingModel): void {
   }
 }
 
+/** So many edits on one cache, each of another container; the first of them run code that is not compiled yet. */
+const EDITS = 24;
+const FIRST_EDITS = 3;
+
+/** Each edit moves the window of one container to where it has not been, so that this one container is condensed anew. */
+function edits(count: number, model: BuildingModel): void {
+  const cache = condensationCache(LIMIT_BYTES);
+  solveBuilding(model, cache);
+  const editable = Math.max(1, Math.floor(count / 2));
+  const all = Array.from({ length: EDITS }, (_, n) => {
+    const edited = stackedModel(stackedScheme(count, 2 * ((n % editable) + 1), 1 + n), model.combos);
+    const before = cache.condensed;
+    const [, spent] = timed(() => solveBuilding(edited, cache));
+    if (count > 1 && cache.condensed !== before + 1) throw new Error("an edit condenses one container");
+    return spent;
+  });
+  console.log(`  first edits, all vectors: ${inWords(medians(all.slice(0, FIRST_EDITS)))}`);
+  const bearings = { ...model, links: model.links.map((link) => ({ ...link, compression_only: false })) };
+  console.log(`  one edit, all vectors:    ${inWords(medians(all.slice(FIRST_EDITS)))}`);
+  console.log(`  the same, nothing changed: ${inWords(measure(() => solveBuilding(model, cache)))}`);
+  console.log(`  the same, bearings hold:  ${inWords(measure(() => solveBuilding(bearings, cache)))}`);
+}
+
+/** Sizes on which many load vectors are solved for, and how many. */
+const MANY_ON = [9, 64];
+const MANY = 800;
+
+/** The bench's combinations over and over, every factor a little less each time. */
+function manyVectors(model: BuildingModel): void {
+  const known = Object.values(COMBINATIONS);
+  const combos = Object.fromEntries(
+    Array.from({ length: MANY }, (_, n) => {
+      const combo = Object.entries(known[n % known.length] ?? {});
+      return [
+        `${n}`,
+        Object.fromEntries(combo.map(([name, factor], c) => [name, factor * (1 - ((n * (c + 3)) % 97) / 1000)])),
+      ];
+    }),
+  );
+  const cache = condensationCache(LIMIT_BYTES);
+  const [result, solved] = timed(() => solveBuilding({ ...model, combos }, cache));
+  const answers = Object.values(result.combos).flatMap((one) => ("refused" in one ? [] : [one]));
+  const [, between] = timed(() => answers.map(({ frame }) => frame.residual));
+  const [, inside] = timed(() => {
+    for (const { id } of model.units)
+      for (const one of answers) {
+        const { memberEndForces, panelFlows } = one.unit(id);
+        if (Object.keys(memberEndForces).length + Object.keys(panelFlows).length === 0) throw new Error("no forces");
+      }
+  });
+  console.log(
+    `  ${answers.length} vectors: solved ${inWords(solved)}; between the containers ${inWords(between)}; inside all ${inWords(inside)}`,
+  );
+}
+
 for (const count of SIZES) {
   const scheme = stackedScheme(count);
   const [model, built] = timed(() => stackedModel(scheme));
@@ -131,14 +186,8 @@ for (const count of SIZES) {
   console.log(`  cold, 1 vector:      ${inWords(cold)}`);
   console.log(`  cold, all vectors:   ${inWords(measure(() => solveBuilding(model, condensationCache(LIMIT_BYTES))))}`);
   if (count <= COMPARED_UP_TO) compare(one);
-  // each run moves the window of another container, so that one container is condensed anew
-  const cache = condensationCache(LIMIT_BYTES);
-  solveBuilding(model, cache);
-  const edits = Array.from({ length: RUNS }, (_, run) => {
-    const edited = stackedModel(stackedScheme(count, 2 * (run + 1)), model.combos);
-    return timed(() => solveBuilding(edited, cache))[1];
-  });
-  console.log(`  one edit, all vectors: ${inWords(medians(edits))}`);
+  edits(count, model);
+  if (MANY_ON.includes(count)) manyVectors(model);
   console.log(`  peak memory so far ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
 }
 

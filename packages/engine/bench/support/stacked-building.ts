@@ -25,9 +25,10 @@ const GAP_MM = 76;
 
 /**
  * A grid of 40 ft high-cube containers stacked corner on corner, tied to their neighbours at the heads. Every other one has
- * openings of its own (a window on the left, a framed passage on the right), no two alike; the rest are whole.
+ * openings of its own (a window on the left, a framed passage on the right), no two alike; the rest are whole. In the
+ * `edited` one the window stands `step` times 40 mm farther on.
  */
-export function stackedScheme(count: number, edited = 0): Scheme {
+export function stackedScheme(count: number, edited = 0, step = 1): Scheme {
   const [nx, ny, nz] = GRIDS[count] ?? [count, 1, 1];
   const { lengthMm, widthMm, heightMm } = containerDimensions("1AAA");
   const containers: Scheme["containers"] = [];
@@ -47,7 +48,7 @@ export function stackedScheme(count: number, edited = 0): Scheme {
           zUm: um(k * heightMm),
           turnMdeg: 0,
         });
-        if (n % 2 === 0) openings.push(...ownOpenings(n, n === edited ? 40 : 0));
+        if (n % 2 === 0) openings.push(...ownOpenings(n, n === edited ? 40 * step : 0));
         if (k === 0) pads.push(...padsUnder(n, x, y));
       }
     }

@@ -1,4 +1,4 @@
-import { SUSPECT_PIVOT_RATIO } from "./tolerances.ts";
+import { LEAST_LEFT_BY_UPDATE } from "./tolerances.ts";
 
 /**
  * Eliminates the first `pivots` unknowns of a dense symmetric matrix (row-major, both halves given) in place and in order: L
@@ -9,7 +9,7 @@ import { SUSPECT_PIVOT_RATIO } from "./tolerances.ts";
 export function eliminateDense(a: Float64Array, size: number, pivots: number, scale: Float64Array): boolean {
   for (let p = 0; p < pivots; p++) {
     const pivot = a[p * size + p] ?? 0;
-    if (!(Math.abs(pivot) > SUSPECT_PIVOT_RATIO * (scale[p] ?? 0))) return false;
+    if (!(Math.abs(pivot) > LEAST_LEFT_BY_UPDATE * (scale[p] ?? 0))) return false;
     for (let i = p + 1; i < size; i++) {
       const factor = (a[i * size + p] ?? 0) / pivot;
       if (factor === 0) continue;

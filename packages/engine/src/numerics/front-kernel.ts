@@ -43,13 +43,7 @@ function finishRow(
   diagonal: Float64Array,
 ): number {
   const row = i * k;
-  for (let j = from; j < i; j++) {
-    const other = j * k;
-    let sum = panel[row + j] ?? 0;
-    for (let p = 0; p < j; p++) sum -= (work[row + p] ?? 0) * (panel[other + p] ?? 0);
-    work[row + j] = sum;
-    panel[row + j] = sum / (diagonal[j] ?? 0);
-  }
+  for (let j = from; j < i; j++) reduceEntry(row, j, k, panel, work, diagonal);
   let pivot = panel[row + i] ?? 0;
   for (let j = 0; j < i; j++) pivot -= (work[row + j] ?? 0) * (panel[row + j] ?? 0);
   return pivot;
@@ -62,6 +56,7 @@ function reducePanel(n: number, k: number, panel: Float64Array, work: Float64Arr
   for (; i < n; i++) reduceRow(i * k, k, panel, work, diagonal);
 }
 
+/** Rows a to a + 3, two columns at a time, as far as `columns`. */
 function reduceFourRows(
   a: number,
   columns: number,
@@ -73,39 +68,89 @@ function reduceFourRows(
   const b = a + k;
   const c = b + k;
   const d = c + k;
-  for (let j = 0; j < columns; j++) {
-    const other = j * k;
-    let s0 = panel[a + j] ?? 0;
-    let s1 = panel[b + j] ?? 0;
-    let s2 = panel[c + j] ?? 0;
-    let s3 = panel[d + j] ?? 0;
-    for (let p = 0; p < j; p++) {
-      const l = panel[other + p] ?? 0;
-      s0 -= (work[a + p] ?? 0) * l;
-      s1 -= (work[b + p] ?? 0) * l;
-      s2 -= (work[c + p] ?? 0) * l;
-      s3 -= (work[d + p] ?? 0) * l;
-    }
-    const pivot = diagonal[j] ?? 0;
-    work[a + j] = s0;
-    work[b + j] = s1;
-    work[c + j] = s2;
-    work[d + j] = s3;
-    panel[a + j] = s0 / pivot;
-    panel[b + j] = s1 / pivot;
-    panel[c + j] = s2 / pivot;
-    panel[d + j] = s3 / pivot;
+  let j = 0;
+  for (; j + 1 < columns; j += 2) reduceTwoColumns(a, b, c, d, j, k, panel, work, diagonal);
+  if (j < columns) for (let row = a; row <= d; row += k) reduceEntry(row, j, k, panel, work, diagonal);
+}
+
+function reduceTwoColumns(
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  j: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  diagonal: Float64Array,
+): void {
+  const first = j * k;
+  const second = first + k;
+  let a0 = panel[a + j] ?? 0;
+  let a1 = panel[a + j + 1] ?? 0;
+  let b0 = panel[b + j] ?? 0;
+  let b1 = panel[b + j + 1] ?? 0;
+  let c0 = panel[c + j] ?? 0;
+  let c1 = panel[c + j + 1] ?? 0;
+  let d0 = panel[d + j] ?? 0;
+  let d1 = panel[d + j + 1] ?? 0;
+  for (let p = 0; p < j; p++) {
+    const l0 = panel[first + p] ?? 0;
+    const l1 = panel[second + p] ?? 0;
+    const wa = work[a + p] ?? 0;
+    const wb = work[b + p] ?? 0;
+    const wc = work[c + p] ?? 0;
+    const wd = work[d + p] ?? 0;
+    a0 -= wa * l0;
+    a1 -= wa * l1;
+    b0 -= wb * l0;
+    b1 -= wb * l1;
+    c0 -= wc * l0;
+    c1 -= wc * l1;
+    d0 -= wd * l0;
+    d1 -= wd * l1;
   }
+  const l = panel[second + j] ?? 0;
+  a1 -= a0 * l;
+  b1 -= b0 * l;
+  c1 -= c0 * l;
+  d1 -= d0 * l;
+  const [inverse, next] = [1 / (diagonal[j] ?? 0), 1 / (diagonal[j + 1] ?? 0)];
+  work[a + j] = a0;
+  work[a + j + 1] = a1;
+  work[b + j] = b0;
+  work[b + j + 1] = b1;
+  work[c + j] = c0;
+  work[c + j + 1] = c1;
+  work[d + j] = d0;
+  work[d + j + 1] = d1;
+  panel[a + j] = a0 * inverse;
+  panel[a + j + 1] = a1 * next;
+  panel[b + j] = b0 * inverse;
+  panel[b + j + 1] = b1 * next;
+  panel[c + j] = c0 * inverse;
+  panel[c + j + 1] = c1 * next;
+  panel[d + j] = d0 * inverse;
+  panel[d + j + 1] = d1 * next;
 }
 
 function reduceRow(a: number, k: number, panel: Float64Array, work: Float64Array, diagonal: Float64Array): void {
-  for (let j = 0; j < k; j++) {
-    const other = j * k;
-    let sum = panel[a + j] ?? 0;
-    for (let p = 0; p < j; p++) sum -= (work[a + p] ?? 0) * (panel[other + p] ?? 0);
-    work[a + j] = sum;
-    panel[a + j] = sum / (diagonal[j] ?? 0);
-  }
+  for (let j = 0; j < k; j++) reduceEntry(a, j, k, panel, work, diagonal);
+}
+
+function reduceEntry(
+  row: number,
+  j: number,
+  k: number,
+  panel: Float64Array,
+  work: Float64Array,
+  diagonal: Float64Array,
+): void {
+  const other = j * k;
+  let sum = panel[row + j] ?? 0;
+  for (let p = 0; p < j; p++) sum -= (work[row + p] ?? 0) * (panel[other + p] ?? 0);
+  work[row + j] = sum;
+  panel[row + j] = sum * (1 / (diagonal[j] ?? 0));
 }
 
 /** remainder −= (L·D)·Lᵀ on the lower half, in tiles of two rows by four columns. */

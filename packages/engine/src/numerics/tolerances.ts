@@ -15,6 +15,12 @@ export function roundingBound(operations: number): number {
  */
 export const SUSPECT_PIVOT_RATIO = 1.5e-8; // √u
 
+/**
+ * What must be left of a pivot, relative to the terms it is summed from, for a factorisation to be updated: six digits may
+ * cancel, which refinement makes good. Only a cost setting: beyond it the state is factorised afresh.
+ */
+export const LEAST_LEFT_BY_UPDATE = 1e-6;
+
 /** Corners of a panel may miss a rectangle by this part of its diagonal: drawn coordinates are rounded. */
 export const RECTANGLE_TOLERANCE = 1e-4;
 
