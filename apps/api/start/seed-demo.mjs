@@ -33,6 +33,29 @@ export async function seedDemo({ words, database, environment, signal }) {
 }
 
 /**
+ * What was done, and who may sign in.
+ * @param {Seeded} seeded
+ * @returns {string[]}
+ */
+export const seededLines = ({ what, entriesBefore, signIns }) => [
+  ...told[what](entriesBefore),
+  ...signInLines(signIns),
+];
+
+/** @type {Record<Seeded["what"], (entries: number) => string[]>} */
+const told = {
+  made: () => ["The demo project is made."],
+  "left as it was": (entries) => [
+    `The demo project is there, with ${entries} entries in its record, and is left as it is.`,
+    "`npm run seed:demo -- --reset` erases it with its record and makes it anew.",
+  ],
+  "erased and made anew": (entries) => [
+    `The demo project is erased, with the ${entries} entries of its record, and made anew.`,
+    "Whoever had it open is disconnected and finds the new one. Other projects and all people are as they were.",
+  ],
+};
+
+/**
  * @param {SignIn[]} signIns
  * @returns {string[]} one line each, in columns
  */

@@ -9,7 +9,7 @@ import { prepareBuilt } from "./prepare-built.mjs";
 import { prepareClone } from "./prepare-clone.mjs";
 import { runCommand } from "./run-command.mjs";
 import { say } from "./say.mjs";
-import { seedDemo, signInLines } from "./seed-demo.mjs";
+import { seedDemo, seededLines } from "./seed-demo.mjs";
 import { StartFailure } from "./start-failure.mjs";
 
 const DIST = path.join(CLONE, "apps/api/dist");
@@ -47,22 +47,9 @@ async function seedStopped(dataFolder, signal) {
  */
 async function seed(database, signal) {
   const words = [path.join(DIST, "seed.js"), ...process.argv.slice(2)];
-  const { signIns, what, entriesBefore } = await seedDemo({ words, database, environment: process.env, signal });
-  for (const line of [...told[what](entriesBefore), ...signInLines(signIns)]) say(line);
+  const seeded = await seedDemo({ words, database, environment: process.env, signal });
+  for (const line of seededLines(seeded)) say(line);
 }
-
-/** @type {Record<import("./seed-demo.mjs").Seeded["what"], (entries: number) => string[]>} */
-const told = {
-  made: () => ["The demo project is made."],
-  "left as it was": (entries) => [
-    `The demo project is there, with ${entries} entries in its record, and is left as it is.`,
-    "`npm run seed:demo -- --reset` erases it with its record and makes it anew.",
-  ],
-  "erased and made anew": (entries) => [
-    `The demo project is erased, with the ${entries} entries of its record, and made anew.`,
-    "Whoever had it open is disconnected and finds the new one. Other projects and all people are as they were.",
-  ],
-};
 
 /** @param {import("./folder-lock.mjs").LockNote} note */
 function addressesOf({ ownerUrl, serviceUrl }) {

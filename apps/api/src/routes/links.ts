@@ -11,7 +11,10 @@ import { openSession } from "../services/sign-in.ts";
 import { useLink } from "../services/use-link.ts";
 
 const path = "/api/link";
-const cookieName = "cornerway_link";
+
+/** Off this machine a browser takes it only encrypted: RFC 6265bis, prefix `__Secure-`. */
+const cookieName = (request: FastifyRequest): string =>
+  cookieOptions(request).secure ? "__Secure-cornerway_link" : "cornerway_link";
 
 const opening = described(
   {
@@ -78,7 +81,7 @@ export const linkRoutes: FastifyPluginAsyncZod = async (app) => {
     if (!used.ok) return answer(reply, used);
     const { person, projectId } = used.value;
     const { token, session } = await openSession(app.database.connection, person, from);
-    reply.clearCookie(cookieName, ticketOptions(request));
+    reply.clearCookie(cookieName(request), ticketOptions(request));
     setSessionCookie(request, reply, token);
     return reply.code(201).send({ session, projectId });
   });
@@ -99,9 +102,9 @@ export const linkRoutes: FastifyPluginAsyncZod = async (app) => {
 const ticketOptions = (request: FastifyRequest) => ({ ...cookieOptions(request), path, sameSite: "strict" as const });
 
 const setTicket = (request: FastifyRequest, reply: FastifyReply, ticket: string) =>
-  reply.setCookie(cookieName, ticket, { ...ticketOptions(request), maxAge: ticketLastsMs / 1000 });
+  reply.setCookie(cookieName(request), ticket, { ...ticketOptions(request), maxAge: ticketLastsMs / 1000 });
 
-const ticketOf = ({ cookies }: FastifyRequest): string | undefined => {
-  const ticket = cookies[cookieName];
+const ticketOf = (request: FastifyRequest): string | undefined => {
+  const ticket = request.cookies[cookieName(request)];
   return ticket === undefined || ticket.length > 100 ? undefined : ticket;
 };
