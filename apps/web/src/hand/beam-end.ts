@@ -1,4 +1,4 @@
-import { placeContainer } from "@cornerway/engine";
+import { placeContainer, storeysOf } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import { project, type Projection } from "../drawing/view-transform.ts";
 
@@ -26,8 +26,13 @@ export function beamEnd(scheme: Scheme, { at, projection, reachMm }: Place, from
       (target) => offPaper(target) <= reachMm && (from === null || projection !== "plan" || sameHeight(target, from)),
     )
     .toSorted((a, b) => offPaper(a) - offPaper(b) || project(projection, a).depthMm - project(projection, b).depthMm);
-  return near[0] ?? { ...at, zMm: Math.round((from ?? at).zMm / gridMm) * gridMm };
+  return near[0] ?? { ...at, zMm: Math.round((from ?? { zMm: freeHeightMm(scheme, at, projection) }).zMm) };
 }
 
-const gridMm = 1;
+/** On the plan of the ground storey a beam carries the storey above, where there is one. */
+function freeHeightMm(scheme: Scheme, at: PointMm, projection: Projection): number {
+  const onGround = projection === "plan" && Math.abs(at.zMm - scheme.site.groundZUm / 1000) < 1;
+  return (onGround ? storeysOf(scheme)[1]?.levelMm : undefined) ?? at.zMm;
+}
+
 const sameHeight = (a: PointMm, b: PointMm) => Math.abs(a.zMm - b.zMm) < 1;

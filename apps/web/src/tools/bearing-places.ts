@@ -10,12 +10,14 @@ export interface BearingPlace {
   at: PointMm;
   /** Between the two, mm: what a packing fills. */
   gapMm: number;
-  /** Direction of the member below in plan, degrees thousandths. */
-  alongMdeg: number;
+  /** Width of the member below, mm: a plate no wider lies wholly on it. */
+  widthMm: number;
 }
 
 /** The most that packing fills, mm: more is not a seat but a post or a beam. Rail over rail is 18.5. */
 const mostGapMm = 60;
+/** Width of a plate on a beam, within the flange of the narrowest on offer, mm. Common practice, no published source. */
+const beamPlateMm = 100;
 /** Lines nearer to parallel than this do not cross: sine of 10°. Common practice, no published source. */
 const leastCrossingSine = 0.174;
 
@@ -30,6 +32,7 @@ export function bearingPlaces(scheme: Scheme, unitId: string): BearingPlace[] {
       id: beam.id,
       lines: [{ from: mm(beam.from), to: mm(beam.to) }],
       fittings: [],
+      widthMm: beamPlateMm,
     })),
   ];
   return below.flatMap((members) => placesOver(upper, members));
@@ -45,6 +48,7 @@ interface Members {
   /** Upper faces of the members along their middle. */
   lines: Line[];
   fittings: PointMm[];
+  widthMm: number;
 }
 
 const mm = ({ xUm, yUm, zUm }: { xUm: number; yUm: number; zUm: number }): PointMm => ({
@@ -63,7 +67,7 @@ function membersOf({ id, dimensions, frame, topFittings }: PlacedContainer): Mem
     from: toSite(frame, { xMm: -x, yMm: side * y, zMm }),
     to: toSite(frame, { xMm: x, yMm: side * y, zMm }),
   });
-  return { id, lines: [rail(-1), rail(1)], fittings: topFittings.map(({ at }) => at) };
+  return { id, lines: [rail(-1), rail(1)], fittings: topFittings.map(({ at }) => at), widthMm: topRailWidthMm };
 }
 
 function placesOver(upper: PlacedContainer, members: Members): BearingPlace[] {
@@ -75,25 +79,24 @@ function placesOver(upper: PlacedContainer, members: Members): BearingPlace[] {
     from: toSite(frame, { xMm: -half, yMm, zMm: dimensions.baseAboveFittingMm }),
     to: toSite(frame, { xMm: half, yMm, zMm: dimensions.baseAboveFittingMm }),
   }));
-  const place = (at: PointMm, gapMm: number, line: Line): BearingPlace[] =>
+  const place = (at: PointMm, gapMm: number): BearingPlace[] =>
     gapMm < 0 || gapMm > mostGapMm
       ? []
-      : [{ upperId: upper.id, lowerId: members.id, at, gapMm, alongMdeg: directionMdeg(line) }];
+      : [{ upperId: upper.id, lowerId: members.id, at, gapMm, widthMm: members.widthMm }];
   const onLines = members.lines.flatMap((line) => [
     ...rails.flatMap((rail) => {
       const at = crossing(rail, line);
-      return at === null ? [] : place(at, underside - at.zMm, line);
+      return at === null ? [] : place(at, underside - at.zMm);
     }),
     ...upper.bottomFittings.flatMap((foot) => {
       const at = footOn(foot.at, line, dimensions.fitting.widthMm / 2);
-      return at === null ? [] : place(at, upper.baseZMm - at.zMm, line);
+      return at === null ? [] : place(at, upper.baseZMm - at.zMm);
     }),
   ]);
-  const [along] = rails;
   const onFittings = members.fittings.flatMap((fitting) => {
     const local = toLocal(frame, fitting);
     const under = Math.abs(local.xMm) < half && Math.abs(Math.abs(local.yMm) - y) < dimensions.bottomRailWidthMm;
-    return under && along !== undefined ? place(fitting, underside - fitting.zMm, along) : [];
+    return under ? place(fitting, underside - fitting.zMm) : [];
   });
   return [...onLines, ...onFittings];
 }
@@ -124,8 +127,3 @@ const between = ({ from, to }: Line, share: number): PointMm => ({
   yMm: from.yMm + (to.yMm - from.yMm) * share,
   zMm: from.zMm + (to.zMm - from.zMm) * share,
 });
-
-const directionMdeg = ({ from, to }: Line): number => {
-  const degrees = (Math.atan2(to.yMm - from.yMm, to.xMm - from.xMm) * 180) / Math.PI;
-  return Math.round(((degrees + 360) % 180) * 1000);
-};

@@ -3,8 +3,8 @@ import { bearingPlaces, type BearingPlace } from "./bearing-places.ts";
 import { newElementId } from "./new-element-id.ts";
 import { nextTag } from "./next-tag.ts";
 
-/** Plate of a seat on a rail, along and across it; common practice, no published source. */
-const plateUm = { lengthUm: 200_000, widthUm: 100_000 };
+/** Length of a seat's plate along the member it lies on; common practice, no published source. */
+const lengthUm = 200_000;
 const samePlaceMm = 150;
 const leastPackingUm = 6000;
 
@@ -23,14 +23,15 @@ export const bareBearings = (scheme: Scheme, unitId: string): BearingPlace[] =>
     .toSorted((a, b) => a.at.xMm - b.at.xMm || a.at.yMm - b.at.yMm);
 
 /** A seat at a place, its packing filling what is between the two. */
-export const newSeat = (scheme: Scheme, { upperId, lowerId, at, gapMm }: BearingPlace): Seat => ({
+export const newSeat = (scheme: Scheme, { upperId, lowerId, at, gapMm, widthMm }: BearingPlace): Seat => ({
   id: newElementId("s"),
   tag: nextTag(scheme, "S"),
   upperId,
   lowerId,
   xUm: mmToUm(at.xMm),
   yUm: mmToUm(at.yMm),
-  ...plateUm,
+  lengthUm,
+  widthUm: mmToUm(widthMm),
   packingUm: Math.max(leastPackingUm, mmToUm(gapMm)),
   heldDown: false,
 });

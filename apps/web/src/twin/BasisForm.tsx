@@ -13,7 +13,7 @@ export interface BasisFormProps {
 }
 
 /** What the project takes as given beyond what is drawn: hazards, ground, concrete, tolerances, lifting, systems. */
-export function BasisForm({ basis, edition, asleepBecause, onDraw }: BasisFormProps) {
+export default function BasisForm({ basis, edition, asleepBecause, onDraw }: BasisFormProps) {
   const [begun, begin] = useState<DesignBasis | null>(null);
   const [rule, setRule] = useState(basis.sheetWalls.rule);
   const shown = begun ?? basis;

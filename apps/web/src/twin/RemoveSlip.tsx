@@ -17,11 +17,13 @@ export interface RemoveSlipProps {
 export function RemoveSlip({ scheme, ids, onRemove, onKeep }: RemoveSlipProps) {
   const nameOf = namesIn(scheme);
   const name = ids.length > 3 ? `these ${ids.length}` : listOf(ids.map(nameOf));
-  const hanging = askedAbout(scheme, ids).map((id) => kindOf(scheme, id, nameOf));
+  const hanging = askedAbout(scheme, ids)
+    .map((id) => kindOf(scheme, id, nameOf))
+    .toSorted((a, b) => a.localeCompare(b, "en", { numeric: true }));
   return (
     <Slip label={`Take ${name} away?`}>
       <p role="alert">
-        {`${listOf(hanging)} ${hanging.length === 1 ? "hangs" : "hang"} on ${ids.length === 1 ? "it" : "them"} and would go too. One step back brings all of it back.`}
+        {`${capitalised(listOf(hanging))} ${hanging.length === 1 ? "hangs" : "hang"} on ${ids.length === 1 ? "it" : "them"} and would go too. One step back brings all of it back.`}
       </p>
       <div className="twin-row">
         <Command next shortcut="Del" onPress={onRemove}>
@@ -34,3 +36,5 @@ export function RemoveSlip({ scheme, ids, onRemove, onKeep }: RemoveSlipProps) {
     </Slip>
   );
 }
+
+const capitalised = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -2,7 +2,7 @@ import { defaultBasis, type DesignBasis, type Operation, type Seat } from "@corn
 import { Seat as SeatSchema } from "@cornerway/schema";
 import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
-import { BasisForm } from "../../src/twin/BasisForm.tsx";
+import BasisForm from "../../src/twin/BasisForm.tsx";
 import { seatFields } from "../../src/twin/fields/added-steel-fields.ts";
 import { settleFraming } from "../../src/twin/fields/opening-fields.ts";
 import { PartForm } from "../../src/twin/part/PartForm.tsx";

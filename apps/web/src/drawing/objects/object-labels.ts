@@ -10,22 +10,39 @@ export type ObjectLabel = Label & { kind: "object"; colour: string; fontWeight: 
 
 /** What is lettered beside added things: the labels of beams and seats, the figures of loads. */
 export const objectLabels = (objects: readonly SeenObject[], eye: ObjectEye, units: UnitSystem): ObjectLabel[] =>
-  atScale(objects, eye.pxPerM).flatMap(({ object, hidden }) => {
+  spotsInOrder(objects, eye, units).map(({ id, figures, rect, isLoad }) => ({
+    key: `object-${id}`,
+    text: figures.length > mostNamed ? `${figures[0] ?? ""} +${figures.length - 1}` : figures.join(", "),
+    kind: "object",
+    sizePx: 11,
+    spots: spotsRound(rect),
+    colour: isLoad ? ink.graphite : ink.prussian,
+    fontWeight: 600,
+    trackingEm: 0.02,
+  }));
+
+const mostNamed = 2;
+/** Signs nearer to each other than this on the paper share one label, px. */
+const oneSpotPx = 6;
+
+type LabelledSpot = { id: string; figures: string[]; rect: RectPx; isLoad: boolean };
+
+/** What wants a label, the nearest first; things one behind the other are labelled together. */
+function spotsInOrder(objects: readonly SeenObject[], eye: ObjectEye, units: UnitSystem): LabelledSpot[] {
+  const spots: LabelledSpot[] = [];
+  for (const { object, hidden } of atScale(objects, eye.pxPerM).toReversed()) {
     const { rect, figure } = objectInk(object, eye, hidden, units);
-    if (figure === null) return [];
-    return [
-      {
-        key: `object-${object.id}`,
-        text: figure,
-        kind: "object",
-        sizePx: 11,
-        spots: spotsRound(rect),
-        colour: object.kind === "load" ? ink.graphite : ink.prussian,
-        fontWeight: 600,
-        trackingEm: 0.02,
-      },
-    ];
-  });
+    if (figure === null) continue;
+    const isLoad = object.kind === "load";
+    const there = spots.find((spot) => spot.isLoad === isLoad && apartPx(spot.rect, rect) < oneSpotPx);
+    if (there === undefined) spots.push({ id: object.id, figures: [figure], rect, isLoad });
+    else there.figures.push(figure);
+  }
+  return spots;
+}
+
+const apartPx = (a: RectPx, b: RectPx): number =>
+  Math.hypot(a.xPx + a.widthPx / 2 - b.xPx - b.widthPx / 2, a.yPx + a.heightPx / 2 - b.yPx - b.heightPx / 2);
 
 /** Above, below, to the right and left of a sign, and farther off where these are taken. */
 function spotsRound({ xPx, yPx, widthPx, heightPx }: RectPx): Spot[] {

@@ -50,7 +50,7 @@ export function PartForm<E extends object>(props: PartFormProps<E>) {
     const answers = { ...typed, [field.path]: text };
     setTyped(answers);
     props.onAnswer?.(field.path, text);
-    if (props.live === true && (field.as === "choice" || field.as === "yes or no")) finish(answers);
+    if (props.live === true && isChosen(field)) finish(answers);
   };
 
   return (
@@ -88,6 +88,9 @@ export function PartForm<E extends object>(props: PartFormProps<E>) {
     </form>
   );
 }
+
+/** Chosen from a list, not typed. */
+const isChosen = ({ as }: PartField): boolean => as === "choice" || as === "section" || as === "yes or no";
 
 const same = (element: object) => element;
 
