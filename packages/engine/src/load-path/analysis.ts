@@ -10,6 +10,7 @@ import { unitBearings } from "../bearing/unit-bearings.ts";
 import { buildingOf } from "../geometry/building.ts";
 import { collisionsOf, type Collision } from "../geometry/collisions.ts";
 import { headSupports, type HeadSupport } from "./head-supports.ts";
+import { railBeams as railBeamsOf, type RailBeam } from "./rail-beams.ts";
 import { runDown, type RunDown } from "./run-down.ts";
 import { weightsOf, type UnitWeight, type UsePressurePa } from "./weights.ts";
 
@@ -21,6 +22,8 @@ export type Analysis = {
   /** Posts and beams that lead to the ground. */
   readonly carrying: ReadonlySet<string>;
   readonly supports: readonly HeadSupport[];
+  /** Top rails that beams run along under and hold up. */
+  readonly railBeams: readonly RailBeam[];
   /** What holds up each beam that leads to the ground, from its start to its end. */
   readonly beamSupports: ReadonlyMap<string, readonly BeamSupport[]>;
   readonly seats: readonly SeatPlace[];
@@ -45,12 +48,13 @@ export function analyse(scheme: Scheme, usePressurePa: UsePressurePa = () => 0):
   const steel = carryingSteel(footings, drawn);
   const { carrying } = steel;
   const supports = building.posts.filter(({ id }) => carrying.has(id)).flatMap((post) => headSupports(structure, post));
+  const railBeams = building.beams.filter(({ id }) => carrying.has(id)).flatMap((beam) => railBeamsOf(structure, beam));
   const seats = building.seats.map((seat) => seatPlace(structure, seat));
   const resting = unitBearings(structure, carrying, seatsByUnit(seats));
   const locks = lockPlaces(building.locks, resting);
   const bearings = heldByLocks(resting, locks);
   const weights = weightsOf(scheme, usePressurePa);
-  const input = { structure, bearings, footings, supports, beamSupports: steel.supports, weights };
+  const input = { structure, bearings, footings, supports, railBeams, beamSupports: steel.supports, weights };
   const run = runDown({ ...input, loaded: true });
   const emptyRun = weights.some(({ imposedKn }) => imposedKn !== 0) ? runDown({ ...input, loaded: false }) : run;
   const corners = new Map(bearings.map(({ unitId, openCorners }) => [unitId, openCorners]));
@@ -62,6 +66,7 @@ export function analyse(scheme: Scheme, usePressurePa: UsePressurePa = () => 0):
     footings,
     carrying,
     supports,
+    railBeams,
     beamSupports: steel.supports,
     seats,
     locks,

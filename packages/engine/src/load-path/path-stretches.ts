@@ -164,7 +164,8 @@ function sharedBetween(supports: readonly BeamSupport[], uMm: number, forceKn: n
   ].filter(({ shareKn }) => shareKn !== 0);
 }
 
-const endName = (end: RailEnd): string => (end.to === "corner" ? end.fitting : end.postId);
+const endName = (end: RailEnd): string =>
+  end.to === "corner" ? end.fitting : end.to === "post" ? end.postId : end.beamId;
 
 function padStretches({ structure, run }: Analysis): PathStretch[] {
   return run.reactions.flatMap(({ elementId, at, forceKn }, index) => {

@@ -2,17 +2,23 @@ import type { FittingName } from "@cornerway/schema";
 import type { Rail } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
 import type { HeadSupport } from "./head-supports.ts";
+import { beamUnderMm, type RailBeam } from "./rail-beams.ts";
 
-/** What a top rail hands a load to: the post under a corner fitting, or an added post. */
+/** What holds up top rails besides the corner posts. */
+export type RailHolds = { readonly supports: readonly HeadSupport[]; readonly railBeams: readonly RailBeam[] };
+
+/** What a top rail hands a load to: the post under a corner fitting, an added post or an added beam. */
 export type RailEnd =
   | { readonly to: "corner"; readonly fitting: FittingName; readonly uMm: number }
-  | { readonly to: "post"; readonly postId: string; readonly uMm: number };
+  | { readonly to: "post"; readonly postId: string; readonly uMm: number }
+  | { readonly to: "beam"; readonly beamId: string; readonly beamUMm: number; readonly uMm: number };
 
 export type RailShare = { readonly end: RailEnd; readonly forceKn: number };
 
 /**
  * A load on a top rail, carried along it to what holds the rail up on either side, by the lever rule: statics of a
- * simply supported span. Where a cut leaves support on one side only, all of it goes there; none left, none returned.
+ * simply supported span. Over a beam that runs along under the rail it goes straight into that. Where a cut leaves support
+ * on one side only, all of it goes there; none left, none returned.
  */
 export function railLever(
   unit: Unit,
@@ -20,10 +26,14 @@ export function railLever(
   rail: Rail,
   uMm: number,
   forceKn: number,
-  supports: readonly HeadSupport[],
+  holds: RailHolds,
 ): RailShare[] {
   if (piece === undefined) return [];
-  const ends = railEnds(unit, rail, supports).filter((end) => end.uMm >= piece.u0 && end.uMm <= piece.u1);
+  const under = holds.railBeams.find(
+    (one) => one.unitId === unit.id && one.rail === rail && one.u0 <= uMm && uMm <= one.u1,
+  );
+  if (under !== undefined) return [{ end: beamEnd(under, uMm), forceKn }];
+  const ends = railEnds(unit, rail, holds).filter((end) => end.uMm >= piece.u0 && end.uMm <= piece.u1);
   const before = ends.filter((end) => end.uMm <= uMm).at(-1);
   const after = ends.find((end) => end.uMm >= uMm);
   if (before === undefined) return after === undefined ? [] : [{ end: after, forceKn }];
@@ -35,7 +45,14 @@ export function railLever(
   ];
 }
 
-function railEnds(unit: Unit, rail: Rail, supports: readonly HeadSupport[]): RailEnd[] {
+const beamEnd = (under: RailBeam, uMm: number): RailEnd => ({
+  to: "beam",
+  beamId: under.beam.id,
+  beamUMm: beamUnderMm(under, uMm),
+  uMm,
+});
+
+function railEnds(unit: Unit, rail: Rail, { supports, railBeams }: RailHolds): RailEnd[] {
   const { lengthMm, widthMm } = unit.dimensions;
   const corners = unit.topFittings
     .filter(({ name }) => name.includes(rail))
@@ -47,7 +64,10 @@ function railEnds(unit: Unit, rail: Rail, supports: readonly HeadSupport[]): Rai
   const posts = supports
     .filter((support) => support.unitId === unit.id && support.rail === rail)
     .map(({ postId, uMm }): RailEnd => ({ to: "post", postId, uMm }));
-  return [...corners, ...posts].toSorted((a, b) => a.uMm - b.uMm);
+  const beams = railBeams
+    .filter((one) => one.unitId === unit.id && one.rail === rail)
+    .flatMap((one) => [beamEnd(one, one.u0), beamEnd(one, one.u1)]);
+  return [...corners, ...posts, ...beams].toSorted((a, b) => a.uMm - b.uMm);
 }
 
 const isInner = (end: RailEnd): boolean => end.to === "corner" && end.fitting.endsWith("-inner");

@@ -9,6 +9,7 @@ import { toLocal } from "../geometry/place.ts";
 import { onBeam, type PlacedBeam } from "../geometry/placed-beam.ts";
 import { beamStatics, type BeamLoad, type BeamStatics } from "./beam-statics.ts";
 import type { HeadSupport } from "./head-supports.ts";
+import type { RailBeam } from "./rail-beams.ts";
 import { loadingOrder, type Handing } from "./loading-order.ts";
 import { railLever, type RailShare } from "./rail-lever.ts";
 import type { PointForce } from "./resultant.ts";
@@ -21,6 +22,7 @@ export type RunDownInput = {
   readonly bearings: readonly UnitBearing[];
   readonly footings: ReadonlyMap<string, Footing>;
   readonly supports: readonly HeadSupport[];
+  readonly railBeams: readonly RailBeam[];
   readonly beamSupports: ReadonlyMap<string, readonly BeamSupport[]>;
   readonly weights: readonly UnitWeight[];
   /** With imposed loads, or without them. */
@@ -111,12 +113,15 @@ const emptyState = ({ bearings, weights, loaded }: RunDownInput): State => ({
   reactions: [],
 });
 
-function orderOf({ structure: { building }, bearings, footings, supports, beamSupports }: RunDownInput): string[] {
+function orderOf(input: RunDownInput): string[] {
+  const { bearings, footings, supports, railBeams, beamSupports } = input;
+  const { building } = input.structure;
   const handings: Handing[] = [
     ...bearings.flatMap(({ unitId, contacts }) =>
       contacts.flatMap(({ target }) => (target.on === "ground" ? [] : [{ from: unitId, to: target.elementId }])),
     ),
     ...supports.map(({ unitId, postId }) => ({ from: unitId, to: postId })),
+    ...railBeams.map(({ unitId, beam }) => ({ from: unitId, to: beam.id })),
   ];
   for (const { id } of building.posts) {
     const footing = footings.get(id);
@@ -212,11 +217,11 @@ function addToBeam({ beamLoads }: State, beamId: string, load: BeamRun["loads"][
 }
 
 function loadRail(input: RunDownInput, state: State, load: Omit<RailLoad, "shares">): void {
-  const { structure, supports } = input;
+  const { structure } = input;
   const unit = structure.building.unitById.get(load.unitId);
   if (unit === undefined) return;
   const piece = structure.fabric(unit.id).topRails[load.rail].find(({ u0, u1 }) => u0 <= load.uMm && load.uMm <= u1);
-  const shares = railLever(unit, piece, load.rail, load.uMm, load.forceKn, supports);
+  const shares = railLever(unit, piece, load.rail, load.uMm, load.forceKn, input);
   state.railLoads.push({ ...load, shares });
   shiftTo(state, unit, load.at, load.forceKn);
   for (const { end, forceKn } of shares) {
@@ -224,6 +229,10 @@ function loadRail(input: RunDownInput, state: State, load: Omit<RailLoad, "share
       const post = structure.building.postById.get(end.postId);
       addToPost(state, end.postId, forceKn);
       if (post !== undefined) shiftTo(state, unit, post, -forceKn);
+    } else if (end.to === "beam") {
+      const beam = structure.building.beamById.get(end.beamId);
+      addToBeam(state, end.beamId, { uMm: end.beamUMm, forceKn, fromId: unit.id });
+      if (beam !== undefined) shiftTo(state, unit, onBeam(beam, end.beamUMm), -forceKn);
     } else giveCorner(state, unit, end.fitting, forceKn);
   }
 }

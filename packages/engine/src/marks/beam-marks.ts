@@ -72,7 +72,8 @@ function loadMarks(analysis: Analysis, beam: PlacedBeam, run: BeamRun | undefine
         certainty: "derived",
         elements: [beam.id],
         at,
-        basis: "Geometry: no fitting, rail, post or beam within 25 mm above it, and no seat on it.",
+        basis:
+          "Geometry: no fitting, rail, post or beam within 25 mm above it, no seat on it, and no top rail that it runs along under.",
       }),
     ];
   if (run === undefined) return [];
@@ -97,8 +98,8 @@ function loadMarks(analysis: Analysis, beam: PlacedBeam, run: BeamRun | undefine
   ];
 }
 
-/** Units, posts and beams on it. Those of a beam that leads nowhere stand on nothing. */
-function holdsOf({ bearings, footings, beamSupports }: Analysis, beamId: string): string[] {
+/** Units, posts and beams on it, and units whose top rail it runs along under. Those of a beam that leads nowhere stand on nothing. */
+function holdsOf({ bearings, footings, beamSupports, railBeams }: Analysis, beamId: string): string[] {
   const units = bearings
     .filter(({ contacts }) => contacts.some(({ target }) => target.on === "beam" && target.elementId === beamId))
     .map(({ unitId }) => unitId);
@@ -106,7 +107,8 @@ function holdsOf({ bearings, footings, beamSupports }: Analysis, beamId: string)
   const beams = [...beamSupports].filter(([, own]) =>
     own.some(({ target }) => target.on === "beam" && target.elementId === beamId),
   );
-  return [...new Set([...units, ...[...posts, ...beams].map(([id]) => id)])].toSorted();
+  const rails = railBeams.filter(({ beam }) => beam.id === beamId).map(({ unitId }) => unitId);
+  return [...new Set([...units, ...rails, ...[...posts, ...beams].map(([id]) => id)])].toSorted();
 }
 
 const throughMarks = ({ structure: { building } }: Analysis, beam: PlacedBeam): Mark[] =>

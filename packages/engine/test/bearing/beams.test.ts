@@ -179,3 +179,69 @@ describe("a beam drawn into other things", () => {
     ]);
   });
 });
+
+describe("a beam that runs along under a top rail", () => {
+  // The left side of the lower of two 40 ft units (1AA, 2591 high) is out over 8 m; the upper one is pushed 5000 mm along, so
+  // that its front corners come down in the middle of the opening. Top rail 60 deep under 2585: its underside at 2525.
+  const lower = { id: "g1", type: "1AA", x: 0, y: 0 } as const;
+  const upper = { ...lower, id: "f1", x: 5000, z: 2591 } as const;
+  const wall = {
+    id: "d1",
+    in: "g1",
+    face: "left",
+    use: "open-wall",
+    at: 2096,
+    sill: 175,
+    width: 8000,
+    height: 2350,
+  } as const;
+  const header = { id: "m1", from: [-3500, 1189, 2525], to: [3500, 1189, 2525], section: "HSS4x4x1/4" } as const;
+  // HSS4x4x1/4 is 101.6 mm deep.
+  const posts = [-3000, 3000].map((x, at) => ({
+    id: `p${at}`,
+    x,
+    y: 1189,
+    foot: 0,
+    head: 2525 - 101.6,
+    section: "HSS4x4x1/4",
+  }));
+  const under = posts.map(({ id, x, y }) => ({ id: `${id}-pad`, x, y }));
+  const scheme = {
+    units: [lower, upper],
+    pads: [...padsUnder(lower), ...under],
+    cuts: [wall],
+    posts,
+    beams: [header],
+  };
+
+  const postKn = ({ path }: ReturnType<typeof assess>, id: string) =>
+    path.find((stretch) => stretch.id === `post:${id}`)?.forceFootKn ?? 0;
+
+  it("takes what comes down over it and gives it to its posts by the lever", () => {
+    const assessment = assess(schemeOf(scheme));
+    // The front corners of the upper unit lie at 5000 − 5992.5 = −992.5 from the middle of the lower: 2007.5 of 6000 from the
+    // western post.
+    const tailKn = assessment.bearings.find(({ id }) => id === "f1:front-left")?.forceKn ?? NaN;
+    expect(tailKn).toBeGreaterThan(0);
+    expect(postKn(assessment, "p1")).toBeCloseTo((tailKn * 2007.5) / 6000, 2);
+    expect(postKn(assessment, "p0")).toBeCloseTo((tailKn * 3992.5) / 6000, 2);
+    expect(factsOf(assessment, "beam-carries")).toMatchObject([{ holds: ["g1"], spanMm: 6000 }]);
+    expect(assessment.statics.residualKn).toBe(0);
+  });
+
+  it("lies in the opening, not through the unit, and its posts hold it", () => {
+    const assessment = assess(schemeOf(scheme));
+    expect(factsOf(assessment, "beam-through-unit")).toEqual([]);
+    expect(factsOf(assessment, "post-carries").map(({ holds }) => holds)).toEqual([["m1"], ["m1"]]);
+    expect(factsOf(assessment, "collision")).toEqual([]);
+  });
+
+  it("holds nothing 26 mm below the rail", () => {
+    const lowered = { ...header, from: [-3500, 1189, 2499], to: [3500, 1189, 2499] } as const;
+    const assessment = assess(
+      schemeOf({ ...scheme, beams: [lowered], posts: posts.map((post) => ({ ...post, head: post.head - 26 })) }),
+    );
+    expect(factsOf(assessment, "beam-holds-nothing")).toHaveLength(1);
+    expect(postKn(assessment, "p1")).toBe(0);
+  });
+});
