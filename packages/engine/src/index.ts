@@ -82,6 +82,8 @@ export type { LoadCombination } from "./loads/load-combination.ts";
 export { hazardRefusalText } from "./loads/hazard-refusal.ts";
 export type { CodeEdition, SiteHazards } from "./loads/site-hazards.ts";
 export { strength } from "./strength.ts";
+export { assessStrength } from "./assess-strength.ts";
+export type { StrengthAssessment } from "./assess-strength.ts";
 export type { Strength, SetReport } from "./strength/strength-of.ts";
 export type { ElementResult } from "./strength/element-result.ts";
 export type { HoldNeeded } from "./strength/holds-needed.ts";

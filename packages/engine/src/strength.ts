@@ -6,8 +6,8 @@ import { strengthOf, type Strength } from "./strength/strength-of.ts";
 
 /**
  * Strength of a scheme on its design basis under its adopted edition: every part, its governing run and working, and a
- * verdict by unit with its reasons. Without hazards in the basis under gravity alone. N, mm, MPa. Screening: no verdict of
- * `assess` comes from it yet.
+ * verdict by unit with its reasons. Without hazards in the basis under gravity alone. N, mm, MPa. Screening; `assessStrength`
+ * puts it into the marks.
  */
 export function strength(scheme: Scheme): Strength {
   const { edition } = scheme.site;

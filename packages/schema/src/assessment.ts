@@ -3,6 +3,7 @@ import { ElementId } from "./ids.ts";
 import { Mark, PointMm } from "./mark.ts";
 import { FittingName, MemberName } from "./part-names.ts";
 import { Verdict } from "./verdict.ts";
+import { CheckWorking } from "./working.ts";
 
 /** What a bottom fitting or a rail crossing finds beneath it, with the offset in plan and the gap in height. */
 export const Bearing = z
@@ -48,12 +49,19 @@ export const PathStretch = z
   .meta({ id: "PathStretch" });
 export type PathStretch = z.infer<typeof PathStretch>;
 
+/** What was judged: how the load comes down, or its strength as well, under which loads. */
+export const assessmentScopes = [
+  "load path only, no strength checked",
+  "load path, and strength under gravity loads",
+  "load path, and strength under all loads",
+] as const;
+
 export const Assessment = z
   .strictObject({
     engineVersion: z.string(),
     verdict: Verdict,
     /** What was and was not judged; printed with every verdict. */
-    scope: z.literal("load path only, no strength checked"),
+    scope: z.enum(assessmentScopes),
     units: z.array(
       z.strictObject({ id: ElementId, storey: z.int(), verdict: Verdict, weightKn: z.number(), imposedKn: z.number() }),
     ),
@@ -68,6 +76,19 @@ export const Assessment = z
     }),
     /** Geometric and static questions asked and answered. */
     questions: z.int(),
+    /** How strength was judged; absent where it was not. */
+    strength: z
+      .strictObject({
+        /** Load vectors solved, over all assumptions, and checks made. */
+        vectors: z.int(),
+        checks: z.int(),
+        envelope: z.array(z.strictObject({ assumptions: z.string(), runs: z.int(), withoutEquilibrium: z.int() })),
+        assumed: z.array(z.string()),
+        notJudged: z.array(z.string()),
+      })
+      .exactOptional(),
+    /** The workings that marks name by their parts. */
+    workings: z.array(z.strictObject({ partId: z.string(), working: CheckWorking })).exactOptional(),
   })
   .meta({ id: "Assessment" });
 export type Assessment = z.infer<typeof Assessment>;

@@ -3,6 +3,7 @@ import { ElementId } from "./ids.ts";
 import { jointFacts } from "./joint-facts.ts";
 import { FittingName, MemberName } from "./part-names.ts";
 import { cutStages, Face } from "./scheme.ts";
+import { strengthFacts } from "./strength-fact.ts";
 import { Certainty, Verdict } from "./verdict.ts";
 
 /** Millimetres in the site frame, z up. */
@@ -184,6 +185,7 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("pad-off-ground"), aboveMm: z.number() }),
     /** Uncut and corner on corner, but what it stands on is not settled. */
     z.strictObject({ kind: z.literal("below-not-settled") }),
+    ...strengthFacts,
     ...jointFacts,
   ])
   .meta({ id: "MarkFact" });

@@ -10,7 +10,7 @@ export function strengthText(scheme: Scheme, answer: Stated): string {
   return lines([
     cautionLine,
     "",
-    "Strength, screening only: not yet part of any verdict on screen. Forces factored unless said.",
+    "Strength, screening only. Forces factored unless said.",
     "",
     "ENVELOPE",
     ...answer.envelope.map(

@@ -1,5 +1,7 @@
-import { cautionLine, cautions, emptyScheme } from "@cornerway/schema";
+import { Assessment, cautionLine, cautions, emptyScheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
+import { z } from "zod";
+import { assessCommand } from "../../src/cli/assess-command.ts";
 import { readSiteRequest } from "../../src/cli/site-request.ts";
 import { strengthCommand } from "../../src/cli/strength-command.ts";
 
@@ -44,7 +46,7 @@ describe("cornerway strength", () => {
     const { out } = run(scheme, site, true);
     expect(out.startsWith(`${cautionLine}\n`)).toBe(true);
     for (const caution of cautions) expect(out).toContain(caution);
-    expect(out).toContain("not yet part of any verdict on screen");
+    expect(out).toContain("Strength, screening only");
   });
 
   it("names the wrong field of a site file by JSON pointer, and ends with 1", () => {
@@ -64,5 +66,31 @@ describe("cornerway strength", () => {
       ok: true,
       basis: { soil: { class: "clay or silt" }, concreteMpa: 17.2 },
     });
+  });
+});
+
+describe("cornerway assess --strength", () => {
+  const own = { ...scheme, basis: { ...scheme.basis, hazards: site.hazards } };
+  const assessed = (drawn: unknown, asText = false) =>
+    assessCommand("scheme.json", drawn, { asText, withStrength: true });
+
+  it("says what was judged, marks with strength and the workings they name, as JSON", () => {
+    const { out, code } = assessed(own);
+    expect(code).toBe(0);
+    const { assessment } = z.object({ assessment: Assessment }).parse(JSON.parse(out));
+    expect(assessment.scope).toBe("load path, and strength under all loads");
+    expect(assessment.strength?.vectors).toBeGreaterThan(0);
+    expect(assessment.marks.map(({ fact }) => fact.kind)).toContain("slides");
+  });
+
+  it("prints scope and cautions as text, and names hazards of another edition by pointer", () => {
+    const { out } = assessed(own, true);
+    expect(out).toContain("(load path, and strength under all loads)");
+    for (const caution of cautions) expect(out).toContain(caution);
+    const wind = { ...site.hazards.wind, edition: "IBC 2024" };
+    const wrong = { ...own, basis: { ...own.basis, hazards: { ...site.hazards, wind } } };
+    expect(assessed(wrong)).toMatchObject({ code: 1, out: "" });
+    expect(assessed(wrong).err).toMatch(/^scheme\.json: \/basis\/hazards\/wind: /);
+    expect(assessed(emptyScheme).err).toBe("scheme.json: /containers: there is no container\n");
   });
 });

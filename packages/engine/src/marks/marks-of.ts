@@ -62,7 +62,7 @@ export function marksOf(analysis: Analysis): Mark[] {
   return [...causes, ...quiet].toSorted(worstFirst);
 }
 
-/** What decides first: bodies, then the way down, then members, sheets and pads, then what is quiet. */
+/** What decides first: bodies, then the way down, then members, sheets and pads, what is quiet, then what strength says. */
 const order: Record<MarkKind, number> = {
   collision: 0,
   "tips-over": 1,
@@ -110,7 +110,12 @@ const order: Record<MarkKind, number> = {
   "pad-holds-nothing": 43,
   "below-not-settled": 44,
   "borne-on-fittings": 45,
+  uplift: 46,
+  slides: 47,
+  overstressed: 48,
+  "strength-open": 49,
+  "strength-adequate": 50,
 };
 
-const worstFirst = (a: Mark, b: Mark): number =>
+export const worstFirst = (a: Mark, b: Mark): number =>
   verdictRank[b.verdict] - verdictRank[a.verdict] || order[a.fact.kind] - order[b.fact.kind] || (a.id < b.id ? -1 : 1);

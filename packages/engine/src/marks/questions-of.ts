@@ -121,4 +121,10 @@ const asked: Record<MarkKind, Partial<Record<Subject, number>>> = {
   "section-unknown": { post: 1, beam: 1, framing: 3, override: 1 },
   "override-misfits": { override: 1 },
   "load-off-unit": { "free load": 1 },
+  // What strength notes is no question of geometry and statics: its checks are counted apart.
+  uplift: {},
+  slides: {},
+  overstressed: {},
+  "strength-open": {},
+  "strength-adequate": {},
 };

@@ -37,6 +37,11 @@ export type Strength =
         /** What had to be held for it to stand; absent where nothing made it stand. */
         readonly held?: readonly string[];
       }[];
+      /** What was judged: without hazards in the basis gravity alone. */
+      readonly under: "gravity loads only" | "all loads";
+      /** Load vectors solved over all sets, and checks made on them. */
+      readonly vectors: number;
+      readonly checks: number;
       /** Largest unbalanced force over the largest load, of all runs solved. */
       readonly worstResidual: number;
       readonly assumed: typeof assumed;
@@ -88,9 +93,27 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
   const units = unitVerdicts({ scheme, built, bearings, results, holds, refused, runs }, buildingReasons(actions));
   const envelope = [...whole, ...rest].map(reportOf);
   const worstResidual = Math.max(...envelope.map((report) => report.worstResidual));
-  const refusedRuns = refused.map(refusedRun);
-  return { accepted: true, units, results, holds, envelope, refusedRuns, worstResidual, assumed, notJudged };
+  return {
+    accepted: true,
+    units,
+    results,
+    holds,
+    envelope,
+    refusedRuns: refused.map(refusedRun),
+    under: actions.site === undefined ? "gravity loads only" : "all loads",
+    vectors: envelope.reduce((sum, { runs: solved }) => sum + solved, 0),
+    checks: checksMade(parts, [...whole, ...rest]),
+    worstResidual,
+    assumed,
+    notJudged,
+  };
 }
+
+/** Every part against every run of its level. */
+const checksMade = (parts: readonly StrengthPart[], sets: readonly SolvedSet[]): number =>
+  sets
+    .flatMap(({ solved }) => solved)
+    .reduce((sum, { run }) => sum + parts.filter(({ level }) => level === run.level).length, 0);
 
 const screenSets = (
   parts: readonly StrengthPart[],

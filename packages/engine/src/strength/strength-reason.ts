@@ -22,6 +22,7 @@ export type StrengthReason =
   | { readonly kind: "strength refused"; readonly partId: string; readonly why: Refusal }
   | {
       readonly kind: "not covered";
+      readonly partId: string;
       readonly element: CheckedElement;
       readonly limitState: LimitState;
       readonly why: string;

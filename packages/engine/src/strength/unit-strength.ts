@@ -47,7 +47,7 @@ export function unitStrength(findings: UnitFindings): UnitStrength {
 function resultReasons(result: ElementResult): StrengthReason[] {
   const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;
   if (refused !== undefined) return [{ kind: "strength refused", partId, why: refused }];
-  if (covered === "not covered") return [{ kind: "not covered", element, limitState, why: coveredWhy ?? "" }];
+  if (covered === "not covered") return [{ kind: "not covered", partId, element, limitState, why: coveredWhy ?? "" }];
   const ifHeld = heldDownReason(result);
   if (utilisation === undefined || utilisation <= 1 || result.held.length > 0) return ifHeld;
   if (covered === "bounded") {

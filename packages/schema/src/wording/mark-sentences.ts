@@ -8,6 +8,7 @@ import { givenSentences } from "./given-sentences.ts";
 import { jointSentences } from "./joint-sentences.ts";
 import { postSentences } from "./post-sentences.ts";
 import type { Named, Reader, Telling } from "./reader.ts";
+import { strengthSentences } from "./strength-sentences.ts";
 import { standSentences } from "./stand-sentences.ts";
 import { verdictHeadings } from "./verdict-heading.ts";
 
@@ -40,6 +41,7 @@ const sentences: { readonly [K in MarkKind]: (fact: Facts[K], named: Named) => T
   ...beamSentences,
   ...jointSentences,
   ...givenSentences,
+  ...strengthSentences,
 };
 
 const tell = <K extends MarkKind>(kind: K, fact: Facts[K], named: Named): Telling => sentences[kind](fact, named);

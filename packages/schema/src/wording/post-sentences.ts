@@ -19,7 +19,7 @@ export const postSentences = {
   "post-holds-nothing": (_fact: FactOf<"post-holds-nothing">, { at, say }: Named): Telling => ({
     architect: { body: `The head of ${at(0)} meets nothing. It holds nothing up.` },
     engineer: {
-      body: `No fitting, rail or post lies within ${say.small(25)} above the head of ${at(0)}. It holds nothing up.`,
+      body: `No fitting, rail, post or beam lies within ${say.small(25)} above the head of ${at(0)}. It holds nothing up.`,
     },
     owner: { body: `Post ${at(0)} holds nothing up. It may not be needed.` },
   }),

@@ -1,4 +1,11 @@
-import { compassPoints, lockRefusals, type MarkFact } from "@cornerway/schema";
+import {
+  compassPoints,
+  lockRefusals,
+  partQuestions,
+  strengthScopes,
+  unitQuestions,
+  type MarkFact,
+} from "@cornerway/schema";
 
 const origin = { xMm: 0, yMm: 0, zMm: 0 };
 const crossing = { at: origin, forceKn: 66.2, toNearestFittingMm: 3000, gapMm: 6 };
@@ -13,6 +20,23 @@ const sheet = {
 } as const;
 
 /** Facts of every kind, with every word a field can take that changes what is said. */
+const judged = {
+  partId: "a bottom side rail left",
+  part: "bottom side rail",
+  place: "left",
+  check: "axial force with bending",
+  utilisation: 1.234,
+  ifProved: 0.9,
+  run: "1.2D + 1.6L",
+  envelope: { least: 1.1, leastIn: "locks at play", most: 1.234, mostIn: "locks tied" },
+} as const;
+const bounded = {
+  ...judged,
+  utilisation: null,
+  upperBound: 0.8,
+  envelope: { least: 1.1, leastIn: "locks at play", most: null, mostIn: "locks tied" },
+} as const;
+
 export const everyFact: readonly MarkFact[] = [
   { kind: "borne-on-fittings", heaviestPostKn: 40.7 },
   { kind: "below-not-settled" },
@@ -150,4 +174,16 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "override-misfits", why: "has no such part", member: "corner post" },
   { kind: "override-misfits", why: "said twice", member: "top side rail" },
   { kind: "load-off-unit", surface: "roof", pastMm: 1200 },
+  { kind: "overstressed", parts: [judged], more: 0 },
+  { kind: "overstressed", parts: [judged, bounded], more: 3 },
+  ...partQuestions.map((why): MarkFact => ({
+    kind: "strength-open",
+    parts: [{ ...bounded, why }],
+    more: 1,
+    others: [],
+  })),
+  { kind: "strength-open", parts: [], more: 0, others: [...unitQuestions] },
+  ...strengthScopes.map((under): MarkFact => ({ kind: "strength-adequate", under, governing: judged, parts: 31 })),
+  { kind: "uplift", places: ["front left", "front right"], forceKn: 12.34, run: "0.9D + W: D least, W1 +y" },
+  { kind: "slides", places: ["front left"], forceKn: 12.34, frictionKn: 5, run: "0.9D + W: D least, W1 +y" },
 ];

@@ -911,8 +911,11 @@ export interface components {
       marks: components["schemas"]["Mark"][];
       path: components["schemas"]["PathStretch"][];
       questions: number;
-      /** @constant */
-      scope: "load path only, no strength checked";
+      /** @enum {string} */
+      scope:
+        | "load path only, no strength checked"
+        | "load path, and strength under gravity loads"
+        | "load path, and strength under all loads";
       statics: {
         loadKn: number;
         reactionKn: number;
@@ -923,6 +926,19 @@ export interface components {
         }[];
         residualKn: number;
       };
+      strength?:
+        | {
+            assumed: string[];
+            checks: number;
+            envelope: {
+              assumptions: string;
+              runs: number;
+              withoutEquilibrium: number;
+            }[];
+            notJudged: string[];
+            vectors: number;
+          }
+        | undefined;
       units: {
         id: components["schemas"]["ElementId"];
         imposedKn: number;
@@ -931,6 +947,12 @@ export interface components {
         weightKn: number;
       }[];
       verdict: components["schemas"]["Verdict"];
+      workings?:
+        | {
+            partId: string;
+            working: components["schemas"]["CheckWorking"];
+          }[]
+        | undefined;
     };
     AssessmentRun: {
       askedAt: components["schemas"]["Moment"];
@@ -1024,6 +1046,63 @@ export interface components {
       /** @enum {string} */
       state: "open" | "taken in" | "declined";
       text: string;
+    };
+    CheckWorking: {
+      certainty: components["schemas"]["Certainty"];
+      clause: {
+        certainty: components["schemas"]["Certainty"];
+        document: string;
+        edition: string;
+        place: string;
+      };
+      limit?:
+        | {
+            symbol: string;
+            unit: string;
+            value: number;
+          }
+        | undefined;
+      readonly notes: string[];
+      readonly parts: components["schemas"]["CheckWorking"][];
+      result: {
+        symbol: string;
+        unit: string;
+        value: number;
+      };
+      readonly steps: (
+        | {
+            formula: string;
+            /** @constant */
+            kind: "value";
+            place?: string | undefined;
+            result: number;
+            substituted: string;
+            symbol: string;
+            unit: string;
+          }
+        | {
+            holds: boolean;
+            /** @constant */
+            kind: "condition";
+            left: string;
+            leftValue: number;
+            place?: string | undefined;
+            /** @enum {string} */
+            relation: "<=" | "<" | ">=" | ">";
+            right: string;
+            rightValue: number;
+          }
+      )[];
+      readonly symbols: {
+        certainty: components["schemas"]["Certainty"];
+        meaning: string;
+        source?: string | undefined;
+        symbol: string;
+        unit: string;
+        value: number;
+      }[];
+      title: string;
+      utilisation?: number | undefined;
     };
     /** @enum {string} */
     CodeEdition: "IBC 2021" | "IBC 2024";
@@ -1380,6 +1459,24 @@ export interface components {
       letterSent: boolean;
       path: string;
     };
+    JudgedPart: {
+      check: string;
+      envelope?:
+        | {
+            least: number;
+            leastIn: string;
+            most: number | null;
+            mostIn: string;
+          }
+        | undefined;
+      ifProved?: number | undefined;
+      part: string;
+      partId: string;
+      place: string;
+      run: string;
+      upperBound?: number | undefined;
+      utilisation: number | null;
+    };
     KeptProject: {
       client: string;
       id: components["schemas"]["ProjectId"];
@@ -1658,6 +1755,68 @@ export interface components {
       | {
           /** @constant */
           kind: "below-not-settled";
+        }
+      | {
+          /** @constant */
+          kind: "overstressed";
+          more: number;
+          parts: components["schemas"]["JudgedPart"][];
+        }
+      | {
+          /** @constant */
+          kind: "strength-open";
+          more: number;
+          others: (
+            "wind outside its limits" | "no earthquake system" | "left out of the model" | "no equilibrium even held"
+          )[];
+          parts: {
+            check: string;
+            envelope?:
+              | {
+                  least: number;
+                  leastIn: string;
+                  most: number | null;
+                  mostIn: string;
+                }
+              | undefined;
+            ifProved?: number | undefined;
+            part: string;
+            partId: string;
+            place: string;
+            run: string;
+            upperBound?: number | undefined;
+            utilisation: number | null;
+            /** @enum {string} */
+            why:
+              | "an assumption decides"
+              | "beyond its lower bound"
+              | "no strength stated"
+              | "not covered"
+              | "over once held";
+          }[];
+        }
+      | {
+          governing: components["schemas"]["JudgedPart"];
+          /** @constant */
+          kind: "strength-adequate";
+          parts: number;
+          /** @enum {string} */
+          under: "gravity loads only" | "all loads";
+        }
+      | {
+          forceKn: number;
+          /** @constant */
+          kind: "uplift";
+          places: string[];
+          run: string;
+        }
+      | {
+          forceKn: number;
+          frictionKn: number;
+          /** @constant */
+          kind: "slides";
+          places: string[];
+          run: string;
         }
       | {
           forceKn: number;

@@ -1,0 +1,114 @@
+import { Assessment, defaultBasis, markSentences, readers, verdicts, type Mark, type Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { assess } from "../../src/assess.ts";
+import { assessStrength } from "../../src/assess-strength.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
+import { drawnUnit } from "./drawn-unit.ts";
+import { ordinarySchemes } from "./ordinary-schemes/ordinary-schemes.ts";
+
+function judged(scheme: Scheme | undefined): Assessment {
+  if (scheme === undefined) throw new Error("there is such a scheme");
+  const answer = assessStrength(scheme);
+  if (!answer.accepted) throw new Error("the sample is accepted");
+  return answer.assessment;
+}
+const kindsOf = ({ marks }: Assessment): string[] => marks.map(({ fact }) => fact.kind);
+const strengthMarksOf = ({ marks }: Assessment): Mark[] =>
+  marks.filter(({ fact }) =>
+    ["overstressed", "strength-open", "strength-adequate", "uplift", "slides"].includes(fact.kind),
+  );
+
+describe("assessStrength of one 20 ft unit held to four pads", () => {
+  const scheme = ordinarySchemes["one 20 ft"];
+  const assessment = judged(scheme);
+
+  it("is a valid answer that says what was judged, how, and over which envelope", () => {
+    expect(Assessment.safeParse(JSON.parse(JSON.stringify(assessment))).error?.issues).toBeUndefined();
+    expect(assessment.scope).toBe("load path, and strength under all loads");
+    expect(assessment.strength?.envelope.map(({ assumptions }) => assumptions)).toContain("locks tied");
+    expect(assessment.strength?.vectors).toBeGreaterThan(100);
+    expect(assessment.strength?.checks).toBeGreaterThan(1000);
+  });
+
+  it("works as built, by one mark of strength with its most used part, whose working goes with it", () => {
+    expect(assessment.verdict).toBe("works as built");
+    const [adequate] = strengthMarksOf(assessment);
+    expect(strengthMarksOf(assessment)).toHaveLength(1);
+    if (adequate?.fact.kind !== "strength-adequate") throw new Error("it is adequate");
+    const { governing } = adequate.fact;
+    expect(governing.utilisation).toBeLessThanOrEqual(1);
+    const working = assessment.workings?.find(({ partId }) => partId === governing.partId)?.working;
+    expect(working?.utilisation).toBeCloseTo(governing.utilisation ?? NaN, 3);
+  });
+});
+
+describe("assessStrength", () => {
+  const loose: Scheme = {
+    ...drawnUnit({ type: "1CC" }),
+    loads: [],
+    basis: { ...defaultBasis, hazards: sampleHazards({ wind: { mph: 130 } }) },
+  };
+
+  it("says does not work for uplift alone where nothing holds a light unit, with the fittings and the force", () => {
+    const assessment = judged(loose);
+    const uplift = assessment.marks.find(({ fact }) => fact.kind === "uplift");
+    expect(uplift?.verdict).toBe("does not work");
+    expect(uplift?.fact).toMatchObject({ kind: "uplift", places: expect.arrayContaining(["front left"]) });
+    expect(assessment.verdict).toBe("does not work");
+  });
+
+  it("never betters the verdict of the load path, for any of the ordinary schemes it is tried on", () => {
+    for (const name of ["two 20 ft stacked", "a window in the middle of a 20 ft side", "an overhang of 1 m"]) {
+      const scheme = ordinarySchemes[name];
+      if (scheme === undefined) throw new Error(`no scheme ${name}`);
+      const [plain, strong] = [assess(scheme), judged(scheme)];
+      expect(verdicts.indexOf(strong.verdict)).toBeGreaterThanOrEqual(verdicts.indexOf(plain.verdict));
+      for (const { id, verdict } of plain.units) {
+        const now = strong.units.find((unit) => unit.id === id)?.verdict ?? "works as built";
+        expect(verdicts.indexOf(now), `${name} ${id}`).toBeGreaterThanOrEqual(verdicts.indexOf(verdict));
+      }
+    }
+  });
+
+  it("without hazards judges gravity alone, says so, and never that the unit works", () => {
+    const { loads: _, ...light } = drawnUnit({ type: "1CC" });
+    const assessment = judged({ ...light, loads: [] });
+    expect(assessment.scope).toBe("load path, and strength under gravity loads");
+    const [adequate] = strengthMarksOf(assessment);
+    expect(adequate?.verdict).toBe("not checked");
+    expect(adequate?.fact).toMatchObject({ kind: "strength-adequate", under: "gravity loads only" });
+    expect(assessment.verdict).toBe("not checked");
+  });
+
+  it("finds what gravity alone breaks, without hazards: a 40 ft side out with nothing in its place", () => {
+    const open = drawnUnit({
+      openings: [{ face: "right", framed: true, fromMm: 300, widthMm: 11_592, use: "open-wall" }],
+    });
+    const assessment = judged(open);
+    const [over] = assessment.marks.filter(({ fact }) => fact.kind === "overstressed");
+    expect(over?.verdict).toBe("does not work");
+    if (over?.fact.kind !== "overstressed") throw new Error("it is over");
+    expect(over.fact.parts[0]?.part).toBe("bottom side rail");
+    expect(over.fact.parts[0]?.envelope?.least).toBeGreaterThan(1);
+  });
+
+  it("tells each reader of each of its marks in words", () => {
+    const names = new Map([["u1", "U1"]]);
+    for (const mark of strengthMarksOf(judged(loose)))
+      for (const reader of readers) {
+        const { body } = markSentences(mark, names, reader);
+        expect(body).toMatch(/\bU1\b/);
+        expect(body).toMatch(/\.$/);
+      }
+  });
+
+  it("refuses hazards of another edition", () => {
+    const wrong = { ...loose, basis: { ...loose.basis, hazards: sampleHazards({ edition: "IBC 2024" }) } };
+    expect(assessStrength(wrong)).toMatchObject({ accepted: false });
+  });
+
+  it("leaves the plain assessment as it is: no mark of strength", () => {
+    expect(kindsOf(assess(loose))).not.toContain("uplift");
+    expect(assess(loose).scope).toBe("load path only, no strength checked");
+  });
+});

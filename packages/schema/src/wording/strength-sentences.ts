@@ -1,0 +1,92 @@
+import type { FactOf } from "../mark.ts";
+import type { JudgedPart } from "../strength-fact.ts";
+import { inRow, percent } from "./figures.ts";
+import type { Named, Telling } from "./reader.ts";
+
+/** What numbers say of strength: beyond it, within it, open, pulled or pushed with nothing to hold. */
+export const strengthSentences = {
+  overstressed: ({ parts, more }: FactOf<"overstressed">, { at }: Named): Telling => {
+    const [worst] = parts;
+    return {
+      architect: {
+        body: `${at(0)} is loaded beyond its strength, whatever is assumed: ${usedOf(worst)}.${others(parts.length - 1 + more, "are beyond it too")}`,
+      },
+      engineer: {
+        body: `${at(0)} is over under every assumption: ${inRow(parts.map(judged))}.${others(more, "are over too")}`,
+      },
+      owner: {
+        body: `Parts of ${at(0)} are too weak for what is drawn. It needs steel, or less load, before it can stand.`,
+      },
+    };
+  },
+
+  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at }: Named): Telling => {
+    const count = parts.length + more;
+    const [worst] = parts;
+    const first = worst === undefined ? "" : ` First: the ${worst.part}, ${worst.why}.`;
+    return {
+      architect: {
+        body: `Numbers alone do not settle the strength of ${at(0)}.${first === "" ? ` What is open: ${inRow(causes)}.` : first}`,
+      },
+      engineer: {
+        body: `${at(0)}: ${inRow([...parts.map((part) => `${judged(part)}, ${part.why}`), ...causes])}.${others(more, "are open too")}`,
+      },
+      owner: {
+        body: `The strength of ${at(0)} is for the engineer to say${count > 1 ? ", in several places" : ""}. Nothing is wrong with it yet.`,
+      },
+    };
+  },
+
+  "strength-adequate": ({ under, governing, parts }: FactOf<"strength-adequate">, { at }: Named): Telling => ({
+    architect: {
+      body: `Every part of ${at(0)} that is checked stays within its strength under ${under}; the most used is the ${governing.part} at ${percent(governing.utilisation ?? 0)}.`,
+    },
+    engineer: {
+      body: `${at(0)}: ${parts} parts within their strengths under ${under}, over the whole envelope. Governing: ${judged(governing)}.`,
+    },
+    owner: {
+      body: `The parts of ${at(0)} that were checked are strong enough for ${under === "all loads" ? "the loads of this place" : "what it carries; wind and earthquakes are not looked at yet"}.`,
+    },
+  }),
+
+  uplift: ({ places, forceKn, run }: FactOf<"uplift">, { at, say }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} is lifted at ${inRow(places)}, and nothing drawn there holds it down. A hold-down or lock for ${say.force(forceKn)} at each would do.`,
+    },
+    engineer: {
+      body: `${at(0)} pulls at ${inRow(places)}, up to ${say.forceExact(forceKn)} factored, on bearings that only press. Governing run ${run}; other parts are judged as if it were held there.`,
+    },
+    owner: { body: `${at(0)} could be lifted off what it stands on. It has to be held down.` },
+  }),
+
+  slides: ({ places, forceKn, frictionKn, run }: FactOf<"slides">, { at, say }: Named): Telling => ({
+    architect: {
+      body: `${at(0)} is pushed sideways with ${say.force(forceKn)}, more than friction holds. Locks or made connections at ${inRow(places)} would do.`,
+    },
+    engineer: {
+      body: `${at(0)} takes ${say.forceExact(forceKn)} sideways, factored, against ${say.forceExact(frictionKn)} of friction, with no connection drawn at ${inRow(places)}. Governing run ${run}; locks at play.`,
+    },
+    owner: { body: `${at(0)} could be pushed off its place. It has to be fastened.` },
+  }),
+};
+
+const usedOf = (part: JudgedPart | undefined): string =>
+  part === undefined
+    ? ""
+    : part.utilisation === null
+      ? `no strength can be stated for the ${part.part}`
+      : `the ${part.part} takes ${percent(part.utilisation)} of it`;
+
+/** Part, place, check, utilisation and run, with what the envelope does to it. */
+function judged({ part, place, check, utilisation, ifProved, upperBound, run, envelope }: JudgedPart): string {
+  const size = utilisation === null ? "not stated" : utilisation.toFixed(2);
+  const proved = ifProved === undefined ? "" : `, ${ifProved.toFixed(2)} if proved at 343 MPa`;
+  const upper = upperBound === undefined ? "" : `, ${upperBound.toFixed(2)} of its upper bound`;
+  const span =
+    envelope === undefined || envelope.leastIn === envelope.mostIn
+      ? ""
+      : `, ${envelope.least.toFixed(2)} with ${envelope.leastIn} to ${envelope.most?.toFixed(2) ?? "not stated"} with ${envelope.mostIn}`;
+  return `${part} ${place}, ${check} ${size}${proved}${upper} in ${run}${span}`;
+}
+
+const others = (count: number, what: string): string => (count === 0 ? "" : ` Others ${what}: ${count} more.`);
