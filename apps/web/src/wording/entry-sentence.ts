@@ -1,4 +1,4 @@
-import type { RecordPayload, UnitSystem } from "@cornerway/schema";
+import type { Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
 import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
 import type { NameOf } from "./name-of.ts";
@@ -18,13 +18,13 @@ export function entrySentence(
     case "project opened":
       return `${payload.name} opened.`;
     case "role given":
-      return `${payload.personName} is the ${payload.role}.`;
+      return `${payload.personName} is the ${payload.role}${endWords(payload.expiresAt)}${askedInWords(payload.invitedBy)}.`;
     case "person invited":
       return `${payload.email} asked in as ${payload.role}.`;
     case "invitation withdrawn":
       return `The invitation of ${payload.email} as ${payload.role} withdrawn.`;
     case "role confirmed":
-      return `${payload.personName} confirmed as ${payload.role}.`;
+      return `${payload.personName} confirmed as ${payload.role}${licenceWords(payload.licence)}.`;
     case "role removed":
       return `${payload.personName} is no longer the ${payload.role}.`;
     case "role expired":
@@ -71,6 +71,13 @@ export function undosIn(payloads: readonly (RecordPayload | null)[]): ReadonlySe
     if (payload?.kind === "drawn" && payload.undoes !== null && !undos.has(payload.undoes)) undos.add(payload.actId);
   return undos;
 }
+
+const endWords = (expiresAt: string | undefined) => (expiresAt === undefined ? "" : ` until ${dateOf(expiresAt)}`);
+
+const askedInWords = (by: string | undefined) => (by === undefined ? "" : `, asked in by ${by}`);
+
+const licenceWords = (licence: Licence | null) =>
+  licence === null ? ", no licence stated" : `, licence ${licence.number}, ${licence.jurisdiction}, as stated by them`;
 
 const undoWords = (undoes: string | null, undos: ReadonlySet<string>) =>
   undoes === null ? "" : undos.has(undoes) ? "drawn again: " : "taken back: ";
