@@ -25,9 +25,26 @@ it("each pad adds four", () => {
 });
 
 // Of a post: in a pad 1, its way down 1, does it hold anything 1, what it takes 1, head and foot off centre 2, in an
-// opening 1, through a container 1.
-it("each post adds eight", () => {
-  expect(asked({ posts: [{ id: "p", x: 9000, y: 0, foot: 0, head: 2591 }] })).toBe(41 + 8);
+// opening 1, through a container 1, is its section known 1.
+it("each post adds nine", () => {
+  expect(asked({ posts: [{ id: "p", x: 9000, y: 0, foot: 0, head: 2591 }] })).toBe(41 + 9);
+});
+
+// Of a beam: in a post, in a pad, in another beam 3, what stands on it 1, what it carries 1, does it hold anything 1, either
+// end held 2, does it lift 1, through a container 1, is its section known 1.
+it("each beam adds eleven", () => {
+  expect(asked({ beams: [{ id: "m", from: [9000, 0, 500], to: [12000, 0, 500] }] })).toBe(41 + 11);
+});
+
+// Of a seat: what it lies on, what is over it, does its packing fill the gap, is it on its member. Of a tie: what it bridges,
+// why not. Of a lock: does it serve. Of a free load: is it on its unit.
+it("a seat adds four, a tie two, a lock one, a free load one", () => {
+  const units = [g, { ...g, id: "h", y: 2488 }];
+  const two = asked({ units });
+  expect(asked({ units, seats: [{ id: "s", upper: "g", lower: "h", x: 0, y: 0, packing: 6 }] })).toBe(two + 4);
+  expect(asked({ units, ties: [{ id: "t", a: "g", b: "h", at: [0, 1244, 2500] }] })).toBe(two + 2);
+  expect(asked({ units, locks: [{ id: "l", in: "g", fitting: "front-left", kind: "lock" }] })).toBe(two + 1);
+  expect(asked({ units, put: [{ id: "q", in: "g", x: 100, y: 100, downN: 1 }] })).toBe(two + 1);
 });
 
 // Of any opening: on its face 1, clear of four members 4, clear of others 1: 6. In a wall: half, piers, wall out, load over it
