@@ -4,6 +4,12 @@ export const touchMm = 1;
 /** A part rests on another only if it laps it by this much in plan, mm. Common practice, no published source. */
 export const leastLapMm = 25;
 
+/**
+ * An end of a beam this little past the middle of its support, or past it by no more than it is deep, is its seating and no
+ * overhang, mm. Common practice, no published source.
+ */
+export const beamSeatingMm = 300;
+
 /** The largest gap taken up by packing at a seat, mm; rail over rail is 18.5. Common practice, no published source. */
 export const mostPackingMm = 25;
 

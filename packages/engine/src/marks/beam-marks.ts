@@ -2,6 +2,7 @@ import type { Mark } from "@cornerway/schema";
 import { beamThroughUnit } from "../bearing/beam-through-unit.ts";
 import { unitsNear } from "../geometry/building.ts";
 import { alongBeam, onBeam, type PlacedBeam } from "../geometry/placed-beam.ts";
+import { beamSeatingMm } from "../geometry/tolerances.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BeamRun } from "../load-path/run-down.ts";
 import { rounded } from "../units.ts";
@@ -26,10 +27,10 @@ function endMarks({ beamSupports }: Analysis, beam: PlacedBeam): Mark[] {
     const pastMm = Math.max(first, beam.lengthMm - last);
     return [endMark(beam, places.length, pastMm, first >= beam.lengthMm - last ? 0 : beam.lengthMm)];
   }
-  // An end no longer than the beam is deep is its seating.
+  const seatingMm = Math.max(beamSeatingMm, beam.depthMm);
   return [
-    ...(first > beam.depthMm ? [endMark(beam, places.length, first, 0)] : []),
-    ...(beam.lengthMm - last > beam.depthMm ? [endMark(beam, places.length, beam.lengthMm - last, beam.lengthMm)] : []),
+    ...(first > seatingMm ? [endMark(beam, places.length, first, 0)] : []),
+    ...(beam.lengthMm - last > seatingMm ? [endMark(beam, places.length, beam.lengthMm - last, beam.lengthMm)] : []),
   ];
 }
 

@@ -8,15 +8,19 @@ export const bearingSentences = {
   "borne-on-rail": (fact: FactOf<"borne-on-rail">, { at, rest, say }: Named): Telling => {
     const heaviestKn = Math.max(...fact.crossings.map(({ forceKn }) => forceKn));
     const furthestMm = Math.max(...fact.crossings.map(({ toNearestFittingMm }) => toNearestFittingMm));
-    const gaps = [...new Set(fact.crossings.map(({ gapMm }) => say.small(gapMm)))];
+    const pulledKn = -Math.min(...fact.crossings.map(({ forceKn }) => forceKn));
+    const heaviest =
+      heaviestKn < leastKn && pulledKn > 0
+        ? `pulled up with up to ${say.forceExact(pulledKn)}`
+        : `heaviest ${say.forceExact(heaviestKn)}`;
     const seats = seatsDrawn(fact);
     const how = fact.turned ? "crosses" : "comes down on the rails of";
     return {
       architect: {
-        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, say)}${seats}. What the rails take there is not judged yet.`,
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, pulledKn, say)}${seats}. What the rails take there is not judged yet.`,
       },
       engineer: {
-        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting, with ${inRow(gaps)} to pack${seats}; heaviest ${say.forceExact(heaviestKn)} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
+        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting${toPack(fact, say)}${seats}; ${heaviest} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
       },
       owner: {
         body: `${at(0)} stands on parts of ${inRow(rest(1))} that are not made to carry it. The engineer has to say what they need.`,
@@ -155,8 +159,17 @@ function seatsDrawn({ crossings }: FactOf<"borne-on-rail">): string {
 /** Less than this prints as 0 kN on the drawing: a bearing that lifts as the unit begins to turn. */
 const leastKn = 0.5;
 
-const downThere = (heaviestKn: number, say: Figures): string =>
-  heaviestKn < leastKn ? "nothing presses there as drawn" : `${say.force(heaviestKn)} comes down at the heaviest place`;
+function downThere(heaviestKn: number, pulledKn: number, say: Figures): string {
+  if (heaviestKn >= leastKn) return `${say.force(heaviestKn)} comes down at the heaviest place`;
+  return pulledKn >= leastKn ? `it pulls up there with up to ${say.force(pulledKn)}` : "nothing presses there as drawn";
+}
+
+/** What is still to pack: what a seat leaves is told with the seat. */
+function toPack({ crossings }: FactOf<"borne-on-rail">, say: Figures): string {
+  const open = crossings.filter(({ seatId }) => seatId === undefined);
+  const gaps = [...new Set(open.map(({ gapMm }) => say.small(gapMm)))];
+  return gaps.length === 0 ? "" : `, with ${inRow(gaps)} to pack`;
+}
 
 const whyWords: Record<FactOf<"made-connection">["why"], (offset: string) => string> = {
   "apertures cross": () => "turned across them, so that their apertures cross",

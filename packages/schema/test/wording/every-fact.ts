@@ -134,6 +134,7 @@ export const everyFact: readonly MarkFact[] = [
   },
   { kind: "borne-on-rail", crossings: [{ ...crossing, seatId: "s1" }, crossing], turned: true },
   { kind: "borne-on-rail", crossings: [{ ...crossing, seatId: "s1" }], turned: false },
+  { kind: "borne-on-rail", crossings: [{ ...crossing, forceKn: -3.6, gapMm: -4, seatId: "s1" }], turned: false },
   { kind: "made-connection", why: "apertures cross", offsetMm: 0, corners: 2, drawn: 0 },
   { kind: "made-connection", why: "apertures cross", offsetMm: 0, corners: 2, drawn: 1 },
   { kind: "made-connection", why: "hole centres apart", offsetMm: 18, corners: 2, drawn: 2 },
