@@ -82,6 +82,8 @@ describe("two hands on one draft", () => {
     await page.keyboard.press("Escape");
     await unit(page, "G1").click({ position: { x: 40, y: 40 } });
     await page.getByRole("button", { name: "Take G1 away" }).click();
+    await page.getByText("Door D1 hangs on it and would go too.").waitFor();
+    await page.getByRole("button", { name: "Take G1 and what hangs on it away" }).click();
     await expect.poll(() => unit(page, "G1").count()).toBe(0);
     await page.keyboard.press("Control+z");
     await unit(page, "G1").waitFor();

@@ -32,7 +32,11 @@ export function QuantityForm({ fields, command, asleepBecause, onValues, childre
     values,
   });
   const { errors } = form.formState;
-  const enter = form.handleSubmit(onValues);
+  // What was typed gives way to what it came to, which may be written otherwise or be what stood there.
+  const enter = form.handleSubmit((typed) => {
+    onValues(typed);
+    form.reset();
+  });
   return (
     <form
       className="twin"

@@ -1,4 +1,6 @@
 import { Link } from "@tanstack/react-router";
+import { lazy, Suspense } from "react";
+import { Ruled } from "../../controls/Ruled.tsx";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevision } from "../../data/revision.ts";
@@ -8,6 +10,8 @@ import { UnitsField } from "../../units/UnitsField.tsx";
 import { ProjectWords } from "./ProjectWords.tsx";
 import { SiteForm } from "./SiteForm.tsx";
 import "./settings.css";
+
+const BasisForm = lazy(() => import("../../twin/BasisForm.tsx"));
 
 /** What holds for the whole project: its site, the code edition, the units one reads in. */
 export function SettingsPage() {
@@ -42,6 +46,14 @@ export function SettingsPage() {
           </p>
         </section>
         <section>
+          <h2 className="caption">Design basis</h2>
+          {draft === null ? (
+            <p>The basis is seen with the draft, and in each revision sent.</p>
+          ) : (
+            <BasisOfDraft store={draft} />
+          )}
+        </section>
+        <section>
           <h2 className="caption">The project</h2>
           <ProjectWords project={project} />
         </section>
@@ -62,6 +74,24 @@ function SiteOfDraft({ store }: { store: DraftStore }) {
         say("The site is drawn so.");
       }}
     />
+  );
+}
+
+function BasisOfDraft({ store }: { store: DraftStore }) {
+  const { project, say } = useRoom();
+  const { scheme } = useDraft(store);
+  return (
+    <Suspense fallback={<Ruled label="Laying the form out" />}>
+      <BasisForm
+        basis={scheme.basis}
+        edition={scheme.site.edition}
+        asleepBecause={whyNot(project, "draw")}
+        onDraw={(operations) => {
+          store.draw(operations);
+          say("The design basis is changed.");
+        }}
+      />
+    </Suspense>
   );
 }
 
