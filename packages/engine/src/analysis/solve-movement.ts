@@ -1,5 +1,6 @@
 import { addElementForcesOfSides } from "../elements/element.ts";
 import { solveBordered } from "../numerics/bordered-factor.ts";
+import { Scratch } from "../numerics/scratch.ts";
 import { solveInPlace } from "../numerics/sparse-solve.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
 import type { Prepared } from "./prepared.ts";
@@ -110,10 +111,13 @@ function start(prepared: Prepared, loads: readonly LoadVector[], near: readonly 
   return { movement, answered: settles ? answer(prepared, movement, count) : new Float64Array(movement.length) };
 }
 
+const UNKNOWNS = new Scratch();
+
 function refine(prepared: Prepared, loads: readonly LoadVector[], { movement, answered }: Movement): Movement {
   const { equationOf, factor, update } = prepared;
   const count = loads.length;
-  const x = new Float64Array((factor.tree.equations + (update?.unknowns.length ?? 0)) * count);
+  const length = (factor.tree.equations + (update?.unknowns.length ?? 0)) * count;
+  const x = UNKNOWNS.room(length).fill(0, 0, length);
   loads.forEach(({ forces }, s) => {
     for (let f = 0; f < equationOf.length; f++) {
       const equation = equationOf[f] ?? -1;
