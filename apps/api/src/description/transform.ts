@@ -10,16 +10,16 @@ type TransformObject = NonNullable<FastifyDynamicSwaggerOptions["transformObject
 
 /** A route as the document tells it: its zod schemas as JSON Schema, its answers with their headers, its problems. */
 export const transform: Transform = (document) => {
-  const { schema, url } = jsonSchemaTransform(document);
-  const { told } = document.schema ?? {};
+  // The plug-in for sockets hides its routes; one that says what it is is shown.
+  const { hide: _hidden, told, ...shown } = document.schema ?? {};
+  const { schema, url } = jsonSchemaTransform(told === undefined ? document : { ...document, schema: shown });
   if (told === undefined) return { schema, url };
-  const { told: _used, ...rest } = { told, ...schema };
   const problems = problemAnswers(problemsOf(document.route, told.problems ?? []));
   return {
     schema: {
-      ...rest,
+      ...schema,
       security: securityOf(document.route),
-      response: { ...answersOf(told, rest.response), ...problems },
+      response: { ...answersOf(told, schema.response), ...problems },
     },
     url,
   };

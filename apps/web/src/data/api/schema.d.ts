@@ -1625,7 +1625,7 @@ export interface components {
         }
       | {
           /** @enum {string} */
-          direction: "slides" | "turns" | "falls";
+          direction: "slides" | "turns" | "falls" | "lifts";
           /** @constant */
           kind: "mechanism";
         }
