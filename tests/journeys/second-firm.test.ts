@@ -195,7 +195,7 @@ describe("a new firm sets itself up", () => {
     await architect.getByRole("heading", { name: "There is no sheet at this address" }).waitFor();
     await look(architect, "74-people-not-yours");
     await architect.goto(service.origin);
-    await architect.getByText("No sheets are yours yet.").waitFor();
+    await architect.getByRole("heading", { name: "No sheets are yours yet" }).waitFor();
     await look(architect, "75-desk-without-sheets");
   });
 

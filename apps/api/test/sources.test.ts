@@ -13,16 +13,18 @@ const filesWith = (pattern: RegExp) => sources.filter(({ text }) => pattern.test
 describe("the sources of the service", () => {
   it("write the record in one place: record/append.ts", () => {
     expect(filesWith(/import .*\b(insertEntry|takePlace)\b/)).toEqual(["record/append.ts"]);
-    expect(filesWith(/insert into "record_|recordEntry\.create|recordPayload\.create/)).toEqual(["store/record-rows.ts"]);
+    expect(filesWith(/insert into "record_|recordEntry\.create|recordPayload\.create/)).toEqual([
+      "store/record-rows.ts",
+    ]);
   });
 
   it("know Prisma in the folder store only", () => {
     expect(filesWith(/@prisma\/|generated\/prisma/).filter((file) => !file.startsWith("store/"))).toEqual([]);
   });
 
-  it("read the environment in config.ts and at the two ways in", () => {
+  it("read the environment in config.ts and at the ways in", () => {
     const places = filesWith(/process\.env/).filter((file) => !file.startsWith("database/") && !file.startsWith("cli"));
-    expect(places.sort()).toEqual(["seed.ts", "server.ts"]);
+    expect(places.sort()).toEqual(["seed.ts", "server.ts", "worker.ts"]);
   });
 
   it("answer every problem that is documented", () => {
