@@ -130,4 +130,67 @@ describe("held by other means", () => {
     const t1Kn = (2425 * 9.81) / 1000;
     expect(tips?.heldDownKn).toBeCloseTo((39.24 * 2507.5 - t1Kn * (5992.5 - 5433)) / (5992.5 - 2507.5), 2);
   });
+
+  it("a unit below too light for the pull is lifted off and does not work, until it is held to its pads itself", () => {
+    // 20 kN/m² on the last 5 m of the overhang: 20 × 5 × 2.438 = 243.8 kN at 6096 − 2500 = 3596 from the middle of f1. About the
+    // bearing line at −507.5 the tail pulls (39.24 × 507.5 + 243.8 × 4103.5)/5485 = 186.0 kN, more than the 39.24 below, though
+    // that lies beside its middle: 42.871's share is on its eastern holes.
+    const put = [{ id: "q1", in: "f1", x: 7192, y: 0, length: 5000, width: 2438, pa: 20_000 }];
+    const pull = (39.24 * 507.5 + 243.8 * 4103.5) / 5485;
+    const loaded = { ...drawn, seats: [...tail(true), ...front], put };
+    const free = assess(schemeOf(loaded));
+    expect(factsOf(free, "tips-over").find(({ elements }) => elements[0] === "f1")?.heldDownKn).toBeCloseTo(pull, 1);
+    // The unit below: 39.24 in its middle, 283.04 + 186.0 on its eastern holes, 186.0 up at 507.5 from its middle. Its
+    // resultant lies east of the holes: it turns up about them.
+    expect(factsOf(free, "tips-over").find(({ elements }) => elements[0] === "g1")?.verdict).toBe("does not work");
+    const locks = (["front-left", "front-right"] as const).map((fitting) => ({
+      id: `h-${fitting}`,
+      in: "g1",
+      fitting,
+      kind: "hold-down" as const,
+    }));
+    const held = assess(schemeOf({ ...loaded, locks }));
+    const [down] = factsOf(held, "tips-over").filter(({ elements }) => elements[0] === "g1");
+    // About its eastern holes: 186.0 × 5485 up against 39.24 × 5992.5, over 11 985.
+    expect(down).toMatchObject({ verdict: "not checked", heldBy: 2 });
+    expect(down?.heldDownKn).toBeCloseTo((pull * 5485 - 39.24 * 5992.5) / 11985, 1);
+    expect(held.statics.residualKn).toBe(0);
+  });
+
+  it("a unit that holds one down from above, and is not held itself, lifts when the pull is more than all it weighs", () => {
+    // A 10 ft unit (1D, 2438 high, 1300 kg: 12.753 kN) under the tail of a 40 ft one that stands on two posts 4000 mm further
+    // on: about them the tail pulls 39.24 × (5992.5 − 4000)/4000 = 19.547 kN.
+    const light = { id: "t1", type: "1D", x: 0, y: 0 } as const;
+    const over = { id: "f1", type: "1AAA", x: 5992.5, y: 0, z: 2438 } as const;
+    const posts = [1195, -1195].map((y, at) => ({ id: `p${at}`, x: 4000, y, foot: 0, head: 2450.5 }));
+    const under = posts.map(({ id, x, y }) => ({ id: `${id}-pad`, x, y }));
+    const seats = [1189, -1189].map((y, at) => ({
+      id: `s${at}`,
+      upper: "f1",
+      lower: "t1",
+      x: 0,
+      y,
+      packing: 6,
+      held: true,
+    }));
+    const parts = { units: [light, over], pads: [...padsUnder(light), ...under], posts, seats };
+    const assessment = assess(schemeOf(parts));
+    expect(factsOf(assessment, "tips-over")[0]?.heldDownKn).toBeCloseTo((39.24 * 1992.5) / 4000, 2);
+    const free = factsOf(assessment, "mechanism").map(({ direction, elements }) => [direction, elements[0]]);
+    expect(free).toEqual([["lifts", "t1"]]);
+    expect(verdictOf(assessment, "f1")).toBe("does not work");
+    // Held at its four corners it stands, and each hold-down pulls a quarter of 19.547 − 12.753.
+    const locks = (["front-left", "front-right", "door-left", "door-right"] as const).map((fitting) => ({
+      id: `h-${fitting}`,
+      in: "t1",
+      fitting,
+      kind: "hold-down" as const,
+    }));
+    const held = assess(schemeOf({ ...parts, locks }));
+    const [kept] = factsOf(held, "mechanism");
+    expect(kept).toMatchObject({ direction: "lifts", verdict: "not checked", heldBy: 4 });
+    expect(kept?.heldDownKn).toBeCloseTo((39.24 * 1992.5) / 4000 - 12.753, 2);
+    expect(reactionOf(held, "t1-pad-0")).toBeCloseTo(-((39.24 * 1992.5) / 4000 - 12.753) / 4, 2);
+    expect(held.statics.residualKn).toBe(0);
+  });
 });

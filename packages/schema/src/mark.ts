@@ -123,8 +123,12 @@ export const MarkFact = z
     z.strictObject({ kind: z.literal("stands-clear"), gapMm: z.number(), places: z.int() }),
     /** So many corner fittings reach past the edge of their pad, by as much as this. */
     z.strictObject({ kind: z.literal("off-its-pad"), corners: z.int(), pastMm: z.number() }),
-    /** Free to move as a body: the direction it slides or turns. */
-    z.strictObject({ kind: z.literal("mechanism"), direction: z.enum(["slides", "turns", "falls"]) }),
+    /** Free to move as a body: the direction it slides or turns; lifted off by what it is to hold down. */
+    z.strictObject({
+      kind: z.literal("mechanism"),
+      direction: z.enum(["slides", "turns", "falls", "lifts"]),
+      ...HeldFact,
+    }),
     z.strictObject({ kind: z.literal("collision"), depthMm: z.number() }),
     z.strictObject({ kind: z.literal("member-cut"), member: MemberName, face: Face, ...CutFact }),
     /** The load of what stands above comes down where the sheet below is cut. */

@@ -5,7 +5,7 @@ import type { Unit } from "../geometry/building.ts";
 import { balanceMm } from "../geometry/tolerances.ts";
 import { outsideHull } from "./outside-hull.ts";
 import { resultantOf, type PointForce } from "./resultant.ts";
-import { shareBySprings } from "./share-by-springs.ts";
+import { shareBySprings, type SpringPlace } from "./share-by-springs.ts";
 
 /** How a unit stands under all that comes down on it. */
 export type Stand =
@@ -26,7 +26,9 @@ export type Stand =
     }
   /** On one point or one line: free to turn about it. */
   | { readonly state: "turns" }
-  | { readonly state: "falls" };
+  | { readonly state: "falls" }
+  /** Pulled up by more than it weighs with all it carries, and not held. */
+  | { readonly state: "lifts" };
 
 export type UnitStatics = {
   /** Force at each contact, kN, in the order given; compression positive, a pull only where it is held down. */
@@ -68,17 +70,34 @@ export function unitStatics(
     directKn: direct[at] ?? 0,
     held: heldById !== undefined,
   }));
+  if (resultant.forceKn <= 0) return pulledUp(places, shared, resultant);
   const stand = standOf(places, resultant);
   if (stand.state === "tips") return { forcesKn: onPivot(places, resultant, stand.pivot), stand, resultant };
   const shares = shareBySprings(places, shared);
   return { forcesKn: shares.map((share, at) => share + (direct[at] ?? 0)), stand, resultant };
 }
 
+/** A unit pulled up by more than it weighs stands only where those of its bearings that are held balance that. */
+function pulledUp(places: readonly SpringPlace[], shared: PointForce, resultant: PointForce): UnitStatics {
+  const shares = shareBySprings(places, shared);
+  const given = resultantOf(places.map(({ xMm, yMm }, at) => ({ forceKn: shares[at] ?? 0, xMm, yMm })));
+  const offKn = Math.abs(given.forceKn - shared.forceKn);
+  const offKnm =
+    (Math.abs(given.xMm - shared.xMm) + Math.abs(given.yMm - shared.yMm)) * Math.abs(shared.forceKn) * 0.001;
+  if (offKn + offKnm > leastKn) return { forcesKn: places.map(() => 0), stand: { state: "lifts" }, resultant };
+  const forcesKn = shares.map((share, at) => share + (places[at]?.directKn ?? 0));
+  return { forcesKn, stand: { state: "stands", insideMm: Infinity, edge: resultant }, resultant };
+}
+
+/** Less than this is rounding, kN and kN m. */
+const leastKn = 1e-3;
+
 /** How a resultant stands to bearings, of which some are held down and pull. */
 export function standOf(places: readonly HeldPlace[], resultant: PointForce): Stand {
-  const { outsideMm, insideMm, nearest, edge, spansArea } = outsideHull(withPulls(places), resultant);
-  if (outsideMm > balanceMm) return { state: "tips", outsideMm, pivot: nearest };
-  if (spansArea && insideMm <= balanceMm) return { state: "tips", outsideMm: 0, pivot: nearest };
+  const { outsideMm, insideMm, edge, spansArea } = outsideHull(withPulls(places), resultant);
+  const isOutside = outsideMm > balanceMm;
+  if (isOutside || (spansArea && insideMm <= balanceMm))
+    return { state: "tips", outsideMm: isOutside ? outsideMm : 0, pivot: outsideHull(places, resultant).nearest };
   return spansArea ? { state: "stands", insideMm, edge } : { state: "turns" };
 }
 

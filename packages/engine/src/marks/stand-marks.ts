@@ -21,12 +21,15 @@ export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, r
       return [mechanismMark(unit, above(), "falls", "does not work")];
     case "turns":
       return [mechanismMark(unit, above(), "turns", "does not work")];
+    case "lifts":
+      return [mechanismMark(unit, above(), "lifts", "does not work")];
     case "tips":
       return [tipsMark(analysis, unit, run, above(), run.stand.outsideMm)];
     case "stands":
       return [
         ...tipsEmptyMarks(analysis, unit, above()),
         ...heldMarks(analysis, unit, run),
+        ...keptDownMarks(analysis, unit, run),
         ...nearTippingMarks(analysis, unit, run, above()),
         ...overhangMarks(analysis, unit, run),
         ...slidingMarks(unit, run),
@@ -49,7 +52,7 @@ const emptyBasis =
 const mechanismMark = (
   unit: Unit,
   above: readonly string[],
-  direction: "falls" | "turns" | "slides",
+  direction: "falls" | "turns" | "lifts" | "slides",
   verdict: Mark["verdict"],
 ): Mark =>
   markOf({
@@ -65,6 +68,8 @@ const mechanismMark = (
 const mechanismBasis = {
   falls: "Statics: no bearing is drawn under this unit, its load has no way to the ground.",
   turns: "Statics: its bearings lie on one point or one line and leave it free to turn.",
+  lifts:
+    "Statics: what it holds down pulls up by more than its tare, finishes, imposed loads and all from above, and none of its own bearings is held down enough to balance that.",
   slides: "Statics: it stands on posts alone and nothing drawn holds it sideways. Fixity of posts not judged.",
 } as const;
 
@@ -111,6 +116,21 @@ function heldMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
       basis: heldBasis,
     },
   ];
+}
+
+/** A unit pulled up by more than it weighs that its own hold-downs keep on its bearings, with its imposed loads or without. */
+function keptDownMarks(analysis: Analysis, unit: Unit, run: UnitRun): Mark[] {
+  const empty = analysis.emptyRun.units.find(({ unitId }) => unitId === unit.id) ?? run;
+  const pulled = [run, empty].find((each) => each.stand.state === "stands" && each.resultant.forceKn <= 0);
+  if (pulled === undefined) return [];
+  const pulls = pullsOf(pulled);
+  const { fact, ...mark } = mechanismMark(
+    unit,
+    pulls.map(({ id }) => id),
+    "lifts",
+    "not checked",
+  );
+  return fact.kind === "mechanism" ? [{ ...mark, fact: { ...fact, ...heldFact(pulls) }, basis: heldBasis }] : [];
 }
 
 const withoutPulls = ({ contacts, resultant }: UnitRun) =>

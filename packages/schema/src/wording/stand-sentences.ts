@@ -85,7 +85,8 @@ export const standSentences = {
     owner: { body: `${at(0)} does not sit level on what is under it. It has to be packed when it is set down.` },
   }),
 
-  mechanism: ({ direction }: FactOf<"mechanism">, { at }: Named): Telling => mechanism[direction](at(0)),
+  mechanism: ({ direction, heldDownKn }: FactOf<"mechanism">, { at, rest, say }: Named): Telling =>
+    heldDownKn === undefined ? mechanism[direction](at(0)) : keptDown(at(0), heldDownKn, inRow(rest(1)), say),
 
   collision: ({ depthMm }: FactOf<"collision">, { at, say }: Named): Telling => ({
     architect: {
@@ -132,6 +133,19 @@ const afterTip = (onEdge: boolean, whenEmpty: boolean): string => {
   return `${tips}; forces below are those ${whenEmpty ? "with the imposed loads that hold it down" : "as it begins to turn"}.`;
 };
 
+/** One that would be lifted off, but for what is drawn to hold it to what is below. */
+const keptDown = (unit: string, heldDownKn: number, by: string, say: Figures): Telling => ({
+  architect: {
+    body: `${unit} would be lifted off by what it is to hold down, and is held with ${say.force(heldDownKn)} at ${by}. What that takes is not judged yet.`,
+  },
+  engineer: {
+    body: `What ${unit} is to hold down pulls up more than it weighs with all it carries; held with ${say.forceExact(heldDownKn)} at ${by} by statics, ± not known. Strength of the hold-down and of what it pulls on is not judged.`,
+  },
+  owner: {
+    body: `${unit} would be lifted off by what it is to hold down, and is held by what is drawn there. The engineer has to say how strong that must be.`,
+  },
+});
+
 const mechanism: Record<FactOf<"mechanism">["direction"], (unit: string) => Telling> = {
   falls: (unit) => ({
     architect: { body: `${unit} has nothing under it. Its load has no way to the ground.` },
@@ -144,6 +158,13 @@ const mechanism: Record<FactOf<"mechanism">["direction"], (unit: string) => Tell
     architect: { body: `${unit} stands on one line only. It is free to turn about it.` },
     engineer: { body: `The bearings of ${unit} lie on one point or one line. It turns about it: a mechanism.` },
     owner: { body: `${unit} stands on one line only and would turn over. It needs a second line of support.` },
+  }),
+  lifts: (unit) => ({
+    architect: { body: `${unit} is lifted off what it stands on by what it is to hold down. Nothing drawn holds it.` },
+    engineer: {
+      body: `What ${unit} is to hold down pulls up more than ${unit} weighs with all it carries. It lifts off its bearings, and nothing drawn holds it to what is below.`,
+    },
+    owner: { body: `${unit} is too light for what it is to hold down. The architect has to hold it to what is below.` },
   }),
   slides: (unit) => ({
     architect: { body: `${unit} stands on posts alone. Nothing drawn holds it sideways.` },

@@ -67,6 +67,8 @@ export const everyFact: readonly MarkFact[] = [
   { kind: "mechanism", direction: "slides" },
   { kind: "mechanism", direction: "turns" },
   { kind: "mechanism", direction: "falls" },
+  { kind: "mechanism", direction: "lifts" },
+  { kind: "mechanism", direction: "lifts", heldDownKn: 6.8, heldBy: 2 },
   { kind: "collision", depthMm: 120 },
   { kind: "member-cut", member: "top side rail", face: "left" },
   { kind: "load-over-opening", forceKn: 66.2, railCut: false },
