@@ -62,7 +62,7 @@ export function buildModel(
       ...steelNotes(analysis),
     ],
     model: {
-      units: units.map((one) => one.placed(byContainer, loadsOf(one.unit.id, sameLoads))),
+      units: units.map((one) => one.placed(byContainer, unitIn(one.unit.id, sameLoads))),
       between: { ...between, loads: movements(actions, plan, byId) },
       springs: [],
       links,
@@ -73,8 +73,8 @@ export function buildModel(
   };
 }
 
-const loadsOf = (unitId: string, model: BuildingModel | undefined): PlacedUnit["loads"] | undefined =>
-  model?.units.find(({ id }) => id === unitId)?.loads;
+const unitIn = (unitId: string, model: BuildingModel | undefined): PlacedUnit | undefined =>
+  model?.units.find(({ id }) => id === unitId);
 
 function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
   const found = new Map<string, ActionLoad[]>();

@@ -1,3 +1,4 @@
+import { digestOf } from "@cornerway/schema";
 import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionLoad } from "../loads/action-case.ts";
@@ -58,30 +59,47 @@ export class ModelledUnit {
     return [x + frame.xMm, y + frame.yMm, z + frame.zMm];
   }
 
-  /** `known`: loads of these actions worked out before. */
+  /** `known`: the same unit under these actions, or more, with its loads worked out. */
   placed(
     actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[],
-    known?: PlacedUnit["loads"],
+    known?: PlacedUnit,
   ): PlacedUnit {
     const { id, frame } = this.unit;
+    const place = { id, fragment: this.built.fragment, turnMdeg: frame.turnMdeg, at: placeOf(this.unit) };
+    if (known?.loadsKey !== undefined)
+      return {
+        ...place,
+        ...takenFrom(
+          known,
+          known.loadsKey,
+          actions.map(([name]) => name),
+        ),
+      };
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
-    const loadsKey = JSON.stringify([
+    // a digest, since the loads are long and the key is asked for again and again
+    const loadsKey = digestOf([
       hasPoints ? this.unit.frame : null,
       actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
     ]);
     const loads = actions.map(([name, byElement]): [string, ModelCase] => [
       name,
-      known?.[name] ?? actionLoads(byElement.get(id) ?? [], this.unit, this.built),
+      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
     ]);
-    return {
-      id,
-      fragment: this.built.fragment,
-      turnMdeg: frame.turnMdeg,
-      at: [frame.xMm, frame.yMm, frame.zMm],
-      loads: Object.fromEntries(loads),
-      loadsKey,
-    };
+    return { ...place, loads: Object.fromEntries(loads), loadsKey };
   }
+}
+
+const placeOf = ({ frame }: Unit): Triple => [frame.xMm, frame.yMm, frame.zMm];
+
+/** Some of the loads of a unit that is known, in their own order. */
+function takenFrom(
+  { loads }: PlacedUnit,
+  key: string,
+  names: readonly string[],
+): Pick<PlacedUnit, "loads" | "loadsKey"> {
+  const taken = names.map((name): [string, ModelCase] => [name, loads[name] ?? {}]);
+  const all = names.length === Object.keys(loads).length;
+  return { loads: Object.fromEntries(taken), loadsKey: all ? key : `${key} ${names.join("; ")}` };
 }
 
 /** Pressures in face coordinates say nothing of the container they act on; points do, and keep their place. */

@@ -15,38 +15,57 @@ export type ForceLayout = {
   readonly length: number;
 };
 
-/** Forces inside a container under unit movements of its bearing points, column by column. */
-export type InnerInfluence = { readonly layout: ForceLayout; readonly columns: readonly Float64Array[] };
+/** How forces inside a container come about, whatever the loads: all that its lines and sheets say of it. */
+export type InnerInfluence = {
+  readonly layout: ForceLayout;
+  /** Its bearing points by name, six movements each. */
+  readonly nodes: readonly string[];
+  /** Forces of every line and sheet under each of these movements by one, the others held. */
+  readonly columns: readonly Float64Array[];
+  readonly rows: readonly Rows[];
+  /** By line: nine forces with both ends held under 1 N/mm along each axis of the container. */
+  readonly fixed: ReadonlyMap<string, Float64Array>;
+};
 
 /** What every line and sheet takes when one bearing point of the container moves by one and the others are held. */
 export function innerInfluence(condensed: CondensedPart): InnerInfluence {
-  const rows = forceRows(condensed);
+  const { part } = condensed;
+  const { members, panels, nodeIds } = part.frame;
+  const layout = layoutOf(members.keys(), panels.keys());
+  const rows = rowsOf(condensed, layout);
   const { equations, eliminated } = condensed.factor.tree;
   const count = equations - eliminated;
   const x = new Float64Array(equations * count);
   for (let k = 0; k < count; k++) x[(eliminated + k) * count + k] = 1;
   recoverInner(condensed.factor, x, count);
-  const columns = Array.from({ length: count }, (_, k) => rows.from(sideOf(x, k, count)));
-  return { layout: rows.layout, columns };
+  return {
+    layout,
+    nodes: part.retained.map((n) => nodeIds[n] ?? ""),
+    columns: Array.from({ length: count }, (_, k) => forcesOf(rows, layout, sideOf(x, k, count))),
+    rows,
+    fixed: new Map([...members].map(([id, member]) => [id, fixedUnderUnitLoads(member)])),
+  };
 }
 
 /** Forces inside a container with its bearing points held, under each of its load cases that loads it at all. */
 export function heldForces(
-  { unit, condensed }: Pick<CondensedUnit, "unit" | "condensed">,
+  { layout, rows, fixed }: InnerInfluence,
+  { factor }: Pick<CondensedPart, "factor">,
+  unit: CondensedUnit["unit"],
   loads: LocalUnitLoads,
 ): Map<string, Float64Array> {
-  const rows = forceRows(condensed);
-  const { equations, eliminated } = condensed.factor.tree;
+  const { equations, eliminated } = factor.tree;
   const acting = loads.cases.flatMap((name, c) => (isEmpty(unit.loads[name]) ? [] : [{ name, c }]));
   const [all, count] = [loads.cases.length, acting.length];
   const x = new Float64Array(equations * count);
   for (let e = 0; e < eliminated; e++)
     acting.forEach(({ c }, k) => (x[e * count + k] = loads.condensed.reduced[e * all + c] ?? 0));
-  recoverInner(condensed.factor, x, count);
+  recoverInner(factor, x, count);
   return new Map(
     acting.map(({ name }, k): [string, Float64Array] => {
-      const forces = rows.from(sideOf(x, k, count));
-      for (const { beam, q } of unit.loads[name]?.beam_udl ?? []) rows.addLoad(forces, beam, q);
+      const forces = forcesOf(rows, layout, sideOf(x, k, count));
+      for (const { beam, q } of unit.loads[name]?.beam_udl ?? [])
+        addFixed(forces, layout.lines.get(beam), fixed.get(beam), q);
       return [name, forces];
     }),
   );
@@ -71,13 +90,12 @@ type Rows = {
 };
 
 /** The forces of every line and sheet as sums over the equations of the container. */
-function forceRows({ part, equationOf, factor }: CondensedPart) {
+function rowsOf({ part, equationOf, factor }: CondensedPart, layout: ForceLayout): Rows[] {
   const { members, panels } = part.frame;
-  const layout = layoutOf(members.keys(), panels.keys());
   const none = factor.tree.equations;
   const numbered = (freedoms: Int32Array): Int32Array =>
     freedoms.map((freedom) => ((equationOf[freedom] ?? -1) < 0 ? none : (equationOf[freedom] ?? none)));
-  const all = [
+  return [
     ...[...members].map(([id, member]): Rows => ({
       at: layout.lines.get(id) ?? 0,
       count: FORCES_OF_LINE,
@@ -91,20 +109,42 @@ function forceRows({ part, equationOf, factor }: CondensedPart) {
       byMovement: panel.strainOf.map((strain) => strain * panel.facts.shearStiffness),
     })),
   ];
-  return {
-    layout,
-    from(movement: Float64Array): Float64Array {
-      const forces = new Float64Array(layout.length);
-      for (const rows of all) addRows(forces, rows, movement);
-      return forces;
-    },
-    addLoad(forces: Float64Array, id: string, q: readonly [number, number, number]): void {
-      const [member, at] = [members.get(id), layout.lines.get(id)];
-      if (member === undefined || at === undefined) throw new Error(`the container has no line "${id}"`);
-      const fixed = fixedForces(member, toLocalComponents(member.facts.axes, q));
-      for (let n = 0; n < FORCES_OF_LINE; n++) forces[at + n] = (forces[at + n] ?? 0) + (fixed[n] ?? 0);
-    },
-  };
+}
+
+function forcesOf(rows: readonly Rows[], layout: ForceLayout, movement: Float64Array): Float64Array {
+  const forces = new Float64Array(layout.length);
+  for (const row of rows) addRows(forces, row, movement);
+  return forces;
+}
+
+/** Nine forces under a unit load along x, then y, then z of the container. */
+function fixedUnderUnitLoads(member: Member): Float64Array {
+  const columns = new Float64Array(3 * FORCES_OF_LINE);
+  const along = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ] as const;
+  along.forEach((q, axis) => {
+    const forces = fixedForces(member, toLocalComponents(member.facts.axes, q));
+    columns.set(forces.subarray(0, FORCES_OF_LINE), axis * FORCES_OF_LINE);
+  });
+  return columns;
+}
+
+function addFixed(
+  forces: Float64Array,
+  at: number | undefined,
+  fixed: Float64Array | undefined,
+  [x, y, z]: readonly [number, number, number],
+): void {
+  if (at === undefined || fixed === undefined) throw new Error("a load on a line that the container does not have");
+  for (let n = 0; n < FORCES_OF_LINE; n++)
+    forces[at + n] =
+      (forces[at + n] ?? 0) +
+      x * (fixed[n] ?? 0) +
+      y * (fixed[n + FORCES_OF_LINE] ?? 0) +
+      z * (fixed[n + 2 * FORCES_OF_LINE] ?? 0);
 }
 
 function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayout {

@@ -28,8 +28,8 @@ export class UnitForces {
     const influence = influences.take(unit.fragment.key, () => innerInfluence(condensed));
     this.layout = influence.layout;
     this.columns = influence.columns;
-    this.held = heldForces({ unit, condensed }, cache.loadsOn(unit, condensed));
-    this.nodes = condensed.part.retained.map((n) => nodeName(unit.id, condensed.part.frame.nodeIds[n] ?? ""));
+    this.held = heldForces(influence, condensed, unit, cache.loadsOn(unit, condensed));
+    this.nodes = influence.nodes.map((node) => nodeName(unit.id, node));
     const { cos, sin } = turnOf(unit.turnMdeg);
     this.back = { cos, sin: -sin };
     this.sum = new Float64Array(influence.layout.length);
