@@ -23,6 +23,7 @@ describe("every screen", () => {
 
   const sizes = [
     { width: 1440, height: 900 },
+    { width: 1024, height: 768 },
     { width: 390, height: 844 },
   ];
 
@@ -32,7 +33,8 @@ describe("every screen", () => {
     await carriesCaution(page, "sign-in");
     await signIn(page, service.origin, "checker");
     const sheets = [1, 2, 3, 4, 5, 6, 7].map((sheet) => `/projects/${service.projectId}/sheet/${sheet}`);
-    for (const address of ["/", ...sheets, "/nowhere"]) {
+    const pages = ["/help", "/verification", `/projects/${service.projectId}/settings`];
+    for (const address of ["/", ...sheets, ...pages, "/nowhere"]) {
       await page.goto(service.origin + address);
       await carriesCaution(page, address);
     }

@@ -1,24 +1,65 @@
-import { NoAnswer } from "../data/http.ts";
+import { isProblem, NoAnswer } from "../data/http.ts";
 import { CautionLine } from "./CautionLine.tsx";
 import { Command } from "./Command.tsx";
 import "./trouble.css";
 
 /** Something went wrong where a sheet should be: what happened, what is safe, the way out. */
 export function Trouble({ error, again }: { error: unknown; again?: () => void }) {
-  const cutOff = error instanceof NoAnswer;
+  const { heading, sentences, retry } = troubleWords(error);
   return (
     <main className="trouble">
       <section className="trouble-slip" role="alert">
-        <h1>{cutOff ? "The line to the office is down" : "This sheet cannot be shown"}</h1>
-        <p>{error instanceof Error ? error.message : "Something broke on this page."}</p>
-        <p>What was sent before is safe in the record.</p>
-        {again === undefined ? null : (
-          <Command next onPress={again}>
-            {cutOff ? "Try the line now" : "Fetch the sheet again"}
-          </Command>
-        )}
+        <h1>{heading}</h1>
+        {sentences.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+        <div className="twin-row">
+          {again === undefined || retry === null ? null : (
+            <Command next onPress={again}>
+              {retry}
+            </Command>
+          )}
+          <a className="command" href="/">
+            To the desk
+          </a>
+        </div>
       </section>
       <CautionLine />
     </main>
   );
+}
+
+interface TroubleWords {
+  heading: string;
+  sentences: string[];
+  /** What trying again is called; null where it would not help. */
+  retry: string | null;
+}
+
+const said = (error: unknown): string => (error instanceof Error ? error.message : "Something broke on this page.");
+
+function troubleWords(error: unknown): TroubleWords {
+  if (error instanceof NoAnswer)
+    return {
+      heading: "The line to the office is down",
+      sentences: [
+        "What was sent before is safe in the record. Moves drawn on this page are kept in this browser and sent when the line is back.",
+      ],
+      retry: "Try the line now",
+    };
+  if (isProblem(error, "not-found"))
+    return {
+      heading: "There is no sheet at this address",
+      sentences: ["It was moved, or it is not yours to see. Whoever runs the project can ask you in."],
+      retry: null,
+    };
+  if (isProblem(error, "role-refused") || isProblem(error, "not-confirmed"))
+    return { heading: "This is not yours to see", sentences: [said(error)], retry: null };
+  if (isProblem(error, "unready") || isProblem(error, "too-many-tries"))
+    return { heading: "The office has no hand free", sentences: [said(error)], retry: "Ask again" };
+  return {
+    heading: "This sheet cannot be shown",
+    sentences: [said(error), "What was sent before is safe in the record."],
+    retry: "Fetch the sheet again",
+  };
 }

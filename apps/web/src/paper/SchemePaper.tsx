@@ -1,5 +1,5 @@
 import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
-import { memo, useCallback, useDeferredValue, useRef } from "react";
+import { memo, useCallback, useDeferredValue, useRef, useState } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
@@ -54,6 +54,8 @@ const reachPx = 12;
 export function SchemePaper(props: SchemePaperProps) {
   const { field, views, scheme, side, storey } = props;
   const picked = useRef<PickedElement | null>(null);
+  const [planWanted, setPlanWanted] = useState(false);
+  const planShown = views.oneView && planWanted;
   const pick = useCallback((found: PickedElement) => {
     picked.current = found;
   }, []);
@@ -105,16 +107,18 @@ export function SchemePaper(props: SchemePaperProps) {
           transform={views.isometric.transform}
         />
       ) : null}
-      {views.oneView ? null : <PlanView {...shared} transform={views.plan.transform} storey={storey} />}
-      <ElevationView
-        {...shared}
-        transform={views.elevation.transform}
-        side={side}
-        figures
-        levelLinesFromPx={-66}
-        levelLinesToPx={field.widthPx - 24}
-      />
-      <PaperTitles {...props} />
+      {views.oneView && !planShown ? null : <PlanView {...shared} transform={views.plan.transform} storey={storey} />}
+      {planShown ? null : (
+        <ElevationView
+          {...shared}
+          transform={views.elevation.transform}
+          side={side}
+          figures
+          levelLinesFromPx={-66}
+          levelLinesToPx={field.widthPx - 24}
+        />
+      )}
+      <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
       {props.aligning === undefined ? null : <AligningTicks {...props} aligning={props.aligning} />}
       {props.band == null ? null : <ChoosingBand band={props.band} views={views} />}
     </svg>
@@ -138,27 +142,33 @@ function AligningTicks({
   );
 }
 
-function PaperTitles({ views, side, storey, scheme, remark, assessment, isometric: shown, onSide }: SchemePaperProps) {
+type PaperTitlesProps = SchemePaperProps & { planShown: boolean; onPlan: (shown: boolean) => void };
+
+function PaperTitles({ onSide, planShown, onPlan, ...props }: PaperTitlesProps) {
+  const { views, side, storey, scheme, remark, assessment, isometric: shown } = props;
   const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
+  const planTitle = `plan, ${storeyName} floor`;
   const { elevation, plan, isometric, oneView } = views;
   const stroke = assessment === null ? "not checked" : "stroke width is force, by statics alone";
   return (
     <>
       <ViewTitle
         number={1}
-        title={`${side} elevation${remark === undefined ? "" : `, ${remark}`}`}
-        remark={`${scaleOf(elevation)} · ${stroke}`}
+        title={planShown ? planTitle : `${side} elevation${remark === undefined ? "" : `, ${remark}`}`}
+        remark={oneView ? scaleOf(planShown ? plan : elevation) : `${scaleOf(elevation)} · ${stroke}`}
         {...titlePlace(elevation.rect)}
       />
       <SideChoice
-        xPx={elevation.rect.leftPx + elevation.rect.widthPx - 196}
+        xPx={elevation.rect.leftPx + elevation.rect.widthPx - (oneView ? 234 : 196)}
         yPx={titlePlace(elevation.rect).yPx + 15}
-        side={side}
-        onSide={onSide}
+        side={planShown ? null : side}
+        onSide={(to) => {
+          onPlan(false);
+          onSide(to);
+        }}
+        onPlan={oneView ? () => onPlan(true) : undefined}
       />
-      {oneView ? null : (
-        <ViewTitle number={2} title={`plan, ${storeyName} floor`} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />
-      )}
+      {oneView ? null : <ViewTitle number={2} title={planTitle} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />}
       {shown && !oneView ? (
         <ViewTitle number={3} title="isometric" remark="not to scale" {...titlePlace(isometric.rect)} />
       ) : null}

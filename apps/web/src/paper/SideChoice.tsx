@@ -9,11 +9,15 @@ export const SideChoice = ({
   yPx,
   side,
   onSide,
+  onPlan,
 }: {
   xPx: number;
   yPx: number;
-  side: Side;
+  /** Null while the plan stands in the place of the elevation. */
+  side: Side | null;
   onSide: (side: Side) => void;
+  /** On a field too narrow for both views: shows the plan instead. */
+  onPlan?: (() => void) | undefined;
 }) => (
   <g role="group" aria-label="Side of the building">
     {sides.map((each, at) => (
@@ -27,5 +31,8 @@ export const SideChoice = ({
         onPress={() => onSide(each)}
       />
     ))}
+    {onPlan === undefined ? null : (
+      <PaperButton xPx={xPx + 4 * 38} yPx={yPx} label="Plan" pressed={side === null} onPress={onPlan} />
+    )}
   </g>
 );

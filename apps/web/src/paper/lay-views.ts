@@ -56,10 +56,16 @@ export function layViews(field: FieldPx, scheme: Scheme, side: Side, storey: num
   return {
     oneView,
     elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
-    plan: { rect: left, transform: centred(left, extentOf(seenOnPlan(scheme, storey), "plan"), planRoom) },
+    plan: planOn(oneView ? top : left, scheme, storey),
     isometric: { rect: right, transform: isometricTransform(right, scheme) },
   };
 }
+
+/** The plan as large as its own storey allows; on a narrow field it takes the place of the elevation when asked for. */
+const planOn = (rect: RectPx, scheme: Scheme, storey: number): LaidView => ({
+  rect,
+  transform: centred(rect, extentOf(seenOnPlan(scheme, storey), "plan"), planRoom),
+});
 
 /** The share of the height that draws elevation and plan largest together. */
 function bestShare(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {

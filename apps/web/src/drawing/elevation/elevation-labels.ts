@@ -12,7 +12,7 @@ import {
   type Placed,
   type Spot,
 } from "../label/place-labels.ts";
-import { objectLabels } from "../objects/object-labels.ts";
+import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
@@ -37,6 +37,9 @@ export type TagSpot = { openingId: string; tag: string; xPx: number; yPx: number
 /** Px from the ground line down to the bay dimensions and the overall one, and from the building right to the heights. */
 export const dimensionRowsPx = { bays: 40, overall: 59, heights: 44 } as const;
 
+/** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
+const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
+
 /** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
 export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] {
   return model.faces.flatMap((face, at) => {
@@ -51,7 +54,11 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
         yPx: yPx + heightPx / 2,
       };
       const box = boxAround(spot.xPx, spot.yPx, hexagonHalfPx.widthPx, hexagonHalfPx.heightPx);
-      return widthPx < 12 || heightPx < 16 || nearer.some((other) => sharedArea(box, other) > 0) ? [] : [spot];
+      return widthPx < leastTagged.widthPx ||
+        heightPx < leastTagged.heightPx ||
+        nearer.some((other) => sharedArea(box, other) > 0)
+        ? []
+        : [spot];
     });
   });
 }
@@ -83,6 +90,7 @@ export function elevationLabels(
       .flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
     ...model.faces.flatMap((face) => railBoxes(face, view)),
     ...heightLineBoxes(model, view),
+    ...objectBoxes(model.objects, elevationEye(model.side, view), units),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
   ]);
 }

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRecord } from "../../data/record.ts";
@@ -10,6 +10,9 @@ import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
 import { namesIn } from "../../wording/name-of.ts";
+import { filterEntries, noFilter } from "./filter-entries.ts";
+import { RecordFilters } from "./RecordFilters.tsx";
+import { pageLength, pagesOf, RecordPages } from "./RecordPages.tsx";
 import { RecordMargin } from "./RecordMargin.tsx";
 import { RecordThread } from "./RecordThread.tsx";
 import "./record.css";
@@ -28,7 +31,14 @@ export function RecordSheet() {
     );
     return namesIn(draft?.getSnapshot().scheme ?? revision.data?.scheme ?? null, drawn);
   }, [entries, draft, revision.data]);
-  if (record.isError) return <Trouble error={record.error} again={() => void record.refetch()} />;
+  const [filter, setFilter] = useState(noFilter);
+  const found = useMemo(() => filterEntries(entries, filter, nameOf), [entries, filter, nameOf]);
+  const pages = pagesOf(found);
+  const [wanted, turnTo] = useState<number | null>(null);
+  const page = Math.min(wanted ?? pages - 1, pages - 1);
+  const shown = found.slice(page * pageLength, (page + 1) * pageLength);
+  if (record.isError && record.data === undefined)
+    return <Trouble error={record.error} again={() => void record.refetch()} />;
   return (
     <SheetFrame
       title={`Sheet 7, Record, ${project.name}`}
@@ -37,7 +47,23 @@ export function RecordSheet() {
         record.isPending ? (
           <Ruled label="Fetching the record" />
         ) : (
-          <RecordThread project={project} entries={entries} nameOf={nameOf} />
+          <RecordThread
+            project={project}
+            entries={shown}
+            whole={entries}
+            nameOf={nameOf}
+            filters={
+              <RecordFilters
+                entries={entries}
+                filter={filter}
+                onFilter={(next) => {
+                  setFilter(next);
+                  turnTo(null);
+                }}
+              />
+            }
+            pages={<RecordPages page={page} pages={pages} onPage={turnTo} />}
+          />
         )
       }
       margin={<RecordMargin entries={entries} />}

@@ -1,4 +1,5 @@
 import type { Project, RecordEntry } from "@cornerway/schema";
+import type { ReactNode } from "react";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
@@ -10,24 +11,37 @@ import { EntrySign } from "./EntrySign.tsx";
 export function RecordThread({
   project,
   entries,
+  whole,
   nameOf,
+  filters,
+  pages,
 }: {
   project: Project;
+  /** What is shown of it. */
   entries: readonly RecordEntry[];
+  whole: readonly RecordEntry[];
   nameOf: NameOf;
+  filters: ReactNode;
+  pages: ReactNode;
 }) {
   const units = useUnits();
-  const last = entries.at(-1);
-  const undos = undosIn(entries.map(({ payload }) => payload));
+  const last = whole.at(-1);
+  const undos = undosIn(whole.map(({ payload }) => payload));
   return (
     <section className="record" tabIndex={0} aria-label="The record">
       <header>
         <h2>The record</h2>
         <p className="lettered">
-          {project.name} · {entries.length === 0 ? "no entries" : `entries ${entries[0]?.number} to ${last?.number}`} ·
+          {project.name} · {whole.length === 0 ? "no entries" : `entries ${whole[0]?.number} to ${last?.number}`} ·
           times are local
         </p>
       </header>
+      {filters}
+      {whole.length === 0 ? (
+        <p className="record-none">Nothing has happened here yet. Every act from now on leaves a stitch.</p>
+      ) : null}
+      {whole.length > 0 && entries.length === 0 ? <p className="record-none">No entry is like that.</p> : null}
+      {pages}
       <table>
         <thead>
           <tr className="caption">
