@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Command } from "../controls/Command.tsx";
 import { basisFields, firstHazards, hazardFields, settleSheetWalls, sheetWallFields } from "./fields/basis-fields.ts";
 import { PartForm } from "./part/PartForm.tsx";
+import "./basis-form.css";
 
 export interface BasisFormProps {
   basis: DesignBasis;

@@ -21,10 +21,23 @@ export function actSentence(
   const words: Words = { nameOf, units, inverse };
   const leading = operations.filter((operation) => !/^(pad|load|use|site|basis)\./.test(operation.kind));
   const told = leading.length > 0 ? leading : operations.slice(0, 1);
+  const together = movedTogether(told, words);
+  if (together !== null) return together;
   const sentences = told.map((operation) => operationSentence(operation, words));
   return sentences.length > 3
     ? `${sentences.slice(0, 2).join(", ")} and ${sentences.length - 2} more`
     : listOf(sentences);
+}
+
+/** Several units moved the same way, joints with them: told once. Null where that is not what was done. */
+function movedTogether(told: readonly Operation[], { nameOf, units, inverse }: Words): string | null {
+  const moves = told.filter((operation) => operation.kind === "container.move");
+  const others = told.filter(({ kind }) => kind !== "container.move");
+  if (moves.length < 2 || others.some(({ kind }) => kind !== "seat.change" && kind !== "tie.change")) return null;
+  const long = (um: number) => spokenLength(um / 1000, units);
+  const ways = new Set(moves.map((move) => wayTo(move, placeBefore(move.id, inverse), long)));
+  const names = moves.length > 4 ? `${moves.length} containers` : listOf(moves.map(({ id }) => nameOf(id)));
+  return ways.size === 1 ? `${names} moved ${[...ways].join("")}` : null;
 }
 
 type Words = { nameOf: NameOf; units: UnitSystem; inverse: readonly Operation[] };

@@ -1,5 +1,7 @@
 import { applyOperations, defaultBasis, type Operation, type Scheme, type UnitSystem } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
+import { layGroup } from "../../src/tools/lay-group.ts";
+import { shiftedBy } from "../../src/tools/laying.ts";
 import { actSentence } from "../../src/wording/act-sentence.ts";
 import { alignmentSentence } from "../../src/wording/alignment-sentence.ts";
 import { namesIn } from "../../src/wording/name-of.ts";
@@ -60,6 +62,11 @@ describe("an act on added things is told by what is otherwise now", () => {
       pressurePa: 2400,
     } as const;
     expect(told([{ kind: "free-load.put", load }])).toBe("Fan, 2.4 kPa, put on the roof of G1");
+  });
+
+  it("tells units moved together once, with the joints that went along", () => {
+    const moved = layGroup(furnished, ["g1", "g2"], shiftedBy(0, 850_000));
+    expect(told(moved)).toBe("G1 and G2 moved 0.85 m north");
   });
 
   it("tells the design basis by what changed in it", () => {

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
-import type { Label, Spot } from "../label/place-labels.ts";
+import type { BoxPx, Label, Spot } from "../label/place-labels.ts";
 import type { RectPx } from "../px-path.ts";
 import type { ObjectEye } from "./object-eye.ts";
 import { objectInk } from "./object-ink.ts";
@@ -20,6 +20,19 @@ export const objectLabels = (objects: readonly SeenObject[], eye: ObjectEye, uni
     fontWeight: 600,
     trackingEm: 0.02,
   }));
+
+/** Where the signs of added things stand, for lettering to keep off. */
+export const objectBoxes = (objects: readonly SeenObject[], eye: ObjectEye, units: UnitSystem): BoxPx[] =>
+  atScale(objects, eye.pxPerM)
+    .filter(({ object }) => object.kind !== "beam")
+    .map(({ object, hidden }) => boxOf(objectInk(object, eye, hidden, units).rect));
+
+const boxOf = ({ xPx, yPx, widthPx, heightPx }: RectPx): BoxPx => ({
+  left: xPx,
+  right: xPx + widthPx,
+  top: yPx,
+  bottom: yPx + heightPx,
+});
 
 const mostNamed = 2;
 /** Signs nearer to each other than this on the paper share one label, px. */

@@ -2,7 +2,7 @@ import type { UnitSystem, Verdict } from "@cornerway/schema";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { placeLabels, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
-import { objectLabels } from "../objects/object-labels.ts";
+import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { planEye } from "../objects/object-eye.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import type { PlanModel, PlanUnit } from "./plan-model.ts";
@@ -46,7 +46,7 @@ export function planLabels(
       ...objectLabels(model.objects, planEye(view), units),
       ...kept.filter(({ spots }) => spots.length > 0),
     ],
-    [...walls, ...above],
+    [...walls, ...above, ...objectBoxes(model.objects, planEye(view), units)],
   );
 }
 

@@ -46,16 +46,16 @@ export function SettingsPage() {
           </p>
         </section>
         <section>
+          <h2 className="caption">The project</h2>
+          <ProjectWords project={project} />
+        </section>
+        <section className="settings-basis">
           <h2 className="caption">Design basis</h2>
           {draft === null ? (
             <p>The basis is seen with the draft, and in each revision sent.</p>
           ) : (
             <BasisOfDraft store={draft} />
           )}
-        </section>
-        <section>
-          <h2 className="caption">The project</h2>
-          <ProjectWords project={project} />
         </section>
       </div>
     </PageSheet>

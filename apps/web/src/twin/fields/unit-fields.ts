@@ -13,7 +13,7 @@ export const unitFields: readonly PartField[] = [
   },
   {
     path: "plateTareKg",
-    label: "Tare on its plate",
+    label: "Plate tare",
     as: "quantity",
     quantity: "mass",
     perStored: 1000,
