@@ -1626,6 +1626,8 @@ export interface components {
       | {
           /** @enum {string} */
           direction: "slides" | "turns" | "falls" | "lifts";
+          heldBy?: number | undefined;
+          heldDownKn?: number | undefined;
           /** @constant */
           kind: "mechanism";
         }
