@@ -21,7 +21,9 @@ export async function takeKey(
   { personId, way, key }: Repeatable,
 ): Promise<{ bodyDigest: Digest; answer: unknown } | undefined> {
   await tx.$queryRaw`select pg_advisory_xact_lock(hashtextextended(${`${personId} ${way} ${key}`}, 0))::text`;
-  await tx.$executeRaw`delete from "repeatable_answer" where "expires_at" < now()`;
+  await tx.$executeRaw`
+    delete from "repeatable_answer"
+    where "person_id" = ${personId}::uuid and "way" = ${way} and "key" = ${key} and "expires_at" < now()`;
   const row = await tx.repeatableAnswer.findUnique({ where: { personId_way_key: { personId, way, key } } });
   return row === null ? undefined : { bodyDigest: row.bodyDigest, answer: row.answer };
 }

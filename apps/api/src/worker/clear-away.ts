@@ -1,12 +1,20 @@
 import type { Task } from "../queue/task.ts";
 import type { Connection } from "../store/connection.ts";
-import { deleteEndedRateWindows, deleteExpiredSessions, deleteOldWorkers } from "../store/run-out-rows.ts";
+import {
+  deleteEndedRateWindows,
+  deleteExpiredSessions,
+  deleteOldAnswers,
+  deleteOldDeliveries,
+  deleteOldWorkers,
+} from "../store/run-out-rows.ts";
 
 /** What has run out and is of no use to anyone, each by one statement. */
 const clearings: readonly ((db: Connection) => Promise<void>)[] = [
   deleteExpiredSessions,
   deleteEndedRateWindows,
   deleteOldWorkers,
+  deleteOldAnswers,
+  deleteOldDeliveries,
 ];
 
 export const clearAway: Task = {

@@ -72,6 +72,19 @@ describe("Idempotency-Key", () => {
     expect(AccessTokenMade.parse((await make(key).expect(201)).body).id).not.toBe(first.id);
   });
 
+  it("starts one project however often that is sent", async () => {
+    const { id } = service.people.checker;
+    await service.owner.connection.person.updateMany({ where: { id }, data: { administrator: true } });
+    const administrator = await service.signIn("checker");
+    const project = { name: "Lock Lane", place: "Fenquill", client: "R. Tamm", ownPart: "architect" };
+    const key = randomUUID();
+    const start = (sent: object) => administrator.post("/api/projects", sent).set("idempotency-key", key);
+    const first = await start(project).expect(201);
+    expect((await start(project).expect(201)).body).toEqual(first.body);
+    expectProblem(await start({ ...project, name: "Quay Rise" }), "key-reused");
+    expect((await administrator.get("/api/projects").expect(200)).body).toHaveLength(1);
+  });
+
   it.each([
     ["an empty one", '""'],
     ["a space", "a b"],
