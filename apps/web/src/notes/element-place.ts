@@ -1,4 +1,5 @@
 import { faceFrame, placeContainer, pointOnFace } from "@cornerway/engine";
+import { placedObjects } from "../drawing/objects/placed-object.ts";
 import type { PointMm, Scheme } from "@cornerway/schema";
 
 /** The middle of an element as one sees it: of a unit's south-facing side, of an opening, of a post. Null when unknown. */
@@ -20,5 +21,6 @@ export function elementPlace(scheme: Scheme, id: string): PointMm | null {
   if (post !== undefined)
     return { xMm: post.xUm / 1000, yMm: post.yUm / 1000, zMm: (post.baseZUm + post.topZUm) / 2000 };
   const pad = scheme.pads.find((lying) => lying.id === id);
-  return pad === undefined ? null : { xMm: pad.xUm / 1000, yMm: pad.yUm / 1000, zMm: pad.topZUm / 1000 };
+  if (pad !== undefined) return { xMm: pad.xUm / 1000, yMm: pad.yUm / 1000, zMm: pad.topZUm / 1000 };
+  return placedObjects(scheme).find((object) => object.id === id)?.at ?? null;
 }

@@ -6,7 +6,7 @@ import { nextTag } from "./next-tag.ts";
 import { carries } from "./pads-follow.ts";
 
 /** A usual square tube; the engineer chooses the section. Common practice, no published source. */
-export const usualPostSection = "HSS 102x102x6.4";
+export const usualPostSection = "HSS4x4x1/4";
 const padSizeUm = { lengthUm: 900_000, widthUm: 900_000, depthUm: 450_000 };
 const edgeMm = 5;
 

@@ -116,6 +116,19 @@ describe("added things on the isometric", () => {
   });
 });
 
+describe("what a request adds", () => {
+  it("is drawn dashed inside a cloud on plan and elevation: a beam and a seat that were not there", () => {
+    const before: Scheme = { ...scheme, beams: [], seats: [] };
+    const asked = { ...props, scheme: before, proposed: scheme };
+    const dashed = (drawn: Element) => drawn.querySelectorAll('.proposed [stroke-dasharray="7 4"]').length;
+    const south = view(<ElevationView {...asked} side="south" />);
+    expect([dashed(south) > 0, south.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]);
+    cleanup();
+    const first = view(<PlanView {...asked} storey={1} />);
+    expect([dashed(first) > 0, first.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]);
+  });
+});
+
 describe("isSeen(units, at, towards)", () => {
   const units = furnished.containers.map(placeContainer);
   const south = { xMm: 0, yMm: -1, zMm: 0 };

@@ -1,14 +1,18 @@
 import { useMemo } from "react";
-import type { Scheme } from "@cornerway/schema";
+import type { Scheme, UnitSystem } from "@cornerway/schema";
 import { hatchFill } from "../../look/hatch.ts";
 import { Hexagon } from "../../look/Hexagon.tsx";
 import { dash, ink } from "../../look/ink.ts";
 import { Cloud } from "../cloud/Cloud.tsx";
 import type { Side } from "../contract.ts";
 import { PadSection } from "../ground/PadSection.tsx";
+import { elevationEye } from "../objects/object-eye.ts";
+import { objectInk } from "../objects/object-ink.ts";
+import { asProposed, InkPaths } from "../objects/Objects.tsx";
 import { rectToPx } from "../paper-to-px.ts";
 import { inset, rectPath, type RectPx } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { tagSpots } from "./elevation-labels.ts";
 import { elevationModel } from "./elevation-model.ts";
 import { schemeChanges, type SchemeChanges } from "./scheme-changes.ts";
@@ -17,9 +21,10 @@ type ProposedElevationProps = { before: Scheme; after: Scheme; side: Side; view:
 
 /** What a request would draw: steel dashed with its paired hatch, units and openings dashed, inside the engineer's cloud. */
 export function ProposedElevation({ before, after, side, view }: ProposedElevationProps) {
-  const { steel, outlines, pads, around, tags } = useMemo(
-    () => proposedParts(before, after, side, view),
-    [before, after, side, view],
+  const units = useUnits();
+  const { steel, outlines, pads, added, around, tags } = useMemo(
+    () => proposedParts(before, after, side, view, units),
+    [before, after, side, view, units],
   );
   const tagHeight = ({ xPx, yPx, widthPx, heightPx }: RectPx): number => {
     const free = tagShares
@@ -55,6 +60,9 @@ export function ProposedElevation({ before, after, side, view }: ProposedElevati
           <Hexagon tag={tag} xPx={rect.xPx + rect.widthPx / 2} yPx={tagHeight(rect)} colour={ink.prussian} />
         </g>
       ))}
+      {added.map(({ id, paths }) => (
+        <InkPaths key={id} paths={asProposed(paths)} />
+      ))}
       {around !== null && <Cloud rect={around} />}
     </g>
   );
@@ -65,7 +73,7 @@ const tagShares = [0.36, 0.62, 0.24, 0.74, 0.12, 0.86];
 
 type Part = { id: string; tag: string; rect: RectPx };
 
-function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTransform) {
+function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTransform, units: UnitSystem) {
   const changes = schemeChanges(before, after);
   const model = elevationModel(after, side);
   const touched = touches(changes);
@@ -83,8 +91,13 @@ function proposedParts(before: Scheme, after: Scheme, side: Side, view: ViewTran
       .filter(({ opening }) => touched(opening.id))
       .map((place) => ({ id: place.opening.id, tag: place.opening.tag, rect: rectToPx(view, place) })),
   ]);
+  const eye = elevationEye(side, view);
+  const added = model.objects
+    .filter(({ object }) => touched(object.id))
+    .map(({ object, hidden }) => ({ id: object.id, ...objectInk(object, eye, hidden, units) }));
   const tags = tagSpots(model, view);
-  return { steel, pads, outlines, tags, around: bounds([...steel, ...pads, ...outlines].map(({ rect }) => rect)) };
+  const around = bounds([...steel, ...pads, ...outlines, ...added].map(({ rect }) => rect));
+  return { steel, pads, outlines, added, tags, around };
 }
 
 const touches =

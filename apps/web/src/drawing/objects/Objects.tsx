@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { dash } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
@@ -35,16 +36,20 @@ export function Objects({ objects, eye, nameOf, entryId, selectedId, still }: Ob
   });
 }
 
+/** The same strokes as someone proposes them: outlines dashed. */
+export const asProposed = (paths: readonly InkPath[]): InkPath[] =>
+  paths.map((path) => (path.stroke === undefined ? path : { ...path, dash: dash.proposed }));
+
 /** Strokes as they are, drawn anew only when one of them changed. */
 export const InkPaths = memo(function InkPaths({ paths }: { paths: readonly InkPath[] }) {
-  return paths.map(({ d, fill = "none", stroke, width, dash }) => (
+  return paths.map(({ d, fill = "none", stroke, width, dash: dashes }) => (
     <path
       key={`${d}${fill}${stroke ?? ""}`}
       d={d}
       fill={fill}
       stroke={stroke}
       strokeWidth={width}
-      strokeDasharray={dash}
+      strokeDasharray={dashes}
       strokeLinejoin="round"
     />
   ));

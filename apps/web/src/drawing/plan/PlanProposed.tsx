@@ -3,8 +3,13 @@ import type { Scheme } from "@cornerway/schema";
 import { dash, ink } from "../../look/ink.ts";
 import { Cloud } from "../cloud/Cloud.tsx";
 import { schemeChanges } from "../elevation/scheme-changes.ts";
+import { planEye } from "../objects/object-eye.ts";
+import { objectInk } from "../objects/object-ink.ts";
+import { asProposed, InkPaths } from "../objects/Objects.tsx";
+import { boundsOf } from "../objects/px-shapes.ts";
 import { inset, polygonPath, rectPath } from "../px-path.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { boundsPx } from "./PlanUnitDrawing.tsx";
 import { planModel } from "./plan-model.ts";
 
@@ -12,17 +17,26 @@ type PlanProposedProps = { before: Scheme; after: Scheme; storey: number; view: 
 
 /** What a request would add on this storey: dashed in prussian, inside the engineer's cloud. */
 export function PlanProposed({ before, after, storey, view }: PlanProposedProps) {
-  const { units, posts } = useMemo(() => {
+  const system = useUnits();
+  const { units, posts, added } = useMemo(() => {
     const { added, changed } = schemeChanges(before, after);
     const model = planModel(after, storey);
     const touched = (id: string) => added.has(id) || changed.has(id);
     return {
       units: model.units.filter(({ container }) => touched(container.id)).map(({ outline }) => outline),
       posts: model.posts.filter(({ post }) => touched(post.id)).map(({ at }) => at),
+      added: model.objects
+        .filter(({ object }) => touched(object.id))
+        .map(({ object, hidden }) => ({ id: object.id, ...objectInk(object, planEye(view), hidden, system) })),
     };
-  }, [before, after, storey]);
+  }, [before, after, storey, view, system]);
   const points: readonly ViewPoint[] = [...units.flat(), ...posts];
-  if (points.length === 0) return null;
+  if (points.length + added.length === 0) return null;
+  const rects = [...(points.length === 0 ? [] : [boundsPx(points, view)]), ...added.map(({ rect }) => rect)];
+  const corners = rects.flatMap(({ xPx, yPx, widthPx, heightPx }) => [
+    { xPx, yPx },
+    { xPx: xPx + widthPx, yPx: yPx + heightPx },
+  ]);
   return (
     <g className="proposed">
       {units.map((outline, index) => (
@@ -48,7 +62,10 @@ export function PlanProposed({ before, after, storey, view }: PlanProposedProps)
           />
         );
       })}
-      <Cloud rect={inset(boundsPx(points, view), -16)} />
+      {added.map(({ id, paths }) => (
+        <InkPaths key={id} paths={asProposed(paths)} />
+      ))}
+      <Cloud rect={inset(boundsOf(corners), -16)} />
     </g>
   );
 }
