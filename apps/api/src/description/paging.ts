@@ -9,6 +9,12 @@ const usualOfAPage = "200";
 /** Numbers in an address are plain decimal figures. */
 export const figures = z.string().regex(/^[0-9]{1,10}$/, "a whole number in figures");
 
+/** What PostgreSQL's integer holds: a number beyond it stands for nothing here. */
+const highestNumber = 2_147_483_647;
+
+/** The number after which a list goes on. */
+export const afterNumber = figures.default("0").transform(Number).pipe(z.int().max(highestNumber));
+
 export const limit = figures
   .default(usualOfAPage)
   .transform(Number)

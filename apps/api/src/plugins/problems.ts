@@ -6,10 +6,15 @@ import { TooBusy } from "../services/turnstile.ts";
 import { isUnreachable } from "../store/is-unreachable.ts";
 import { NotValid } from "./validation.ts";
 
+/** When it is worth asking again, by problem, in seconds: RFC 9110 section 10.2.3. */
+const askAgainAfter: Partial<Record<ProblemCode, number>> = { busy: 5, unready: 2 };
+
 /** Answers with a problem of the catalogue, RFC 9457. */
 export function sendProblem(reply: FastifyReply, { code, ...more }: Refusal): FastifyReply {
   const requestId = reply.request.id;
   const problem: Problem = { type: `tag:cornerway.example,2026:${code}`, ...problems[code], code, ...more, requestId };
+  const again = askAgainAfter[code];
+  if (again !== undefined) reply.header("retry-after", again);
   return reply.code(problem.status).type("application/problem+json").send(JSON.stringify(problem));
 }
 
@@ -45,7 +50,8 @@ function refusalOf(error: FastifyError | NotValid): Refusal {
   const code = known[error.code];
   if (code !== undefined) return { code };
   if (error.statusCode === 429) return { code: "too-many-tries" };
-  if (isUnreachable(error) || error instanceof TooBusy) return { code: "unready" };
+  if (error instanceof TooBusy) return { code: "busy" };
+  if (isUnreachable(error)) return { code: "unready" };
   // The JSON parser refuses __proto__ and broken text with a bare 400.
   if (error.statusCode === 400) return { code: "body-not-json" };
   return { code: "internal" };

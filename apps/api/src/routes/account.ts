@@ -34,7 +34,7 @@ const changingPassword = described(
     id: "changePassword",
     summary: "Change your password; your other sessions end",
     answers: { 204: null },
-    problems: ["present-password-wrong", "password-refused"],
+    problems: ["present-password-wrong", "password-refused", "busy"],
   },
   { body: PasswordChange },
 );

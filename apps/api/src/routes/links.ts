@@ -44,7 +44,7 @@ const using = described(
     id: "useLink",
     summary: "Use the opened link: join, become the first administrator, or set a new password",
     answers: { 201: LinkUsed },
-    problems: ["link-gone", "password-refused", "sign-in-refused", "roles-exclude", "already-in"],
+    problems: ["link-gone", "password-refused", "sign-in-refused", "roles-exclude", "already-in", "busy"],
   },
   { body: UseLink },
 );

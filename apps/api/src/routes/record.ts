@@ -2,17 +2,15 @@ import { RecordEntry } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
-import { figures, limit, linkNext, pageHeaders } from "../description/paging.ts";
+import { afterNumber, limit, linkNext, pageHeaders } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { pageOf } from "../services/page.ts";
 import { readRecord } from "../services/read-record.ts";
 
-const highestNumber = 2_147_483_647;
-
 const querystring = z.strictObject({
-  after: figures.default("0").transform(Number).pipe(z.int().max(highestNumber)),
+  after: afterNumber,
   limit,
 });
 

@@ -10,7 +10,7 @@ import {
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
-import { figures, limit, pageHeaders, sendPage } from "../description/paging.ts";
+import { afterNumber, limit, pageHeaders, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
@@ -22,7 +22,7 @@ import { readRequestPage } from "../services/read-thread.ts";
 const path = "/api/projects/:projectId/requests";
 const params = z.strictObject({ projectId: ProjectId, requestId: RequestId });
 
-const querystring = z.strictObject({ after: figures.default("0").transform(Number), limit });
+const querystring = z.strictObject({ after: afterNumber, limit });
 
 const listing = described(
   {

@@ -13,7 +13,7 @@ const signingIn = described(
     id: "signIn",
     summary: "Sign in; the session comes as a cookie",
     answers: { 201: Session },
-    problems: ["sign-in-refused"],
+    problems: ["sign-in-refused", "busy"],
   },
   { body: SignIn },
 );
