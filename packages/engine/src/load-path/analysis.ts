@@ -10,7 +10,7 @@ import { unitBearings } from "../bearing/unit-bearings.ts";
 import { buildingOf } from "../geometry/building.ts";
 import { collisionsOf, type Collision } from "../geometry/collisions.ts";
 import { headSupports, type HeadSupport } from "./head-supports.ts";
-import { railBeams as railBeamsOf, type RailBeam } from "./rail-beams.ts";
+import { railsAlong, type RailBeam } from "./rail-beams.ts";
 import { runDown, type RunDown } from "./run-down.ts";
 import { weightsOf, type UnitWeight, type UsePressurePa } from "./weights.ts";
 
@@ -48,7 +48,7 @@ export function analyse(scheme: Scheme, usePressurePa: UsePressurePa = () => 0):
   const steel = carryingSteel(footings, drawn);
   const { carrying } = steel;
   const supports = building.posts.filter(({ id }) => carrying.has(id)).flatMap((post) => headSupports(structure, post));
-  const railBeams = building.beams.filter(({ id }) => carrying.has(id)).flatMap((beam) => railBeamsOf(structure, beam));
+  const railBeams = building.beams.filter(({ id }) => carrying.has(id)).flatMap((beam) => railsAlong(structure, beam));
   const seats = building.seats.map((seat) => seatPlace(structure, seat));
   const resting = unitBearings(structure, carrying, seatsByUnit(seats));
   const locks = lockPlaces(building.locks, resting);

@@ -19,7 +19,7 @@ export type RailBeam = {
 };
 
 /** The top rails this beam runs along from below, within the packing of a seat. */
-export const railBeams = ({ building, topParts }: Structure, beam: PlacedBeam): RailBeam[] =>
+export const railsAlong = ({ building, topParts }: Structure, beam: PlacedBeam): RailBeam[] =>
   unitsNear(building, beam.outline).flatMap((unit) =>
     topParts(unit.id).rails.flatMap(({ rail, outline }): RailBeam[] => {
       if (!runsAlong(beam, outline)) return [];
