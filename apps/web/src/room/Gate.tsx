@@ -1,5 +1,5 @@
 import { linkPages } from "@cornerway/schema";
-import { Outlet, useLocation } from "@tanstack/react-router";
+import { Outlet, useMatches } from "@tanstack/react-router";
 import { lazy, Suspense, useLayoutEffect } from "react";
 import { Ruled } from "../controls/Ruled.tsx";
 import { Trouble } from "../controls/Trouble.tsx";
@@ -14,10 +14,11 @@ const openPages: readonly string[] = [...Object.values(linkPages), "/forgotten"]
 /** Nobody sees a sheet before signing in. */
 export function Gate() {
   const session = useSession();
-  const { pathname } = useLocation();
+  // Of the page that stands here, not of the address: on the way to another one the old page stands a little longer.
+  const isOpen = useMatches({ select: (matches) => openPages.includes(matches.at(-1)?.pathname ?? "") });
   const personId = session.data?.person.id ?? null;
   useLayoutEffect(() => unitsSetting.forPerson(personId), [personId]);
-  if (openPages.includes(pathname)) return <Outlet />;
+  if (isOpen) return <Outlet />;
   if (session.isPending) return <Ruled label="Looking who is here" />;
   if (session.isError && session.data === undefined)
     return <Trouble error={session.error} again={() => void session.refetch()} />;
