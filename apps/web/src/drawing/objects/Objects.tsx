@@ -28,6 +28,7 @@ export function Objects({ objects, eye, nameOf, entryId, selectedId, still }: Ob
         selected={selectedId === object.id}
         entry={entryId === object.id}
         rect={rect}
+        outline={eye.kind === "isometric" && object.kind === "beam" ? paths[0]?.d : undefined}
         still={still}
       >
         <InkPaths paths={paths} />
