@@ -10,10 +10,16 @@ const isKept = ({ queryKey }: Pick<Query, "queryKey">): boolean =>
 
 /** Keeps the last answer of each question that opens a sheet, for the person who asked. */
 export function keepAnswer(client: QueryClient, query: Query<unknown, unknown>): void {
-  if (!isKept(query) || query.state.data == null) return;
+  if (!isKept(query)) return;
   const key = keyOf(client, query);
+  if (query.state.data == null) return forgetAnswer(key);
   // Nothing is told of a browser that keeps nothing: with the line up the page does not need it.
   if (key !== null) void keepDb.put(key, withoutToken(query)).catch(() => undefined);
+}
+
+/** Nobody is signed in any more: then nobody is when the page opens without a line either. */
+function forgetAnswer(key: string | null): void {
+  if (key !== null) void keepDb.remove(key).catch(() => undefined);
 }
 
 /** With the line down and nothing read yet, the last answer stands in. */

@@ -1,5 +1,4 @@
 import { MutationCache, QueryCache, QueryClient } from "@tanstack/react-query";
-import type { Query } from "@tanstack/react-query";
 import { changePerson } from "./change-person.ts";
 import { isProblem, mayPass, NoAnswer } from "./http.ts";
 import { keepAnswer, standIn } from "./kept-answers.ts";
@@ -9,20 +8,12 @@ const onError = (error: unknown): void => {
   if (isProblem(error, "not-signed-in")) changePerson(queryClient, null);
 };
 
-const onQueryError = (error: unknown, query: Query<unknown, unknown>): void => {
-  onError(error);
-  if (error instanceof NoAnswer) void standIn(queryClient, query);
-};
-
 /** A browser that knows it has no line does not wait for one. */
 const mostTries = (): number => (navigator.onLine ? 4 : 0);
 
 /** One cache for the page. What may pass is tried again; a refusal is an answer and is not. */
 export const queryClient: QueryClient = new QueryClient({
-  queryCache: new QueryCache({
-    onError: onQueryError,
-    onSuccess: (_data, query) => keepAnswer(queryClient, query),
-  }),
+  queryCache: new QueryCache({ onError }),
   mutationCache: new MutationCache({ onError }),
   defaultOptions: {
     queries: {
@@ -34,4 +25,13 @@ export const queryClient: QueryClient = new QueryClient({
     },
     mutations: { networkMode: "always" },
   },
+});
+
+// Whatever is laid into the cache is kept, fetched or set: a sign-in is set. The last answer stands in from the first
+// try on that nobody answers, while the next ones go on.
+queryClient.getQueryCache().subscribe((event) => {
+  if (event.type !== "updated") return;
+  if (event.action.type === "success") keepAnswer(queryClient, event.query);
+  const unanswered = event.action.type === "failed" || event.action.type === "error" ? event.action.error : null;
+  if (unanswered instanceof NoAnswer) void standIn(queryClient, event.query);
 });

@@ -15,8 +15,10 @@ export function ReviewSheet() {
   const revision = useRevision(project.id, letter);
   const thread = useThread(project.id);
   if (letter === null) return <NothingSent />;
-  if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
-  if (thread.isError) return <Trouble error={thread.error} again={() => void thread.refetch()} />;
+  if (revision.isError && revision.data === undefined)
+    return <Trouble error={revision.error} again={() => void revision.refetch()} />;
+  if (thread.isError && thread.data === undefined)
+    return <Trouble error={thread.error} again={() => void thread.refetch()} />;
   if (revision.isPending || thread.isPending) return <Ruled label="Fetching the revision" />;
   return (
     <ReviewOf

@@ -43,7 +43,8 @@ export function SentScheme() {
     "?": () => showKeys(!keysShown),
   });
   const notes = useMarkNotes({ scheme, marks: revision.data?.result?.marks, role: project.roles[0] });
-  if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
+  if (revision.isError && revision.data === undefined)
+    return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (project.revision !== null && revision.isPending) return <Ruled label="Fetching the revision" />;
   const verdict = revision.data?.verdict ?? "not checked";
   return (

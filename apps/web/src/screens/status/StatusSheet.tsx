@@ -33,8 +33,10 @@ export function StatusSheet() {
       }),
     [revision.data, thread.data, project.revision, units],
   );
-  if (revision.isError) return <Trouble error={revision.error} again={() => void revision.refetch()} />;
-  if (revisions.isError) return <Trouble error={revisions.error} again={() => void revisions.refetch()} />;
+  if (revision.isError && revision.data === undefined)
+    return <Trouble error={revision.error} again={() => void revision.refetch()} />;
+  if (revisions.isError && revisions.data === undefined)
+    return <Trouble error={revisions.error} again={() => void revisions.refetch()} />;
   if (revisions.isPending || (project.revision !== null && revision.isPending))
     return <Ruled label="Fetching where it stands" />;
   return (
