@@ -141,3 +141,13 @@ describe("the tag of the draft", () => {
     expect(after[1]).not.toBe(before[1]);
   });
 });
+
+describe("a number beyond any that is counted", () => {
+  it.each(["requests?after=2147483648", "requests?after=4294967296", "record?after=2147483648"])(
+    "is refused at its place: %s",
+    async (address) => {
+      const { fields } = expectProblem(await architect.get(`${path}/${address}`), "body-invalid");
+      expect(fields?.[0]?.pointer).toBe("/querystring/after");
+    },
+  );
+});
