@@ -21,7 +21,7 @@ export function drawSide(draft: UnitDraft, side: SideName): void {
   }
 }
 
-/** End: rails, and on the front end the sheet with its frames; doors carry nothing. */
+/** End: rails, on the front end the sheet with its frames, on the other the doors where they are welded shut. */
 export function drawEnd(draft: UnitDraft, end: "front" | "door"): void {
   const { bottomRailMm, topRailMm, widthMm, lengthMm } = draft.lines;
   const columns = end === "front" ? draft.grids.front.columns : draft.grids.doorColumns;
@@ -29,11 +29,21 @@ export function drawEnd(draft: UnitDraft, end: "front" | "door"): void {
   const at = (column: number, z: number): string => draft.book.at(x, (columns[column] ?? 0) - widthMm / 2, z);
   drawEndRail(draft, end, columns, "bottom", (column) => at(column, bottomRailMm));
   drawEndRail(draft, end, columns, "top", (column) => at(column, topRailMm));
-  if (end === "door") return;
+  if (end === "door") return drawDoors(draft, columns, at);
   const { front } = draft.grids;
   const cell: GridPoint = (column, row) => at(column, front.rows[row] ?? 0);
   drawSheet(draft, front, cell, draft.lines.frontSheet);
   drawFrames(draft, "front", cell);
+}
+
+/** Doors welded shut, as strips from sill to header. */
+function drawDoors(draft: UnitDraft, columns: readonly number[], at: (column: number, z: number) => string): void {
+  const { bottomRailMm, topRailMm, doors } = draft.lines;
+  if (doors === null) return;
+  columns.slice(1).forEach((_, n) => {
+    const [low, high] = [bottomRailMm, topRailMm];
+    draft.addPanel("doors", [at(n, low), at(n + 1, low), at(n + 1, high), at(n, high)], doors, false);
+  });
 }
 
 type GridPoint = (column: number, row: number) => string;

@@ -8,7 +8,7 @@ import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
 import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
 import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
-import type { FrameBar, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
+import type { FrameBar, SheetStiffness, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
 
 /** One container of the scheme as lines: its fabric, what stands in its walls and where it bears. */
 export function unitLinesOf(
@@ -30,6 +30,7 @@ export function unitLinesOf(
     floorBays: Math.max(1, Math.round(lengthMm / assumptions.crossMemberSpacingMm)),
     sideSheet: assumptions.sideSheet,
     frontSheet: assumptions.frontSheet,
+    doors: weldedShut(unit) ? leaves(assumptions.frontSheet) : null,
     floorShear: assumptions.floorShear,
     roofShear: assumptions.roofShear,
     roofAcross: assumptions.roofAcross,
@@ -38,6 +39,12 @@ export function unitLinesOf(
     seats: seatsOf(plan, unit.id),
   };
 }
+
+const weldedShut = ({ container, openings }: Unit): boolean =>
+  container.doors === "welded shut" && openings.every(({ face }) => face !== "door");
+
+/** Leaves in their frames, welded at intervals: half as stiff as the sheet of the blind end. Judged, no published source. */
+const leaves = ({ shear }: SheetStiffness): SheetStiffness => ({ shear: shear / 2, upright: 0, along: 0 });
 
 /** The section of an added post by its catalogue name; the frame section where the catalogue has none. */
 export function postSection(name: string, assumptions: ModelAssumptions): ModelSection {

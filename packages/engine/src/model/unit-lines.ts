@@ -35,6 +35,8 @@ export interface UnitLines {
   readonly floorBays: number;
   readonly sideSheet: SheetStiffness;
   readonly frontSheet: SheetStiffness;
+  /** Doors welded shut; null where they open, are cut or only closed: they carry nothing then. */
+  readonly doors: SheetStiffness | null;
   readonly floorShear: number;
   readonly roofShear: number;
   /** Roof sheet across, N/mm per mm of length. */

@@ -4,7 +4,7 @@ export const assumed = [
   "frames of openings: tube 100×100×6, of windows 60×60×3, yield 345 MPa; an added post of unknown section is the same tube",
   "door header: box 150×100×3; its line in the model is a top rail",
   "rails held by their sheet where it is whole; across by cross members and roof sheet; cross members by the floor boards",
-  "door leaves carry nothing; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",
+  "door leaves carry nothing unless welded shut, then half of what the blind end does; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",
   "seats and fittings on rails bear over 100 mm; half of the loaded face of a tube rail is used already",
   "corner posts stand either way round in their corner; judged without their sheet, the bound with it beside",
   "a pad carries its unit in its middle; its own weight is left out",

@@ -31,7 +31,7 @@ export function checkedParts(
       if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
       // lengths and openings are the same in every set of assumptions
       const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
-      return unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis.factored);
+      return unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis);
     }),
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),

@@ -3,10 +3,12 @@ import type { Unit } from "../geometry/building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import { cornerPostPart } from "./corner-post-part.ts";
+import { doorParts } from "./door-part.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { sheetPieces } from "./sheet-pieces.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { unitBeams, type UnitBeam } from "./unit-beams.ts";
 
@@ -16,7 +18,7 @@ export function unitParts(
   { fragment }: PlacedUnit,
   lines: UnitLines,
   sectionOfPost: (side: "left" | "right", uMm: number) => string,
-  basis: CheckBasis,
+  { factored: basis, allowable }: Pick<StrengthBasis, "factored" | "allowable">,
 ): StrengthPart[] {
   const beams = unitBeams(fragment, lines);
   const { id } = unit;
@@ -25,6 +27,7 @@ export function unitParts(
       memberPart({ ...stretch, ownerId: id, forces: (solved) => solved.inner(id) }, basis),
     ),
     ...cornerPosts(id, beams, lines, basis),
+    ...doorParts(unit, fragment, lines, allowable),
     ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),
   ];
 }

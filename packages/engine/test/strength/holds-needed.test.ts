@@ -84,3 +84,30 @@ describe("a stack with stock locks", () => {
     }
   });
 });
+
+// Wind on the side of two 40 ft units sways their open door ends as portals of posts, header and sill; doors welded shut are a
+// wall there (the code counts them then, IBC 3115.8.5.3, from memory).
+describe("doors welded shut", () => {
+  const stack = blown(105, locked(drawnUnit({ above: 1 })));
+  const welded: Scheme = {
+    ...stack,
+    containers: stack.containers.map((one) => ({ ...one, doors: "welded shut" })),
+  };
+  const sillUse = (scheme: Scheme): number =>
+    Math.max(
+      ...judged(scheme)
+        .results.filter(({ id }) => id.startsWith("u1 sill door"))
+        .map(({ utilisation }) => utilisation ?? Infinity),
+    );
+
+  it("relieve the door sill of the lower unit by half and more, and are held against the code's 843 lb/ft", () => {
+    expect(sillUse(welded)).toBeLessThan(0.5 * sillUse(stack));
+    const doors = judged(welded).results.filter(({ place }) => place === "doors welded shut");
+    expect(doors.map(({ ownerId }) => ownerId).toSorted()).toEqual(["u1", "u2"]);
+    for (const { limitState, working } of doors) {
+      expect(limitState).toBe("wall shear by the code");
+      // 843 lb/ft · 14.5939 N/m per lb/ft = 12.30 N/mm
+      expect(working?.limit?.value).toBeCloseTo(12.3, 1);
+    }
+  });
+});
