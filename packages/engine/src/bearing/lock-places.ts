@@ -11,6 +11,7 @@ export type LockPlace = {
 
 /** Every lock held against what its fitting stands on. Of two at one fitting the first, by id, is the one that serves. */
 export function lockPlaces(locks: readonly Lock[], bearings: readonly UnitBearing[]): LockPlace[] {
+  if (locks.length === 0) return [];
   const contacts = new Map(
     bearings.flatMap(({ contacts: own }) =>
       own.flatMap((contact) =>

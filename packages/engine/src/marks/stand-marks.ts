@@ -28,8 +28,7 @@ export function standMarks(analysis: Analysis, standing: Standing, unit: Unit, r
     case "stands":
       return [
         ...tipsEmptyMarks(analysis, unit, above()),
-        ...heldMarks(analysis, unit, run),
-        ...keptDownMarks(analysis, unit, run),
+        ...(isHeld(run) ? [...heldMarks(analysis, unit, run), ...keptDownMarks(analysis, unit, run)] : []),
         ...nearTippingMarks(analysis, unit, run, above()),
         ...overhangMarks(analysis, unit, run),
         ...slidingMarks(unit, run),
@@ -81,6 +80,8 @@ function slidingMarks(unit: Unit, { contacts }: UnitRun): Mark[] {
 
 /** What holds a unit down where it would tip without it, with the pull of each, kN. */
 type Pull = { readonly id: string; readonly forceKn: number };
+
+const isHeld = ({ contacts }: UnitRun): boolean => contacts.some(({ heldById }) => heldById !== undefined);
 
 /** The seats and locks of a unit that pull, once each, by id. */
 function pullsOf({ contacts, forcesKn }: UnitRun): Pull[] {
