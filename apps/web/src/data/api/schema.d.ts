@@ -3825,7 +3825,7 @@ export interface operations {
           };
         };
       };
-      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
       503: {
         headers: {
           [name: string]: unknown;
@@ -3833,7 +3833,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "unready" | undefined;
+            code?: ("busy" | "unready") | undefined;
           };
         };
       };
@@ -4559,7 +4559,7 @@ export interface operations {
           };
         };
       };
-      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
       503: {
         headers: {
           [name: string]: unknown;
@@ -4567,7 +4567,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "unready" | undefined;
+            code?: ("busy" | "unready") | undefined;
           };
         };
       };
@@ -9816,7 +9816,7 @@ export interface operations {
           };
         };
       };
-      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
       503: {
         headers: {
           [name: string]: unknown;
@@ -9824,7 +9824,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "unready" | undefined;
+            code?: ("busy" | "unready") | undefined;
           };
         };
       };
