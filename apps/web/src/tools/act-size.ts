@@ -1,10 +1,7 @@
-import type { Operation } from "@cornerway/schema";
-
-/** The most operations one act of drawing holds. */
-export const mostInOneAct = 200;
+import { mostOperations, type Operation } from "@cornerway/schema";
 
 /** Why operations are too many for one act; null when they are not. */
 export const tooMany = (operations: readonly Operation[]): string | null =>
-  operations.length <= mostInOneAct
+  operations.length <= mostOperations
     ? null
-    : `That is ${operations.length} changes, and one act holds ${mostInOneAct}. Choose fewer things, or copy fewer times at once.`;
+    : `That is ${operations.length} changes, and one act holds ${mostOperations}. Choose fewer things, or copy fewer times at once.`;

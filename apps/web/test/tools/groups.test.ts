@@ -1,14 +1,14 @@
 import { faceFrame, placeContainer, pointOnFace } from "@cornerway/engine";
 import { applyOperations, faces, type Container, type Opening, type Operation, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
-import { mostInOneAct, tooMany } from "../../src/tools/act-size.ts";
+import { tooMany } from "../../src/tools/act-size.ts";
 import { copyGroup } from "../../src/tools/copy-group.ts";
 import { layElement } from "../../src/tools/lay-element.ts";
 import { layGroup } from "../../src/tools/lay-group.ts";
 import { mirroredAt, shiftedBy, turnedAbout } from "../../src/tools/laying.ts";
 import { placeUnit } from "../../src/tools/place-unit.ts";
 import { askedAbout, removeElements } from "../../src/tools/remove-elements.ts";
-import { DraftAct, emptyScheme } from "@cornerway/schema";
+import { DraftAct, emptyScheme, mostOperations } from "@cornerway/schema";
 import { furnished, opening } from "../support/furnished.ts";
 import { schemeOf, unitAt } from "../support/schemes.ts";
 
@@ -191,10 +191,10 @@ describe("tooMany(operations)", () => {
 
   it("tells where the schema of an act would refuse, and not before", () => {
     const act = (count: number) => ({ id: crypto.randomUUID(), base: 0, operations: many(count) });
-    expect(DraftAct.safeParse(act(mostInOneAct)).success).toBe(true);
-    expect(DraftAct.safeParse(act(mostInOneAct + 1)).success).toBe(false);
-    expect(tooMany(many(mostInOneAct))).toBeNull();
-    expect(tooMany(many(240))).toMatch(/^That is 240 changes, and one act holds 200/);
+    expect(DraftAct.safeParse(act(mostOperations)).success).toBe(true);
+    expect(DraftAct.safeParse(act(mostOperations + 1)).success).toBe(false);
+    expect(tooMany(many(mostOperations))).toBeNull();
+    expect(tooMany(many(mostOperations + 1))).toMatch(/^That is 5001 changes, and one act holds 5000/);
   });
 });
 
