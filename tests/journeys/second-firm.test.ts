@@ -185,9 +185,9 @@ describe("a new firm sets itself up", () => {
     await picture(owner, "72-take-away", true);
     await owner.getByRole("button", { name: "Take away Ivo Maat as architect" }).click();
     const from = Date.now();
-    await architect.getByText("There is nothing here, or it is not yours to see.").waitFor();
+    await architect.getByRole("heading", { name: "There is no sheet at this address" }).waitFor();
     const lostMs = Date.now() - from;
-    expect(lostMs).toBeLessThan(3_000); // 2 s for the socket, and the page asks once who it is
+    expect(lostMs).toBeLessThan(5_000); // 2 s for the socket; then the page asks who it is, on a machine that may be busy
     console.log(`the sheet was gone ${lostMs} ms after the owner's press`);
     await look(architect, "73-architect-taken-out");
     const { pathname } = new URL(owner.url());
