@@ -33,10 +33,12 @@ export class RollCall {
     this.#runners.delete(runner);
   }
 
-  /** Jobs that this process still holds are given back at once. */
+  /** Jobs that this process still holds are given back at once; with the database away, others do so later. */
   async close(): Promise<void> {
     clearInterval(this.#timer);
-    await leave(this.#db, [...this.#runners]);
+    await leave(this.#db, [...this.#runners]).catch((error: unknown) =>
+      this.#log.warn({ err: error }, "could not give jobs back; others will"),
+    );
   }
 
   async #call(): Promise<void> {
