@@ -12,7 +12,7 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
     ["Stamps", String(of("stamp pressed"))],
   ];
   return (
-    <div className="record-margin">
+    <div className="record-margin" tabIndex={0} role="region" aria-label="About the record">
       <section>
         <h2 className="caption">How to read the thread</h2>
         <p>
