@@ -79,6 +79,8 @@ function reasonText(reason: StrengthReason): string {
       return `nothing drawn resists at ${reason.hold.places.join(", ")}: needs ${needText(reason.hold)} (${reason.hold.run})`;
     case "wind outside its limits":
       return `wind is outside the procedure's limits (${reason.limits.join(", ")}); the enclosing box stands in`;
+    case "sheet walls otherwise":
+      return `sheet walls are counted here, though the basis says: ${reason.rule}`;
     case "seismic system refused":
       return `no earthquake system is permitted along ${reason.axis}`;
     case "left out of the model":

@@ -88,6 +88,7 @@ function otherCauses(reasons: readonly StrengthReason[]): Open["others"] {
       case "seismic system refused":
         return ["no earthquake system"];
       case "left out of the model":
+      case "sheet walls otherwise":
         return ["left out of the model"];
       case "moves":
       case "runs without equilibrium":

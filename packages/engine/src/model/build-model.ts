@@ -18,6 +18,8 @@ export type ModelNote =
   | { readonly kind: "beam not modelled"; readonly elementId: string; readonly unitId: string }
   /** A tie between units: each moves by itself. */
   | { readonly kind: "tie not modelled"; readonly elementId: string; readonly unitId: string }
+  /** What was found or proved of a member: the catalogue's section and the unproved yield stand in the model and its checks. */
+  | { readonly kind: "finding not taken"; readonly elementId: string; readonly unitId: string }
   /** A bare sheet edge: the layered sheet is up to 7 % too stiff there; a jamb is asked for. */
   | { readonly kind: "unframed edge"; readonly openingId: string };
 
@@ -53,7 +55,7 @@ export function buildModel(
   };
   const { unheld } = planHolds(holds, new Set());
   const between = freePosts(analysis, plan, assumptions);
-  const byContainer = actions.map((action) => [action.id, loadsByContainer(action)] as const);
+  const byContainer = actions.map((action) => [action.id, loadsByContainer(action, plan)] as const);
   return {
     plan,
     notes: [
@@ -63,7 +65,7 @@ export function buildModel(
     ],
     model: {
       units: units.map((one) => one.placed(byContainer, unitIn(one.unit.id, sameLoads))),
-      between: { ...between, loads: movements(actions, plan, byId) },
+      between: { ...between, loads: loadsBetween(actions, plan, byId) },
       springs: [],
       links,
       supports: supportsOf(plan.bearings, byId),
@@ -76,10 +78,13 @@ export function buildModel(
 const unitIn = (unitId: string, model: BuildingModel | undefined): PlacedUnit | undefined =>
   model?.units.find(({ id }) => id === unitId);
 
-function loadsByContainer({ loads }: ActionCase): Map<string, ActionLoad[]> {
+/** A post in the wall of a container is part of it, and so is what acts on it. */
+function loadsByContainer({ loads }: ActionCase, { inWalls }: BearingPlan): Map<string, ActionLoad[]> {
+  const unitOfPost = new Map([...inWalls].flatMap(([unitId, posts]) => posts.map(({ postId }) => [postId, unitId])));
   const found = new Map<string, ActionLoad[]>();
   for (const load of loads) {
-    const id = "containerId" in load ? load.containerId : load.elementId;
+    const element = "containerId" in load ? load.containerId : load.elementId;
+    const id = unitOfPost.get(element) ?? element;
     const list = found.get(id);
     if (list === undefined) found.set(id, [load]);
     else list.push(load);
@@ -180,10 +185,13 @@ function freePosts({ structure }: Analysis, { freePosts: ids }: BearingPlan, ass
   return { nodes, beams, sections };
 }
 
-/** Movements of pads, down positive in the action, at every support that stands on the pad. */
-function movements(
+/**
+ * Movements of pads, down positive in the action, at every support that stands on the pad; forces on posts by themselves,
+ * at their heads.
+ */
+function loadsBetween(
   actions: readonly ActionCase[],
-  { bearings }: BearingPlan,
+  { bearings, freePosts: posts }: BearingPlan,
   byId: ReadonlyMap<string, ModelledUnit>,
 ): Record<string, ModelCase> {
   const cases = actions.map(({ id, loads }): [string, ModelCase] => {
@@ -192,7 +200,12 @@ function movements(
       const on = bearings.filter(({ below }) => "ground" in below && below.ground === load.elementId);
       return on.map(({ above }) => ({ node: nameOf(above, "foot", byId), dof: "uz" as const, value: -load.downMm }));
     });
-    return [id, settle.length > 0 ? { settle } : {}];
+    const nodal = loads.flatMap((load): NonNullable<ModelCase["nodal"]>[number][] =>
+      load.kind === "point" && posts.includes(load.elementId)
+        ? [{ node: nodeName(load.elementId, "head"), F: [load.xN, load.yN, load.zN, 0, 0, 0] }]
+        : [],
+    );
+    return [id, { ...(settle.length > 0 && { settle }), ...(nodal.length > 0 && { nodal }) }];
   });
   return Object.fromEntries(cases);
 }
@@ -208,7 +221,14 @@ function fabricNotes({ structure }: Analysis): ModelNote[] {
 
 /** What is drawn between units and under them, and is no part of the model yet. */
 function steelNotes({ structure, bearings }: Analysis): ModelNote[] {
-  const { ties } = structure.building;
+  const { ties, overrides, units } = structure.building;
+  // a finding on a post or beam concerns whoever stands on it: all of them, until it is taken
+  const found = overrides.flatMap(({ id, elementId }) => {
+    const own = units.filter((unit) => unit.id === elementId);
+    return (own.length > 0 ? own : units).map((unit): ModelNote => {
+      return { kind: "finding not taken", elementId: id, unitId: unit.id };
+    });
+  });
   const onBeams = bearings.flatMap(({ unitId, contacts }) =>
     contacts.flatMap(({ target }): ModelNote[] =>
       target.on === "beam" ? [{ kind: "beam not modelled", elementId: target.elementId, unitId }] : [],
@@ -217,5 +237,5 @@ function steelNotes({ structure, bearings }: Analysis): ModelNote[] {
   const tied = ties.flatMap(({ id, aId, bId }) =>
     [aId, bId].map((unitId): ModelNote => ({ kind: "tie not modelled", elementId: id, unitId })),
   );
-  return [...onBeams, ...tied];
+  return [...onBeams, ...tied, ...found];
 }

@@ -90,7 +90,10 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
     scheme.basis.friction,
   );
   const runs = plan.runs.length * whole.length;
-  const units = unitVerdicts({ scheme, built, bearings, results, holds, refused, runs }, buildingReasons(actions));
+  const units = unitVerdicts(
+    { scheme, built, bearings, results, holds, refused, runs },
+    buildingReasons(actions, scheme.basis),
+  );
   const envelope = [...whole, ...rest].map(reportOf);
   const worstResidual = Math.max(...envelope.map((report) => report.worstResidual));
   return {

@@ -39,6 +39,8 @@ export type StrengthReason =
   | { readonly kind: "runs without equilibrium"; readonly runs: number; readonly of: number }
   /** Nothing is drawn that could hold this. */
   | { readonly kind: "hold not drawn"; readonly hold: HoldNeeded }
+  /** The engineer has left sheet walls out or raised their cap: they are counted here as by default. */
+  | { readonly kind: "sheet walls otherwise"; readonly rule: "left out" | "cap raised" }
   | { readonly kind: "wind outside its limits"; readonly limits: readonly ShapeLimitCode[] }
   | { readonly kind: "seismic system refused"; readonly axis: Axis }
   | { readonly kind: "left out of the model"; readonly note: ModelNote };

@@ -112,3 +112,33 @@ describe("assessStrength", () => {
     expect(assess(loose).scope).toBe("load path only, no strength checked");
   });
 });
+
+// What the model and its checks do not take up yet must leave the unit to the engineer, never pass in silence.
+describe("what strength does not take up", () => {
+  const plain = ordinarySchemes["one 20 ft"];
+  if (plain === undefined) throw new Error("there is such a scheme");
+  const openCauses = (scheme: Scheme) =>
+    judged(scheme).marks.flatMap(({ fact, verdict }) =>
+      fact.kind === "strength-open" ? [{ verdict, others: fact.others }] : [],
+    );
+  const unit = plain.containers[0]?.id ?? "";
+
+  it.each<[string, Partial<Scheme>]>([
+    [
+      "a thinner rail found in a survey",
+      {
+        overrides: [
+          { id: "v", elementId: unit, member: "bottom side rail", thicknessUm: 3000, source: "survey of the yard" },
+        ],
+      },
+    ],
+    [
+      "sheet walls left out by the engineer",
+      { basis: { ...plain.basis, sheetWalls: { rule: "left out", reason: "to be replaced" } } },
+    ],
+  ])("%s needs the engineer", (_, change) => {
+    expect(openCauses({ ...plain, ...change })).toEqual([
+      { verdict: "needs the engineer", others: ["left out of the model"] },
+    ]);
+  });
+});
