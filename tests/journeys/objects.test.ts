@@ -58,7 +58,7 @@ describe("what is added to a scheme is drawn, stated, copied and taken away", ()
     await item(page, /^seat S1 under F1 on G1, packing 24 mm/).waitFor({ state: "attached" });
     await page.getByLabel("Packing, mm").fill("0");
     await page.keyboard.press("Enter");
-    await page.getByText("At least 0.001 mm.").waitFor();
+    await expect.poll(() => page.getByText("At least 0.001 mm.").count()).toBe(1);
     await picture(page, "30-seats");
   });
 

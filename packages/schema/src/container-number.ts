@@ -5,7 +5,7 @@ import { z } from "zod";
  * multiples of 11; each character times two to the power of its place; the sum modulo 11, 10 counting as 0.
  */
 export function checkDigit(tenCharacters: string): number {
-  const sum = [...tenCharacters].reduce((total, character, place) => total + valueOf(character) * 2 ** place, 0);
+  const sum = Array.from(tenCharacters).reduce((total, character, place) => total + valueOf(character) * 2 ** place, 0);
   return (sum % 11) % 10;
 }
 

@@ -13,7 +13,7 @@ const shortestTold = 3;
  * known of the person: name and address. Lengths count characters, not bytes.
  */
 export function passwordFault(password: string, about: readonly string[] = []): string | null {
-  const length = [...password.normalize("NFC")].length;
+  const length = Array.from(password.normalize("NFC")).length;
   if (length < shortestPassword)
     return `A password has ${shortestPassword} characters or more; this one has ${length}.`;
   if (length > longestPassword) return `A password has ${longestPassword} characters at most; this one has ${length}.`;
@@ -26,13 +26,18 @@ export function passwordFault(password: string, about: readonly string[] = []): 
   return isWeak(withoutRepeats(guessed)) ? "It is made of words and runs that are guessed first." : null;
 }
 
-const substitutes = new Map([..."4@8301!$57"].map((sign, at) => [sign, "aabeoiisst"[at] ?? ""]));
+const substitutes = new Map(Array.from("4@8301!$57").map((sign, at) => [sign, "aabeoiisst"[at] ?? ""]));
 
 /** Lower case without blanks and signs, with figures and signs that stand for letters read as those letters. */
 const plainLetters = (text: string): string =>
-  [...text.normalize("NFKC").toLowerCase()].filter((character) => /[\p{L}\p{N}@!$]/u.test(character)).join("");
+  Array.from(text.normalize("NFKC").toLowerCase())
+    .filter((character) => /[\p{L}\p{N}@!$]/u.test(character))
+    .join("");
 
-const readAsLetters = (text: string): string => [...text].map((sign) => substitutes.get(sign) ?? sign).join("");
+const readAsLetters = (text: string): string =>
+  Array.from(text)
+    .map((sign) => substitutes.get(sign) ?? sign)
+    .join("");
 
 const isWeak = (left: string): boolean => new Set(left).size < fewestOwnLetters;
 
@@ -52,7 +57,7 @@ function withoutRepeats(text: string): string {
 }
 
 const rows = ["abcdefghijklmnopqrstuvwxyz", "01234567890", "qwertyuiop", "asdfghjkl", "zxcvbnm", "qwertzuiop"];
-const runsFrom = rows.flatMap((row) => [row, [...row].reverse().join("")]);
+const runsFrom = rows.flatMap((row) => [row, Array.from(row).reverse().join("")]);
 const shortestRun = 3;
 
 /** Takes away runs along the alphabet, the figures and the rows of a keyboard, and one character three times or more. */

@@ -25,9 +25,11 @@ it("stopped in the middle of forty acts it finishes those it has begun, cuts the
   const headers = { cookie: architect.cookie, "csrf-token": architect.csrfToken, "content-type": "application/json" };
   const send = async (n: number): Promise<string | undefined> => {
     const body = act(0, [place(n)]);
-    const response = await fetch(`${origin}${path}/draft/acts`, { method: "POST", headers, body: JSON.stringify(body) }).catch(
-      () => undefined,
-    );
+    const response = await fetch(`${origin}${path}/draft/acts`, {
+      method: "POST",
+      headers,
+      body: JSON.stringify(body),
+    }).catch(() => undefined);
     return response?.status === 200 ? body.id : undefined;
   };
   const sent = Array.from({ length: 40 }, (_, n) => send(n + 1));
@@ -39,7 +41,10 @@ it("stopped in the middle of forty acts it finishes those it has begun, cuts the
   const drawn = await service.owner.connection.draftAct.findMany({ where: { projectId } });
   expect(acknowledged.length).toBeGreaterThan(0);
   expect(drawn.map(({ id }) => id)).toEqual(expect.arrayContaining(acknowledged));
-  const entries = await service.owner.connection.recordEntry.findMany({ where: { projectId }, orderBy: { number: "asc" } });
+  const entries = await service.owner.connection.recordEntry.findMany({
+    where: { projectId },
+    orderBy: { number: "asc" },
+  });
   expect(entries.map(({ number }) => number)).toEqual(Array.from({ length: 6 + drawn.length }, (_, at) => at + 1));
   const draft = await service.owner.connection.draft.findUniqueOrThrow({ where: { projectId } });
   expect(draft.number).toBe(drawn.length);

@@ -24,17 +24,18 @@ export class Witness {
   watch(server: Server): void {
     server.prependListener("request", (request: IncomingMessage, response: ServerResponse) => {
       const parts: Buffer[] = [];
-      const { write, end } = response;
+      const write = response.write.bind(response);
+      const end = response.end.bind(response);
       const keep = (part: unknown): void => {
         if (typeof part === "string" || part instanceof Uint8Array) parts.push(Buffer.from(part));
       };
       response.write = function (this: ServerResponse, ...given: Parameters<typeof write>) {
         keep(given[0]);
-        return write.apply(response, given);
+        return write(...given);
       } as typeof write;
       response.end = function (this: ServerResponse, ...given: Parameters<typeof end>) {
         keep(given[0]);
-        return end.apply(response, given);
+        return end(...given);
       } as typeof end;
       response.on("finish", () => this.hear(request, response, Buffer.concat(parts)));
     });

@@ -38,10 +38,10 @@ export const useChangePassword = () =>
     onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: signedInPlacesKey }),
   });
 
-/** Ends one sign-in by its id, or all but this one. */
+/** Ends one sign-in by its id; `others` ends all but this one. */
 export const useEndSessions = () =>
   useMutation({
-    mutationFn: (id: string | "others") =>
+    mutationFn: (id: string) =>
       read(
         z.unknown(),
         id === "others"

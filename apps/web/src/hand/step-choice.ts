@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import type { Keys } from "../room/use-keys.ts";
+import type { Keys } from "../keys/use-keys.ts";
 import { nextElement } from "./element-order.ts";
 
 /** `.` and `,` step through the elements: the next one is chosen and, where a view shows it, focused and read out. */

@@ -5,7 +5,7 @@ import { AlsoChosen } from "../drawing/also-chosen.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
 import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
 import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
-import { useKeys } from "../room/use-keys.ts";
+import { useKeys } from "../keys/use-keys.ts";
 import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { NotesMargin } from "../sheet/NotesMargin.tsx";

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { Command } from "../controls/Command.tsx";
-import { singleLetters } from "./single-letters.ts";
+import { singleLetters } from "../keys/single-letters.ts";
 import "./keys-slip.css";
 
 export type KeyLine = readonly [key: string, does: string];

@@ -1,7 +1,7 @@
 import { useNavigate } from "@tanstack/react-router";
 import { useRoom } from "./room-context.ts";
-import { useKeys } from "./use-keys.ts";
-import type { Keys } from "./use-keys.ts";
+import { useKeys } from "../keys/use-keys.ts";
+import type { Keys } from "../keys/use-keys.ts";
 
 /** Keys every sheet of a project has: 1–7 turn to a sheet, F6 steps between regions; `own` come on top. */
 export function useSheetKeys(own: Keys): void {

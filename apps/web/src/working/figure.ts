@@ -20,4 +20,4 @@ const grouped = (digits: string): string => (digits.length < 5 ? digits : digits
 
 const raisedDigits = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const raised = (exponent: number): string =>
-  `${exponent < 0 ? "⁻" : ""}${[...String(Math.abs(exponent))].map((digit) => raisedDigits[Number(digit)]).join("")}`;
+  `${exponent < 0 ? "⁻" : ""}${Array.from(String(Math.abs(exponent)), (digit) => raisedDigits[Number(digit)]).join("")}`;

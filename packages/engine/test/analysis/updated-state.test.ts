@@ -78,7 +78,7 @@ function denseMovement({ elements, equationOf, factor }: Prepared, forces: Float
   for (const { freedoms, matrix: k } of elements)
     freedoms.forEach((f, i) =>
       freedoms.forEach((g, j) => {
-        const [row = -1, column = -1] = [equationOf[f], equationOf[g]];
+        const [row, column] = [equationOf[f] ?? -1, equationOf[g] ?? -1];
         if (row >= 0 && column >= 0)
           matrix.set(row, column, matrix.get(row, column) + (k[i * freedoms.length + j] ?? 0));
       }),

@@ -16,17 +16,17 @@ const knmPerKipFoot = (newtonsPerPound * mmPerInch * inchesPerFoot) / 1000;
 /** How a sentence writes its numbers. */
 export type Figures = {
   /** Lengths of a drawing: 3.00 m; 9'-10 1/8". */
-  length(lengthMm: number): string;
+  readonly length: (lengthMm: number) => string;
   /** Small lengths, in SI with a tenth of a millimetre only where there is one: 18.5 mm, 6 mm; 1/4". */
-  small(lengthMm: number): string;
+  readonly small: (lengthMm: number) => string;
   /** Lengths for readers of plain words: 3.0 metres; 9.8 feet. */
-  inWords(lengthMm: number): string;
+  readonly inWords: (lengthMm: number) => string;
   /** Forces for the drawing: 66 kN; 14.8 kip. */
-  force(forceKn: number): string;
+  readonly force: (forceKn: number) => string;
   /** Forces for the engineer: 65.8 kN; 14.79 kip. */
-  forceExact(forceKn: number): string;
+  readonly forceExact: (forceKn: number) => string;
   /** Moments for the engineer: 204.0 kN m; 150.5 kip-ft. */
-  moment(momentKnm: number): string;
+  readonly moment: (momentKnm: number) => string;
 };
 
 const metric: Figures = {

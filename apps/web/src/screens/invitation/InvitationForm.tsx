@@ -1,12 +1,9 @@
-import type { OpenedLink } from "@cornerway/schema";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { roleWords } from "../../wording/role-words.ts";
-import type { LinkFormProps } from "./form-contract.ts";
+import type { InvitationLink, LinkFormProps } from "./form-contract.ts";
 import { KnownPersonForm } from "./KnownPersonForm.tsx";
 import { NewPersonForm } from "./NewPersonForm.tsx";
 import { SignedInForm } from "./SignedInForm.tsx";
-
-export type InvitationLink = Extract<OpenedLink, { kind: "invitation" }>;
 
 /** Someone is asked into a project, and comes in with a new account or with the one they have. */
 export function InvitationForm({ link, ...rest }: LinkFormProps & { link: InvitationLink }) {

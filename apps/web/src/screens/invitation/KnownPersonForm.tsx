@@ -3,8 +3,7 @@ import { useForm } from "react-hook-form";
 import { Command } from "../../controls/Command.tsx";
 import { PasswordField } from "../../controls/PasswordField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
-import type { LinkFormProps } from "./form-contract.ts";
-import type { InvitationLink } from "./InvitationForm.tsx";
+import type { InvitationLink, LinkFormProps } from "./form-contract.ts";
 
 /** Someone who has an account under the address signs in with it. */
 export function KnownPersonForm({ link, send, error, sending }: LinkFormProps & { link: InvitationLink }) {

@@ -8,8 +8,7 @@ import { PasswordField } from "../../controls/PasswordField.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { faultOf } from "../../data/field-faults.ts";
-import type { LinkFormProps } from "./form-contract.ts";
-import type { InvitationLink } from "./InvitationForm.tsx";
+import type { InvitationLink, LinkFormProps } from "./form-contract.ts";
 
 interface Words {
   name: string;

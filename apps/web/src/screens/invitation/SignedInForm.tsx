@@ -1,7 +1,6 @@
 import { Command } from "../../controls/Command.tsx";
 import { Refused } from "../../controls/Refused.tsx";
-import type { LinkFormProps } from "./form-contract.ts";
-import type { InvitationLink } from "./InvitationForm.tsx";
+import type { InvitationLink, LinkFormProps } from "./form-contract.ts";
 
 /** Whoever is signed in under the address takes the part with one press. */
 export const SignedInForm = ({ link, send, error, sending }: LinkFormProps & { link: InvitationLink }) => (

@@ -1,4 +1,6 @@
-import type { UseLink } from "@cornerway/schema";
+import type { OpenedLink, UseLink } from "@cornerway/schema";
+
+export type InvitationLink = Extract<OpenedLink, { kind: "invitation" }>;
 
 /** What every form of a link is given: how to use it, what the service said last, and whether it is under way. */
 export interface LinkFormProps {

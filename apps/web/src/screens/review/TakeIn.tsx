@@ -4,7 +4,7 @@ import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import { useRequestPreview } from "../../data/request.ts";
 import { useRoom } from "../../room/room-context.ts";
-import { useKeys } from "../../room/use-keys.ts";
+import { useKeys } from "../../keys/use-keys.ts";
 import { listOf } from "../../wording/list-of.ts";
 import { namesIn } from "../../wording/name-of.ts";
 

@@ -2,7 +2,7 @@ import { choiceKeys } from "../../hand/step-choice.ts";
 import type { Hand } from "../../hand/use-hand.ts";
 import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
-import type { Keys } from "../../room/use-keys.ts";
+import type { Keys } from "../../keys/use-keys.ts";
 import type { RequestDraft } from "./use-request-draft.ts";
 
 export const reviewKeyLines: readonly KeyLine[] = [

@@ -5,7 +5,7 @@ import { alsoKeys, choiceKeys } from "../../hand/step-choice.ts";
 import { labelled } from "../../hand/first-unit.ts";
 import type { Eye } from "../../paper/use-eye.ts";
 import type { KeyLine } from "../../room/KeysSlip.tsx";
-import type { Keys } from "../../room/use-keys.ts";
+import type { Keys } from "../../keys/use-keys.ts";
 import { moveUnit, retypeUnit } from "../../tools/move-unit.ts";
 import { turnUnit } from "../../tools/turn-unit.ts";
 import type { useDraftActs } from "./use-draft-acts.ts";

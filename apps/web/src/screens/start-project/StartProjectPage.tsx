@@ -49,7 +49,7 @@ function StartForm() {
   const send = ({ part, ...words }: Words) =>
     start.mutate(
       { ...words, ownPart: parts[part] },
-      { onSuccess: ({ id }) => navigate({ to: "/projects/$projectId/people", params: { projectId: id } }) },
+      { onSuccess: ({ id }) => void navigate({ to: "/projects/$projectId/people", params: { projectId: id } }) },
     );
   return (
     <form className="start-project" noValidate onSubmit={(event) => void handleSubmit(send)(event)}>

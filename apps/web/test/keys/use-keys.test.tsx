@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, expect, it, vi } from "vitest";
-import { useKeys } from "../../src/room/use-keys.ts";
+import { useKeys } from "../../src/keys/use-keys.ts";
 
 afterEach(cleanup);
 
