@@ -1,10 +1,10 @@
-import { worstVerdict, type Assessment, type Mark, type PointMm, type Scheme } from "@cornerway/schema";
+import type { Assessment, Mark, PointMm, Scheme } from "@cornerway/schema";
 import { assess } from "./assess.ts";
 import { placeContainer } from "./geometry/place.ts";
 import type { HazardRefusal } from "./loads/hazard-refusal.ts";
 import { worstFirst } from "./marks/marks-of.ts";
 import { strengthMarks } from "./marks/strength-marks.ts";
-import { verdictsOf } from "./marks/verdicts-of.ts";
+import { verdictsOf, worstOf } from "./marks/verdicts-of.ts";
 import { strength } from "./strength.ts";
 import type { Strength } from "./strength/strength-of.ts";
 
@@ -30,7 +30,7 @@ export function assessStrength(scheme: Scheme): StrengthAssessment {
     accepted: true,
     assessment: {
       ...base,
-      verdict: worstVerdict([...units, ...marks].map(({ verdict }) => verdict)),
+      verdict: worstOf([...units, ...marks].map(({ verdict }) => verdict)),
       scope:
         under === "all loads"
           ? "load path, and strength under all loads"

@@ -1,3 +1,9 @@
+/** The micrometres a scheme stores to the millimetres worked in. */
+export const toMm = (lengthUm: number): number => lengthUm / 1000;
+
+/** The thousandths of a degree a scheme stores to degrees. */
+export const toDegrees = (angleMdeg: number): number => angleMdeg / 1000;
+
 /** Newtons to the kilonewtons results are given in. */
 export const toKn = (forceN: number): number => forceN / 1000;
 

@@ -1,10 +1,11 @@
-import { umToMm, type PointMm, type Scheme } from "@cornerway/schema";
+import type { PointMm, Scheme } from "@cornerway/schema";
 import { gravity } from "../catalog/gravity.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { placeContainer } from "../geometry/place.ts";
+import { toMm } from "../units.ts";
 
 /** Steel added to a scheme, at its centre of mass. */
 export type AddedSteel = {
@@ -21,20 +22,20 @@ export const addedSteel = (scheme: Scheme): AddedSteel[] => [...posts(scheme), .
 const posts = ({ posts: drawn }: Scheme): AddedSteel[] =>
   drawn.map(({ id, xUm, yUm, baseZUm, topZUm, section }) => ({
     elementId: id,
-    weightN: weightN(named(section), umToMm(topZUm - baseZUm)),
-    at: { xMm: umToMm(xUm), yMm: umToMm(yUm), zMm: umToMm(baseZUm + topZUm) / 2 },
+    weightN: weightN(named(section), toMm(topZUm - baseZUm)),
+    at: { xMm: toMm(xUm), yMm: toMm(yUm), zMm: toMm(baseZUm + topZUm) / 2 },
   }));
 
 const beams = ({ beams: drawn }: Scheme): AddedSteel[] =>
   drawn.map(({ id, from, to, section }) => {
-    const [dx, dy, dz] = [umToMm(to.xUm - from.xUm), umToMm(to.yUm - from.yUm), umToMm(to.zUm - from.zUm)];
+    const [dx, dy, dz] = [toMm(to.xUm - from.xUm), toMm(to.yUm - from.yUm), toMm(to.zUm - from.zUm)];
     return {
       elementId: id,
       weightN: weightN(named(section), Math.sqrt(dx * dx + dy * dy + dz * dz)),
       at: {
-        xMm: umToMm(from.xUm + to.xUm) / 2,
-        yMm: umToMm(from.yUm + to.yUm) / 2,
-        zMm: umToMm(from.zUm + to.zUm) / 2,
+        xMm: toMm(from.xUm + to.xUm) / 2,
+        yMm: toMm(from.yUm + to.yUm) / 2,
+        zMm: toMm(from.zUm + to.zUm) / 2,
       },
     };
   });
@@ -45,7 +46,7 @@ const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
     const container = containers.find(({ id }) => id === opening.containerId);
     if (!opening.framed || container === undefined) return [];
     const { jamb, header, sill } = openingFrame(opening);
-    const [wide, high] = [umToMm(opening.widthUm), umToMm(opening.heightUm)];
+    const [wide, high] = [toMm(opening.widthUm), toMm(opening.heightUm)];
     const bars = 2 * weightN(jamb, high) + weightN(header, wide) + weightN(sill, wide);
     const face = faceFrame(placeContainer(container), opening.face);
     return [
@@ -53,7 +54,7 @@ const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
         elementId: opening.id,
         containerId: opening.containerId,
         weightN: bars,
-        at: pointOnFace(face, umToMm(opening.offsetUm) + wide / 2, umToMm(opening.sillUm) + high / 2),
+        at: pointOnFace(face, toMm(opening.offsetUm) + wide / 2, toMm(opening.sillUm) + high / 2),
       },
     ];
   });

@@ -1,6 +1,7 @@
-import { umToMm, type FreeLoad, type Scheme } from "@cornerway/schema";
+import type { FreeLoad, Scheme } from "@cornerway/schema";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
+import { toMm } from "../units.ts";
 import { evenPatch, type ActionLoad } from "./action-case.ts";
 
 /** Loads someone put on floors and roofs, of one kind of action, as the model takes them. */
@@ -13,12 +14,12 @@ export function freeLoadOn({ containers }: Scheme, load: FreeLoad): ActionLoad[]
   const placed = placeContainer(container);
   switch (load.shape) {
     case "point":
-      return [pointOn(placed, load, umToMm(load.xUm), umToMm(load.yUm), load)];
+      return [pointOn(placed, load, toMm(load.xUm), toMm(load.yUm), load)];
     case "line":
       return lineOn(placed, load);
     case "area": {
-      const [u0, v0] = [umToMm(load.xUm), umToMm(load.yUm)];
-      const rect = { u0, v0, u1: u0 + umToMm(load.lengthUm), v1: v0 + umToMm(load.widthUm) };
+      const [u0, v0] = [toMm(load.xUm), toMm(load.yUm)];
+      const rect = { u0, v0, u1: u0 + toMm(load.lengthUm), v1: v0 + toMm(load.widthUm) };
       return [{ kind: "on", containerId: placed.id, surface: load.surface, patch: evenPatch(rect, load.pressurePa) }];
     }
   }
@@ -26,8 +27,8 @@ export function freeLoadOn({ containers }: Scheme, load: FreeLoad): ActionLoad[]
 
 /** As forces at the middles of equal parts. */
 function lineOn(placed: PlacedContainer, load: Extract<FreeLoad, { shape: "line" }>): ActionLoad[] {
-  const [x, y] = [umToMm(load.xUm), umToMm(load.yUm)];
-  const [dx, dy] = [umToMm(load.toXUm) - x, umToMm(load.toYUm) - y];
+  const [x, y] = [toMm(load.xUm), toMm(load.yUm)];
+  const [dx, dy] = [toMm(load.toXUm) - x, toMm(load.toYUm) - y];
   const lengthMm = Math.sqrt(dx * dx + dy * dy);
   const parts = Math.max(1, Math.ceil(lengthMm / PART_MM));
   const downN = (load.downNPerM * lengthMm) / 1000 / parts;
@@ -64,10 +65,10 @@ export function downOf(load: FreeLoad): number {
     case "point":
       return load.downN;
     case "line": {
-      const [dx, dy] = [umToMm(load.toXUm - load.xUm), umToMm(load.toYUm - load.yUm)];
+      const [dx, dy] = [toMm(load.toXUm - load.xUm), toMm(load.toYUm - load.yUm)];
       return (load.downNPerM * Math.sqrt(dx * dx + dy * dy)) / 1000;
     }
     case "area":
-      return (load.pressurePa * umToMm(load.lengthUm) * umToMm(load.widthUm)) / 1e6;
+      return (load.pressurePa * toMm(load.lengthUm) * toMm(load.widthUm)) / 1e6;
   }
 }

@@ -1,6 +1,7 @@
-import { umToMm, type Scheme } from "@cornerway/schema";
+import type { Scheme } from "@cornerway/schema";
 import { placeContainer } from "../geometry/place.ts";
 import { storeysOf } from "../geometry/storeys.ts";
+import { toMm } from "../units.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { freeLoadOn } from "./free-loads.ts";
@@ -65,7 +66,7 @@ const spread = (containerId: string, { rect }: FloorRegion, pressurePa: number):
 const putOn = (scheme: Scheme, containerId: string, { rect }: FloorRegion): ActionLoad[] =>
   scheme.freeLoads
     .filter((load) => load.case === "imposed" && load.surface === "floor" && load.containerId === containerId)
-    .filter(({ xUm }) => umToMm(xUm) >= rect.u0 && umToMm(xUm) < rect.u1)
+    .filter(({ xUm }) => toMm(xUm) >= rect.u0 && toMm(xUm) < rect.u1)
     .flatMap((load) => freeLoadOn(scheme, load));
 
 /** 0 or 1 by the unit's place in its storey, from west to east and south to north, shifted from storey to storey. */

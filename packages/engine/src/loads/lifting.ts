@@ -1,7 +1,8 @@
-import { mdegPerDegree, type Container, type Opening, type PointMm, type Scheme } from "@cornerway/schema";
+import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
 import { gravity } from "../catalog/gravity.ts";
 import { placeContainer, type PlacedContainer, type PlacedFitting } from "../geometry/place.ts";
 import { tan } from "../numerics/elementary.ts";
+import { toDegrees } from "../units.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Clause, Working } from "../working/working.ts";
 import type { ActionCase } from "./action-case.ts";
@@ -30,7 +31,7 @@ export type Lifting = {
 export function lifting(scheme: Scheme, container: Container): Lifting {
   const placed = placeContainer(container);
   const { factor, legMdeg, equalised } = scheme.basis.lifting;
-  const rigging: Rigging = { legDegrees: legMdeg / mdegPerDegree, equalised };
+  const rigging: Rigging = { legDegrees: toDegrees(legMdeg), equalised };
   // what is cut on site is still whole at the pick, and its frame is not in yet
   const openings = scheme.openings.filter(({ containerId, cut }) => containerId === container.id && cut === undefined);
   const steel = addedSteel({ ...scheme, openings }).filter(({ containerId }) => containerId === container.id);

@@ -1,4 +1,5 @@
-import { umToMm, type DesignBasis } from "@cornerway/schema";
+import type { DesignBasis } from "@cornerway/schema";
+import { toMm } from "../units.ts";
 import type { ActionCase } from "./action-case.ts";
 
 /** A pad, post or seat that something stands on, with what is known of it; else the project's values. */
@@ -20,13 +21,11 @@ export function movementCases(
   return supports.flatMap(({ elementId, kind, levelErrorUm, settlementUm }) => [
     ...(levelErrorUm === undefined
       ? [
-          moved(`T ${elementId} low`, elementId, umToMm(project.levelErrorUm)),
-          moved(`T ${elementId} high`, elementId, -umToMm(project.levelErrorUm)),
+          moved(`T ${elementId} low`, elementId, toMm(project.levelErrorUm)),
+          moved(`T ${elementId} high`, elementId, -toMm(project.levelErrorUm)),
         ]
-      : [moved(`T ${elementId} as built`, elementId, -umToMm(levelErrorUm))]),
-    ...(kind === "pad"
-      ? [moved(`T ${elementId} settled`, elementId, umToMm(settlementUm ?? project.settlementUm))]
-      : []),
+      : [moved(`T ${elementId} as built`, elementId, -toMm(levelErrorUm))]),
+    ...(kind === "pad" ? [moved(`T ${elementId} settled`, elementId, toMm(settlementUm ?? project.settlementUm))] : []),
   ]);
 }
 

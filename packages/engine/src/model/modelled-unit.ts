@@ -1,4 +1,3 @@
-import { digestOf } from "@cornerway/schema";
 import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionLoad } from "../loads/action-case.ts";
@@ -7,6 +6,7 @@ import type { ModelCase, Triple } from "./analytical-model.ts";
 import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
 import type { ModelAssumptions } from "./model-assumptions.ts";
+import { textKey } from "./text-key.ts";
 import { turned, turnOf } from "./turn.ts";
 import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
 import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
@@ -76,11 +76,13 @@ export class ModelledUnit {
         ),
       };
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
-    // a digest, since the loads are long and the key is asked for again and again
-    const loadsKey = digestOf([
-      hasPoints ? this.unit.frame : null,
-      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
-    ]);
+    // short, since the loads are long and the key is asked for again and again
+    const loadsKey = textKey(
+      JSON.stringify([
+        hasPoints ? this.unit.frame : null,
+        actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
+      ]),
+    );
     const loads = actions.map(([name, byElement]): [string, ModelCase] => [
       name,
       actionLoads(byElement.get(id) ?? [], this.unit, this.built),

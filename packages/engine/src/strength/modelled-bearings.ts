@@ -1,8 +1,8 @@
+import type { FrameSolution } from "../analysis/frame-result.ts";
 import type { Building } from "../geometry/building.ts";
 import type { PlannedBearing, UnitPoint } from "../model/bearing-plan.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName } from "../model/building-model.ts";
-import type { SolvedRun } from "./solve-runs.ts";
 
 /** A bearing of the building with the name its force goes by in the solution. */
 export type ModelledBearing = {
@@ -39,7 +39,10 @@ export function modelledBearings({ plan, model }: BuiltModel, building: Building
 }
 
 /** Three forces on what bears, N, global axes; upwards is compression. */
-export function bearingForce({ name, on }: ModelledBearing, { frame }: SolvedRun): readonly [number, number, number] {
+export function bearingForce(
+  { name, on }: ModelledBearing,
+  { frame }: { readonly frame: FrameSolution },
+): readonly [number, number, number] {
   const [x = 0, y = 0, z = 0] = (on === "link" ? frame.links[name] : frame.reactions[name]) ?? [];
   return [x, y, z];
 }
