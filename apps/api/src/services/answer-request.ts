@@ -5,6 +5,7 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { findDraftAct, readDraft } from "../store/draft-rows.ts";
 import { findRequest, insertAnswer, type FoundRequest } from "../store/request-rows.ts";
+import { actOf } from "./act-of.ts";
 import { applyToDraft } from "./apply-to-draft.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { answerOf } from "./draw.ts";
@@ -16,14 +17,14 @@ type TakeIn = Extract<AnswerRequest, { answer: "take in" }>;
 /** Takes a request in, its operations becoming one act on the draft, or declines it with a reason. */
 export async function answerRequest(
   database: Database,
-  part: Part,
+  sender: Part,
   requestId: string,
   body: AnswerRequest,
 ): Promise<Outcome<RequestAnswered>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, body);
-  const author = authorOf(part, "answer-request");
-  return database.act(projectId, async (tx) => {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "answer-request", async (tx, part) => {
+    const author = authorOf(part, "answer-request");
     const found = await findRequest(tx, projectId, requestId);
     if (found === null) return refuse("not-found");
     if (found.answer !== null) return repeated(tx, projectId, found, bodyDigest);

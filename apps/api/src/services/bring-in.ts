@@ -12,6 +12,7 @@ import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
 import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { findDraftAct, readDraft, type DraftRow } from "../store/draft-rows.ts";
+import { actOf } from "./act-of.ts";
 import { applyToDraft } from "./apply-to-draft.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { draftConflict } from "./draft-conflict.ts";
@@ -22,13 +23,13 @@ import { authorOf, type Part } from "./part.ts";
  * Makes the draft what a file holds, as one act that can be taken back. Refused when something it would take away or
  * change was drawn after the base, and when the file is not as it must be: each fault at its place.
  */
-export async function bringIn(database: Database, part: Part, body: BringIn): Promise<Outcome<DraftActDone>> {
-  const { projectId } = part;
+export async function bringIn(database: Database, sender: Part, body: BringIn): Promise<Outcome<DraftActDone>> {
+  const { projectId } = sender;
   const read = readSchemeFile(body.file);
   if (!read.ok)
     return refuse(read.code, { fields: read.fields.map((field) => ({ ...field, pointer: `/file${field.pointer}` })) });
-  const bodyDigest = bodyDigestOf(part, body);
-  return database.act(projectId, async (tx) => {
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "draw", async (tx, part) => {
     const earlier = await findDraftAct(tx, projectId, body.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(answerOf(earlier)) : refuse("id-reused");
     const draft = await readDraft(tx, projectId);

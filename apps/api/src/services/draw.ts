@@ -3,6 +3,7 @@ import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
 import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { findDraftAct, readDraft, type DraftActRow, type DraftRow } from "../store/draft-rows.ts";
+import { actOf } from "./act-of.ts";
 import { applyToDraft } from "./apply-to-draft.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { draftConflict } from "./draft-conflict.ts";
@@ -12,10 +13,10 @@ import { authorOf, type Part } from "./part.ts";
  * One drawing act in server order. It is re-based when nothing it reads or writes changed after its base; an undo is
  * applied when what it takes back is as that act left it. Sent twice, it is one act with one answer.
  */
-export async function draw(database: Database, part: Part, act: DraftAct): Promise<Outcome<DraftActDone>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, act);
-  return database.act(projectId, async (tx) => {
+export async function draw(database: Database, sender: Part, act: DraftAct): Promise<Outcome<DraftActDone>> {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, act);
+  return actOf(database, sender, "draw", async (tx, part) => {
     const earlier = await findDraftAct(tx, projectId, act.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(answerOf(earlier)) : refuse("id-reused");
     const draft = await readDraft(tx, projectId);

@@ -8,6 +8,7 @@ import { closeLink, insertLink, readInvitations } from "../store/link-rows.ts";
 import { countHolders } from "../store/membership-rows.ts";
 import { findPerson } from "../store/person-rows.ts";
 import { countTry } from "../store/rate-windows.ts";
+import { actOf } from "./act-of.ts";
 import { exclude, refuseRole } from "./exclusion.ts";
 import { actorOf, type Part } from "./part.ts";
 import { newSecret, secretHash } from "./secret.ts";
@@ -23,13 +24,13 @@ export interface Invited {
 }
 
 /** Asks someone into a project. A second invitation of one address in one role takes the place of the first. */
-export async function invite(database: Database, part: Part, body: NewInvitation): Promise<Outcome<Invited>> {
-  const { projectId, person } = part;
+export async function invite(database: Database, sender: Part, body: NewInvitation): Promise<Outcome<Invited>> {
+  const { projectId, person } = sender;
   const email = body.email.toLowerCase();
   if ((await countTry(database.connection, `invitations of ${person.id}`, 3_600_000)) > mostPerHour)
     return refuse("too-many-tries", { detail: `no more than ${mostPerHour} invitations an hour` });
   const secret = newSecret();
-  return database.act(projectId, async (tx) => {
+  return actOf(database, sender, "invite", async (tx, part) => {
     const refused = refuseEnd(body.partEndsAt) ?? (await refusalOf(tx, part, { ...body, email }));
     if (refused !== undefined) return refused;
     await withdrawEarlier(tx, part, { email, role: body.role });
@@ -49,9 +50,9 @@ export async function invite(database: Database, part: Part, body: NewInvitation
 }
 
 /** Takes an invitation back; one that is used, withdrawn or over is not there any more. */
-export function withdrawInvitation(database: Database, part: Part, id: string): Promise<Outcome<null>> {
-  const { projectId } = part;
-  return database.act(projectId, async (tx) => {
+export function withdrawInvitation(database: Database, sender: Part, id: string): Promise<Outcome<null>> {
+  const { projectId } = sender;
+  return actOf(database, sender, "invite", async (tx, part) => {
     const found = (await readInvitations(tx, projectId)).find((one) => one.id === id);
     if (found === undefined) return refuse("not-found");
     await withdraw(tx, part, found);

@@ -5,15 +5,16 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { countRequests, findRequest, insertRequest } from "../store/request-rows.ts";
 import { readRevision, readRevisionHeads } from "../store/revision-rows.ts";
+import { actOf } from "./act-of.ts";
 import { refuseOperation } from "./apply-to-draft.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { authorOf, type Part } from "./part.ts";
 
 /** Asks for a change, as operations on the latest revision. */
-export async function makeRequest(database: Database, part: Part, body: NewRequest): Promise<Outcome<ChangeRequest>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, body);
-  return database.act(projectId, async (tx) => {
+export async function makeRequest(database: Database, sender: Part, body: NewRequest): Promise<Outcome<ChangeRequest>> {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "make-request", async (tx, part) => {
     const earlier = await findRequest(tx, projectId, body.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(earlier.request) : refuse("id-reused");
     const refused = await refusalOf(tx, projectId, body);

@@ -5,14 +5,15 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
 import { findStamp, insertStamp } from "../store/stamp-rows.ts";
+import { actOf } from "./act-of.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { authorOf, type Part } from "./part.ts";
 
 /** The engineer's disposition of the latest revision, bound to the content and the result on the engineer's screen. */
-export async function pressStamp(database: Database, part: Part, body: NewStamp): Promise<Outcome<Stamp>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, body);
-  return database.act(projectId, async (tx) => {
+export async function pressStamp(database: Database, sender: Part, body: NewStamp): Promise<Outcome<Stamp>> {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "press-stamp", async (tx, part) => {
     const earlier = await findStamp(tx, projectId, body.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(earlier.stamp) : refuse("id-reused");
     const refused = await refusalOf(tx, projectId, body);

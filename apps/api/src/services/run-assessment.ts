@@ -9,6 +9,7 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { findRevisionHead, type RevisionHead } from "../store/revision-rows.ts";
 import { readStampOf } from "../store/stamp-rows.ts";
+import { actOf } from "./act-of.ts";
 import { authorOf, type Part } from "./part.ts";
 import { writeAnswer } from "./record-assessment.ts";
 
@@ -23,8 +24,8 @@ export async function readAssessmentRun(
 }
 
 /** Has a revision assessed again whose assessment failed, or was left by an engine whose form is no longer read here. */
-export function assessAgain(database: Database, part: Part, letter: string): Promise<Outcome<AssessmentRun>> {
-  return onRun(database, part, letter, async (tx, { contentDigest }, latest) => {
+export function assessAgain(database: Database, sender: Part, letter: string): Promise<Outcome<AssessmentRun>> {
+  return onRun(database, sender, letter, async ({ tx, part, head: { contentDigest }, latest }) => {
     const { projectId } = part;
     const stamped = (await readStampOf(tx, projectId, letter)) !== null;
     const again = latest.assessment === "failed" || (latest.assessment === "unreadable" && !latest.byNewerEngine);
@@ -39,8 +40,8 @@ export function assessAgain(database: Database, part: Part, letter: string): Pro
 }
 
 /** Stops the assessment of a revision that waits for one: its thread is ended wherever it runs. */
-export function stopAssessment(database: Database, part: Part, letter: string): Promise<Outcome<AssessmentRun>> {
-  return onRun(database, part, letter, async (tx, { contentDigest }, latest) => {
+export function stopAssessment(database: Database, sender: Part, letter: string): Promise<Outcome<AssessmentRun>> {
+  return onRun(database, sender, letter, async ({ tx, part, head: { contentDigest }, latest }) => {
     if (latest.assessment !== "waiting") return refuse("assessment-moved-on", { detail: howItStands(latest, false) });
     const author = authorOf(part, "run-assessment");
     const run = { projectId: part.projectId, letter, attempt: latest.attempt };
@@ -51,17 +52,25 @@ export function stopAssessment(database: Database, part: Part, letter: string): 
   });
 }
 
+interface OnRun {
+  tx: Connection;
+  part: Part;
+  head: RevisionHead;
+  latest: LatestRun;
+}
+
 /** Runs an act on the latest run on a revision, and says how it stands then. */
 function onRun(
   database: Database,
-  { projectId }: Part,
+  sender: Part,
   letter: string,
-  act: (tx: Connection, head: RevisionHead, latest: LatestRun) => Promise<Outcome<undefined>>,
+  act: (on: OnRun) => Promise<Outcome<undefined>>,
 ): Promise<Outcome<AssessmentRun>> {
-  return database.act(projectId, async (tx) => {
+  return actOf(database, sender, "run-assessment", async (tx, part) => {
+    const { projectId } = part;
     const head = await findRevisionHead(tx, projectId, letter);
     if (head === null) return refuse("not-found");
-    const outcome = await act(tx, head, await readLatestRun(tx, projectId, letter));
+    const outcome = await act({ tx, part, head, latest: await readLatestRun(tx, projectId, letter) });
     return outcome.ok ? done(runOf(letter, await readLatestRun(tx, projectId, letter))) : outcome;
   });
 }

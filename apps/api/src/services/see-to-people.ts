@@ -10,13 +10,14 @@ import {
   setExpiry as setExpiryRow,
 } from "../store/membership-rows.ts";
 import { findPersonById, readLicence } from "../store/person-rows.ts";
+import { actOf } from "./act-of.ts";
 import { refuseEnd } from "./invite.ts";
 import { actorOf, authorOf, type Part } from "./part.ts";
 
 /** The owner says who the engineer is; nobody says so of themselves. */
-export function confirmEngineer(database: Database, part: Part, personId: string): Promise<Outcome<null>> {
-  const { projectId } = part;
-  return database.act(projectId, async (tx) => {
+export function confirmEngineer(database: Database, sender: Part, personId: string): Promise<Outcome<null>> {
+  const { projectId } = sender;
+  return actOf(database, sender, "confirm-engineer", async (tx, part) => {
     if (personId === part.person.id) return refuse("role-refused", { detail: "another owner confirms you" });
     const person = await findPersonById(tx, personId);
     if (person === null || !(await confirmRow(tx, projectId, personId, new Date().toISOString())))
@@ -29,9 +30,9 @@ export function confirmEngineer(database: Database, part: Part, personId: string
 }
 
 /** Takes a part away; with it goes every invitation that person made, or that waits for them. */
-export function removePart(database: Database, part: Part, personId: string, role: Role): Promise<Outcome<null>> {
-  const { projectId } = part;
-  return database.act(projectId, async (tx) => {
+export function removePart(database: Database, sender: Part, personId: string, role: Role): Promise<Outcome<null>> {
+  const { projectId } = sender;
+  return actOf(database, sender, "remove-person", async (tx, part) => {
     const person = await findPersonById(tx, personId);
     if (person === null || !(await deleteMembership(tx, projectId, personId, role))) return refuse("not-found");
     if (role === "owner" && (await countHolders(tx, projectId, "owner")) === 0) return refuse("last-owner");
@@ -45,9 +46,14 @@ export function removePart(database: Database, part: Part, personId: string, rol
 }
 
 /** Says anew when a reader's part ends. */
-export function setExpiry(database: Database, part: Part, personId: string, expiresAt: string): Promise<Outcome<null>> {
-  const { projectId } = part;
-  return database.act(projectId, async (tx) => {
+export function setExpiry(
+  database: Database,
+  sender: Part,
+  personId: string,
+  expiresAt: string,
+): Promise<Outcome<null>> {
+  const { projectId } = sender;
+  return actOf(database, sender, "set-expiry", async (tx, part) => {
     const refused = refuseEnd(expiresAt, "/expiresAt");
     if (refused !== undefined) return refused;
     const person = await findPersonById(tx, personId);

@@ -7,6 +7,7 @@ import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { readActsAfter, readDraft, type DraftRow } from "../store/draft-rows.ts";
 import { insertRevision, readRevisionHeads, summaryOf, type RevisionHead } from "../store/revision-rows.ts";
+import { actOf } from "./act-of.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { authorOf, type Part } from "./part.ts";
 import { revisionLetter } from "./revision-letter.ts";
@@ -17,12 +18,12 @@ import { revisionLetter } from "./revision-letter.ts";
  */
 export async function sendRevision(
   database: Database,
-  part: Part,
+  sender: Part,
   body: NewRevision,
 ): Promise<Outcome<RevisionSummary>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, body);
-  return database.act(projectId, async (tx) => {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "send-revision", async (tx, part) => {
     const heads = await readRevisionHeads(tx, projectId);
     const earlier = heads.find(({ id }) => id === body.id);
     if (earlier !== undefined)

@@ -2,6 +2,7 @@ import type { DraftActDone, TakeBack } from "@cornerway/schema";
 import { done, refuse, type Outcome } from "../outcome.ts";
 import type { Database } from "../store/database.ts";
 import { findDraftAct, readDraft } from "../store/draft-rows.ts";
+import { actOf } from "./act-of.ts";
 import { applyToDraft } from "./apply-to-draft.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { draftConflict } from "./draft-conflict.ts";
@@ -11,13 +12,13 @@ import { authorOf, type Part } from "./part.ts";
 /** Takes an act back by its id, with the inverse that the record has: for acts too large to be sent back. */
 export async function takeBack(
   database: Database,
-  part: Part,
+  sender: Part,
   actId: string,
   body: TakeBack,
 ): Promise<Outcome<DraftActDone>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, { ...body, undoes: actId });
-  return database.act(projectId, async (tx) => {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, { ...body, undoes: actId });
+  return actOf(database, sender, "draw", async (tx, part) => {
     const earlier = await findDraftAct(tx, projectId, body.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(answerOf(earlier)) : refuse("id-reused");
     const undone = await findDraftAct(tx, projectId, actId);

@@ -17,6 +17,7 @@ import {
 } from "../store/webhook-rows.ts";
 import { addressFault } from "../webhooks/address-fault.ts";
 import { seal } from "../webhooks/seal.ts";
+import { actOf } from "./act-of.ts";
 import { once } from "./once.ts";
 import { pageOf, type Page } from "./page.ts";
 import { authorOf, type Part } from "./part.ts";
@@ -33,7 +34,7 @@ export interface WebhookSettings {
 /** Makes a webhook. Its secret is in this answer and, sealed, in its row. */
 export async function makeWebhook(
   database: Database,
-  part: Part,
+  sender: Part,
   { url }: NewWebhook,
   { settings, repeatable }: { settings: WebhookSettings; repeatable: Repeatable | null },
 ): Promise<Outcome<WebhookMade>> {
@@ -42,8 +43,8 @@ export async function makeWebhook(
   const address = new URL(url);
   const fault = addressFault(address, { loopbackToo: webhooksToLoopback });
   if (fault !== undefined) return refuseField("address-refused", "/url", fault);
-  const { projectId, person } = part;
-  return database.act(projectId, (tx) =>
+  const { projectId, person } = sender;
+  return actOf(database, sender, "keep-webhooks", (tx, part) =>
     once(tx, repeatable, { shape: WebhookMade, kept: (made) => ({ ...made, secret: null }) }, async () => {
       if ((await countWebhooks(tx, projectId)) >= mostWebhooks) return refuse("too-many-kept");
       const [id, secret] = [randomUUID(), newSecret()];
@@ -59,8 +60,8 @@ export async function makeWebhook(
 }
 
 /** Takes a webhook away with the log of what it was told. */
-export function endWebhook(database: Database, part: Part, id: string): Promise<Outcome<void>> {
-  return database.act(part.projectId, async (tx) => {
+export function endWebhook(database: Database, sender: Part, id: string): Promise<Outcome<void>> {
+  return actOf(database, sender, "keep-webhooks", async (tx, part) => {
     const webhook = await webhookIn(tx, part, id);
     if (webhook === null) return refuse("not-found");
     await deleteWebhook(tx, id);
@@ -71,8 +72,8 @@ export function endWebhook(database: Database, part: Part, id: string): Promise<
 }
 
 /** Sets a webhook going again that was stopped; entries written meanwhile are not told. */
-export function goOnTelling(database: Database, part: Part, id: string): Promise<Outcome<Webhook>> {
-  return database.act(part.projectId, async (tx) => {
+export function goOnTelling(database: Database, sender: Part, id: string): Promise<Outcome<Webhook>> {
+  return actOf(database, sender, "keep-webhooks", async (tx, part) => {
     const webhook = await webhookIn(tx, part, id);
     if (webhook === null) return refuse("not-found");
     await resumeWebhook(tx, id);

@@ -1,5 +1,5 @@
 import type { NewNote, Note, Scheme } from "@cornerway/schema";
-import { may } from "@cornerway/schema";
+import { elementById, may } from "@cornerway/schema";
 import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
 import type { Connection } from "../store/connection.ts";
@@ -7,14 +7,15 @@ import type { Database } from "../store/database.ts";
 import { readDraft } from "../store/draft-rows.ts";
 import { findNote, insertNote } from "../store/note-rows.ts";
 import { readRevision } from "../store/revision-rows.ts";
+import { actOf } from "./act-of.ts";
 import { bodyDigestOf } from "./body-digest.ts";
 import { authorOf, type Part } from "./part.ts";
 
 /** Pins what someone writes to an element of a revision, or of the draft. */
-export async function writeNote(database: Database, part: Part, body: NewNote): Promise<Outcome<Note>> {
-  const { projectId } = part;
-  const bodyDigest = bodyDigestOf(part, body);
-  return database.act(projectId, async (tx) => {
+export async function writeNote(database: Database, sender: Part, body: NewNote): Promise<Outcome<Note>> {
+  const { projectId } = sender;
+  const bodyDigest = bodyDigestOf(sender, body);
+  return actOf(database, sender, "write-note", async (tx, part) => {
     const earlier = await findNote(tx, projectId, body.id);
     if (earlier !== null) return earlier.bodyDigest === bodyDigest ? done(earlier.note) : refuse("id-reused");
     const refused = await refusalOf(tx, part, body);
@@ -45,9 +46,7 @@ async function refusalOf(tx: Connection, part: Part, body: NewNote): Promise<Out
 }
 
 function elementRefusal(scheme: Scheme, id: string): Outcome<never> | undefined {
-  const { containers, openings, posts, pads, loads } = scheme;
-  const known = [containers, openings, posts, pads, loads].some((elements) =>
-    elements.some((element) => element.id === id),
-  );
-  return known ? undefined : refuseField("element-unknown", "/elementId", `there is no ${id}`);
+  return elementById(scheme, id) === undefined
+    ? refuseField("element-unknown", "/elementId", `there is no ${id}`)
+    : undefined;
 }
