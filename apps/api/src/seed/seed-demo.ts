@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { readScheme, type Scheme } from "@cornerway/schema";
+import { emptyScheme, operationsBetween, readScheme, type Scheme } from "@cornerway/schema";
 import { assessScheme } from "../assessment/assess-scheme.ts";
 import type { Outcome } from "../outcome.ts";
 import { draw } from "../services/draw.ts";
@@ -14,7 +14,6 @@ import type { Database } from "../store/database.ts";
 import { projectExists } from "../store/new-project.ts";
 import { findPerson, insertPerson } from "../store/person-rows.ts";
 import { demoPeople } from "./demo-people.ts";
-import { operationsOfScheme } from "./operations-of-scheme.ts";
 
 export const demoProjectId = "5e1f0a10-0000-4000-8000-000000000100";
 const actId = "5e1f0a10-0000-4000-8000-000000000200";
@@ -47,7 +46,7 @@ export async function seedDemo(database: Database): Promise<void> {
 
 async function sendFirstRevision(database: Database, scheme: Scheme): Promise<void> {
   const architect = partOf("architect");
-  must(await draw(database, architect, { id: actId, base: 0, operations: operationsOfScheme(scheme) }));
+  must(await draw(database, architect, { id: actId, base: 0, operations: operationsBetween(emptyScheme, scheme) }));
   const { number: draftNumber, contentDigest } = await readDraft(database.connection, demoProjectId);
   const remark = "First issue for your reading.";
   const sent = must(await sendRevision(database, architect, { id: revisionId, draftNumber, contentDigest, remark }));
