@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { demoPeople } from "./seed/demo-people.ts";
-import { demoProjectId, seedDemo } from "./seed/seed-demo.ts";
+import { demoProjectId, demoProjects } from "./seed/demo-projects.ts";
+import { seedDemo } from "./seed/seed-demo.ts";
 import { openDatabase } from "./store/database.ts";
 import { eraseProject } from "./store/erase-project.ts";
 import { lastNumber } from "./store/record-rows.ts";
@@ -13,7 +14,7 @@ const database = openDatabase(url);
 let before: number | undefined;
 try {
   before = await lastNumber(database.connection, demoProjectId);
-  if (values.reset && before !== undefined) await eraseProject(database.connection, demoProjectId);
+  if (values.reset) for (const { id } of demoProjects) await eraseProject(database.connection, id);
   await seedDemo(database);
 } finally {
   await database.close();

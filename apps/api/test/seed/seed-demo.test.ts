@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { assess } from "@cornerway/engine";
 import { roles } from "@cornerway/schema";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { freshDatabase, type FreshDatabase } from "../../../../tests/support/fresh-database.ts";
 import { demoPeople } from "../../src/seed/demo-people.ts";
-import { demoProjectId, seedDemo } from "../../src/seed/seed-demo.ts";
+import { demoProjectId, demoProjects } from "../../src/seed/demo-projects.ts";
+import { seedDemo } from "../../src/seed/seed-demo.ts";
 import { readProject } from "../../src/services/read-project.ts";
 import { readDraft } from "../../src/services/read-draft.ts";
 import { checkPassword } from "../../src/services/sign-in.ts";
@@ -41,9 +43,42 @@ function personOf(role: string) {
   return person;
 }
 
-it("the demo has revision A sent and assessed, not stamped, and waits for the engineer", async () => {
+it("the demo has three revisions, the last one assessed, not stamped, and waits for the engineer", async () => {
   await seedDemo(owner);
-  expect(await project()).toMatchObject({ revision: "A", stamp: null, waitsFor: "engineer", containers: 9 });
+  expect(await project()).toMatchObject({ revision: "C", stamp: null, waitsFor: "engineer", containers: 9 });
+  const states = await owner.connection.assessment.findMany({ where: { projectId: demoProjectId } });
+  expect(states.map(({ letter, state }) => [letter, state]).sort()).toEqual([
+    ["A", "done"],
+    ["B", "done"],
+    ["C", "done"],
+  ]);
+});
+
+it("it has notes, a request taken in, one declined, and a stamp that sends revision B back", async () => {
+  const where = { projectId: demoProjectId };
+  const { note, requestAnswer, stamp } = owner.connection;
+  expect(await note.count({ where })).toBe(4);
+  const answers = await requestAnswer.findMany({ where, orderBy: { answeredAt: "asc" } });
+  expect(answers.map(({ state }) => state)).toEqual(["taken in", "declined"]);
+  const stamps = await stamp.findMany({ where });
+  expect(stamps.map(({ revision, disposition }) => [revision, disposition])).toEqual([["B", "Revise and resubmit"]]);
+});
+
+it("what the engineer's declined request says of T1 is so: set back by 2.40 m it does not tip over", async () => {
+  const { scheme } = await readDraft(owner.connection, demoProjectId);
+  const tips = (containers: typeof scheme.containers) =>
+    assess({ ...scheme, containers }).marks.some(
+      ({ fact, elements }) => fact.kind === "tips-over" && elements[0] === "t1",
+    );
+  const setBack = scheme.containers.map((unit) => (unit.id === "t1" ? { ...unit, yUm: unit.yUm + 2_400_000 } : unit));
+  expect([tips(scheme.containers), tips(setBack)]).toEqual([true, false]);
+});
+
+it("two more projects stand in the street: one sent once, one still on the board", async () => {
+  const revisions = await Promise.all(
+    demoProjects.map(({ id }) => owner.connection.revision.count({ where: { projectId: id } })),
+  );
+  expect(revisions).toEqual([3, 1, 0]);
 });
 
 it("its draft is the scheme in shared/demo/scheme.json, unchanged since the revision", async () => {
@@ -69,6 +104,8 @@ it("made again, it changes nothing", async () => {
 it("erased and made again it starts at entry 1, and the triggers are on", async () => {
   await eraseProject(owner.connection, demoProjectId);
   await seedDemo(owner);
-  expect(await project()).toMatchObject({ revision: "A", last: 9 });
+  // Opened, five parts; A: drawn, sent, assessed, note, request, drawn, taken in, note, settled; B: drawn, sent, assessed, two
+  // notes, request, stamp, declined; C: drawn, sent, assessed: 6 + 9 + 8 + 3.
+  expect(await project()).toMatchObject({ revision: "C", last: 26 });
   await expect(owner.connection.recordEntry.deleteMany()).rejects.toThrow("CW001");
 });
