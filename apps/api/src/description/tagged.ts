@@ -11,16 +11,34 @@ export const taggedHeaders = z.looseObject({
   "if-none-match": z.string().optional().describe("The tag of what is held already (RFC 9110 section 13.1.2)."),
 });
 
-/** A strong entity tag (RFC 9110 section 8.8.3) of what determines an answer: digests, numbers, states. */
+/**
+ * An entity tag of what determines an answer: digests, numbers, states. Weak, because it is the same whether the answer is
+ * sent compressed or not (RFC 9110 sections 8.8.1 and 8.8.3.3).
+ */
 export const tagOf = (...parts: readonly (string | number | null)[]): string =>
-  `"${createHash("sha256").update(JSON.stringify(parts)).digest("base64url")}"`;
+  `W/"${createHash("sha256").update(JSON.stringify(parts)).digest("base64url")}"`;
 
 /** Answers with a value under its tag, or 304 when that is the one the sender holds. */
-export function sendTagged(request: FastifyRequest, reply: FastifyReply, tag: string, value: unknown): FastifyReply {
-  reply.header("etag", tag);
-  return holds(request.headers["if-none-match"], tag) ? reply.code(304).send() : reply.send(value);
-}
+export const sendTagged = (request: FastifyRequest, reply: FastifyReply, tag: string, value: unknown): FastifyReply =>
+  holds(request, tag) ? headed(reply, tag).code(304).send() : headed(reply, tag).send(value);
+
+/** The same for what is JSON text, which is made only when it is sent. */
+export const sendTaggedText = (
+  request: FastifyRequest,
+  reply: FastifyReply,
+  tag: string,
+  text: () => string,
+): FastifyReply =>
+  holds(request, tag)
+    ? headed(reply, tag).code(304).send()
+    : headed(reply, tag).type("application/json; charset=utf-8").send(text());
+
+/** A 304 has the fields that the answer in full would have (RFC 9110 section 15.4.5). */
+const headed = (reply: FastifyReply, tag: string): FastifyReply =>
+  reply.header("etag", tag).header("vary", "accept-encoding");
 
 /** Compared weakly, as RFC 9110 section 13.1.2 asks. */
-const holds = (sent: string | undefined, tag: string): boolean =>
-  sent !== undefined && sent.split(",").some((one) => ["*", tag].includes(one.trim().replace(/^W\//, "")));
+function holds({ headers }: FastifyRequest, tag: string): boolean {
+  const opaque = (one: string) => one.trim().replace(/^W\//, "");
+  return headers["if-none-match"]?.split(",").some((one) => ["*", opaque(tag)].includes(opaque(one))) ?? false;
+}

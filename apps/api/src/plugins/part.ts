@@ -1,10 +1,11 @@
-import { ProjectId, type Act } from "@cornerway/schema";
+import type { Act } from "@cornerway/schema";
 import type { FastifyRequest } from "fastify";
 import fp from "fastify-plugin";
 import { partRefusal, type Part } from "../services/part.ts";
 import { readHeld } from "../store/membership-rows.ts";
 import { projectExists } from "../store/new-project.ts";
 import { sendProblem } from "./problems.ts";
+import { projectOf } from "./project-of.ts";
 import { signedInOf } from "./signed-in.ts";
 
 declare module "fastify" {
@@ -35,12 +36,10 @@ export default fp(
       const projectId = projectOf(request);
       if (projectId === undefined) return sendProblem(reply, { code: "not-found" });
       const { person } = signedInOf(request);
-      const db = request.server.database.connection;
-      const held = await readHeld(db, projectId, person.id);
+      const { held, projectThere } = await heldBy(request, projectId, person.id);
       const code = partRefusal(held, person.administrator, act);
       if (code !== undefined) return sendProblem(reply, { code });
-      if (held.roles.length === 0 && !(await projectExists(db, projectId)))
-        return sendProblem(reply, { code: "not-found" });
+      if (!projectThere) return sendProblem(reply, { code: "not-found" });
       request.part = { projectId, person, roles: held.roles, token: request.accessToken?.prefix };
     });
   },
@@ -53,8 +52,10 @@ export function partOfSender(request: FastifyRequest): Part {
   return request.part;
 }
 
-function projectOf({ params }: FastifyRequest): string | undefined {
-  const projectId: unknown =
-    typeof params === "object" && params !== null && "projectId" in params ? params.projectId : undefined;
-  return ProjectId.safeParse(projectId).data;
+/** Read along with a session; of an access token it is asked for here. */
+async function heldBy({ server, signedIn }: FastifyRequest, projectId: string, personId: string) {
+  if (signedIn?.inProject !== undefined) return signedIn.inProject;
+  const db = server.database.connection;
+  const held = await readHeld(db, projectId, personId);
+  return { held, projectThere: held.roles.length > 0 || (await projectExists(db, projectId)) };
 }

@@ -5,16 +5,20 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import fp from "fastify-plugin";
 import { csrfTokenOf, sessionIdOf, sessionLastsMs, type From } from "../services/sign-in.ts";
 import type { FoundToken } from "../store/access-token-rows.ts";
-import { findSession, type SignedInPerson } from "../store/session-rows.ts";
+import type { FoundSession } from "../store/reads.ts";
+import { markSeen, type SignedInPerson } from "../store/session-rows.ts";
 import type {} from "./access-token.ts"; // gives requests `accessToken`
 import { isOfApi } from "./is-of-api.ts";
 import { sendProblem } from "./problems.ts";
+import { projectOf } from "./project-of.ts";
 
 /** Who sends a request, by the session in their cookie or by an access token. */
 export interface SignedIn {
   person: SignedInPerson;
   token: string;
   sessionId: string;
+  /** What they hold in the project of the address, where it was read along with the session. */
+  inProject?: Pick<FoundSession, "held" | "projectThere">;
 }
 
 declare module "fastify" {
@@ -99,8 +103,13 @@ async function whoSends(request: FastifyRequest): Promise<SignedIn | null> {
   const token = tokenOf(request);
   if (token === undefined || token.length > 100) return null;
   const sessionId = sessionIdOf(token);
-  const person = await findSession(request.server.database.connection, sessionId);
-  return person === null ? null : { person, token, sessionId };
+  const { connection, reads } = request.server.database;
+  const found = await reads.session({ sessionId, projectId: projectOf(request) ?? null });
+  if (found === null) return null;
+  const { person, held, projectThere, unseen } = found;
+  // Nobody waits for this, and a session that was not seen for a moment is no worse for it.
+  if (unseen) markSeen(connection, sessionId).catch((err: unknown) => request.log.warn({ err }, "not written as seen"));
+  return { person, token, sessionId, inProject: { held, projectThere } };
 }
 
 function carriesToken({ headers }: FastifyRequest, { token }: SignedIn): boolean {

@@ -3,11 +3,11 @@ import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
 import { largestDrawnBytes, projectParams } from "../description/params.ts";
-import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
+import { sendTaggedText, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { draw } from "../services/draw.ts";
-import { readDraft } from "../services/read-draft.ts";
+import { readDraftToSend } from "../services/read-draft.ts";
 import { takeBack } from "../services/take-back.ts";
 
 const path = "/api/projects/:projectId/draft";
@@ -50,9 +50,9 @@ const takingBack = described(
 
 export const draftRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(path, { config: { act: "read-draft" }, schema: reading }, async (request, reply) => {
-    const draft = await readDraft(app.database.connection, partOfSender(request).projectId);
+    const draft = await readDraftToSend(app.database, partOfSender(request).projectId);
     const tag = tagOf(draft.number, draft.contentDigest, draft.movesSinceRevision);
-    return sendTagged(request, reply, tag, draft);
+    return sendTaggedText(request, reply, tag, draft.text);
   });
 
   app.post(

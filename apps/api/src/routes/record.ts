@@ -4,9 +4,8 @@ import { z } from "zod";
 import { described } from "../description/described.ts";
 import { afterNumber, limit, linkNext, pageHeaders } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
-import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
+import { sendTaggedText, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
-import { pageOf } from "../services/page.ts";
 import { readRecord } from "../services/read-record.ts";
 
 const querystring = z.strictObject({
@@ -31,14 +30,9 @@ const path = "/api/projects/:projectId/record";
 export const recordRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(path, { config: { act: "read-record" }, schema: reading }, async (request, reply) => {
     const { after, limit: most } = request.query;
-    const read = await readRecord(app.database.connection, partOfSender(request), { after, limit: most + 1 });
-    const page = pageOf(read, most, ({ number }) => number);
+    const page = await readRecord(app.database, partOfSender(request), { after, limit: most });
     linkNext(request, reply, page);
-    // An entry is never altered, but its payload may be withheld.
-    const tag = tagOf(
-      page.next,
-      ...page.items.flatMap(({ number, head, payload }) => [number, head, payload === null ? 0 : 1]),
-    );
-    return sendTagged(request, reply, tag, page.items);
+    const tag = tagOf(page.next, ...page.items.map((entry) => entry.tag));
+    return sendTaggedText(request, reply, tag, () => `[${page.items.map(({ text }) => text).join(",")}]`);
   });
 };

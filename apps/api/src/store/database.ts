@@ -1,12 +1,16 @@
 import { PrismaPg } from "@prisma/adapter-pg";
+import { openPool } from "../database/open-pool.ts";
 import { PrismaClient } from "../generated/prisma/client.ts";
 import type { Outcome } from "../outcome.ts";
 import type { Connection } from "./connection.ts";
+import { readsOf, type Reads } from "./reads.ts";
 import { lockProject } from "./record-rows.ts";
 import { Turns } from "./turns.ts";
 
 export interface Database {
   connection: Connection;
+  /** The quick way for what every request reads. */
+  reads: Reads;
   /**
    * Runs one act on a project with the project's row locked: commits when it is done, rolls everything back when it is
    * refused or throws.
@@ -22,13 +26,12 @@ const longestWaitMs = 5_000;
 const longestTransactionMs = 15_000;
 
 export function openDatabase(url: string): Database {
-  const client = new PrismaClient({
-    adapter: new PrismaPg({ connectionString: url, max: mostConnections }),
-    errorFormat: "minimal",
-  });
+  const pool = openPool(url, mostConnections);
+  const client = new PrismaClient({ adapter: new PrismaPg(pool), errorFormat: "minimal" });
   const turns = new Turns();
   return {
     connection: client,
+    reads: readsOf(pool),
     act: (projectId, work) =>
       turns.take(projectId, () =>
         transact(client, async (transaction) => {
@@ -37,7 +40,10 @@ export function openDatabase(url: string): Database {
         }),
       ),
     write: (work) => transact(client, work),
-    close: () => client.$disconnect(),
+    async close() {
+      await client.$disconnect();
+      await pool.end();
+    },
   };
 }
 

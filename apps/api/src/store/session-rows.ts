@@ -3,9 +3,9 @@ import type { Connection } from "./connection.ts";
 import type { Person } from "./person-rows.ts";
 
 /** A session nothing was heard of for this long is over, whatever else. */
-const idleSeconds = 2 * 3600;
+export const idleSeconds = 2 * 3600;
 /** Seen is written down no more often than this. */
-const seenEverySeconds = 60;
+export const seenEverySeconds = 60;
 
 /** Who is signed in. */
 export interface SignedInPerson extends Person {
@@ -18,18 +18,11 @@ export interface SignInPlace {
   network: string;
 }
 
-/** Who a session belongs to; null when it is unknown, signed out, expired or long unused. */
-export async function findSession(db: Connection, id: string): Promise<SignedInPerson | null> {
-  const rows = await db.$queryRaw<(SignedInPerson & { unseen: boolean })[]>`
-    select p."id"::text, p."name", p."email", p."administrator",
-      s."seen_at" < now() - make_interval(secs => ${seenEverySeconds}::float8) as "unseen"
-    from "session" s join "person" p on p."id" = s."person_id"
-    where s."id" = ${id} and s."expires_at" > now() and s."seen_at" > now() - make_interval(secs => ${idleSeconds}::float8)`;
-  const [row] = rows;
-  if (row === undefined) return null;
-  const { unseen, ...person } = row;
-  if (unseen) await db.$executeRaw`update "session" set "seen_at" = now() where "id" = ${id}`;
-  return person;
+/** Writes down that a session is in use, unless that was done a moment ago. */
+export async function markSeen(db: Connection, id: string): Promise<void> {
+  await db.$executeRaw`
+    update "session" set "seen_at" = now()
+    where "id" = ${id} and "seen_at" < now() - make_interval(secs => ${seenEverySeconds}::float8)`;
 }
 
 export async function insertSession(
