@@ -1,4 +1,5 @@
 // `npm run bench -- reads`: reads of the service against a bare route that gives the same bytes with one query, taken in turn.
+import { deepStrictEqual, strictEqual } from "node:assert/strict";
 import { loadavg } from "node:os";
 import autocannon from "autocannon";
 import { bareService } from "./reads/bare-service.ts";
@@ -24,6 +25,7 @@ const bare = await bareService(database.serviceUrl, projectId);
 const routes = ["record?after=0&limit=20", "draft"];
 let within = true;
 for (const route of routes) {
+  await sameBody(route);
   const own: number[] = [];
   const plain: number[] = [];
   for (let round = 0; round < rounds; round += 1) {
@@ -49,6 +51,16 @@ async function perSecond(url: string): Promise<number> {
   const { requests, non2xx } = await autocannon({ url, headers, connections: 10, duration: secondsEach });
   if (non2xx > 0) throw new Error(`${url}: ${non2xx} answers were not 2xx`);
   return requests.average;
+}
+
+/** Both answers say the same, at the same length. */
+async function sameBody(route: string): Promise<void> {
+  const headers = { cookie: session.cookie };
+  const own = await (await fetch(`${service.origin}/api/projects/${projectId}/${route}`, { headers })).text();
+  const plain = await (await fetch(`${bare.origin}/${route}`)).text();
+  deepStrictEqual(JSON.parse(own), JSON.parse(plain));
+  strictEqual(own.length, plain.length);
+  console.log(`${route}: ${own.length} bytes from both`);
 }
 
 function median(values: number[]): number {

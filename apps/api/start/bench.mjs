@@ -2,6 +2,7 @@
 // `npm run bench -- NAME …`: only those named, also the long ones of tests/soak: load, faults, reads, bad-requests.
 import { existsSync, readdirSync } from "node:fs";
 import path from "node:path";
+import { ensureBuilt } from "./build.mjs";
 import { CLONE } from "./clone.mjs";
 import { ensureInstalled } from "./install.mjs";
 import { prepareClone } from "./prepare-clone.mjs";
@@ -14,8 +15,11 @@ const FOLDERS = ["packages/engine/bench", "apps/api/bench"];
 const LONG = "tests/soak";
 
 await runCommand(async (signal) => {
-  await prepareClone(ensureInstalled, signal);
   const files = chosen(process.argv.slice(2));
+  await prepareClone(async (control) => {
+    await ensureInstalled(control);
+    if (files.some((file) => file.startsWith(LONG))) await ensureBuilt(control); // these run the built service
+  }, signal);
   const failed = [];
   for (const file of files) if (!(await runBench(file, signal))) failed.push(file);
   if (failed.length > 0) throw new StartFailure(`Over budget or broken: ${failed.join(", ")}`);

@@ -1,4 +1,5 @@
-// Fastify and pg with nothing between: no session, no roles, no checks, no headers of safety; one query a read.
+// Fastify and pg with nothing between: no session, no roles, no checks, no headers of safety; one query a read, and the
+// same body as the service sends.
 import fastify from "fastify";
 import pg from "pg";
 
@@ -8,7 +9,8 @@ const app = fastify();
 
 app.get("/record", async ({ query }) => {
   const { rows } = await pool.query(
-    `select e.number, e.at, e.actor_id, e.actor_role, e.kind, e.leaf, e.head, p.actor_name, p.payload
+    `select e.project_id as "projectId", e.number, e.at, e.kind, e.leaf, e.head,
+       json_build_object('id', e.actor_id, 'name', p.actor_name, 'role', e.actor_role) as actor, p.payload
      from record_entry e left join record_payload p using (project_id, number)
      where e.project_id = $1 and e.number > $2 order by e.number limit $3`,
     [project, query.after, query.limit],
@@ -17,9 +19,11 @@ app.get("/record", async ({ query }) => {
 });
 
 app.get("/draft", async () => {
-  const { rows } = await pool.query("select number, content_digest, scheme from draft where project_id = $1", [
-    project,
-  ]);
+  const { rows } = await pool.query(
+    `select number, content_digest as "contentDigest", scheme, number as "movesSinceRevision"
+     from draft where project_id = $1`,
+    [project],
+  );
   return rows[0];
 });
 
