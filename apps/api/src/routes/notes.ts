@@ -6,7 +6,7 @@ import { pageHeaders, pageQuery, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
-import { readNotePage, readThread } from "../services/read-thread.ts";
+import { mostOfThread, readNotePage, readThread } from "../services/read-thread.ts";
 import { settleNote } from "../services/settle-note.ts";
 import { writeNote } from "../services/write-note.ts";
 
@@ -18,6 +18,7 @@ const readingThread = described(
     tag: "review",
     id: "readThread",
     summary: "Notes, change requests and stamps, all at once",
+    description: `The latest ${mostOfThread} of each, oldest first. The lists of notes and requests hold the earlier ones.`,
     answers: { 200: Thread },
   },
   { params: projectParams },

@@ -1,17 +1,24 @@
 import { mayReadEntry, type ChangeRequest, type Note, type Thread } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
-import { readNotes, readNotesAfter } from "../store/note-rows.ts";
-import { readRequests, readRequestsAfter } from "../store/request-rows.ts";
-import { readStamps } from "../store/stamp-rows.ts";
+import { readLatestNotes, readNotesAfter } from "../store/note-rows.ts";
+import { readLatestRequests, readRequestsAfter } from "../store/request-rows.ts";
+import { readLatestStamps } from "../store/stamp-rows.ts";
 import type { Part } from "./part.ts";
 import { pageOf, type Page } from "./page.ts";
 
-/** What was written, asked and decided, less what the record's table of who may see what keeps from the reader. */
-export async function readThread(db: Connection, { projectId, roles }: Part): Promise<Thread> {
+/** Of each kind. Whatever is earlier is in the lists that come in pages. */
+export const mostOfThread = 1_000;
+
+/** What was last written, asked and decided, less what the record's table of who may see what keeps from the reader. */
+export async function readThread(
+  db: Connection,
+  { projectId, roles }: Pick<Part, "projectId" | "roles">,
+  most = mostOfThread,
+): Promise<Thread> {
   return {
-    notes: mayReadEntry(roles, "note written") ? await readNotes(db, projectId) : [],
-    requests: mayReadEntry(roles, "request made") ? await readRequests(db, projectId) : [],
-    stamps: mayReadEntry(roles, "stamp pressed") ? await readStamps(db, projectId) : [],
+    notes: mayReadEntry(roles, "note written") ? await readLatestNotes(db, projectId, most) : [],
+    requests: mayReadEntry(roles, "request made") ? await readLatestRequests(db, projectId, most) : [],
+    stamps: mayReadEntry(roles, "stamp pressed") ? await readLatestStamps(db, projectId, most) : [],
   };
 }
 

@@ -27,14 +27,15 @@ export async function findNote(db: Connection, projectId: string, id: string): P
   return row === null ? null : { note: noteOf(row), bodyDigest: row.bodyDigest };
 }
 
-/** All notes of a project in the order they were written. */
-export async function readNotes(db: Connection, projectId: string): Promise<Note[]> {
+/** The latest notes of a project, at most `limit`, in the order they were written. */
+export async function readLatestNotes(db: Connection, projectId: string, limit: number): Promise<Note[]> {
   const rows = await db.note.findMany({
     where: { projectId },
     include: { settlement: true },
-    orderBy: { entry: "asc" },
+    orderBy: { entry: "desc" },
+    take: limit,
   });
-  return rows.map(noteOf);
+  return rows.toReversed().map(noteOf);
 }
 
 /** Notes in the order they were written: those after one of them, at most `limit`; null when there is no such one. */

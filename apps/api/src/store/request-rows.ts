@@ -54,6 +54,17 @@ export async function readRequests(db: Connection, projectId: string): Promise<C
   return rows.map(requestOf);
 }
 
+/** The latest requests of a project, at most `limit`, in the order of their numbers. */
+export async function readLatestRequests(db: Connection, projectId: string, limit: number): Promise<ChangeRequest[]> {
+  const rows = await db.changeRequest.findMany({
+    where: { projectId },
+    include: { answer: true },
+    orderBy: { number: "desc" },
+    take: limit,
+  });
+  return rows.toReversed().map(requestOf);
+}
+
 /** Requests in the order of their numbers: those after a number, at most `limit`. */
 export async function readRequestsAfter(
   db: Connection,

@@ -19,9 +19,10 @@ export async function readStampOf(db: Connection, projectId: string, revision: s
   return row === null ? null : stampOf(row);
 }
 
-export async function readStamps(db: Connection, projectId: string): Promise<Stamp[]> {
-  const rows = await db.stamp.findMany({ where: { projectId }, orderBy: { pressedAt: "asc" } });
-  return rows.map(stampOf);
+/** The latest stamps of a project, at most `limit`, in the order they were pressed. */
+export async function readLatestStamps(db: Connection, projectId: string, limit: number): Promise<Stamp[]> {
+  const rows = await db.stamp.findMany({ where: { projectId }, orderBy: { pressedAt: "desc" }, take: limit });
+  return rows.toReversed().map(stampOf);
 }
 
 const stampOf = (row: Row): Stamp => ({

@@ -3,6 +3,7 @@ import type supertest from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { openProject } from "../../src/services/open-project.ts";
+import { readThread } from "../../src/services/read-thread.ts";
 import { expectProblem } from "../support/expect-problem.ts";
 import { act, note, place } from "../support/sample.ts";
 import { startService, type Browser, type TestService } from "../support/service.ts";
@@ -100,6 +101,17 @@ describe("the record", () => {
     const whole = (await architect.get(`${path}/record`)).body as { number: number }[];
     expect(pages.flat()).toEqual(whole);
     expect(whole.map(({ number }) => number)).toEqual(whole.map((_entry, at) => at + 1));
+  });
+});
+
+describe("the thread", () => {
+  it("is the latest of each kind, oldest first, where there are more than it holds", async () => {
+    const projectId = path.split("/").at(-1) ?? "";
+    const read = async (most?: number) =>
+      readThread(service.owner.connection, { projectId, roles: ["architect"] }, most);
+    const whole = await read();
+    expect(whole.notes.map(({ text }) => text)).toEqual(["note 0", "note 1", "note 2", "note 3", "note 4"]);
+    expect((await read(2)).notes).toEqual(whole.notes.slice(-2));
   });
 });
 

@@ -670,7 +670,10 @@ export interface paths {
       path?: never;
       cookie?: never;
     };
-    /** Notes, change requests and stamps, all at once */
+    /**
+     * Notes, change requests and stamps, all at once
+     * @description The latest 1000 of each, oldest first. The lists of notes and requests hold the earlier ones.
+     */
     get: operations["readThread"];
     put?: never;
     post?: never;
