@@ -95,11 +95,15 @@ describe("append", () => {
 
   it("keeps the proofs whole when a payload is withheld: the entry stays, its payload reads as null", async () => {
     const projectId = await service.openProject();
+    const architect = await service.signIn("architect");
+    const read = () => architect.get(`/api/projects/${projectId}/record`).expect(200);
+    const before = await read();
+    expect(RecordEntry.parse((before.body as unknown[])[1]).payload).not.toBeNull();
     await service.owner.connection.$executeRawUnsafe(`do $$ begin alter table record_payload disable trigger user;
       delete from record_payload where project_id = '${projectId}' and number = 2; alter table record_payload enable trigger user; end $$`);
-    const architect = await service.signIn("architect");
-    const { body } = await architect.get(`/api/projects/${projectId}/record`).expect(200);
+    const { body, headers } = await read(); // nothing of what was sent before is sent again
     expect(RecordEntry.parse(body[1])).toMatchObject({ number: 2, payload: null, actor: { name: "withheld" } });
+    expect(headers["etag"]).not.toBe(before.headers["etag"]);
   });
 
   it("tells listeners project and number, nothing else", async () => {
