@@ -50,9 +50,14 @@ export class Line {
   }
 
   send(message: ServerMessage): void {
+    if (this.open) this.sendText(JSON.stringify(message));
+  }
+
+  /** A `ServerMessage` as JSON, which is written once for all who get the same. */
+  sendText(text: string): void {
     if (!this.open) return;
     if (this.#socket.bufferedAmount > mostUnsentBytes) return this.close(liveCloseCodes.tooSlow, "too slow");
-    this.#socket.send(JSON.stringify(message));
+    this.#socket.send(text);
   }
 
   /** Sends those of the next entries, in order and without gaps, that this reader may see. */

@@ -1,4 +1,4 @@
-import { liveCloseCodes, recordKinds, type Presence } from "@cornerway/schema";
+import { liveCloseCodes, recordKinds, type Presence, type ServerMessage } from "@cornerway/schema";
 import type { FastifyBaseLogger } from "fastify";
 import { readAssessmentRun } from "../services/run-assessment.ts";
 import type { Connection } from "../store/connection.ts";
@@ -6,7 +6,7 @@ import { lastNumber, readEntries } from "../store/record-rows.ts";
 import { readStanding } from "../store/session-rows.ts";
 import type { Line } from "./line.ts";
 import { Listener } from "./listener.ts";
-import { PresenceBoard, type Word } from "./presence-board.ts";
+import { PresenceBoard, type Someone, type Word } from "./presence-board.ts";
 import { Room } from "./room.ts";
 
 const standingEveryMs = 500;
@@ -156,9 +156,9 @@ export class Live {
   #tellRoom(projectId: string): void {
     const all = this.#board.people(projectId);
     const withoutDrags = all.map((one) => ({ ...one, presence: one.presence && { ...one.presence, dragging: null } }));
-    for (const line of this.#lines) {
-      if (line.part.projectId === projectId) line.send({ type: "here", people: line.seesDraft ? all : withoutDrags });
-    }
+    const [toDrafters, toOthers] = [textOfHere(all), textOfHere(withoutDrags)];
+    for (const line of this.#lines)
+      if (line.part.projectId === projectId) line.sendText(line.seesDraft ? toDrafters : toOthers);
   }
 
   /** Whoever signed out, ran out of time or lost a role since is cut off: twice a second, in one query for all. */
@@ -185,6 +185,8 @@ const wordOf = ({ connection, part, role }: Line, presence: Presence | null): Wo
   ...{ projectId: part.projectId, connection, personId: part.person.id, name: part.person.name },
   ...{ role, presence, gone: false },
 });
+
+const textOfHere = (people: Someone[]): string => JSON.stringify({ type: "here", people } satisfies ServerMessage);
 
 const askOf = ({ sessionId, part }: Line) => ({ sessionId, projectId: part.projectId });
 
