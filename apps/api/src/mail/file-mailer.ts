@@ -13,7 +13,7 @@ export function fileMailer(folder: string, from: string): Mailer {
       if (!Buffer.isBuffer(message)) throw new TypeError("the letter did not come out as bytes");
       await mkdir(folder, { recursive: true, mode: 0o700 });
       const name = `${new Date().toISOString().replaceAll(":", "-")}-${randomUUID().slice(0, 8)}.eml`;
-      const unfinished = path.join(folder, `.${name}`);
+      const unfinished = path.join(folder, `.${name}.unfinished`);
       await writeFile(unfinished, message, { mode: 0o600 });
       await rename(unfinished, path.join(folder, name)); // whoever watches the folder sees whole letters only
     },
