@@ -1,9 +1,17 @@
 import type { ProjectSummary, Role } from "@cornerway/schema";
 
+type Turn = Pick<ProjectSummary, "waitsFor" | "roles" | "awaitsConfirmation">;
+
+/** True where the next step is this person's and they may take it; an engineer first waits for the owner's word. */
+export const waitsForMe = ({ waitsFor, roles, awaitsConfirmation }: Turn): boolean =>
+  waitsFor !== null && roles.includes(waitsFor) && !(waitsFor === "engineer" && awaitsConfirmation);
+
 /** "with you", "with the engineer" … for a project's line on the desk. */
-export function whoseTurn({ waitsFor, roles }: Pick<ProjectSummary, "waitsFor" | "roles">): string {
-  if (waitsFor === null) return "waits for nobody";
-  return roles.includes(waitsFor) ? "with you" : `with the ${waitsFor}`;
+export function whoseTurn(turn: Turn): string {
+  if (turn.waitsFor === null) return "waits for nobody";
+  if (waitsForMe(turn)) return "with you";
+  if (turn.roles.includes(turn.waitsFor)) return "with the owner, to confirm you as the engineer";
+  return `with the ${turn.waitsFor}`;
 }
 
 /** What the one who is waited for does next, as the desk says it. */

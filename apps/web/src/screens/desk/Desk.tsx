@@ -5,6 +5,7 @@ import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
+import { waitsForMe } from "../../wording/whose-turn.ts";
 import { DeskLeaders } from "./DeskLeaders.tsx";
 import { DeskTable } from "./DeskTable.tsx";
 import { KeptProjects } from "./KeptProjects.tsx";
@@ -23,7 +24,7 @@ export function Desk() {
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
   if (projects.isPending) return <Ruled label="Fetching the desk" />;
   if (projects.data === undefined) return <Trouble error={projects.error} again={() => void projects.refetch()} />;
-  const waiting = projects.data.filter(({ waitsFor, roles }) => waitsFor !== null && roles.includes(waitsFor));
+  const waiting = projects.data.filter(waitsForMe);
   return (
     <main className="desk-page">
       <title>Desk · Cornerway</title>
