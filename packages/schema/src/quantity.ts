@@ -13,9 +13,6 @@ export const AngleMdeg = z.int().min(0).max(359_999).meta({ id: "AngleMdeg" });
 export const PressurePa = z.int().min(0).max(1_000_000).meta({ id: "PressurePa" });
 
 export const umPerMm = 1000;
-export const mdegPerDegree = 1000;
 
 /** Millimetres to the integer micrometres the scheme stores, rounded half away from zero. */
 export const mmToUm = (lengthMm: number): number => Math.sign(lengthMm) * Math.round(Math.abs(lengthMm) * umPerMm) + 0;
-
-export const umToMm = (lengthUm: number): number => lengthUm / umPerMm;

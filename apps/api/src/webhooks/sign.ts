@@ -2,9 +2,6 @@ import { createHmac } from "node:crypto";
 
 export const signatureHeader = "cornerway-signature";
 
-/** How old a signature may be when it arrives, for whoever verifies it. */
-export const replayWindowSeconds = 300;
-
 /**
  * `time=<seconds since 1970>, sha256=<hex>`: HMAC-SHA256 (RFC 2104) under the webhook's secret over the time, a full stop
  * and the body's bytes.

@@ -12,8 +12,6 @@ export const lengthField = (path: string, label: string, group?: string): PartFi
 export const plain = (values: readonly string[]): (readonly [string, string])[] =>
   values.map((value) => [value, value]);
 
-export const tagField: PartField = { path: "tag", label: "Label", as: "text" };
-
 export const levelErrorField: PartField = {
   path: "levelErrorUm",
   label: "Level error",
