@@ -123,9 +123,10 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "wall shear by the code": { checked: ["side sheet", "end sheet"] },
   weld: {
-    checked: [...joints, ...added],
+    checked: ["seat", "tie", ...added],
+    bounded: ["made connection"],
     notCovered: ["corner fitting"],
-    why: "cast fittings need a qualified procedure",
+    why: "made connections by a stated detail, not the one drawn; cast fittings need a qualified procedure",
   },
   bolt: { checked: joints },
   "plate bending": {
