@@ -4,9 +4,13 @@ import type { ClientMessage, Presence } from "@cornerway/schema";
 export type Entries = Extract<ServerMessage, { type: "entries" }>;
 export type Here = Extract<ServerMessage, { type: "here" }>["people"];
 
+export type Assessing = Extract<ServerMessage, { type: "assessing" }>["run"];
+
 export interface LiveListener {
   entries(message: Entries): void;
   here(people: Here): void;
+  /** How far the check of a revision is. */
+  assessing(run: Assessing): void;
   /** True when the line holds, false when it dropped. */
   line(up: boolean): void;
   /** What this page holds is true no longer: who is signed in, in which roles, or the whole record. */
@@ -84,6 +88,8 @@ export class LiveSocket {
       this.#listener.entries(message);
     } else if (message.type === "here") {
       this.#listener.here(message.people);
+    } else if (message.type === "assessing") {
+      this.#listener.assessing(message.run);
     }
   }
 

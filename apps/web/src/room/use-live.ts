@@ -4,6 +4,7 @@ import type { QueryClient } from "@tanstack/react-query";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { changePerson } from "../data/change-person.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
+import { takeRun } from "../data/assessment-run.ts";
 import { LiveSocket } from "../data/live-socket.ts";
 import type { Here } from "../data/live-socket.ts";
 import { projectKey } from "../data/project.ts";
@@ -27,6 +28,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
         takeEntries(client, id, entries);
       },
       here: setHere,
+      assessing: (run) => takeRun(client, id, run),
       stale: () => void askAnew(client, id),
       line: (up) => {
         setLineDownSince((since) => (up ? null : (since ?? Date.now())));

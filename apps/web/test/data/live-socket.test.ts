@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { LiveSocket } from "../../src/data/live-socket.ts";
-import type { Entries, Here } from "../../src/data/live-socket.ts";
+import type { Assessing, Entries, Here } from "../../src/data/live-socket.ts";
 
 /** A socket whose other end is the test. */
 class Line extends EventTarget {
@@ -35,11 +35,14 @@ const line = (at: number): Line => {
 };
 
 function listener() {
-  const heard = { entries: [] as Entries[], here: [] as Here[], up: [] as boolean[], stale: 0 };
+  const heard = {
+    ...{ entries: [] as Entries[], here: [] as Here[], runs: [] as Assessing[], up: [] as boolean[], stale: 0 },
+  };
   return {
     heard,
     entries: (message: Entries) => void heard.entries.push(message),
     here: (people: Here) => void heard.here.push(people),
+    assessing: (run: Assessing) => void heard.runs.push(run),
     line: (up: boolean) => void heard.up.push(up),
     stale: () => void (heard.stale += 1),
   };
@@ -56,6 +59,19 @@ afterEach(() => {
 });
 
 describe("LiveSocket", () => {
+  it("tells how far the check of a revision is", () => {
+    const told = listener();
+    const socket = new LiveSocket("ws://office/live", 0, told);
+    line(0).open();
+    const run = {
+      ...{ letter: "B", attempt: 1, state: "waiting", askedAt: "2026-11-27T09:00:00.000Z", startedAt: null },
+      ...{ steps: { done: 0, of: 3 }, leftMs: null, why: null, engineVersion: null },
+    };
+    line(0).hear({ type: "assessing", run });
+    expect(told.heard.runs).toEqual([run]);
+    socket.end();
+  });
+
   it("resumes after the number it was given, and after the last one heard when the line comes back", () => {
     const told = listener();
     const socket = new LiveSocket("ws://office/live", 7, told);

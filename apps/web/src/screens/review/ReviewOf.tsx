@@ -19,6 +19,7 @@ import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";
 import { isLater } from "../../wording/next-letter.ts";
+import { AssessmentLine } from "../revision/AssessmentLine.tsx";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
@@ -128,6 +129,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       }
       onField={
         <>
+          <AssessmentLine project={project} letter={letter} />
           <StampPlace revision={revision} current={current} signer={me.name} onCannot={setCannot} />
           {keysShown ? <KeysSlip lines={reviewKeyLines} onClose={() => showKeys(false)} /> : null}
         </>

@@ -1,6 +1,7 @@
 import type { Project, Revision, RevisionSummary } from "@cornerway/schema";
 import { Link } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
+import { AssessmentLine } from "../revision/AssessmentLine.tsx";
 import type { Hindrance } from "./hindrances.ts";
 import { History } from "./History.tsx";
 import { InTheWay } from "./InTheWay.tsx";
@@ -36,6 +37,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
               {words.lead}
               {words.said === undefined ? null : <em className="hand-engineer"> {words.said}</em>}
             </p>
+            {revision === null ? null : <AssessmentLine project={project} letter={revision.letter} />}
             <CautionLine />
           </div>
           {revision === null ? null : <StatusDrawing revision={revision} inTheWay={inTheWay} />}
