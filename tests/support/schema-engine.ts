@@ -39,7 +39,7 @@ export function migrationList(folder: string, names: readonly string[]): Migrati
 }
 
 interface Glue {
-  SchemaEngine: { new (options: object, log: () => void, adapter: object): Promise<SchemaEngine> };
+  SchemaEngine: { readonly new: (options: object, log: () => void, adapter: object) => Promise<SchemaEngine> };
   __wbg_set_wasm(exports: WebAssembly.Exports): void;
 }
 

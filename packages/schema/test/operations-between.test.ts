@@ -43,11 +43,10 @@ describe("operationsBetween(from, to)", () => {
 
   const unit = (id: string, tag: string, xUm: number) =>
     ({ id, tag, type: "1CC", xUm, yUm: 0, zUm: 0, turnMdeg: 0 }) as const;
-  const door = (containerId: string) =>
-    ({
-      ...{ id: "d1", tag: "D1", containerId, face: "left", use: "door", framed: true },
-      ...{ offsetUm: 1_000_000, sillUm: 150_000, widthUm: 900_000, heightUm: 2_000_000 },
-    }) as const;
+  const door = (containerId: string) => ({
+    ...({ id: "d1", tag: "D1", containerId, face: "left", use: "door", framed: true } as const),
+    ...{ offsetUm: 1_000_000, sillUm: 150_000, widthUm: 900_000, heightUm: 2_000_000 },
+  });
   const two: Scheme = { ...emptyScheme, containers: [unit("a", "A1", 0), unit("b", "B1", 9_000_000)], openings: [] };
 
   it("swap two labels, which no order of single changes could", () => {

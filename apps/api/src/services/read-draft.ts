@@ -18,7 +18,7 @@ export interface DraftToSend {
   contentDigest: Digest;
   movesSinceRevision: number;
   /** The whole draft as JSON. */
-  text(): string;
+  text: () => string;
 }
 
 /** The same for sending: of a scheme that is known here nothing is read but its digest. */

@@ -5,8 +5,8 @@
 export function gather<K, V>(askAll: (keys: readonly K[]) => Promise<readonly V[]>): (key: K) => Promise<V> {
   interface Question {
     key: K;
-    answer(value: V): void;
-    fail(reason: unknown): void;
+    answer: (value: V) => void;
+    fail: (reason: unknown) => void;
   }
   let waiting: Question[] = [];
   let underway = false;

@@ -50,6 +50,7 @@ describe("lettering of the demo", () => {
       planModel(demoScheme, storey),
       { originXPx: 300, originYPx: 500, pxPerM: 12.5 },
       elementVerdicts(assessment, new Set()),
+      "SI",
     );
     expect(labels.length).toBeGreaterThan(0);
     expect(overlaps(labels)).toEqual([]);

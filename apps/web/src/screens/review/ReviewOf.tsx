@@ -19,7 +19,7 @@ import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";
 import { isLater } from "../../wording/next-letter.ts";
-import { AssessmentLine } from "../revision/AssessmentLine.tsx";
+import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useRequestDraft } from "./use-request-draft.ts";

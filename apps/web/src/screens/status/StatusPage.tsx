@@ -1,7 +1,7 @@
 import type { Project, Revision, RevisionSummary } from "@cornerway/schema";
 import { Link } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
-import { AssessmentLine } from "../revision/AssessmentLine.tsx";
+import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import type { Hindrance } from "./hindrances.ts";
 import { History } from "./History.tsx";
 import { InTheWay } from "./InTheWay.tsx";

@@ -3,7 +3,7 @@ import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { cleanup, render, screen } from "@testing-library/react";
 import { userEvent } from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { AssessmentLine, runSentence } from "../../src/screens/revision/AssessmentLine.tsx";
+import { AssessmentLine, runSentence } from "../../src/room/AssessmentLine.tsx";
 
 const waiting: AssessmentRun = {
   ...{ letter: "B", attempt: 1, state: "waiting", askedAt: "2026-11-27T09:00:00.000Z", startedAt: null },

@@ -1,6 +1,6 @@
 import { may, type AssessmentRun, type Project } from "@cornerway/schema";
-import { Command } from "../../controls/Command.tsx";
-import { useAssessAgain, useAssessmentRun, useStopAssessment } from "../../data/assessment-run.ts";
+import { Command } from "../controls/Command.tsx";
+import { useAssessAgain, useAssessmentRun, useStopAssessment } from "../data/assessment-run.ts";
 import "./assessment-line.css";
 
 /** How the service's check of a revision goes, while it is under way or when it went wrong; nothing once it is done. */
