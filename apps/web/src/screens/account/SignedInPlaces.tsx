@@ -3,6 +3,7 @@ import { Command } from "../../controls/Command.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { useEndSessions, useSignedInPlaces } from "../../data/account.ts";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** Where this person is signed in; each place ends by itself, or all but this one at once. */
 export function SignedInPlaces() {
@@ -16,7 +17,7 @@ export function SignedInPlaces() {
         Signed in
       </h2>
       <Refused error={places.error ?? end.error} />
-      <div className="page-scroll">
+      <PageScroll label="Table of sign-ins">
         <table className="account-places">
           <thead>
             <tr className="caption">
@@ -49,7 +50,7 @@ export function SignedInPlaces() {
             ))}
           </tbody>
         </table>
-      </div>
+      </PageScroll>
       {others.length === 0 ? (
         <p>
           You are signed in nowhere else. A sign-in ends after two hours without a move, and after twelve in any case.

@@ -4,6 +4,7 @@ import { Refused } from "../../controls/Refused.tsx";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { useTokens, useWithdrawToken } from "../../data/token.ts";
 import { NewTokenForm } from "./NewTokenForm.tsx";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** Access tokens for scripts that act as this person: those that are good, and a new one. */
 export function TokensSection() {
@@ -21,7 +22,7 @@ export function TokensSection() {
       </p>
       <Refused error={tokens.error ?? withdraw.error} />
       {tokens.data !== undefined && tokens.data.length > 0 && (
-        <div className="page-scroll">
+        <PageScroll label="Table of tokens">
           <table className="account-places">
             <thead>
               <tr className="caption">
@@ -52,7 +53,7 @@ export function TokensSection() {
               ))}
             </tbody>
           </table>
-        </div>
+        </PageScroll>
       )}
       <NewTokenForm />
     </section>

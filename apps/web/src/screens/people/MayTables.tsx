@@ -1,6 +1,7 @@
 import { acts, mayDo, maySee, recordKinds, roles } from "@cornerway/schema";
 import type { Role } from "@cornerway/schema";
 import { actNames, entryNames } from "../../wording/act-names.ts";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** The two tables by which the service allows and shows: what each part may do, and what it may see. */
 export const MayTables = () => (
@@ -39,7 +40,7 @@ function MayTable({
       <h2 className="caption" id={id}>
         {heading}
       </h2>
-      <div className="page-scroll">
+      <PageScroll label={`Table: ${heading}`}>
         <table className="people-may">
           <thead>
             <tr className="caption">
@@ -64,7 +65,7 @@ function MayTable({
             ))}
           </tbody>
         </table>
-      </div>
+      </PageScroll>
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { dateOf } from "../../controls/calendar.ts";
 import { Command } from "../../controls/Command.tsx";
 import type { PeopleAct } from "../../data/people.ts";
 import { ExpiryForm } from "./ExpiryForm.tsx";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 interface Doing {
   acts: readonly Act[];
@@ -28,7 +29,7 @@ export function MemberTable({ members, ...doing }: Doing & { members: readonly P
       <h2 className="caption" id="people-members">
         People
       </h2>
-      <div className="page-scroll">
+      <PageScroll label="Table of people">
         <table className="people-members">
           <thead>
             <tr className="caption">
@@ -47,7 +48,7 @@ export function MemberTable({ members, ...doing }: Doing & { members: readonly P
             ))}
           </tbody>
         </table>
-      </div>
+      </PageScroll>
     </section>
   );
 }

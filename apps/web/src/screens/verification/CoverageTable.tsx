@@ -1,4 +1,5 @@
 import { coverageTable, effectOnVerdict, limitStates, type Coverage, type LimitState } from "@cornerway/engine";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 const told: readonly Coverage[] = ["checked", "bounded", "not covered"];
 
@@ -12,7 +13,7 @@ export function CoverageTable() {
         The strength run is a trial: no verdict on a sheet hangs on it yet. Bounded: {effectOnVerdict.bounded}. Not
         covered: {effectOnVerdict["not covered"]}.
       </p>
-      <div className="page-scroll">
+      <PageScroll label="Table of limit states">
         <table className="coverage">
           <thead>
             <tr className="caption">
@@ -31,7 +32,7 @@ export function CoverageTable() {
             ))}
           </tbody>
         </table>
-      </div>
+      </PageScroll>
     </section>
   );
 }

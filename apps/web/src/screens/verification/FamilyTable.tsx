@@ -1,4 +1,5 @@
 import type { ManualFamily, ManualRow } from "./manual.ts";
+import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** One family of references: what departs first and open, the whole list folded. */
 export function FamilyTable({ family: { title, about, rows } }: { family: ManualFamily }) {
@@ -16,7 +17,7 @@ export function FamilyTable({ family: { title, about, rows } }: { family: Manual
         <summary>
           {rows.length} cases, {rows.length - apart.length} within what was allowed
         </summary>
-        <div className="page-scroll">
+        <PageScroll label={`Cases of ${title}`}>
           <table>
             <thead>
               <tr className="caption">
@@ -40,7 +41,7 @@ export function FamilyTable({ family: { title, about, rows } }: { family: Manual
               ))}
             </tbody>
           </table>
-        </div>
+        </PageScroll>
       </details>
     </section>
   );
