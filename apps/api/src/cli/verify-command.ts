@@ -13,7 +13,7 @@ export function verifyCommand(name: string, text: string, known: KnownOutside): 
     `${name}: the record of ${bundle.name} (${bundle.project})`,
     `entries 1 to ${head.number}, each in its place, ${withheld === 0 ? "all opened" : `${withheld} withheld`}`,
     `head ${head.head}, signed ${head.time}`,
-    `key ${head.fingerprint}${keys.length > 1 ? `, the ${keys.length}th of a chain from ${keys[0]?.fingerprint}` : ""}`,
+    `key ${head.fingerprint}${keys.length > 1 ? `, last of a chain of ${keys.length} from ${keys[0]?.fingerprint}` : ""}`,
     originProved ? "whole, and from where it was expected" : "internally consistent, origin not proved",
     ...cautions,
   ];

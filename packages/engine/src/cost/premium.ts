@@ -58,6 +58,12 @@ function moneyOf(line: TakeOff, kinds: ReadonlyMap<string, Engineered>, { rates,
     case "crane lift":
       return quantity * hours("lift a part, crane") * rate("crane hour");
     case "engineering":
-      return quantity * hours(kinds.get(line.elementId) ?? "engineering, opening") * rate("engineering hour");
+      return quantity * hours(engineered(kinds, line.elementId)) * rate("engineering hour");
   }
+}
+
+function engineered(kinds: ReadonlyMap<string, Engineered>, elementId: string): Engineered {
+  const kind = kinds.get(elementId);
+  if (kind === undefined) throw new Error(`premium: no hours of engineering are stated for ${elementId}`);
+  return kind;
 }
