@@ -1,4 +1,5 @@
 import type { Beam, Lock, Opening, Pad, Post, PremiumLine, Scheme, Seat, Tie } from "@cornerway/schema";
+import { steelDensity } from "../catalog/materials.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
@@ -32,7 +33,7 @@ export function takeOff(scheme: Scheme): TakenOff {
 const postPlateMm = { long: 200, wide: 200, thick: 12 };
 const tiePlateMm = { long: 300, wide: 150, thick: 12 };
 const jointPlateMm = { long: 150, wide: 100, thick: 12 };
-const steelKgPerMm3 = 7.85e-6;
+const steelKgPerMm3 = steelDensity.valueKgPerM3 / 1e9;
 
 /** Pads that carry a corner of a container: a plain stack has them too. */
 function plainPads(scheme: Scheme): ReadonlySet<string> {

@@ -1,4 +1,5 @@
 import type { PointMm, Scheme } from "@cornerway/schema";
+import { steelDensity } from "../catalog/materials.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
@@ -59,8 +60,7 @@ const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
     ];
   });
 
-/** 7850 kg/m³: EN 1991-1-1 Table A.4, from memory. */
-const DENSITY_KG_PER_MM3 = 7.85e-6;
+const DENSITY_KG_PER_MM3 = steelDensity.valueKgPerM3 / 1e9;
 
 const named = (section: string): Section => findSection(section) ?? frameTube;
 

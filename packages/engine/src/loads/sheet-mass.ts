@@ -1,4 +1,5 @@
 import type { Opening } from "@cornerway/schema";
+import { steelDensity } from "../catalog/materials.ts";
 import type { ContainerDimensions } from "../catalog/container-dimensions.ts";
 
 /**
@@ -21,7 +22,7 @@ export function sheetMassKg({ sheetThicknessMm }: ContainerDimensions, { face, w
   }
 }
 
-const steelKgPerM3 = 7850;
+const steelKgPerM3 = steelDensity.valueKgPerM3;
 
 /**
  * Length of sheet per length of wall, from the corrugations of generic specifications: Σ flats and slopes over the
