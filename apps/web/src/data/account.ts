@@ -4,6 +4,7 @@ import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read } from "./api/client.ts";
 import { sessionKey } from "./session.ts";
+import { readAgain } from "./read-again.ts";
 
 export const accountKey = ["account"] as const;
 export const signedInPlacesKey = [...accountKey, "sessions"] as const;
@@ -21,21 +22,21 @@ export const useChangeName = () =>
   useMutation({
     mutationFn: (change: NameChange) => read(z.unknown(), api.POST("/api/account/name", { body: change })),
     onSuccess: async (_done, _given, _kept, { client }) => {
-      await client.invalidateQueries({ queryKey: accountKey });
-      await client.invalidateQueries({ queryKey: sessionKey });
+      await readAgain(client, { queryKey: accountKey });
+      await readAgain(client, { queryKey: sessionKey });
     },
   });
 
 export const useStateLicence = () =>
   useMutation({
     mutationFn: (change: LicenceChange) => read(z.unknown(), api.POST("/api/account/licence", { body: change })),
-    onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: accountKey }),
+    onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: accountKey }),
   });
 
 export const useChangePassword = () =>
   useMutation({
     mutationFn: (change: PasswordChange) => read(z.unknown(), api.POST("/api/account/password", { body: change })),
-    onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: signedInPlacesKey }),
+    onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: signedInPlacesKey }),
   });
 
 /** Ends one sign-in by its id; `others` ends all but this one. */
@@ -48,5 +49,5 @@ export const useEndSessions = () =>
           ? api.DELETE("/api/account/sessions")
           : api.DELETE("/api/account/sessions/{sessionId}", { params: { path: { sessionId: id } } }),
       ),
-    onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: signedInPlacesKey }),
+    onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: signedInPlacesKey }),
   });

@@ -4,6 +4,7 @@ import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read } from "./api/client.ts";
 import { projectKey, projectsKey } from "./project.ts";
+import { readAgain } from "./read-again.ts";
 
 /** The page has no live line of its own: it asks this often. */
 const everyMs = 5_000;
@@ -25,7 +26,7 @@ export const useInvite = (projectId: string) =>
         InvitationMade,
         api.POST("/api/projects/{projectId}/invitations", { params: { path: { projectId } }, body }),
       ),
-    onSuccess: (_made, _given, _kept, { client }) => client.invalidateQueries({ queryKey: peopleKey(projectId) }),
+    onSuccess: (_made, _given, _kept, { client }) => readAgain(client, { queryKey: peopleKey(projectId) }),
   });
 
 export type PeopleAct =
@@ -40,9 +41,7 @@ export const usePeopleAct = (projectId: string) =>
     mutationFn: (what: PeopleAct) => send(projectId, what),
     onSettled: (_done, _error, _given, _kept, { client }) =>
       Promise.all(
-        [peopleKey(projectId), projectKey(projectId), projectsKey].map((queryKey) =>
-          client.invalidateQueries({ queryKey }),
-        ),
+        [peopleKey(projectId), projectKey(projectId), projectsKey].map((queryKey) => readAgain(client, { queryKey })),
       ),
   });
 
@@ -77,5 +76,5 @@ export const useStartProject = () =>
   useMutation({
     mutationFn: (body: StartProject) => read(ProjectStarted, api.POST("/api/projects", { body })),
     onSuccess: (_done, _given, _kept, { client }) =>
-      Promise.all([projectsKey, keptProjectsKey].map((queryKey) => client.invalidateQueries({ queryKey }))),
+      Promise.all([projectsKey, keptProjectsKey].map((queryKey) => readAgain(client, { queryKey }))),
   });

@@ -3,6 +3,7 @@ import type { AnswerRequest, NewRequest } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { api, read } from "./api/client.ts";
 import { projectKey } from "./project.ts";
+import { readAgain } from "./read-again.ts";
 
 export const makeRequest = (projectId: string, request: NewRequest) =>
   read(
@@ -38,12 +39,12 @@ export const useRequestPreview = (projectId: string, requestId: string, draftNum
 export const useMakeRequest = (projectId: string) =>
   useMutation({
     mutationFn: (request: NewRequest) => makeRequest(projectId, request),
-    onSuccess: (_made, _given, _kept, { client }) => client.invalidateQueries({ queryKey: projectKey(projectId) }),
+    onSuccess: (_made, _given, _kept, { client }) => readAgain(client, { queryKey: projectKey(projectId) }),
   });
 
 export const useAnswerRequest = (projectId: string) =>
   useMutation({
     mutationFn: ({ requestId, answer }: { requestId: string; answer: AnswerRequest }) =>
       answerRequest(projectId, requestId, answer),
-    onSuccess: (_done, _given, _kept, { client }) => client.invalidateQueries({ queryKey: projectKey(projectId) }),
+    onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: projectKey(projectId) }),
   });

@@ -4,6 +4,7 @@ import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read, readPages } from "./api/client.ts";
 import { projectKey } from "./project.ts";
+import { readAgain } from "./read-again.ts";
 
 export const revisionsKey = (projectId: string) => [...projectKey(projectId), "revisions"] as const;
 export const fetchRevisions = (projectId: string) =>
@@ -34,5 +35,5 @@ export const sendRevision = (projectId: string, revision: NewRevision) =>
 export const useSendRevision = (projectId: string) =>
   useMutation({
     mutationFn: (revision: NewRevision) => sendRevision(projectId, revision),
-    onSuccess: (_sent, _given, _kept, { client }) => client.invalidateQueries({ queryKey: projectKey(projectId) }),
+    onSuccess: (_sent, _given, _kept, { client }) => readAgain(client, { queryKey: projectKey(projectId) }),
   });

@@ -2,6 +2,7 @@ import type { RecordEntry } from "@cornerway/schema";
 import type { QueryClient } from "@tanstack/react-query";
 import { projectKey, projectsKey } from "./project.ts";
 import { recordKey } from "./record.ts";
+import { readAgain } from "./read-again.ts";
 
 /** What the live line brought, laid into the cache: the record grows, what it speaks of is read again. */
 export function takeEntries(client: QueryClient, projectId: string, entries: readonly RecordEntry[]): void {
@@ -9,8 +10,8 @@ export function takeEntries(client: QueryClient, projectId: string, entries: rea
   client.setQueryData<RecordEntry[]>(recordKey(projectId), (known) => known && appended(known, entries));
   const settled = entries.some((entry) => entry.kind !== "drawn");
   if (!settled) return;
-  void client.invalidateQueries({ queryKey: projectsKey });
-  void client.invalidateQueries({
+  void readAgain(client, { queryKey: projectsKey });
+  void readAgain(client, {
     queryKey: projectKey(projectId),
     predicate: ({ queryKey }) => !queryKey.includes("record"),
   });

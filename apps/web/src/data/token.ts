@@ -5,6 +5,7 @@ import { z } from "zod";
 import { newUuid } from "../tools/new-uuid.ts";
 import { accountKey } from "./account.ts";
 import { api, read } from "./api/client.ts";
+import { readAgain } from "./read-again.ts";
 
 export const tokensKey = [...accountKey, "tokens"] as const;
 
@@ -16,12 +17,12 @@ export const useMakeToken = () =>
   useMutation({
     mutationFn: (body: NewAccessToken) =>
       read(AccessTokenMade, api.POST("/api/tokens", { body, params: { header: { "idempotency-key": newUuid() } } })),
-    onSuccess: (_made, _given, _kept, { client }) => client.invalidateQueries({ queryKey: tokensKey }),
+    onSuccess: (_made, _given, _kept, { client }) => readAgain(client, { queryKey: tokensKey }),
   });
 
 export const useWithdrawToken = () =>
   useMutation({
     mutationFn: (tokenId: string) =>
       read(z.unknown(), api.DELETE("/api/tokens/{tokenId}", { params: { path: { tokenId } } })),
-    onSettled: (_done, _error, _given, _kept, { client }) => client.invalidateQueries({ queryKey: tokensKey }),
+    onSettled: (_done, _error, _given, _kept, { client }) => readAgain(client, { queryKey: tokensKey }),
   });

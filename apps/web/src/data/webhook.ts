@@ -4,10 +4,10 @@ import type { QueryClient } from "@tanstack/react-query";
 import { z } from "zod";
 import { newUuid } from "../tools/new-uuid.ts";
 import { api, read } from "./api/client.ts";
+import { readAgain } from "./read-again.ts";
 
 export const webhooksKey = (projectId: string) => ["webhooks", projectId] as const;
-const refresh = (client: QueryClient, projectId: string) =>
-  client.invalidateQueries({ queryKey: webhooksKey(projectId) });
+const refresh = (client: QueryClient, projectId: string) => readAgain(client, { queryKey: webhooksKey(projectId) });
 
 export const useWebhooks = (projectId: string) =>
   useQuery({
