@@ -7,7 +7,7 @@ import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { heldModel } from "./held-model.ts";
-import { modelledBearings } from "./modelled-bearings.ts";
+import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import type { StrengthRun } from "./strength-runs.ts";
 import { UnitForces, type InfluenceStore } from "./unit-forces.ts";
@@ -67,7 +67,17 @@ export function solveRuns(
   const used = new Set(runs.flatMap(({ factors }) => Object.keys(factors)));
   const acting = cases.filter(({ id }) => used.has(id));
   const built = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
-  const bearings = modelledBearings(built, analysis.structure.building);
+  return solveBuilt(built, modelledBearings(built, analysis.structure.building), runs, set, memory);
+}
+
+/** The same on a model that is built, with its bearings. */
+export function solveBuilt(
+  built: BuiltModel,
+  bearings: readonly ModelledBearing[],
+  runs: readonly StrengthRun[],
+  set: AssumptionSet,
+  memory: StrengthMemory,
+): SolvedSet {
   const inside = insideOf(built.model, memory);
   const solved: SolvedRun[] = [];
   const first = new Map<string, FrameRefusal>();
