@@ -166,14 +166,16 @@ describe("a new firm sets itself up", () => {
 
     const owner = pageOf("owner");
     await owner.goto(service.origin);
-    await owner.getByRole("link", { name: "Who has a part in Rope Walk" }).click();
+    await owner.getByRole("heading", { name: "Say who the engineer is" }).waitFor();
+    await look(owner, "70-desk-of-owner-phone");
+    await owner.getByRole("button", { name: "See who it is" }).click();
     await owner.getByText("Licence SE 40117, Province of Fenmark, as stated by Ebba Thorne.").waitFor();
-    await look(owner, "70-people-as-owner-phone");
+    await look(owner, "71-people-as-owner-phone");
     await owner.getByRole("button", { name: "Ebba Thorne is the engineer" }).click();
     await owner.getByText(/^Confirmed on /).waitFor();
     await engineer.getByText(/^Confirmed on /).waitFor();
     await owner.setViewportSize(tablet);
-    await look(owner, "71-people-confirmed");
+    await look(owner, "71-people-confirmed-tablet");
   });
 
   it("the architect loses the sheet at once when the owner takes the part away", async () => {

@@ -18,6 +18,8 @@ export const ProjectSummary = z
     roles: z.array(Role),
     /** True for an engineer whom the owner has not confirmed yet: they read, and do nothing else. */
     awaitsConfirmation: z.boolean(),
+    /** True where someone comes as the engineer and waits for the owner's word. */
+    engineerToConfirm: z.boolean(),
     revision: RevisionLetter.nullable(),
     verdict: Verdict,
     stamp: Stamp.nullable(),

@@ -1,6 +1,6 @@
 import type { Project, ProjectSummary } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
-import { readHeld, type Held } from "../store/membership-rows.ts";
+import { readEngineers, readHeld, type Held } from "../store/membership-rows.ts";
 import { readMembers, readProjectIds, readProjectRow } from "../store/project-rows.ts";
 import { readRequests } from "../store/request-rows.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
@@ -31,15 +31,17 @@ export async function readProject(db: Connection, { projectId, person }: Part): 
 async function readSummary(db: Connection, id: string, held: Held): Promise<ProjectSummary> {
   const { openedAt, ...project } = await readProjectRow(db, id);
   const [head] = await readRevisionHeads(db, id);
+  const engineers = await readEngineers(db, id);
   const latest = head === undefined ? undefined : await summaryOf(db, id, head);
   return {
     ...project,
     roles: held.roles,
     awaitsConfirmation: held.awaitsConfirmation,
+    engineerToConfirm: engineers.waitingSince !== null,
     revision: latest?.letter ?? null,
     verdict: latest?.verdict ?? "not checked",
     stamp: latest?.stamp ?? null,
-    ...whoseTurn(openedAt.toISOString(), latest, await readRequests(db, id)),
+    ...whoseTurn(openedAt.toISOString(), latest, await readRequests(db, id), engineers),
     containers: head?.containerCount ?? 0,
   };
 }

@@ -1,4 +1,5 @@
 import type { ChangeRequest, RevisionSummary, Role } from "@cornerway/schema";
+import type { EngineersHeld } from "../store/membership-rows.ts";
 
 export interface Turn {
   waitsFor: Role | null;
@@ -7,12 +8,14 @@ export interface Turn {
 
 /**
  * Who must act next, and since when: the architect until a revision is sent, while a request is open, after one was
- * taken in and after a stamp; otherwise the engineer, once the server has assessed the revision.
+ * taken in and after a stamp; otherwise the engineer, once the server has assessed the revision, or the owner where they
+ * have confirmed none of those who come as the engineer.
  */
 export function whoseTurn(
   openedAt: string,
   latest: RevisionSummary | undefined,
   requests: readonly ChangeRequest[],
+  engineers: EngineersHeld,
 ): Turn {
   if (latest === undefined) return { waitsFor: "architect", since: openedAt };
   if (latest.stamp !== null) return { waitsFor: "architect", since: latest.stamp.pressedAt };
@@ -22,5 +25,10 @@ export function whoseTurn(
   const takenIn = onLatest.find(({ state }) => state === "taken in");
   if (takenIn !== undefined) return { waitsFor: "architect", since: takenIn.answer?.at ?? takenIn.madeAt };
   if (latest.assessment === "waiting") return { waitsFor: null, since: latest.sentAt };
+  if (engineers.confirmed === 0 && engineers.waitingSince !== null)
+    return { waitsFor: "owner", since: later(engineers.waitingSince, latest.sentAt) };
   return { waitsFor: "engineer", since: latest.sentAt };
 }
+
+/** Moments are written alike, so that the later one is the greater text. */
+const later = (one: string, other: string): string => (one > other ? one : other);

@@ -81,6 +81,24 @@ export async function deleteExpired(tx: Connection, projectId: string, personId:
   return rows[0]?.name ?? null;
 }
 
+/** The engineer's parts of a project: how many the owner confirmed, and since when the last one waits to be. */
+export interface EngineersHeld {
+  confirmed: number;
+  waitingSince: string | null;
+}
+
+export async function readEngineers(db: Connection, projectId: string): Promise<EngineersHeld> {
+  const rows = await db.membership.findMany({
+    where: { projectId, role: "engineer" },
+    select: { since: true, confirmedAt: true },
+    orderBy: { since: "asc" },
+  });
+  return {
+    confirmed: rows.filter(({ confirmedAt }) => confirmedAt !== null).length,
+    waitingSince: rows.findLast(({ confirmedAt }) => confirmedAt === null)?.since.toISOString() ?? null,
+  };
+}
+
 /** Roles in which someone has acted in a project, whether they hold them still or not. */
 export async function readActedRoles(db: Connection, projectId: string, personId: string): Promise<string[]> {
   const rows = await db.$queryRaw<{ role: string }[]>`

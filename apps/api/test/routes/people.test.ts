@@ -124,6 +124,7 @@ describe("the engineer", () => {
     const engineer = await service.signIn("engineer");
     const where = { projectId, personId: engineer.person.id };
     await service.owner.connection.membership.updateMany({ where, data: { confirmedAt: null } });
+    expect((await owner.get(path)).body).toMatchObject({ engineerToConfirm: true, waitsFor: "architect" });
     for (const rest of ["", "/draft", "/record", "/thread", "/people"]) await engineer.get(path + rest).expect(200);
     expect((await engineer.get(path)).body).toMatchObject({ awaitsConfirmation: true, roles: ["engineer"] });
     for (const rest of ["/stamps", "/requests", "/notes", `/notes/${randomUUID()}/settle`])
@@ -135,6 +136,7 @@ describe("the engineer", () => {
     expectProblem(await architect.post(`${path}/people/${engineer.person.id}/confirm`, {}), "role-refused");
     await owner.post(`${path}/people/${engineer.person.id}/confirm`, {}).expect(204);
     expect((await partOf(engineer.person.id))?.[0]?.confirmedAt).not.toBeNull();
+    expect((await owner.get(path)).body).toMatchObject({ engineerToConfirm: false });
     expect(await lastPayload()).toEqual({
       ...{ kind: "role confirmed", personId: engineer.person.id, personName: engineer.person.name, role: "engineer" },
       licence: { number: "SE 40117", jurisdiction: "Fenmark" },

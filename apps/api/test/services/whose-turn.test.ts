@@ -24,6 +24,8 @@ const request = (more: Partial<ChangeRequest> = {}): ChangeRequest => ({
 const answered = (state: "taken in" | "declined") =>
   request({ state, answer: { by: author, at: at(7), reason: null } });
 
+const confirmed = { confirmed: 1, waitingSince: null };
+
 describe("whoseTurn", () => {
   it.each([
     ["nothing is sent", undefined, [], { waitsFor: "architect", since: at(1) }],
@@ -40,7 +42,22 @@ describe("whoseTurn", () => {
     ],
     ["it is stamped", revision({ stamp }), [request()], { waitsFor: "architect", since: at(9) }],
   ] as const)("when %s", (_when, latest, requests, turn) => {
-    expect(whoseTurn(at(1), latest, requests)).toEqual(turn);
+    expect(whoseTurn(at(1), latest, requests, confirmed)).toEqual(turn);
+  });
+
+  it.each([
+    ["nobody comes as the engineer", 0, null, { waitsFor: "engineer", since: at(5) }],
+    ["the only engineer came before the revision and is not confirmed", 0, at(3), { waitsFor: "owner", since: at(5) }],
+    ["the only engineer came after the revision and is not confirmed", 0, at(8), { waitsFor: "owner", since: at(8) }],
+    ["one engineer is confirmed and another is not", 1, at(8), { waitsFor: "engineer", since: at(5) }],
+  ] as const)("when a revision lies there and %s", (_when, confirmedCount, waitingSince, turn) => {
+    const engineers = { confirmed: confirmedCount, waitingSince };
+    expect(whoseTurn(at(1), revision(), [], engineers)).toEqual(turn);
+  });
+
+  it("stays the architect's while they draw, whoever waits to be confirmed", () => {
+    const engineers = { confirmed: 0, waitingSince: at(2) };
+    expect(whoseTurn(at(1), undefined, [], engineers)).toEqual({ waitsFor: "architect", since: at(1) });
   });
 });
 

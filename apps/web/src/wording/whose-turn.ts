@@ -1,21 +1,31 @@
 import type { ProjectSummary, Role } from "@cornerway/schema";
 
-type Turn = Pick<ProjectSummary, "waitsFor" | "roles" | "awaitsConfirmation">;
+type Turn = Pick<ProjectSummary, "waitsFor" | "roles" | "awaitsConfirmation" | "engineerToConfirm">;
 
-/** True where the next step is this person's and they may take it; an engineer first waits for the owner's word. */
-export const waitsForMe = ({ waitsFor, roles, awaitsConfirmation }: Turn): boolean =>
-  waitsFor !== null && roles.includes(waitsFor) && !(waitsFor === "engineer" && awaitsConfirmation);
+/** What waits for a person: the next step of a role they hold, or their word as the owner on who the engineer is. */
+export type Step = Role | "confirm the engineer";
+
+/** What waits for this person in a project and they may do; an engineer first waits for the owner's word. */
+export function stepForMe(turn: Turn): Step | null {
+  const { waitsFor, roles, awaitsConfirmation, engineerToConfirm } = turn;
+  if (engineerToConfirm && roles.includes("owner") && !awaitsConfirmation) return "confirm the engineer";
+  if (waitsFor === null || !roles.includes(waitsFor)) return null;
+  return awaitsConfirmation && waitsFor !== "architect" ? null : waitsFor;
+}
 
 /** "with you", "with the engineer" … for a project's line on the desk. */
 export function whoseTurn(turn: Turn): string {
-  if (turn.waitsFor === null) return "waits for nobody";
-  if (waitsForMe(turn)) return "with you";
-  if (turn.roles.includes(turn.waitsFor)) return "with the owner, to confirm you as the engineer";
-  return `with the ${turn.waitsFor}`;
+  const { waitsFor, engineerToConfirm, awaitsConfirmation } = turn;
+  if (waitsFor === null) return "waits for nobody";
+  const step = stepForMe(turn);
+  if (step === waitsFor) return "with you";
+  if (waitsFor !== "owner" || !engineerToConfirm) return `with the ${waitsFor}`;
+  if (step === "confirm the engineer") return "with you, to confirm the engineer";
+  return `with the owner, to confirm ${awaitsConfirmation ? "you as the" : "the"} engineer`;
 }
 
 /** What the one who is waited for does next, as the desk says it. */
-export const nextStep: Record<Role, { heading: string; sentence: string; command: string }> = {
+export const nextStep: Record<Step, { heading: string; sentence: string; command: string }> = {
   architect: {
     heading: "Draw on",
     sentence: "The sheet is with the architect: to draw, to answer what was asked, and to send the next revision.",
@@ -35,6 +45,11 @@ export const nextStep: Record<Role, { heading: string; sentence: string; command
     heading: "Say yes or no",
     sentence: "Something in this project waits for the owner.",
     command: "Open the status",
+  },
+  "confirm the engineer": {
+    heading: "Say who the engineer is",
+    sentence: "Someone comes as the engineer, and waits for your word: until then they read, and do nothing else.",
+    command: "See who it is",
   },
   reader: {
     heading: "Read the record",

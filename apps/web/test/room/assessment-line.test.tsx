@@ -13,7 +13,15 @@ const failed: AssessmentRun = { ...waiting, state: "failed", why: "it took longe
 
 const project = (role: Role): Project => ({
   ...{ id: "00000000-0000-4000-8000-000000000009", name: "Lock Lane", place: "Lock Lane 2", client: "R. Tamm" },
-  ...{ roles: [role], awaitsConfirmation: false, revision: "B", verdict: "not checked", stamp: null, waitsFor: null },
+  ...{
+    roles: [role],
+    awaitsConfirmation: false,
+    engineerToConfirm: false,
+    revision: "B",
+    verdict: "not checked",
+    stamp: null,
+    waitsFor: null,
+  },
   ...{ since: null, containers: 0, last: 0, members: [] },
 });
 

@@ -19,7 +19,15 @@ const projectId = "00000000-0000-4000-8000-000000000009";
 
 const project = (revision: string | null, role: Role): Project => ({
   ...{ id: projectId, name: "Chandler's Steps", place: "2 Quay Rise", client: "Pellmouth Ferry Society" },
-  ...{ roles: [role], awaitsConfirmation: false, revision, verdict: "not checked", stamp: null, waitsFor: null },
+  ...{
+    roles: [role],
+    awaitsConfirmation: false,
+    engineerToConfirm: false,
+    revision,
+    verdict: "not checked",
+    stamp: null,
+    waitsFor: null,
+  },
   ...{ since: null, containers: 0, last: 0, members: [] },
 });
 

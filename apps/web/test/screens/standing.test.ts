@@ -10,6 +10,7 @@ const project: Project = {
   client: "Pellmouth Ferry Society",
   roles: ["owner"],
   awaitsConfirmation: false,
+  engineerToConfirm: false,
   revision: "B",
   verdict: "not checked",
   stamp: null,

@@ -2757,6 +2757,7 @@ export interface components {
       awaitsConfirmation: boolean;
       client: string;
       containers: number;
+      engineerToConfirm: boolean;
       id: components["schemas"]["ProjectId"];
       last: number;
       members: components["schemas"]["Member"][];
@@ -2815,6 +2816,7 @@ export interface components {
       awaitsConfirmation: boolean;
       client: string;
       containers: number;
+      engineerToConfirm: boolean;
       id: components["schemas"]["ProjectId"];
       last: number;
       name: string;

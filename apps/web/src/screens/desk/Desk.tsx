@@ -5,7 +5,7 @@ import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
-import { waitsForMe } from "../../wording/whose-turn.ts";
+import { stepForMe } from "../../wording/whose-turn.ts";
 import { DeskLeaders } from "./DeskLeaders.tsx";
 import { DeskTable } from "./DeskTable.tsx";
 import { KeptProjects } from "./KeptProjects.tsx";
@@ -22,9 +22,13 @@ export function Desk() {
   const administrator = session.data?.person.administrator ?? false;
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
+  const openStep = (project: ProjectSummary) =>
+    stepForMe(project) === "confirm the engineer"
+      ? void navigate({ to: "/projects/$projectId/people", params: { projectId: project.id } })
+      : open(project);
   if (projects.isPending) return <Ruled label="Fetching the desk" />;
   if (projects.data === undefined) return <Trouble error={projects.error} again={() => void projects.refetch()} />;
-  const waiting = projects.data.filter(waitsForMe);
+  const waiting = projects.data.filter((project) => stepForMe(project) !== null);
   return (
     <main className="desk-page">
       <title>Desk · Cornerway</title>
@@ -48,7 +52,7 @@ export function Desk() {
           </nav>
         </header>
         <div className="desk-plot">
-          <WaitsForMe projects={waiting} onOpen={open} />
+          <WaitsForMe projects={waiting} onOpen={openStep} />
           <Street projects={projects.data} onOpen={open} />
           <DeskLeaders drawn={projects.data} />
         </div>

@@ -1,7 +1,7 @@
 import type { ProjectSummary } from "@cornerway/schema";
 import { Command } from "../../controls/Command.tsx";
 import { dayOf } from "../../controls/calendar.ts";
-import { nextStep } from "../../wording/whose-turn.ts";
+import { nextStep, stepForMe } from "../../wording/whose-turn.ts";
 
 /** One numbered thing for each project that waits for this person. */
 export function WaitsForMe({
@@ -26,7 +26,9 @@ export function WaitsForMe({
 }
 
 function Waiting({ project, onOpen }: { project: ProjectSummary; onOpen: () => void }) {
-  const step = nextStep[project.waitsFor ?? "reader"];
+  const mine = stepForMe(project) ?? "reader";
+  const step = nextStep[mine];
+  const since = mine === "confirm the engineer" && project.waitsFor !== "owner" ? null : project.since;
   return (
     <div>
       <p className="caption">
@@ -36,7 +38,7 @@ function Waiting({ project, onOpen }: { project: ProjectSummary; onOpen: () => v
       <p>{step.sentence}</p>
       <p className="desk-step">
         <Command onPress={onOpen}>{step.command}</Command>
-        {project.since === null ? null : <span className="lettered">since {dayOf(project.since)}</span>}
+        {since === null ? null : <span className="lettered">since {dayOf(since)}</span>}
       </p>
     </div>
   );

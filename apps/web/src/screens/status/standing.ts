@@ -36,7 +36,10 @@ export function standing(project: Project, inTheWay: number): Standing {
   };
 }
 
-export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading: string; sentence: string } {
+export function nextStepWords({ revision, stamp, waitsFor, engineerToConfirm }: Project): {
+  heading: string;
+  sentence: string;
+} {
   if (revision === null)
     return {
       heading: "The architect sends revision A.",
@@ -48,6 +51,11 @@ export function nextStepWords({ revision, stamp, waitsFor }: Project): { heading
     return {
       heading: `Revision ${nextLetter(revision)} comes from the architect.`,
       sentence: "It takes in what the engineer wrote, and then it is reviewed again.",
+    };
+  if (waitsFor === "owner" && engineerToConfirm)
+    return {
+      heading: "The owner says who the engineer is.",
+      sentence: `Then the engineer reads revision ${revision} and answers on the drawing.`,
     };
   return {
     heading: `The engineer stamps revision ${revision}.`,
