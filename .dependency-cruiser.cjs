@@ -17,6 +17,7 @@ const ENGINE_ORDER = [
   ["marks"],
   ["remedies"],
   ["cost"],
+  ["drawing"],
   ["calc-sheet"],
 ];
 

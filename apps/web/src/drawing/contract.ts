@@ -1,10 +1,10 @@
+import type { Side } from "@cornerway/engine";
 import type { PointerEvent } from "react";
 import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
 import type { HeldEdges } from "../tools/resize-opening.ts";
-import type { Side } from "./side.ts";
 import type { ViewTransform } from "./view-transform.ts";
 
-export type { Side } from "./side.ts";
+export type { Side } from "@cornerway/engine";
 
 export const elementKinds = ["container", "opening", "post", "pad", "beam", "seat", "tie", "lock", "load"] as const;
 export type ElementKind = (typeof elementKinds)[number];

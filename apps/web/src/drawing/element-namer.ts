@@ -1,8 +1,7 @@
 import type { Opening, Scheme, UnitSystem } from "@cornerway/schema";
 import { spokenLength } from "../units/drawn-length.ts";
-import { faceFrame, placeContainer, storeysOf } from "@cornerway/engine";
+import { faceFrame, placeContainer, storeysOf, compassOf } from "@cornerway/engine";
 import { objectNames } from "./objects/object-names.ts";
-import { compassOf } from "./compass.ts";
 import type { ElementVerdict } from "./marks/element-verdicts.ts";
 
 /**

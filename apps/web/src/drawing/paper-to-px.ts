@@ -1,4 +1,4 @@
-import type { PaperRect } from "./elevation/corrugation.ts";
+import type { PaperRect } from "@cornerway/engine";
 import type { RectPx } from "./px-path.ts";
 import { toScreen, type ViewTransform } from "./view-transform.ts";
 

@@ -1,5 +1,4 @@
-import { faceFrame, placeContainer, pointOnFace } from "@cornerway/engine";
-import { placedObjects } from "../drawing/objects/placed-object.ts";
+import { faceFrame, placeContainer, pointOnFace, placedObjects } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 
 /** The middle of an element as one sees it: of a unit's south-facing side, of an opening, of a post. Null when unknown. */

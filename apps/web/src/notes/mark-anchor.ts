@@ -1,8 +1,6 @@
-import { storeysOf } from "@cornerway/engine";
+import { storeysOf, elevationModel, isometricModel } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import type { Side } from "../drawing/contract.ts";
-import { elevationModel } from "../drawing/elevation/elevation-model.ts";
-import { isometricModel } from "../drawing/isometric/isometric-model.ts";
 import { elevationAnchor, type LeaderTarget } from "../drawing/leaders/elevation-anchor.ts";
 import { isometricAnchor } from "../drawing/leaders/isometric-anchor.ts";
 import { project, toScreen } from "../drawing/view-transform.ts";

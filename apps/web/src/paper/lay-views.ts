@@ -1,7 +1,6 @@
-import { placeContainer, solidCorners } from "@cornerway/engine";
+import { placeContainer, solidCorners, isometricModel, isometricSize } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
-import { isometricModel, isometricSize } from "../drawing/isometric/isometric-model.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
 import type { Side } from "../drawing/contract.ts";

@@ -1,5 +1,5 @@
+import { levelsOf } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
-import { levelsOf } from "../drawing/elevation/elevation-model.ts";
 import { yToPx } from "../drawing/paper-to-px.ts";
 import type { LevelMark } from "../sheet/contract.ts";
 import type { LaidViews } from "./lay-views.ts";

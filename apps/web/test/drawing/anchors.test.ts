@@ -1,6 +1,5 @@
+import { elevationModel, isometricModel } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
-import { elevationModel } from "../../src/drawing/elevation/elevation-model.ts";
-import { isometricModel } from "../../src/drawing/isometric/isometric-model.ts";
 import { elevationAnchor } from "../../src/drawing/leaders/elevation-anchor.ts";
 import { isometricAnchor } from "../../src/drawing/leaders/isometric-anchor.ts";
 import { demoScheme } from "../support/demo-scheme.ts";

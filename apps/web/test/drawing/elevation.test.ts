@@ -1,9 +1,6 @@
+import { foldLines, elevationFaces, elevationPads, sectionWidthMm } from "@cornerway/engine";
 import { applyOperations, emptyScheme, type Opening, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
-import { foldLines } from "../../src/drawing/elevation/corrugation.ts";
-import { elevationFaces } from "../../src/drawing/elevation/elevation-faces.ts";
-import { elevationPads } from "../../src/drawing/elevation/elevation-pads.ts";
-import { sectionWidthMm } from "../../src/drawing/elevation/elevation-posts.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
 const opening: Opening = {
@@ -108,7 +105,8 @@ describe("corrugation", () => {
 
 describe("the breadth of a section", () => {
   it.each([
-    ["HSS 102×102×6.4", 102],
+    // AISC: 4 × 4 in, 101.6 mm; the metric name rounds.
+    ["HSS 102×102×6.4", 101.6],
     ["W 150 x 13", 150],
     ["pipe", 100],
   ])("of %s is drawn %d mm", (section, widthMm) => {

@@ -1,7 +1,6 @@
+import { gridLetter, gridOf } from "@cornerway/engine";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gridLetter } from "../../src/drawing/grid/grid-letter.ts";
-import { gridOf } from "../../src/drawing/grid/grid-lines.ts";
 import { spreadApart } from "../../src/drawing/grid/spread-apart.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 

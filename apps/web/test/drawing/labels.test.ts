@@ -1,13 +1,10 @@
-import { assess } from "@cornerway/engine";
+import { assess, elevationModel, planModel, pathStrokes } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
 import type { Side } from "../../src/drawing/contract.ts";
 import { elevationLabels, tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
-import { elevationModel } from "../../src/drawing/elevation/elevation-model.ts";
 import { labelBox, placeLabels, sharedArea, type BoxPx } from "../../src/drawing/label/place-labels.ts";
 import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
 import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
-import { planModel } from "../../src/drawing/plan/plan-model.ts";
-import { pathStrokes } from "../../src/drawing/stroke/path-strokes.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
 const assessment = assess(demoScheme);

@@ -1,8 +1,6 @@
-import { assess } from "@cornerway/engine";
+import { assess, elevationModel, pathStrokes } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
-import { elevationModel } from "../../src/drawing/elevation/elevation-model.ts";
 import { hatchedPlaces } from "../../src/drawing/marks/hatched-places.ts";
-import { pathStrokes } from "../../src/drawing/stroke/path-strokes.ts";
 import { forceFigure, strokeRun } from "../../src/drawing/stroke/stroke-run.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 

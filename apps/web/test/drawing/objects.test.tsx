@@ -1,12 +1,9 @@
 import { cleanup, render } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
-import { placeContainer } from "@cornerway/engine";
+import { isSeen, placeContainer, placedObjects, sectionSizeMm } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import { ElevationView } from "../../src/drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../../src/drawing/isometric/IsometricView.tsx";
-import { isSeen } from "../../src/drawing/objects/object-eye.ts";
-import { placedObjects } from "../../src/drawing/objects/placed-object.ts";
-import { sectionSizeMm } from "../../src/drawing/objects/section-size.ts";
 import { PlanView } from "../../src/drawing/plan/PlanView.tsx";
 import { furnished } from "../support/furnished.ts";
 
@@ -162,6 +159,6 @@ describe("sectionSizeMm(section)", () => {
       widthMm: expect.closeTo(101.6, 6),
     });
     expect(sectionSizeMm("W8x31").depthMm).toBeCloseTo(203.2, 6);
-    expect(sectionSizeMm("HSS 102×102×6.4")).toEqual({ depthMm: 102, widthMm: 102 });
+    expect(sectionSizeMm("HSS 102×102×6.4")).toEqual({ depthMm: 101.6, widthMm: 101.6 });
   });
 });

@@ -1,9 +1,8 @@
-import { assess } from "@cornerway/engine";
+import { assess, elevationFaces } from "@cornerway/engine";
 import { applyOperations, type Assessment, type Scheme } from "@cornerway/schema";
 import { cleanup, render } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { ElevationView } from "../../src/drawing/elevation/ElevationView.tsx";
-import { elevationFaces } from "../../src/drawing/elevation/elevation-faces.ts";
 import { schemeChanges } from "../../src/drawing/elevation/scheme-changes.ts";
 import { IsometricView } from "../../src/drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../../src/drawing/plan/PlanView.tsx";

@@ -1,9 +1,9 @@
+import { onPaper, type ElevationFace } from "@cornerway/engine";
 import { ink } from "../../look/ink.ts";
 import { DoorWeld } from "../objects/DoorWeld.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { linePath, px } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
-import { onPaper, type ElevationFace } from "./elevation-faces.ts";
 
 /** The door end as it comes: two leaves, two locking bars on each with their cams and handles. */
 export function DoorEnd({ face, view }: { face: ElevationFace; view: ViewTransform }) {

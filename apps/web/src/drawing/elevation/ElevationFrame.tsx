@@ -1,3 +1,4 @@
+import type { ElevationModel } from "@cornerway/engine";
 import { dash, ink } from "../../look/ink.ts";
 import { DimensionString } from "../dimension/DimensionString.tsx";
 import { GridLines } from "../grid/GridLines.tsx";
@@ -5,7 +6,6 @@ import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { dimensionRowsPx } from "./elevation-labels.ts";
-import type { ElevationModel } from "./elevation-model.ts";
 
 type ElevationFrameProps = {
   model: ElevationModel;

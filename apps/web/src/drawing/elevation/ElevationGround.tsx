@@ -1,10 +1,10 @@
+import type { ElevationModel } from "@cornerway/engine";
 import { DrawnElement } from "../DrawnElement.tsx";
 import { PencilTree, ScaleFigure } from "../figures/ScaleFigures.tsx";
 import { GroundLine } from "../ground/GroundLine.tsx";
 import { PadSection } from "../ground/PadSection.tsx";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { ElementSetting } from "./ElevationUnit.tsx";
-import type { ElevationModel } from "./elevation-model.ts";
 
 /** Ground beyond the building on either side, px. */
 const groundBeyondPx = 46;

@@ -1,13 +1,12 @@
+import type { PathStroke, ElevationModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import { Hexagon } from "../../look/Hexagon.tsx";
 import { ink } from "../../look/ink.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
-import type { PathStroke } from "../stroke/path-strokes.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { elevationLabels, tagSpots, type TagSpot } from "./elevation-labels.ts";
-import type { ElevationModel } from "./elevation-model.ts";
 
 type ElevationMarksProps = {
   model: ElevationModel;

@@ -1,3 +1,4 @@
+import type { ElevationPost } from "@cornerway/engine";
 import { memo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { dash, ink } from "../../look/ink.ts";
@@ -6,7 +7,6 @@ import { rectToPx } from "../paper-to-px.ts";
 import { rectPath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ElementSetting } from "./ElevationUnit.tsx";
-import type { ElevationPost } from "./elevation-posts.ts";
 
 /** Added posts: prussian, dashed where a face stands before them. */
 export function ElevationPosts({

@@ -1,3 +1,4 @@
+import type { ElevationFace, ElevationOpening } from "@cornerway/engine";
 import { memo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { ink, verdictInk } from "../../look/ink.ts";
@@ -13,7 +14,6 @@ import type { ViewTransform } from "../view-transform.ts";
 import { OpeningDrawing } from "./OpeningDrawing.tsx";
 import { OpeningHandles } from "./OpeningHandles.tsx";
 import { UnitFace } from "./UnitFace.tsx";
-import type { ElevationFace, ElevationOpening } from "./elevation-faces.ts";
 
 /** What every element of a view is drawn with. */
 export type ElementSetting = {

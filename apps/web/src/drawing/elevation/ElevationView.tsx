@@ -1,3 +1,5 @@
+import { pathStrokes, elevationModel, type ElevationModel } from "@cornerway/engine";
+import { atScale } from "../objects/at-scale.ts";
 import { useMemo } from "react";
 import type { ElementKind, ElevationViewProps } from "../contract.ts";
 import { project, screenToSite, type ScreenPoint } from "../view-transform.ts";
@@ -9,8 +11,6 @@ import { hatchedPlaces } from "../marks/hatched-places.ts";
 import { HatchedPlaces } from "../marks/HatchedPlaces.tsx";
 import { Objects } from "../objects/Objects.tsx";
 import { elevationEye } from "../objects/object-eye.ts";
-import { atScale } from "../objects/seen-objects.ts";
-import { pathStrokes } from "../stroke/path-strokes.ts";
 import { PathStrokes } from "../stroke/PathStrokes.tsx";
 import { ElevationGround } from "./ElevationGround.tsx";
 import { ElevationFrame } from "./ElevationFrame.tsx";
@@ -19,7 +19,6 @@ import { ElevationPosts } from "./ElevationPosts.tsx";
 import { ElevationUnit } from "./ElevationUnit.tsx";
 import { GhostElevation } from "./GhostElevation.tsx";
 import { ProposedElevation } from "./ProposedElevation.tsx";
-import { elevationModel, type ElevationModel } from "./elevation-model.ts";
 
 const noLetters: readonly string[] = [];
 

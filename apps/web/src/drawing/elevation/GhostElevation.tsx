@@ -1,3 +1,4 @@
+import { elevationFaces } from "@cornerway/engine";
 import { memo, useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
 import { dash, ink } from "../../look/ink.ts";
@@ -5,7 +6,6 @@ import type { Side } from "../contract.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import { rectPath } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
-import { elevationFaces } from "./elevation-faces.ts";
 
 /** The scheme as it was, under the present one: outlines and openings dashed in pencil. */
 export const GhostElevation = memo(function GhostElevation({

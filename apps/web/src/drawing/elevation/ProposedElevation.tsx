@@ -1,3 +1,4 @@
+import { elevationModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import type { Scheme, UnitSystem } from "@cornerway/schema";
 import { hatchFill } from "../../look/hatch.ts";
@@ -14,7 +15,6 @@ import { inset, rectPath, type RectPx } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { tagSpots } from "./elevation-labels.ts";
-import { elevationModel } from "./elevation-model.ts";
 import { schemeChanges, type SchemeChanges } from "./scheme-changes.ts";
 
 type ProposedElevationProps = { before: Scheme; after: Scheme; side: Side; view: ViewTransform };

@@ -1,3 +1,4 @@
+import { foldLines, type PaperRect, onPaper, type ElevationFace } from "@cornerway/engine";
 import { memo } from "react";
 import { ink, weight } from "../../look/ink.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
@@ -5,8 +6,6 @@ import { linePath, px, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { DoorEnd } from "./DoorEnd.tsx";
-import { foldLines, type PaperRect } from "./corrugation.ts";
-import { onPaper, type ElevationFace } from "./elevation-faces.ts";
 
 /** Corners overrun by this much, px. */
 const overrunPx = 3.5;

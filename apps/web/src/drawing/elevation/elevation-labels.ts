@@ -1,3 +1,4 @@
+import type { PathStroke, ElevationFace, ElevationModel } from "@cornerway/engine";
 import type { UnitSystem } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
 import { hexagonHalfPx } from "../../look/hexagon-size.ts";
@@ -16,11 +17,8 @@ import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
-import type { PathStroke } from "../stroke/path-strokes.ts";
 import { breakAboveFootPx, forceFigure, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
-import type { ElevationFace } from "./elevation-faces.ts";
-import type { ElevationModel } from "./elevation-model.ts";
 
 type Lettered = Label & {
   kind: "unit" | "force" | "dimension" | "object";

@@ -1,3 +1,13 @@
+import {
+  seenOnIsometric,
+  isometricModel,
+  type IsoFace,
+  type IsoUnit,
+  isoPoint,
+  type IsoPoint,
+} from "@cornerway/engine";
+import { isoToPx } from "./iso-to-px.ts";
+import { atScale } from "../objects/at-scale.ts";
 import { memo, useMemo } from "react";
 import { hatchFill, pencilFill } from "../../look/hatch.ts";
 import { ink, verdictInk } from "../../look/ink.ts";
@@ -7,13 +17,10 @@ import { ElementTree } from "../ElementTree.tsx";
 import { entryElement } from "../entry-element.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { Objects } from "../objects/Objects.tsx";
-import { atScale, seenOnIsometric } from "../objects/seen-objects.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import { useElementWords } from "../use-element-words.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
-import { isometricModel, isoToPx, type IsoFace, type IsoUnit } from "./isometric-model.ts";
-import { isoPoint, type IsoPoint } from "./iso-point.ts";
 
 /** The whole from the south-east and above, shaded on the sides away from the sun. Not to scale with the other views. */
 export function IsometricView(props: IsometricViewProps) {

@@ -1,7 +1,5 @@
+import { type PaperRect, type ElevationModel, onFaceMm } from "@cornerway/engine";
 import type { PointMm } from "@cornerway/schema";
-import type { PaperRect } from "../elevation/corrugation.ts";
-import type { ElevationModel } from "../elevation/elevation-model.ts";
-import { onFaceMm } from "../elevation/on-face.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
 

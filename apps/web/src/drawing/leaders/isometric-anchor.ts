@@ -1,5 +1,5 @@
-import { isoToPx, type IsometricModel, type IsoUnit } from "../isometric/isometric-model.ts";
-import type { IsoPoint } from "../isometric/iso-point.ts";
+import { type IsometricModel, type IsoUnit, type IsoPoint } from "@cornerway/engine";
+import { isoToPx } from "../isometric/iso-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { ViewAnchor } from "./elevation-anchor.ts";
 

@@ -1,10 +1,7 @@
+import { onFaceMm, type PaperRect, type ElevationFace, type ElevationPost } from "@cornerway/engine";
 import type { Mark, PointMm, Verdict } from "@cornerway/schema";
 import type { HatchSize } from "../../look/hatch.ts";
 import type { Side } from "../contract.ts";
-import { onFaceMm } from "../elevation/on-face.ts";
-import type { PaperRect } from "../elevation/corrugation.ts";
-import type { ElevationFace } from "../elevation/elevation-faces.ts";
-import type { ElevationPost } from "../elevation/elevation-posts.ts";
 import { project } from "../view-transform.ts";
 
 /** An area of an elevation that carries a verdict's hatch. */

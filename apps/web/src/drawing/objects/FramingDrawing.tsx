@@ -1,8 +1,8 @@
+import { sectionSizeMm } from "@cornerway/engine";
 import type { Framing } from "@cornerway/schema";
 import { hatchFill } from "../../look/hatch.ts";
 import { ink } from "../../look/ink.ts";
 import { rectPath, type RectPx } from "../px-path.ts";
-import { sectionSizeMm } from "./section-size.ts";
 
 /** Thinner than this a member is drawn as a line would be, px. */
 const leastPx = 2.2;

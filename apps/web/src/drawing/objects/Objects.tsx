@@ -1,3 +1,4 @@
+import type { SeenObject } from "@cornerway/engine";
 import { memo } from "react";
 import { dash } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -6,7 +7,6 @@ import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ObjectEye } from "./object-eye.ts";
 import { objectInk, type InkPath } from "./object-ink.ts";
-import type { SeenObject } from "./seen-objects.ts";
 
 type ObjectsProps = { objects: readonly SeenObject[]; eye: ObjectEye } & Pick<
   ElementSetting,

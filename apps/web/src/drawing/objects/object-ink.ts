@@ -1,3 +1,4 @@
+import type { PlacedObject } from "@cornerway/engine";
 import type { PointMm, UnitSystem } from "@cornerway/schema";
 import { hatchFill, pencilFill } from "../../look/hatch.ts";
 import { dash, ink } from "../../look/ink.ts";
@@ -5,7 +6,6 @@ import { linePath, polygonPath, px, type RectPx } from "../px-path.ts";
 import type { ScreenPoint } from "../view-transform.ts";
 import { loadFigure } from "./load-figure.ts";
 import type { ObjectEye } from "./object-eye.ts";
-import type { PlacedObject } from "./placed-object.ts";
 import { boundsOf, hullOf } from "./px-shapes.ts";
 
 export type InkPath = { d: string; fill?: string; stroke?: string; width?: number; dash?: string };

@@ -1,10 +1,11 @@
+import { type SeenObject } from "@cornerway/engine";
+import { atScale } from "./at-scale.ts";
 import type { UnitSystem } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
 import type { BoxPx, Label, Spot } from "../label/place-labels.ts";
 import type { RectPx } from "../px-path.ts";
 import type { ObjectEye } from "./object-eye.ts";
 import { objectInk } from "./object-ink.ts";
-import { atScale, type SeenObject } from "./seen-objects.ts";
 
 export type ObjectLabel = Label & { kind: "object"; colour: string; fontWeight: number; trackingEm: number };
 

@@ -1,4 +1,4 @@
-import { convexHull } from "../isometric/convex-hull.ts";
+import { convexHull } from "@cornerway/engine";
 import type { RectPx } from "../px-path.ts";
 import type { ScreenPoint } from "../view-transform.ts";
 

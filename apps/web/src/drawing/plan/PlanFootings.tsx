@@ -1,13 +1,11 @@
 import type { Pad } from "@cornerway/schema";
-import { cosDegThousandths, sinDegThousandths } from "@cornerway/engine";
+import { cosDegThousandths, sinDegThousandths, sectionWidthMm, type PlanModel } from "@cornerway/engine";
 import { dash, ink } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import { sectionWidthMm } from "../elevation/elevation-posts.ts";
 import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
 import { polygonPath, polylinePath, rectPath, type RectPx } from "../px-path.ts";
 import { toScreen, type ScreenPoint, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import { boundsPx } from "./PlanUnitDrawing.tsx";
-import type { PlanModel } from "./plan-model.ts";
 
 /** Pads under the ground storey, dashed since they lie below the cut. */
 export function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { model: PlanModel } & ElementSetting) {

@@ -1,8 +1,7 @@
 import { useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
-import { placeContainer, solidCorners } from "@cornerway/engine";
+import { placeContainer, solidCorners, gridOf, type GridLine } from "@cornerway/engine";
 import { ink } from "../../look/ink.ts";
-import { gridOf, type GridLine } from "../grid/grid-lines.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";

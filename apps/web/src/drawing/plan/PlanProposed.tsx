@@ -1,3 +1,4 @@
+import { planModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
 import { dash, ink } from "../../look/ink.ts";
@@ -11,7 +12,6 @@ import { inset, polygonPath, rectPath } from "../px-path.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { boundsPx } from "./PlanUnitDrawing.tsx";
-import { planModel } from "./plan-model.ts";
 
 type PlanProposedProps = { before: Scheme; after: Scheme; storey: number; view: ViewTransform };
 

@@ -1,3 +1,4 @@
+import type { PlanModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { dash, verdictInk } from "../../look/ink.ts";
@@ -10,7 +11,6 @@ import { toScreen, type ViewPoint } from "../view-transform.ts";
 import { PlanProposed } from "./PlanProposed.tsx";
 import { planHatches } from "./plan-hatches.ts";
 import { overheadInk, planLabels } from "./plan-labels.ts";
-import type { PlanModel } from "./plan-model.ts";
 
 /** What lies over a storey, what the marks say of it, and names. Nothing here takes the pointer. */
 export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: PlanModel; words: ElementWords }) {

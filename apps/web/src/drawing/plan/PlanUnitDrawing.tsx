@@ -1,15 +1,14 @@
+import { sectionSizeMm, onWall, type PlanUnit, type PlanWall, type WallRun } from "@cornerway/engine";
 import { memo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { dash, ink, verdictInk } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
-import { sectionSizeMm } from "../objects/section-size.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import { foldedSheet } from "./folded-sheet.ts";
-import { onWall, type PlanUnit, type PlanWall, type WallRun } from "./plan-model.ts";
 
 /** A unit cut in plan: folded sheets, corner posts solid, openings with their jambs. */
 export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & ElementSetting) {

@@ -1,3 +1,5 @@
+import { cutAboveMm, planModel, type PlanModel } from "@cornerway/engine";
+import { atScale } from "../objects/at-scale.ts";
 import { useMemo } from "react";
 import { dash, ink } from "../../look/ink.ts";
 import type { PlanViewProps } from "../contract.ts";
@@ -6,14 +8,12 @@ import { entryElement } from "../entry-element.ts";
 import { polygonPath } from "../px-path.ts";
 import { Objects } from "../objects/Objects.tsx";
 import { planEye } from "../objects/object-eye.ts";
-import { atScale } from "../objects/seen-objects.ts";
 import { useElementWords } from "../use-element-words.ts";
 import { screenToSite, toScreen, type ViewTransform } from "../view-transform.ts";
 import { PlanFrame } from "./PlanFrame.tsx";
 import { PlanPads, PlanPosts } from "./PlanFootings.tsx";
 import { PlanSigns } from "./PlanSigns.tsx";
 import { PlanUnitDrawing } from "./PlanUnitDrawing.tsx";
-import { cutAboveMm, planModel, type PlanModel } from "./plan-model.ts";
 
 const noLetters: readonly string[] = [];
 

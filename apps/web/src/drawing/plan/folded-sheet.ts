@@ -1,6 +1,6 @@
+import { onWall, type PlanWall, type WallRun } from "@cornerway/engine";
 import { polylinePath } from "../px-path.ts";
 import { toScreen, type ViewTransform } from "../view-transform.ts";
-import { onWall, type PlanWall, type WallRun } from "./plan-model.ts";
 
 /** Depth of the folds drawn, px: fuller than true, so that a cut wall reads as folded sheet. */
 const depthPx = 1.7;

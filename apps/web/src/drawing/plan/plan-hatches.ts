@@ -1,6 +1,6 @@
+import type { PlanModel, PlanUnit } from "@cornerway/engine";
 import type { Mark, PointMm, Verdict } from "@cornerway/schema";
 import { project, type ViewPoint } from "../view-transform.ts";
-import type { PlanModel, PlanUnit } from "./plan-model.ts";
 
 /** A bearing off the corners, hatched in plan along the unit that comes down there. */
 export type PlanHatch = { key: string; markId: string; verdict: Verdict; outline: readonly ViewPoint[] };

@@ -1,3 +1,4 @@
+import type { PlanModel, PlanUnit } from "@cornerway/engine";
 import type { UnitSystem, Verdict } from "@cornerway/schema";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { placeLabels, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
@@ -5,7 +6,6 @@ import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { planEye } from "../objects/object-eye.ts";
 import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.ts";
-import type { PlanModel, PlanUnit } from "./plan-model.ts";
 
 type Lettered = Label & { colour: string; fontWeight: number };
 export type PlanLabel = Placed<Lettered>;

@@ -1,8 +1,8 @@
+import type { PathStroke } from "@cornerway/engine";
 import { ink, verdictInk } from "../../look/ink.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { LoadStroke } from "./LoadStroke.tsx";
-import type { PathStroke } from "./path-strokes.ts";
 import { strokeRun } from "./stroke-run.ts";
 
 type PathStrokesProps = {

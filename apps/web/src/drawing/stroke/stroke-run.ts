@@ -1,6 +1,6 @@
+import type { PathStroke } from "@cornerway/engine";
 import { figuresIn, type UnitSystem } from "@cornerway/schema";
 import { toScreen, type ViewTransform } from "../view-transform.ts";
-import type { PathStroke } from "./path-strokes.ts";
 import type { PenRun } from "./ruling-pen.ts";
 import { strokeWidthPx } from "./stroke-width.ts";
 

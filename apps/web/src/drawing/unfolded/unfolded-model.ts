@@ -1,6 +1,5 @@
-import { faceFrame, placeContainer, pointOnFace, type PlacedContainer } from "@cornerway/engine";
+import { faceFrame, placeContainer, pointOnFace, type PlacedContainer, type PaperRect } from "@cornerway/engine";
 import { faces, type Container, type Face, type Opening, type PointMm, type Scheme } from "@cornerway/schema";
-import type { PaperRect } from "../elevation/corrugation.ts";
 import type { ViewPoint } from "../view-transform.ts";
 
 /** Paper between two faces, mm: room for the dimensions of what is cut in them. */

@@ -1,6 +1,7 @@
-import { placeContainer, toLocal, toSite, type PlacedContainer } from "@cornerway/engine";
 import type { Beam, FreeLoad, Lock, PointMm, Scheme, Seat, Tie } from "@cornerway/schema";
-import { sectionSizeMm } from "./section-size.ts";
+import { placeContainer, toLocal, toSite, type PlacedContainer } from "../geometry/place.ts";
+import { hypot } from "../numerics/elementary.ts";
+import { sectionSizeMm } from "../catalog/section-size.ts";
 
 /** An added thing as it lies in the site, mm: what every view needs to draw it. */
 export type PlacedObject = {
@@ -44,7 +45,7 @@ const middle = (a: PointMm, b: PointMm): PointMm => ({
 
 /** Unit direction from one point to another in plan. */
 function towards(from: PointMm, to: PointMm): { x: number; y: number } {
-  const long = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm);
+  const long = hypot(to.xMm - from.xMm, to.yMm - from.yMm);
   return long === 0 ? { x: 1, y: 0 } : { x: (to.xMm - from.xMm) / long, y: (to.yMm - from.yMm) / long };
 }
 
@@ -103,7 +104,7 @@ function lowerFace(scheme: Scheme, units: Units, { lowerId, xUm, yUm }: Seat) {
   if (beam === undefined) return null;
   const [from, to] = [mm(beam.from), mm(beam.to)];
   const way = towards(from, to);
-  const long = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm);
+  const long = hypot(to.xMm - from.xMm, to.yMm - from.yMm);
   const along = (xUm / 1000 - from.xMm) * way.x + (yUm / 1000 - from.yMm) * way.y;
   return { zMm: from.zMm + ((to.zMm - from.zMm) * along) / long, ...way };
 }
@@ -174,6 +175,6 @@ function outlineOf(load: FreeLoad): [number, number][] {
 }
 
 function directionOf({ frame: { cos, sin } }: PlacedContainer, alongX: number, alongY: number): PointMm {
-  const long = Math.hypot(alongX, alongY);
+  const long = hypot(alongX, alongY);
   return { xMm: (alongX * cos - alongY * sin) / long, yMm: (alongX * sin + alongY * cos) / long, zMm: 0 };
 }

@@ -1,9 +1,9 @@
 import type { Assessment, PathStretch } from "@cornerway/schema";
-import type { Side } from "../contract.ts";
-import type { ElevationFace } from "../elevation/elevation-faces.ts";
-import type { ElevationPost } from "../elevation/elevation-posts.ts";
-import { onFaceMm } from "../elevation/on-face.ts";
-import { project, type ViewPoint } from "../view-transform.ts";
+import type { Side } from "./side.ts";
+import { project, type ViewPoint } from "./projection.ts";
+import type { ElevationFace } from "./elevation-faces.ts";
+import type { ElevationPost } from "./elevation-posts.ts";
+import { onFaceMm } from "./on-face.ts";
 
 /** One length of the load path as an elevation shows it. */
 export type PathStroke = {

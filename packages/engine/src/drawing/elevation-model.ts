@@ -1,9 +1,10 @@
 import type { Scheme } from "@cornerway/schema";
-import { placeContainer, storeysOf } from "@cornerway/engine";
-import type { Side } from "../contract.ts";
-import { gridOf, type GridLine } from "../grid/grid-lines.ts";
+import { placeContainer } from "../geometry/place.ts";
+import { storeysOf } from "../geometry/storeys.ts";
+import type { Side } from "./side.ts";
+import { gridOf, type GridLine } from "./grid-lines.ts";
 import type { PaperRect } from "./corrugation.ts";
-import { seenOnElevation, type SeenObject } from "../objects/seen-objects.ts";
+import { seenOnElevation, type SeenObject } from "./seen-objects.ts";
 import { elevationFaces, type ElevationFace } from "./elevation-faces.ts";
 import { elevationPads, type ElevationPad } from "./elevation-pads.ts";
 import { elevationPosts, type ElevationPost } from "./elevation-posts.ts";

@@ -1,7 +1,7 @@
 import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
-import { faceFrame, placeContainer, pointOnFace, solidCorners, type PlacedContainer } from "@cornerway/engine";
-import type { SideFace } from "../elevation/elevation-faces.ts";
-import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { placeContainer, solidCorners, type PlacedContainer } from "../geometry/place.ts";
+import type { SideFace } from "./elevation-faces.ts";
 import { convexHull } from "./convex-hull.ts";
 import { drawingOrder } from "./drawing-order.ts";
 import { groundShadow, roofShadows } from "./iso-shadows.ts";
@@ -52,12 +52,6 @@ export function isometricModel(scheme: Scheme): IsometricModel {
     middle: middleOf(units.flatMap(({ silhouette }) => silhouette)),
   };
 }
-
-/** A paper point as px: the middle of the picture stands at the transform's origin. */
-export const isoToPx = (view: ViewTransform, middle: IsoPoint, { rightMm, downMm }: IsoPoint): ScreenPoint => ({
-  xPx: view.originXPx + ((rightMm - middle.rightMm) * view.pxPerM) / 1000,
-  yPx: view.originYPx + ((downMm - middle.downMm) * view.pxPerM) / 1000,
-});
 
 /** Towards the eye in plan: east and south. */
 const facesEye = (normal: PointMm): boolean => normal.xMm - normal.yMm > 0.05;

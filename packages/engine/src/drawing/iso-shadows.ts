@@ -1,5 +1,5 @@
-import { solidCorners, type PlacedContainer } from "@cornerway/engine";
 import type { PointMm } from "@cornerway/schema";
+import { solidCorners, type PlacedContainer } from "../geometry/place.ts";
 import { convexHull } from "./convex-hull.ts";
 import { isoPoint, type IsoPoint } from "./iso-point.ts";
 

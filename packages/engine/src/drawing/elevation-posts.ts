@@ -1,9 +1,9 @@
 import type { Post, Scheme } from "@cornerway/schema";
-import type { Side } from "../contract.ts";
-import { project } from "../view-transform.ts";
+import type { Side } from "./side.ts";
+import { project } from "./projection.ts";
+import { sectionSizeMm } from "../catalog/section-size.ts";
 import type { PaperRect } from "./corrugation.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
-import { sectionSizeMm } from "../objects/section-size.ts";
 import { onFaceMm } from "./on-face.ts";
 
 /** An added post as an elevation shows it; `behind` when a face stands before it: drawn dashed. */

@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import { placeContainer, solidCorners } from "@cornerway/engine";
+import { placeContainer, solidCorners } from "../geometry/place.ts";
 import { gridLetter } from "./grid-letter.ts";
 
 export type GridLine = { label: string; atMm: number };

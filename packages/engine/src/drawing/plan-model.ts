@@ -1,14 +1,9 @@
 import type { Container, Face, Opening, Pad, Post, Scheme } from "@cornerway/schema";
-import {
-  faceFrame,
-  placeContainer,
-  pointOnFace,
-  solidCorners,
-  storeysOf,
-  type PlacedContainer,
-} from "@cornerway/engine";
-import { seenOnPlan, type SeenObject } from "../objects/seen-objects.ts";
-import { project, type ViewPoint } from "../view-transform.ts";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { placeContainer, solidCorners, type PlacedContainer } from "../geometry/place.ts";
+import { storeysOf } from "../geometry/storeys.ts";
+import { project, type ViewPoint } from "./projection.ts";
+import { seenOnPlan, type SeenObject } from "./seen-objects.ts";
 
 /** Height of the cut above the storey's level, mm; common practice, no published source. */
 export const cutAboveMm = 1200;

@@ -1,7 +1,7 @@
 import type { Pad, Scheme } from "@cornerway/schema";
-import { cosDegThousandths, sinDegThousandths } from "@cornerway/engine";
-import type { Side } from "../contract.ts";
-import { project } from "../view-transform.ts";
+import { cosDegThousandths, sinDegThousandths } from "../numerics/elementary.ts";
+import type { Side } from "./side.ts";
+import { project } from "./projection.ts";
 import type { PaperRect } from "./corrugation.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
 

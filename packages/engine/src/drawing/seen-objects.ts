@@ -1,8 +1,8 @@
-import { placeContainer, type PlacedContainer } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
-import type { Side } from "../contract.ts";
-import { project } from "../view-transform.ts";
-import { isSeen } from "./object-eye.ts";
+import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
+import type { Side } from "./side.ts";
+import { project } from "./projection.ts";
+import { isSeen } from "./line-of-sight.ts";
 import { placedObjects, type PlacedObject } from "./placed-object.ts";
 
 /** A thing to draw and whether something stands before it. */
@@ -18,9 +18,6 @@ export const eyeOf: Readonly<Record<Side, PointMm>> = {
 
 /** From the south-east and above, where lengths along all three axes show alike. */
 export const isometricEye: PointMm = { xMm: 1, yMm: -1, zMm: 1 };
-
-/** Below this scale joints and loads are smaller than their signs: only beams are drawn, px a metre. */
-const leastPxPerM = 12;
 
 /** What an elevation shows, farthest first: a beam or a floor's load behind a wall dashed, other things behind one not at all. */
 export function seenOnElevation(scheme: Scheme, side: Side): SeenObject[] {
@@ -68,7 +65,3 @@ export function seenOnPlan(scheme: Scheme, unitIds: ReadonlySet<string>, levelMm
 /** Beams this far under a storey carry it; those this far over it are overhead, mm. */
 const underMm = 700;
 const storeyMm = 2800;
-
-/** Small drawings leave out what would only be a blot. */
-export const atScale = (objects: readonly SeenObject[], pxPerM: number): SeenObject[] =>
-  objects.filter(({ object }) => pxPerM >= leastPxPerM || object.kind === "beam");

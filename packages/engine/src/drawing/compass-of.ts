@@ -1,5 +1,5 @@
 import type { PointMm } from "@cornerway/schema";
-import type { Side } from "./contract.ts";
+import type { Side } from "./side.ts";
 
 /** The side of the building a face looks to, by the greater part of its outward normal. */
 export function compassOf(normal: Pick<PointMm, "xMm" | "yMm">): Side {

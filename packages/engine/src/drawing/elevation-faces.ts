@@ -1,7 +1,9 @@
 import type { Container, Face, Opening, Scheme } from "@cornerway/schema";
-import { faceFrame, placeContainer, pointOnFace, storeysOf, type PlacedContainer } from "@cornerway/engine";
-import type { Side } from "../contract.ts";
-import { project } from "../view-transform.ts";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
+import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
+import { storeysOf } from "../geometry/storeys.ts";
+import type { Side } from "./side.ts";
+import { project } from "./projection.ts";
 import type { PaperRect } from "./corrugation.ts";
 
 export type ElevationOpening = PaperRect & { opening: Opening };

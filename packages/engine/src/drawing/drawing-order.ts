@@ -1,4 +1,4 @@
-import { solidCorners, type PlacedContainer } from "@cornerway/engine";
+import { solidCorners, type PlacedContainer } from "../geometry/place.ts";
 
 /** Far units first: one is behind another when a plane between them puts it north, west or below. */
 export function drawingOrder(placed: readonly PlacedContainer[]): PlacedContainer[] {
