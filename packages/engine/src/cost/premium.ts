@@ -1,69 +1,46 @@
-import type { CostBook, LabourName, Premium, PremiumLine, RateName, Scheme } from "@cornerway/schema";
+import type { CostBook, Mark, Premium, PremiumLine, Scheme } from "@cornerway/schema";
 import { inOrder } from "../geometry/in-order.ts";
-import { takeOff, type TakeOff } from "./take-off.ts";
+import { engineeredKinds } from "./engineered-kinds.ts";
+import { plainStack } from "./plain-stack.ts";
+import { pricedLine } from "./priced-line.ts";
+import { quantities } from "./quantities.ts";
+import { takeOff } from "./take-off.ts";
 
 /**
  * What a scheme costs in structure above the same containers stacked plainly: quantities of its drawn elements times the
- * book's rates. Money in the book's currency, not rounded.
+ * book's rates. Money in the book's currency, not rounded. `marks` are those of its assessment: one whose answer is not
+ * known stands apart, without a price.
  */
-export function premium(given: Scheme, book: CostBook): Premium {
+export function premium(given: Scheme, book: CostBook, marks: readonly Mark[] = []): Premium {
   const scheme = inOrder(given);
-  const kinds = kindsOf(scheme);
-  const { lines: quantities, notKnown } = takeOff(scheme);
-  const lines = quantities.map((line): PremiumLine => ({ ...line, money: moneyOf(line, kinds, book) }));
+  const plain = plainStack(scheme);
+  const kinds = engineeredKinds(scheme);
+  const taken = takeOff(scheme, plain);
+  const lines = taken.lines.map((line) => pricedLine(line, kinds, book));
   return {
     currency: book.currency,
     lines,
-    total: lines.reduce((sum, { money }) => sum + money, 0),
+    quantities: quantities(lines, scheme, plain),
+    total: moneyOf(lines),
     forShow: [...Object.values(book.rates), ...Object.values(book.labour)].some(({ source }) => source === null),
-    notPriced: notKnown.map(({ elementId }) => elementId),
+    notPriced: taken.notKnown.map(({ elementId }) => elementId),
+    units: byUnit(lines),
+    marks: marks.map((mark) => ({ markId: mark.id, verdict: mark.verdict, money: ofMark(mark, lines) })),
   };
 }
 
-type Engineered = Extract<LabourName, `engineering, ${string}`>;
-
-/** What an engineer's time goes to, by element. */
-function kindsOf({ openings, posts, beams, seats, locks, ties }: Scheme): ReadonlyMap<string, Engineered> {
-  const named = (elements: readonly { id: string }[], kind: Engineered) =>
-    elements.map(({ id }): [string, Engineered] => [id, kind]);
-  return new Map([
-    ...named(openings, "engineering, opening"),
-    ...named(posts, "engineering, post"),
-    ...named(beams, "engineering, beam"),
-    ...named([...seats, ...locks], "engineering, seat or made connection"),
-    ...named(ties, "engineering, tie"),
-  ]);
+function byUnit(lines: readonly PremiumLine[]): Premium["units"] {
+  const ids = [...new Set(lines.map(({ containerId }) => containerId))];
+  return ids.map((containerId) => ({
+    containerId,
+    money: moneyOf(lines.filter((line) => line.containerId === containerId)),
+  }));
 }
 
-function moneyOf(line: TakeOff, kinds: ReadonlyMap<string, Engineered>, { rates, labour }: CostBook): number {
-  const { quantity, where } = line;
-  const rate = (name: RateName) => rates[name].amount;
-  const hours = (name: LabourName) => labour[name].amount;
-  const hand = rate(where === "shop" ? "shop hour" : "site hour");
-  switch (line.item) {
-    case "cut":
-      return quantity * hours("cut, per m") * hand;
-    case "paint repair":
-      return quantity * hours("paint repair, per m of cut") * hand;
-    case "weld of 5 mm":
-      return quantity * hours("weld of 5 mm, per m") * hand;
-    case "steel":
-      return quantity * rate("steel, kg in place");
-    case "lock":
-      return quantity * (rate("lock, each") + hours("set a lock") * hand);
-    case "anchor":
-      return quantity * (rate("anchor, each") + hours("set an anchor") * hand);
-    case "pad":
-      return quantity * rate("pad, each");
-    case "crane lift":
-      return quantity * hours("lift a part, crane") * rate("crane hour");
-    case "engineering":
-      return quantity * hours(engineered(kinds, line.elementId)) * rate("engineering hour");
-  }
+/** What is drawn for the elements a mark concerns; null where what it needs is the engineer's to say, or nobody's. */
+function ofMark({ verdict, elements }: Mark, lines: readonly PremiumLine[]): number | null {
+  if (verdict === "needs the engineer" || verdict === "does not work") return null;
+  return moneyOf(lines.filter(({ elementId }) => elements.includes(elementId)));
 }
 
-function engineered(kinds: ReadonlyMap<string, Engineered>, elementId: string): Engineered {
-  const kind = kinds.get(elementId);
-  if (kind === undefined) throw new Error(`premium: no hours of engineering are stated for ${elementId}`);
-  return kind;
-}
+const moneyOf = (lines: readonly PremiumLine[]): number => lines.reduce((sum, { money }) => sum + money, 0);

@@ -1,4 +1,13 @@
-import { applyOperations, CostBook, demoCostBook, emptyScheme, type Operation, type Scheme } from "@cornerway/schema";
+import {
+  applyOperations,
+  CostBook,
+  demoCostBook,
+  emptyScheme,
+  type Mark,
+  type Operation,
+  type Scheme,
+  standsApart,
+} from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { schemeOf, padsUnder } from "../../../../tests/support/scheme-of.ts";
@@ -35,7 +44,11 @@ const quantities = (scheme: Scheme) =>
 describe("premium", () => {
   it("is nothing for containers stacked plainly on pads, and the book's figures are for show", () => {
     expect(premium(stack, demoCostBook)).toEqual({
-      ...{ currency: "USD", lines: [], total: 0, forShow: true, notPriced: [] },
+      ...{ currency: "USD", lines: [], total: 0, forShow: true, notPriced: [], units: [], marks: [] },
+      quantities: {
+        ...{ cutM: 0, weldM: [], steelKg: [], connections: [], pads: 0, craneLifts: 0 },
+        hours: { shop: 0, site: 0, crane: 0, engineering: 0 },
+      },
     });
     expect(premium(emptyScheme, demoCostBook).total).toBe(0);
   });
@@ -98,6 +111,38 @@ describe("premium", () => {
     const drawn = premium(after(stack, [{ kind: "post.set", post }]), demoCostBook);
     expect(drawn.notPriced).toEqual(["p1"]);
     expect(drawn.lines.some(({ item }) => item === "steel")).toBe(false);
+  });
+
+  it("leaves stock locks between fittings one above the other to the plain stack, and counts every other connection", () => {
+    const lock = (id: string, containerId: string, kind: "lock" | "made connection" | "hold-down") => ({
+      kind: "lock.set" as const,
+      lock: { id, tag: `L${id.length}`, containerId, fitting: "front-left" as const, kind },
+    });
+    const locked = premium(after(stack, [lock("k", "b", "lock")]), demoCostBook);
+    expect(locked).toMatchObject({ lines: [], total: 0, quantities: { connections: [] } });
+    const joined = premium(
+      after(stack, [lock("k", "b", "made connection"), lock("kk", "a", "hold-down")]),
+      demoCostBook,
+    );
+    expect(joined.quantities.connections).toEqual([
+      { kind: "hold-down", count: 1 },
+      { kind: "made connection", count: 1 },
+    ]);
+    // a stock lock on a pad holds nothing and is no part of a plain stack: 60 + 0.1 h · 130
+    expect(premium(after(stack, [lock("k", "a", "lock")]), demoCostBook).total).toBeCloseTo(73, 9);
+  });
+
+  it("has the money of each unit, of each mark, and none for a mark whose answer is not known", () => {
+    const mark = (verdict: Mark["verdict"], elements: string[]): Mark => ({
+      ...{ id: `${verdict} ${elements.join()}`, verdict, elements, certainty: "derived", basis: "a test" },
+      ...{ at: { xMm: 0, yMm: 0, zMm: 0 }, fact: { kind: "openings-overlap" } },
+    });
+    const marks = [mark("not checked", ["w1", "a"]), mark("needs the engineer", ["w1"]), mark("does not work", ["b"])];
+    const drawn = premium(withOpening(), demoCostBook, marks);
+    expect(drawn.units).toEqual([{ containerId: "a", money: drawn.total }]);
+    expect(drawn.marks.map(({ money }) => money)).toEqual([drawn.total, null, null]);
+    expect(standsApart(drawn)).toBe(true);
+    expect(standsApart(premium(withOpening(), demoCostBook, marks.slice(0, 1)))).toBe(false);
   });
 
   it("is not for show once every figure has a source", () => {
