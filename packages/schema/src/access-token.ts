@@ -15,6 +15,7 @@ export const scopeOfAct: Partial<Record<Act, TokenScope>> = {
   "read-revisions": "read",
   "read-record": "read",
   "read-people": "read",
+  "read-prices": "read",
   draw: "draw",
   "send-revision": "draw",
   "answer-request": "draw",

@@ -9,6 +9,7 @@ export const NoteId = uuid().meta({ id: "NoteId" });
 export const RequestId = uuid().meta({ id: "RequestId" });
 export const StampId = uuid().meta({ id: "StampId" });
 export const InvitationId = uuid().meta({ id: "InvitationId" });
+export const DecisionId = uuid().meta({ id: "DecisionId" });
 export const RevisionId = uuid().meta({ id: "RevisionId" });
 
 /** Made by the client, so that an act sent twice is one act. */

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { CostBook } from "./cost-book.ts";
+import { Decision } from "./decision.ts";
 import { ActId, Digest, PersonId, ProjectId } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Licence } from "./people.ts";
@@ -69,6 +71,8 @@ export const RecordPayload = z
     z.strictObject({ kind: z.literal("request taken in"), requestId: z.uuid(), number: z.int(), actId: ActId }),
     z.strictObject({ kind: z.literal("request declined"), requestId: z.uuid(), number: z.int(), reason: z.string() }),
     z.strictObject({ kind: z.literal("stamp pressed"), stamp: Stamp }),
+    z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: CostBook }),
+    z.strictObject({ kind: z.literal("decision made"), decision: Decision }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
@@ -99,6 +103,8 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "request taken in": ["architect", "engineer", "checker", "owner"],
   "request declined": ["architect", "engineer", "checker", "owner"],
   "stamp pressed": ["architect", "engineer", "checker", "owner", "reader"],
+  "cost book changed": ["architect", "engineer", "checker", "owner"],
+  "decision made": ["architect", "engineer", "checker", "owner"],
   "webhook made": ["architect", "owner"],
   "webhook ended": ["architect", "owner"],
   "webhook stopped": ["architect", "owner"],

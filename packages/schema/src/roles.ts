@@ -14,6 +14,9 @@ export const acts = [
   "make-request",
   "answer-request",
   "press-stamp",
+  "read-prices",
+  "keep-cost-book",
+  "decide",
   "read-draft",
   "read-revisions",
   "read-record",
@@ -36,6 +39,9 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "make-request": ["engineer"],
   "answer-request": ["architect"],
   "press-stamp": ["engineer"],
+  "read-prices": ["architect", "engineer", "checker", "owner"],
+  "keep-cost-book": ["engineer", "owner"],
+  decide: ["owner"],
   "read-draft": ["architect", "engineer", "checker"],
   "read-revisions": roles,
   "read-record": roles,
@@ -51,7 +57,13 @@ export const mayDo: Record<Act, readonly Role[]> = {
 export const administratorMayDo: readonly Act[] = ["read-people", "invite", "remove-person", "set-expiry"];
 
 /** What an engineer does whom the owner has not confirmed: read. Every other act of theirs waits. */
-export const beforeConfirmation: readonly Act[] = ["read-draft", "read-revisions", "read-record", "read-people"];
+export const beforeConfirmation: readonly Act[] = [
+  "read-draft",
+  "read-revisions",
+  "read-record",
+  "read-people",
+  "read-prices",
+];
 
 /** True when someone holding any of these roles may do the act. */
 export const may = (held: readonly Role[], act: Act): boolean => held.some((role) => mayDo[act].includes(role));

@@ -22,7 +22,7 @@ describe("PROBLEMS.md", () => {
 
 describe("every problem", () => {
   it.each(problemCodes)("%s has a status that RFC 9110 gives to errors, and a sentence", (code) => {
-    expect([400, 401, 403, 404, 409, 410, 413, 415, 422, 429, 500, 503]).toContain(problems[code].status);
+    expect([400, 401, 403, 404, 409, 410, 412, 413, 415, 422, 429, 500, 503]).toContain(problems[code].status);
     expect(problems[code].title).toMatch(/^[A-Z].*\.$/);
   });
 });

@@ -1,6 +1,7 @@
 import type { Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
 import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
+import { decisionSentence } from "./decision-sentence.ts";
 import type { NameOf } from "./name-of.ts";
 
 /**
@@ -59,6 +60,10 @@ export function entrySentence(
       return `Change request ${payload.number} taken in.`;
     case "request declined":
       return `Change request ${payload.number} declined: ${payload.reason}`;
+    case "cost book changed":
+      return `The cost book changed: number ${payload.number}.`;
+    case "decision made":
+      return decisionSentence(payload.decision);
     case "stamp pressed":
       return `Revision ${payload.stamp.revision} stamped: ${payload.stamp.disposition}.`;
   }

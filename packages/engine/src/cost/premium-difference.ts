@@ -1,14 +1,4 @@
-import type { Premium, PremiumLine } from "@cornerway/schema";
-
-/** One line that is not the same before and after; the missing side is null. */
-export type DifferentLine = {
-  readonly elementId: string;
-  readonly item: PremiumLine["item"];
-  readonly section: string | null;
-  readonly before: PremiumLine | null;
-  readonly after: PremiumLine | null;
-  readonly money: number;
-};
+import type { DifferentLine, Premium, PremiumLine } from "@cornerway/schema";
 
 /** What makes up the difference of two premiums, line by line; the money of all lines is the difference of the totals. */
 export function premiumDifference(before: Premium, after: Premium): DifferentLine[] {
