@@ -7,7 +7,7 @@ import { strengthCommand } from "./cli/strength-command.ts";
 import { verifyAnswer } from "./cli/verify-answer.ts";
 
 /**
- * The command line: `assess scheme.json [--text] [--strength]`, `frame model.json`, `strength scheme.json [--hazards hazards.json] [--text]`
+ * The command line: `assess scheme.json [--text] [--load-path]`, `frame model.json`, `strength scheme.json [--hazards hazards.json] [--text]`
  * and `verify bundle.json [--key fingerprint] [--head number:head]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
@@ -28,7 +28,7 @@ async function answer(words: readonly string[]): Promise<Answer> {
   if (words[0] === "verify") return (await verifyAnswer(words.slice(1))) ?? usage;
   const flags = words.filter((word) => word.startsWith("--"));
   const [command, file, ...more] = words.filter((word) => !word.startsWith("--"));
-  const known = command === "assess" ? ["--text", "--model", "--strength"] : [];
+  const known = command === "assess" ? ["--text", "--model", "--load-path"] : [];
   if (file === undefined || more.length > 0 || !flags.every((flag) => known.includes(flag))) return usage;
   if (flags.includes("--model") && new Set(flags).size > 1) return usage;
   if (command !== "assess" && command !== "frame") return usage;
@@ -38,7 +38,7 @@ async function answer(words: readonly string[]): Promise<Answer> {
   if (flags.includes("--model")) return modelCommand(input.name, input.value);
   return assessCommand(input.name, input.value, {
     asText: flags.includes("--text"),
-    withStrength: flags.includes("--strength"),
+    loadPathOnly: flags.includes("--load-path"),
   });
 }
 
@@ -60,7 +60,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text] [--strength]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

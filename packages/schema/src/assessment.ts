@@ -3,7 +3,6 @@ import { ElementId } from "./ids.ts";
 import { Mark, PointMm } from "./mark.ts";
 import { FittingName, MemberName } from "./part-names.ts";
 import { Verdict } from "./verdict.ts";
-import { CheckWorking } from "./working.ts";
 
 /** What a bottom fitting or a rail crossing finds beneath it, with the offset in plan and the gap in height. */
 export const Bearing = z
@@ -76,7 +75,7 @@ export const Assessment = z
     }),
     /** Geometric and static questions asked and answered. */
     questions: z.int(),
-    /** How strength was judged; absent where it was not. */
+    /** How strength was judged; absent where it was not. What it found is in the report, by the same run. */
     strength: z
       .strictObject({
         /** Load vectors solved, over all assumptions, and checks made. */
@@ -87,8 +86,8 @@ export const Assessment = z
         notJudged: z.array(z.string()),
       })
       .exactOptional(),
-    /** The workings that marks name by their parts. */
-    workings: z.array(z.strictObject({ partId: z.string(), working: CheckWorking })).exactOptional(),
+    /** Why strength could not be judged: hazards that the adopted edition does not take. */
+    strengthRefused: z.array(z.string()).min(1).exactOptional(),
   })
   .meta({ id: "Assessment" });
 export type Assessment = z.infer<typeof Assessment>;

@@ -2,6 +2,7 @@ import type { Assessment } from "./assessment.ts";
 import { digestOf } from "./canonical.ts";
 import type { Digest } from "./ids.ts";
 import type { Scheme } from "./scheme.ts";
+import type { StrengthProof } from "./strength-report.ts";
 
 /**
  * Everything that determines the answer: the scheme with its site, and the catalogue rows it is judged by (given as
@@ -13,5 +14,6 @@ export const contentOf = (scheme: Scheme, catalogDigest: Digest) => ({ catalog: 
 export const contentDigest = (scheme: Scheme, catalogDigest: Digest): Digest =>
   digestOf(contentOf(scheme, catalogDigest));
 
-/** Digest of the answer, bound to the content it was given for. */
-export const resultDigest = (content: Digest, assessment: Assessment): Digest => digestOf({ assessment, content });
+/** Digest of the answer with what stands behind it, bound to the content it was given for. */
+export const resultDigest = (content: Digest, assessment: Assessment, proof?: StrengthProof): Digest =>
+  digestOf(proof === undefined ? { assessment, content } : { assessment, content, proof: digestOf(proof) });

@@ -1,31 +1,44 @@
 import { assess, assessStrength, catalogRows, hazardRefusalText } from "@cornerway/engine";
-import { contentDigest, digestOf, readScheme, resultDigest, type Assessment, type Scheme } from "@cornerway/schema";
+import {
+  contentDigest,
+  digestOf,
+  readScheme,
+  resultDigest,
+  type Assessment,
+  type Scheme,
+  type StrengthProof,
+} from "@cornerway/schema";
 import { badInput, type Answer } from "./answer.ts";
 import { assessmentText } from "./assessment-text.ts";
 
-export type AssessOptions = { readonly asText: boolean; readonly withStrength: boolean };
+export type AssessOptions = { readonly asText: boolean; readonly loadPathOnly: boolean };
 
-/** Assesses a scheme: digests, marks and load path as JSON, or as text for people; with strength where that is asked for. */
-export function assessCommand(name: string, value: unknown, { asText, withStrength }: AssessOptions): Answer {
+/**
+ * Assesses a scheme as the service does: digests, marks, load path and strength with its report and workings as JSON, or
+ * as text for people. `loadPathOnly` leaves strength out, which takes most of the time.
+ */
+export function assessCommand(name: string, value: unknown, { asText, loadPathOnly }: AssessOptions): Answer {
   const read = readScheme(value);
   if (!read.ok) return badInput(name, read.fields);
   const { scheme } = read;
-  const assessed = withStrength ? strongly(name, scheme) : { ok: true as const, assessment: assess(scheme) };
+  const assessed: Assessed = loadPathOnly ? { ok: true, assessment: assess(scheme) } : strongly(name, scheme);
   if (!assessed.ok) return assessed.answer;
-  const { assessment } = assessed;
+  const { assessment, proof } = assessed;
   const content = contentDigest(scheme, digestOf(catalogRows));
-  const answer = { contentDigest: content, resultDigest: resultDigest(content, assessment), assessment };
+  const digests = { contentDigest: content, resultDigest: resultDigest(content, assessment, proof) };
+  const answer = { ...digests, assessment, ...(proof && { proof }) };
   return { out: asText ? assessmentText(scheme, answer) : `${JSON.stringify(answer, null, 2)}\n`, err: "", code: 0 };
 }
 
 type Assessed =
-  { readonly ok: true; readonly assessment: Assessment } | { readonly ok: false; readonly answer: Answer };
+  | { readonly ok: true; readonly assessment: Assessment; readonly proof?: StrengthProof }
+  | { readonly ok: false; readonly answer: Answer };
 
 function strongly(name: string, scheme: Scheme): Assessed {
   if (scheme.containers.length === 0)
     return { ok: false, answer: badInput(name, [{ pointer: "/containers", detail: "there is no container" }]) };
   const judged = assessStrength(scheme);
-  if (judged.accepted) return { ok: true, assessment: judged.assessment };
+  if (judged.accepted) return { ok: true, assessment: judged.assessment, proof: judged.proof };
   const places = judged.refusals.map((refusal) => ({
     pointer: `/basis/hazards/${refusal.hazard}`,
     detail: hazardRefusalText(refusal),

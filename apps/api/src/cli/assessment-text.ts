@@ -9,20 +9,28 @@ import {
   type Digest,
   type PathStretch,
   type Scheme,
+  type StrengthProof,
 } from "@cornerway/schema";
+import { proofLines } from "./proof-text.ts";
 
-type Assessed = { readonly contentDigest: Digest; readonly resultDigest: Digest; readonly assessment: Assessment };
+type Assessed = {
+  readonly contentDigest: Digest;
+  readonly resultDigest: Digest;
+  readonly assessment: Assessment;
+  readonly proof?: StrengthProof;
+};
 
-/** An assessment as text for people: verdict, sums, marks in the engineer's words, the way down, cautions. */
-export function assessmentText(scheme: Scheme, { contentDigest, resultDigest, assessment }: Assessed): string {
+/** An assessment as text for people: verdict, sums, marks in the engineer's words, the way down, strength, cautions. */
+export function assessmentText(scheme: Scheme, { contentDigest, resultDigest, assessment, proof }: Assessed): string {
   const names = elementNames(scheme);
   const tag = (id: string) => names.get(id) ?? id;
-  const { verdict, scope, statics, questions, units, marks, path } = assessment;
+  const { verdict, scope, statics, questions, units, marks, path, strength } = assessment;
   return lines([
     cautionLine,
     "",
     `${verdictHeadings[verdict]} (${scope})`,
     `${questions} questions of geometry and statics. Load ${kilonewtonsExact(statics.loadKn)}, reactions ${kilonewtonsExact(statics.reactionKn)}, left over ${kilonewtonsExact(statics.residualKn)}; unfactored, by statics, ± not known.`,
+    ...(strength === undefined ? [] : [`${strength.vectors} load vectors solved, ${strength.checks} checks made.`]),
     "",
     "UNITS",
     ...units.map(
@@ -39,6 +47,7 @@ export function assessmentText(scheme: Scheme, { contentDigest, resultDigest, as
     "LOAD PATH",
     ...path.map((stretch) => `  ${stretchText(stretch, tag)}`),
     "",
+    ...(strength && proof ? proofLines(strength, proof, tag) : []),
     "CAUTIONS",
     ...cautions.map((caution) => `  ${caution}`),
     "",

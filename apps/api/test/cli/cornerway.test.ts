@@ -19,7 +19,7 @@ function cornerway(words: readonly string[], stdin = "") {
 
 describe("cornerway assess", () => {
   it("prints both digests and the assessment of a file as JSON and ends with 0", () => {
-    const { status, stdout, stderr } = cornerway(["assess", demo]);
+    const { status, stdout, stderr } = cornerway(["assess", demo, "--load-path"]);
     expect(stderr).toBe("");
     expect(status).toBe(0);
     const answer: unknown = JSON.parse(stdout);
@@ -32,11 +32,12 @@ describe("cornerway assess", () => {
   });
 
   it("gives the same answer for the same scheme from standard input", () => {
-    expect(cornerway(["assess", "-"], readFileSync(demo, "utf8")).stdout).toBe(cornerway(["assess", demo]).stdout);
+    const fromInput = cornerway(["assess", "-", "--load-path"], readFileSync(demo, "utf8"));
+    expect(fromInput.stdout).toBe(cornerway(["assess", demo, "--load-path"]).stdout);
   });
 
   it("prints text with the caution line first and all five cautions for --text", () => {
-    const { status, stdout } = cornerway(["assess", demo, "--text"]);
+    const { status, stdout } = cornerway(["assess", demo, "--text", "--load-path"]);
     expect(status).toBe(0);
     expect(stdout.startsWith(`${cautionLine}\n`)).toBe(true);
     for (const caution of cautions) expect(stdout).toContain(caution);

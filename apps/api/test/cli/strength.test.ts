@@ -1,4 +1,4 @@
-import { Assessment, cautionLine, cautions, emptyScheme } from "@cornerway/schema";
+import { Assessment, StrengthProof, cautionLine, cautions, emptyScheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { assessCommand } from "../../src/cli/assess-command.ts";
@@ -69,23 +69,27 @@ describe("cornerway strength", () => {
   });
 });
 
-describe("cornerway assess --strength", () => {
+describe("cornerway assess", () => {
   const own = { ...scheme, basis: { ...scheme.basis, hazards: site.hazards } };
   const assessed = (drawn: unknown, asText = false) =>
-    assessCommand("scheme.json", drawn, { asText, withStrength: true });
+    assessCommand("scheme.json", drawn, { asText, loadPathOnly: false });
 
   it("says what was judged, marks with strength and the workings they name, as JSON", () => {
     const { out, code } = assessed(own);
     expect(code).toBe(0);
-    const { assessment } = z.object({ assessment: Assessment }).parse(JSON.parse(out));
+    const { assessment, proof } = z.object({ assessment: Assessment, proof: StrengthProof }).parse(JSON.parse(out));
     expect(assessment.scope).toBe("load path, and strength under all loads");
     expect(assessment.strength?.vectors).toBeGreaterThan(0);
     expect(assessment.marks.map(({ fact }) => fact.kind)).toContain("slides");
+    expect(proof.report.results.length).toBeGreaterThan(20);
+    expect(proof.workings.map(({ id }) => id)).toContain(proof.report.results.find(({ clause }) => clause)?.id);
   });
 
   it("prints scope and cautions as text, and names hazards of another edition by pointer", () => {
     const { out } = assessed(own, true);
     expect(out).toContain("(load path, and strength under all loads)");
+    expect(out).toMatch(/WHAT GOVERNS EACH PART\n {2}\S+ /);
+    expect(out).toMatch(/NOT JUDGED\n {2}\S/);
     for (const caution of cautions) expect(out).toContain(caution);
     const wind = { ...site.hazards.wind, edition: "IBC 2024" };
     const wrong = { ...own, basis: { ...own.basis, hazards: { ...site.hazards, wind } } };

@@ -30,7 +30,7 @@ export type SiteActions =
       readonly building: BuildingFrame;
       readonly dead: Readonly<Record<DeadState, ActionCase>>;
       /** Dead and imposed load of every unit, each with its formula; the others carry theirs. */
-      readonly workings: readonly Working[];
+      readonly workings: { readonly dead: readonly Working[]; readonly imposed: readonly Working[] };
       readonly imposed: readonly ActionCase[];
       readonly roofLive: RoofLiveLoading;
       readonly movements: readonly ActionCase[];
@@ -92,12 +92,13 @@ export function siteActions({ scheme, bearings, supports, linesOf }: ActionReque
   };
 }
 
-const gravityWorkings = (scheme: Scheme, basis: DesignBasis): Working[] =>
-  scheme.containers.flatMap((container) => [
+const gravityWorkings = (scheme: Scheme, basis: DesignBasis) => ({
+  dead: scheme.containers.flatMap((container) => [
     deadWorking(scheme, container, "most"),
     deadWorking(scheme, container, "least"),
-    imposedWorking(scheme, basis, container),
-  ]);
+  ]),
+  imposed: scheme.containers.map((container) => imposedWorking(scheme, basis, container)),
+});
 
 /** The compartment with the highest pressure inside sets it for the whole. */
 function windLoading(scheme: Scheme, building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): WindLoading {

@@ -1,9 +1,9 @@
 import type { Scheme } from "@cornerway/schema";
 import { inOrder } from "../geometry/in-order.ts";
-import { analyse } from "../load-path/analysis.ts";
+import { analyse, type Analysis } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import { assumed } from "./assumed.ts";
-import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
+import { assumptionSets, softRacking, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
@@ -14,9 +14,12 @@ import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import { solveRuns, type RefusedRun, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
+import { statedResult } from "./stated-result.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import { strengthRuns, type RunPlan } from "./strength-runs.ts";
+import { leansOf, swayFactor, type Lean } from "./sway.ts";
+import { enlarged, swayRuns, type SwayRuns } from "./sway-runs.ts";
 import type { UnitStrength } from "./unit-strength.ts";
 import { unitVerdicts } from "./unit-verdicts.ts";
 
@@ -56,21 +59,39 @@ export type SetReport = {
   readonly worstResidual: number;
 };
 
+/** Told after each set of assumptions, how many of how many are solved. */
+export type TellProgress = (done: number, of: number) => void;
+
+/** Sets of assumptions one run solves. */
+export const strengthSteps: number = assumptionSets.length;
+
 /**
  * Actions, model, solution over the envelope, screening of every part in every run, full working where something governs,
  * verdicts. Pure. Throws a RangeError for a scheme without containers.
  */
-export function strengthOf(given: Scheme, basis: StrengthBasis, memory: StrengthMemory): Strength {
+export function strengthOf(
+  given: Scheme,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+  tell: TellProgress = () => undefined,
+): Strength {
   const scheme = inOrder(given);
   const analysis = analyse(scheme);
   const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;
-  const plan = strengthRuns(actions, basis);
-  const cases = plan.cases.map((action) => spreadOnRails(action, analysis.structure.building));
+  const firstOrder = strengthRuns(actions, basis);
+  const cases = firstOrder.cases.map((action) => spreadOnRails(action, analysis.structure.building));
   const [base, ...others] = assumptionSets;
+  const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
+  const plan = enlarged(firstOrder, swayFactor(leans));
   const first = solveRuns(analysis, cases, plan.runs, base, memory);
-  const solve = (set: AssumptionSet, runs: RunPlan["runs"]) =>
-    solveRuns(analysis, cases, runs, set, memory, first.built.model);
+  let done = 1;
+  tell(done, strengthSteps);
+  const solve = (set: AssumptionSet, runs: RunPlan["runs"]) => {
+    const solved = solveRuns(analysis, cases, runs, set, memory, first.built.model);
+    tell(++done, strengthSteps);
+    return solved;
+  };
   // lines and bearings go by the same names in every set
   const parts = checkedParts(analysis, first.built, scheme, basis);
 
@@ -79,7 +100,9 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
   const rest = others
     .filter(({ solves }) => solves === "governing runs")
     .map((set) => solve(set, governingRuns(screened)));
-  const results = screenSets(parts, rest, screened).map(elementResult).toSorted(worstFirst);
+  const results = [...screenSets(parts, rest, screened).map(elementResult), ...leans.map(leanResult)].toSorted(
+    worstFirst,
+  );
 
   const refused = whole.flatMap((set) => set.refused);
   const { built } = first;
@@ -111,6 +134,24 @@ export function strengthOf(given: Scheme, basis: StrengthBasis, memory: Strength
     notJudged,
   };
 }
+
+/** The building's lean from a solution of its own, walls at their softest, before level loads are enlarged by it. */
+function leansUnder(
+  runs: SwayRuns | undefined,
+  analysis: Analysis,
+  cases: RunPlan["cases"],
+  { factored }: StrengthBasis,
+  memory: StrengthMemory,
+): Lean[] {
+  if (runs === undefined) return [];
+  const { built, solved } = solveRuns(analysis, cases, [runs.upright, ...runs.pushed], softRacking, memory);
+  const [upright, ...pushed] = solved;
+  if (upright?.run.id !== runs.upright.id) return [];
+  return leansOf(built.model.units, modelledBearings(built, analysis.structure.building), upright, pushed, factored);
+}
+
+const leanResult = ({ unitId, run, check }: Lean): ElementResult =>
+  statedResult({ ownerId: unitId, place: "lean under what stands on it", run, assumptions: softRacking.id }, check);
 
 /** Every part against every run of its level. */
 const checksMade = (parts: readonly StrengthPart[], sets: readonly SolvedSet[]): number =>

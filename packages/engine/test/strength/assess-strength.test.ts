@@ -2,16 +2,18 @@ import { Assessment, defaultBasis, markSentences, readers, verdicts, type Mark, 
 import { describe, expect, it } from "vitest";
 import { assess } from "../../src/assess.ts";
 import { assessStrength } from "../../src/assess-strength.ts";
+import type { TellProgress } from "../../src/strength/strength-of.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { ordinarySchemes } from "./ordinary-schemes/ordinary-schemes.ts";
 
-function judged(scheme: Scheme | undefined): Assessment {
+function proved(scheme: Scheme | undefined, tell?: TellProgress) {
   if (scheme === undefined) throw new Error("there is such a scheme");
-  const answer = assessStrength(scheme);
+  const answer = assessStrength(scheme, tell);
   if (!answer.accepted) throw new Error("the sample is accepted");
-  return answer.assessment;
+  return answer;
 }
+const judged = (scheme: Scheme | undefined): Assessment => proved(scheme).assessment;
 const kindsOf = ({ marks }: Assessment): string[] => marks.map(({ fact }) => fact.kind);
 const strengthMarksOf = ({ marks }: Assessment): Mark[] =>
   marks.filter(({ fact }) =>
@@ -20,7 +22,8 @@ const strengthMarksOf = ({ marks }: Assessment): Mark[] =>
 
 describe("assessStrength of one 20 ft unit held to four pads", () => {
   const scheme = ordinarySchemes["one 20 ft"];
-  const assessment = judged(scheme);
+  const told: string[] = [];
+  const { assessment, proof } = proved(scheme, (done, of) => told.push(`${done}/${of}`));
 
   it("is a valid answer that says what was judged, how, and over which envelope", () => {
     expect(Assessment.safeParse(JSON.parse(JSON.stringify(assessment))).error?.issues).toBeUndefined();
@@ -37,8 +40,13 @@ describe("assessStrength of one 20 ft unit held to four pads", () => {
     if (adequate?.fact.kind !== "strength-adequate") throw new Error("it is adequate");
     const { governing } = adequate.fact;
     expect(governing.utilisation).toBeLessThanOrEqual(1);
-    const working = assessment.workings?.find(({ partId }) => partId === governing.partId)?.working;
+    const working = proof.workings.find(({ id }) => id === governing.partId)?.working;
     expect(working?.utilisation).toBeCloseTo(governing.utilisation ?? NaN, 3);
+  });
+
+  it("tells how far it is after each set of assumptions", () => {
+    const of = assessment.strength?.envelope.length ?? 0;
+    expect(told).toEqual(Array.from({ length: of }, (_, at) => `${at + 1}/${of}`));
   });
 });
 
@@ -102,9 +110,14 @@ describe("assessStrength", () => {
       }
   });
 
-  it("refuses hazards of another edition", () => {
+  it("refuses hazards of another edition: it tells the load path, why there is no strength, and never that it works", () => {
     const wrong = { ...loose, basis: { ...loose.basis, hazards: sampleHazards({ edition: "IBC 2024" }) } };
-    expect(assessStrength(wrong)).toMatchObject({ accepted: false });
+    const answer = assessStrength(wrong);
+    expect(answer.accepted).toBe(false);
+    expect(answer.assessment.scope).toBe("load path only, no strength checked");
+    expect(answer.assessment.strengthRefused?.[0]).toMatch(/IBC 2024/);
+    expect(answer.assessment.verdict).toBe("not checked");
+    expect(Assessment.safeParse(answer.assessment).success).toBe(true);
   });
 
   it("leaves the plain assessment as it is: no mark of strength", () => {
