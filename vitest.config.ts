@@ -2,16 +2,20 @@ import { defineConfig } from "vitest/config";
 
 const source = { resolve: { conditions: ["development"] }, ssr: { resolve: { conditions: ["development", "node"] } } };
 
+/** Files of one worker share its modules: their tests keep no state in any, and most of the time went into importing them anew. */
+const shared = { isolate: false };
+
 /** Starts PostgreSQL for a project's run; tests take a copy of its migrated template with `freshDatabase()`. */
 const database = "tests/support/database.ts";
 
 export default defineConfig({
   test: {
     projects: [
-      { ...source, test: { name: "schema", include: ["packages/schema/test/**/*.test.ts"] } },
+      { ...source, test: { ...shared, name: "schema", include: ["packages/schema/test/**/*.test.ts"] } },
       {
         ...source,
         test: {
+          ...shared,
           name: "engine",
           include: [
             "packages/engine/test/**/*.test.ts",
@@ -22,11 +26,12 @@ export default defineConfig({
           testTimeout: 60_000,
         },
       },
-      { ...source, test: { name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
+      { ...source, test: { ...shared, name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
       { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
       {
         ...source,
         test: {
+          ...shared,
           name: "api",
           include: ["apps/api/test/**/*.test.ts"],
           globalSetup: [database],
