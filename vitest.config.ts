@@ -26,7 +26,10 @@ export default defineConfig({
           testTimeout: 60_000,
         },
       },
-      { ...source, test: { ...shared, name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" } },
+      {
+        ...source,
+        test: { ...shared, name: "web", include: ["apps/web/test/**/*.test.{ts,tsx}"], environment: "happy-dom" },
+      },
       { ...source, test: { name: "rules", include: ["tests/rules/**/*.test.ts"], testTimeout: 60_000 } },
       {
         ...source,
