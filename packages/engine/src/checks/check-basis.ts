@@ -2,12 +2,14 @@ import type { Scheme } from "@cornerway/schema";
 import { steelModulus, type Steel } from "../catalog/materials.ts";
 import type { CorrugatedSheet } from "../catalog/sections/corrugated-sheet.ts";
 import type { PlainPad } from "../codes/concrete/plain-pad.ts";
+import { mostBowedN, type BowedMember, type LeaningStorey } from "../codes/steel/amplification.ts";
 import type { EndPlate } from "../codes/steel/base-plate.ts";
 import type { ConcreteBearing } from "../codes/steel/bearing.ts";
 import type { FilletWeld } from "../codes/steel/fillet-weld.ts";
 import type { DesignMethod } from "../working/design-method.ts";
 import type { Resistance } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
+import { bowCheck, leanCheck } from "./amplification.ts";
 import { anchors, type AnchoredPlate } from "./anchors.ts";
 import type { Check } from "./check.ts";
 import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
@@ -18,6 +20,7 @@ import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
+import type { CheckedElement } from "./limit-state.ts";
 import { lockTogether } from "./lock.ts";
 import { memberChecks } from "./member-checks.ts";
 import type { MemberDemand } from "./member-demand.ts";
@@ -52,6 +55,11 @@ export type CheckBasis = {
   memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding;
   /** Every limit state with its working. */
   memberChecks(strengths: MemberStrengths, demand: MemberDemand): readonly Check[];
+  /** A pressed member's own bow, at strength level, and the compression at which it is half as much again. */
+  bow(element: CheckedElement, bowed: BowedMember): Check;
+  mostBowedN(bowed: Omit<BowedMember, "axialN">): number;
+  /** A storey's own lean, at strength level. */
+  lean(storey: LeaningStorey): Check;
   frontPost(post: PlainPost): PostBounds;
   doorPost(post: PlainPost): PostBounds;
   cornerPost(
@@ -100,6 +108,9 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     memberUse,
     memberUtilisation,
     memberChecks,
+    bow: (element, bowed) => bowCheck(element, bowed, basis.steel),
+    mostBowedN,
+    lean: (storey) => leanCheck(storey, basis.steel),
     frontPost: (post) => frontPostBounds(post, basis.thin),
     doorPost: (post) => doorPostBounds(post, basis.thin),
     cornerPost: (element, demand, bounds, proof) => cornerPost(element, demand, bounds, proof, basis.thin),

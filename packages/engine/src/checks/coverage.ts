@@ -78,6 +78,10 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     bounded: ["door header"],
     why: "structural steel needs none",
   },
+  amplification: {
+    bounded: [...members, ...posts, "door header", "building"],
+    why: "first-order forces enlarged by factors answer up to 1.5; beyond it analysis of the second order has to",
+  },
   "web yielding": { checked: ["added beam"] },
   "web buckling": { checked: ["added beam"] },
   "flange bending": { checked: ["added beam"] },

@@ -8,6 +8,7 @@ export const limitStates = [
   "torsion",
   "axial force with bending",
   "bending with shear",
+  "amplification",
   "web yielding",
   "web crippling",
   "web buckling",

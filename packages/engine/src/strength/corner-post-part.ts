@@ -36,7 +36,7 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   const bounds = boundsAt(steels.unproved);
   const upper = shares(bounds.upper);
   const lower = sheeted ? upper : shares(bounds.lower);
-  const limitN = elasticN(leastInertiaMm4, clearMm);
+  const limitN = elasticN(leastPostInertiaMm4, clearMm);
   const room = demandRoom();
   const eachTurned = (solved: SolvedRun, visit: (demand: PostDemand) => void): void => {
     const { values, at } = solved.inner(ownerId);
@@ -98,7 +98,7 @@ function bothWays(demand: MemberDemand, bow: number, visit: (demand: PostDemand)
 }
 
 const { ixMm4, iyMm4 } = containerMembers["front corner post"];
-const leastInertiaMm4 = Math.min(ixMm4, iyMm4);
+export const leastPostInertiaMm4 = Math.min(ixMm4, iyMm4);
 
 /** Shares of one bound's strengths on plain numbers. */
 function shares(strengths: PostStrengths) {

@@ -5,7 +5,8 @@ import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Building } from "../geometry/building.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName } from "../model/building-model.ts";
-import { memberPart } from "./member-part.ts";
+import { bowingOf, bowParts } from "./bow-parts.ts";
+import { memberPart, type MemberStretch } from "./member-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
 /** Posts that stand by themselves, pinned at both ends; a section the catalogue lacks is taken as the frames' tube. */
@@ -16,17 +17,13 @@ export function freePostParts({ postById }: Building, { plan }: BuiltModel, basi
     const lengthMm = post.headZMm - post.footZMm;
     const section = findSection(post.post.section) ?? frameTube;
     const lengths = { strongMm: lengthMm, weakMm: lengthMm, twistMm: lengthMm };
-    return [
-      memberPart(
-        {
-          ownerId: id,
-          place: "by itself",
-          member: { element: "added post", section, steel: steels.tube, lengths, unbracedMm: lengthMm, cb: 1 },
-          beams: [{ id: nodeName(id, "post"), lengthMm }],
-          forces: ({ between }) => between(),
-        },
-        basis,
-      ),
-    ];
+    const stretch: MemberStretch = {
+      ownerId: id,
+      place: "by itself",
+      member: { element: "added post", section, steel: steels.tube, lengths, unbracedMm: lengthMm, cb: 1 },
+      beams: [{ id: nodeName(id, "post"), lengthMm }],
+      forces: ({ between }) => between(),
+    };
+    return [memberPart(stretch, basis), ...bowParts(id, bowingOf(stretch), stretch.forces, basis)];
   });
 }

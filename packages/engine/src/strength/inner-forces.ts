@@ -18,9 +18,7 @@ export type ForceLayout = {
 /** How forces inside a container come about, whatever the loads: all that its lines and sheets say of it. */
 export type InnerInfluence = {
   readonly layout: ForceLayout;
-  /** Its bearing points by name, six movements each. */
-  readonly nodes: readonly string[];
-  /** Forces of every line and sheet under each of these movements by one, the others held. */
+  /** Forces of every line and sheet under each of the six movements of each bearing point by one, the others held. */
   readonly columns: readonly Float64Array[];
   readonly rows: readonly Rows[];
   /** By line: nine forces with both ends held under 1 N/mm along each axis of the container. */
@@ -30,7 +28,7 @@ export type InnerInfluence = {
 /** What every line and sheet takes when one bearing point of the container moves by one and the others are held. */
 export function innerInfluence(condensed: CondensedPart): InnerInfluence {
   const { part } = condensed;
-  const { members, panels, nodeIds } = part.frame;
+  const { members, panels } = part.frame;
   const layout = layoutOf(members.keys(), panels.keys());
   const rows = rowsOf(condensed, layout);
   const { equations, eliminated } = condensed.factor.tree;
@@ -40,7 +38,6 @@ export function innerInfluence(condensed: CondensedPart): InnerInfluence {
   recoverInner(condensed.factor, x, count);
   return {
     layout,
-    nodes: part.retained.map((n) => nodeIds[n] ?? ""),
     columns: Array.from({ length: count }, (_, k) => forcesOf(rows, layout, sideOf(x, k, count))),
     rows,
     fixed: new Map([...members].map(([id, member]) => [id, fixedUnderUnitLoads(member)])),

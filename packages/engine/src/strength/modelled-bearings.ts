@@ -1,4 +1,3 @@
-import type { FrameSolution } from "../analysis/frame-result.ts";
 import type { Building } from "../geometry/building.ts";
 import type { PlannedBearing, UnitPoint } from "../model/bearing-plan.ts";
 import type { BuiltModel } from "../model/build-model.ts";
@@ -39,13 +38,10 @@ export function modelledBearings({ plan, model }: BuiltModel, building: Building
 }
 
 /** Three forces on what bears, N, global axes; upwards is compression. */
-export function bearingForce(
-  { name, on }: ModelledBearing,
-  { frame }: { readonly frame: FrameSolution },
-): readonly [number, number, number] {
-  const [x = 0, y = 0, z = 0] = (on === "link" ? frame.links[name] : frame.reactions[name]) ?? [];
-  return [x, y, z];
-}
+export const bearingForce = (
+  { name }: ModelledBearing,
+  solved: { readonly bearing: (name: string) => readonly [number, number, number] },
+): readonly [number, number, number] => solved.bearing(name);
 
 export const placeOf = (point: UnitPoint): string =>
   "corner" in point

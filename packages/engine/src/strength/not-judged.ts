@@ -25,7 +25,6 @@ export const notJudged: readonly string[] = [
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of posts and seats",
-    "sway enlargement (B₂) by storey and the reduced stiffness of frames and sheet in the model",
     "walls of the lateral system against the code's table, beyond doors welded shut",
     "lateral lines: a storey and direction without a counted wall; irregularities, overstrength",
     "diaphragms, collectors; flow in floor and roof sheets; folds beside a window",

@@ -5,17 +5,22 @@ import type { BuildingCombination } from "../building.ts";
 const MOST_MM = 300;
 
 /** A solution whose bearing points stay near where they were drawn; one that swings away is refused in words. */
-export function smallMovements(answer: BuildingCombination | FrameRefusal): BuildingCombination | FrameRefusal {
+export function smallMovements<Answer extends Pick<BuildingCombination, "movement" | "nodeIds">>(
+  answer: Answer | FrameRefusal,
+): Answer | FrameRefusal {
   if ("refused" in answer) return answer;
-  const moved = Object.entries(answer.frame.displacements).map(([node, [x = 0, y = 0, z = 0]]) => {
-    return { node, direction: [x, y, z, 0, 0, 0], mm: Math.sqrt(x * x + y * y + z * z) };
+  const { movement, nodeIds } = answer;
+  const far: { node: string; place: number[]; mm: number }[] = [];
+  nodeIds.forEach((node, n) => {
+    const place = [...movement.subarray(n * 6, n * 6 + 3)];
+    const mm = Math.sqrt(place.reduce((sum, value) => sum + value * value, 0));
+    if (mm > MOST_MM) far.push({ node, place, mm });
   });
-  const far = moved.filter(({ mm }) => mm > MOST_MM);
   const [first, ...others] = far;
   if (first === undefined) return answer;
   const worst = others.reduce((one, next) => (next.mm > one.mm ? next : one), first);
   return {
     refused: `No equilibrium near the drawn shape: node ${worst.node} would move ${Math.round(worst.mm)} mm`,
-    moves: { nodes: far.map(({ node }) => node), direction: worst.direction.map((mm) => mm / worst.mm) },
+    moves: { nodes: far.map(({ node }) => node), direction: [...worst.place, 0, 0, 0].map((mm) => mm / worst.mm) },
   };
 }

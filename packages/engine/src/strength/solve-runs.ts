@@ -1,12 +1,11 @@
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
-import { solveBuilding, type BuildingCombination } from "../building.ts";
+import { buildingSolver, type BuildingAnswer, type BuildingCombination, type BuildingSolver } from "../building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
-import { heldModel } from "./held-model.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import type { StrengthRun } from "./strength-runs.ts";
@@ -30,6 +29,10 @@ export type SolvedRun = {
   readonly set: AssumptionSet;
   readonly held: readonly string[];
   readonly frame: FrameSolution;
+  /** Three forces on what stands on a link (by its id) or a support (by its node), N, global axes. */
+  readonly bearing: (name: string) => readonly [number, number, number];
+  /** Largest unbalanced force over the largest load. */
+  readonly residual: number;
   readonly inner: (unitId: string) => InnerForces;
   /** Steel that belongs to no container. */
   readonly between: () => LineForces;
@@ -78,6 +81,7 @@ export function solveBuilt(
   set: AssumptionSet,
   memory: StrengthMemory,
 ): SolvedSet {
+  const solver = buildingSolver(built.model, memory.cache);
   const inside = insideOf(built.model, memory);
   const solved: SolvedRun[] = [];
   const first = new Map<string, FrameRefusal>();
@@ -86,8 +90,7 @@ export function solveBuilt(
     const next = new Map<string, StrengthRun[]>();
     for (const [key, group] of waiting) {
       const held = round === ROUNDS - 1 ? everything(built) : key === "" ? [] : key.split(" ");
-      const model = heldModel(built.model, bearings, new Set(held));
-      const answers = solveGroup(model, group, memory);
+      const answers = solveGroup(solver, group, bearingsOf(held, bearings));
       for (const run of group) {
         const answer = answers.get(run.id);
         if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
@@ -114,18 +117,18 @@ const everything = ({ model, plan }: BuiltModel): string[] => [...model.units.ma
 
 const ownerOf = (node: string): string => node.slice(0, node.indexOf(":"));
 
+/** Names of the bearings of these units and posts. */
+function bearingsOf(owners: readonly string[], bearings: readonly ModelledBearing[]): Set<string> {
+  return new Set(bearings.filter(({ ownerId }) => owners.includes(ownerId)).map(({ name }) => name));
+}
+
 function solveGroup(
-  model: BuildingModel,
+  solver: BuildingSolver,
   runs: readonly StrengthRun[],
-  { cache }: StrengthMemory,
-): Map<string, BuildingCombination | FrameRefusal> {
-  const combos = Object.fromEntries(runs.map(({ id, factors }) => [id, factors]));
-  return new Map(
-    Object.entries(solveBuilding({ ...model, combos }, cache).combos).map(([id, answer]) => [
-      id,
-      smallMovements(answer),
-    ]),
-  );
+  held: ReadonlySet<string>,
+): Map<string, BuildingAnswer> {
+  const answers = solver(Object.fromEntries(runs.map(({ id, factors }) => [id, factors])), held);
+  return new Map([...answers].map(([id, answer]) => [id, smallMovements(answer)]));
 }
 
 function solvedRun(
@@ -141,6 +144,10 @@ function solvedRun(
     held,
     get frame() {
       return combination.frame;
+    },
+    bearing: (name) => combination.bearing(name),
+    get residual() {
+      return combination.residual;
     },
     inner: (unitId) => {
       const forces = inside(unitId);

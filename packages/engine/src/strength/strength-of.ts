@@ -176,7 +176,7 @@ const reportOf = ({ set, solved, refused }: SolvedSet): SetReport => ({
   assumptions: set.id,
   runs: solved.length + refused.filter(({ held }) => held === undefined).length,
   withoutEquilibrium: refused.length,
-  worstResidual: solved.reduce((worst, { frame }) => Math.max(worst, frame.residual), 0),
+  worstResidual: solved.reduce((worst, { residual }) => Math.max(worst, residual), 0),
 });
 
 const refusedRun = ({ run, set, refusal, held }: RefusedRun) => ({

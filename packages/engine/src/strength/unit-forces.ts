@@ -1,8 +1,7 @@
 import type { BoundedStore } from "../analysis/bounded-store.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { BuildingCombination } from "../building.ts";
-import { nodeName, type PlacedUnit } from "../model/building-model.ts";
-import { turnedSix, turnOf, type Turn } from "../model/turn.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
 import { heldForces, innerInfluence, type ForceLayout, type InnerInfluence } from "./inner-forces.ts";
 
 /** Influences by the key of the container they belong to. */
@@ -16,8 +15,7 @@ export class UnitForces {
   readonly layout: ForceLayout;
   private readonly columns: readonly Float64Array[];
   private readonly held: ReadonlyMap<string, Float64Array>;
-  private readonly nodes: readonly string[];
-  private readonly back: Turn;
+  private readonly unitId: string;
   private readonly sum: Float64Array;
   private last: BuildingCombination | undefined;
 
@@ -29,9 +27,7 @@ export class UnitForces {
     this.layout = influence.layout;
     this.columns = influence.columns;
     this.held = heldForces(influence, condensed, unit, cache.loadsOn(unit, condensed));
-    this.nodes = influence.nodes.map((node) => nodeName(unit.id, node));
-    const { cos, sin } = turnOf(unit.turnMdeg);
-    this.back = { cos, sin: -sin };
+    this.unitId = unit.id;
     this.sum = new Float64Array(influence.layout.length);
   }
 
@@ -46,11 +42,7 @@ export class UnitForces {
       columns.push(column);
       times.push(factor);
     };
-    const { displacements } = solved.frame;
-    this.nodes.forEach((node, n) => {
-      const [x = 0, y = 0, z = 0, a = 0, b = 0, c = 0] = displacements[node] ?? [];
-      turnedSix(this.back, [x, y, z, a, b, c]).forEach((moved, f) => take(this.columns[n * 6 + f], moved));
-    });
+    solved.retainedIn(this.unitId).forEach((moved, n) => take(this.columns[n], moved));
     for (const [name, factor] of Object.entries(factors)) take(this.held.get(name), factor);
     sumOf(columns, times, this.sum);
     return this.sum;

@@ -2,12 +2,14 @@ import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Unit } from "../geometry/building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
-import { cornerPostPart } from "./corner-post-part.ts";
+import { bowingOf, bowParts, type Bowing } from "./bow-parts.ts";
+import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
 import { doorParts } from "./door-part.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { sheetPieces } from "./sheet-pieces.ts";
+import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { unitBeams, type UnitBeam } from "./unit-beams.ts";
@@ -22,15 +24,25 @@ export function unitParts(
 ): StrengthPart[] {
   const beams = unitBeams(fragment, lines);
   const { id } = unit;
+  const forces = (solved: SolvedRun): LineForces => solved.inner(id);
+  const stretches = memberStretches(id, beams, lines, sectionOfPost);
   return [
-    ...memberStretches(id, beams, lines, sectionOfPost).map((stretch) =>
-      memberPart({ ...stretch, ownerId: id, forces: (solved) => solved.inner(id) }, basis),
-    ),
+    ...stretches.map((stretch) => memberPart({ ...stretch, ownerId: id, forces }, basis)),
+    ...bowParts(id, [...stretches.flatMap(bowingOf), ...bowingPosts(beams, lines)], forces, basis),
     ...cornerPosts(id, beams, lines, basis),
     ...doorParts(unit, fragment, lines, allowable),
     ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),
   ];
 }
+
+/** Corner posts as the outline alone, its softer way, between the rails. */
+const bowingPosts = (beams: readonly UnitBeam[], lines: UnitLines): Bowing[] =>
+  (["front", "door"] as const).map((end) => ({
+    element: `${end} corner post`,
+    inertiaMm4: leastPostInertiaMm4,
+    lengthMm: lines.topRailMm - lines.bottomRailMm,
+    beams: beams.filter(({ kind, uMm }) => kind === "post" && uMm < lines.lengthMm / 2 === (end === "front")),
+  }));
 
 /** No opening within about two folds of a front post, on the side or on the end. Doors are no sheet. */
 function isSheeted({ openings, widthMm }: UnitLines, side: "left" | "right"): boolean {

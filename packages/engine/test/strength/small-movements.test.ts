@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { BuildingCombination } from "../../src/building.ts";
 import { smallMovements } from "../../src/strength/small-movements.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { oneRun, ownWeight } from "./one-run.ts";
 
 const scheme = drawnUnit({ type: "1CC" });
-const { solved } = oneRun(scheme, [ownWeight(scheme, 23_000)]);
-const moved = (mm: number): BuildingCombination => ({
-  unit: () => ({ displacements: {}, memberEndForces: {}, panelFlows: {} }),
-  frame: { ...solved.frame, displacements: { ...solved.frame.displacements, "u1:corner": [mm, 0, 0, 0, 0, 0] } },
+const { frame } = oneRun(scheme, [ownWeight(scheme, 23_000)]).solved;
+const moved = (mm: number) => ({
+  nodeIds: [...Object.keys(frame.displacements), "u1:corner"],
+  movement: Float64Array.from([...Object.values(frame.displacements).flat(), mm, 0, 0, 0, 0, 0]),
 });
 
 describe("smallMovements", () => {

@@ -43,6 +43,7 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
       [
         "added beam",
         "bottom side rail",
+        "building",
         "corner fitting",
         "cross member",
         "door corner post",

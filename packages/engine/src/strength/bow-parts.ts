@@ -1,0 +1,84 @@
+import type { CheckBasis } from "../checks/check-basis.ts";
+import type { CheckedElement } from "../checks/limit-state.ts";
+import type { MemberStretch } from "./member-part.ts";
+import type { LineForces, SolvedRun } from "./solve-runs.ts";
+import type { StrengthPart } from "./strength-part.ts";
+
+/** A member that bows between what holds it, its softer way, and its lines in the model. */
+export type Bowing = {
+  readonly element: CheckedElement;
+  readonly inertiaMm4: number;
+  readonly lengthMm: number;
+  readonly beams: readonly { readonly id: string }[];
+};
+
+/** A stretch of a member both ways: by its strong axis over its length, by its weak one between what holds it across. */
+export function bowingOf({ member, beams }: Pick<MemberStretch, "member" | "beams">): Bowing[] {
+  const { element, section, lengths } = member;
+  const [strong, weak] = section.kind === "angle" ? [section.iMm4, section.iMm4] : [section.ixMm4, section.iyMm4];
+  return [
+    { element, inertiaMm4: strong, lengthMm: lengths.strongMm, beams },
+    { element, inertiaMm4: weak, lengthMm: lengths.weakMm, beams },
+  ];
+}
+
+/**
+ * One part for each kind of member of an owner: the one that enlarges its own bow most. Beyond half as much again factors on
+ * first-order forces are no answer, whatever the strength says.
+ */
+export function bowParts(
+  ownerId: string,
+  members: readonly Bowing[],
+  forces: (solved: SolvedRun) => LineForces,
+  basis: CheckBasis,
+): StrengthPart[] {
+  const kinds = [...new Set(members.map(({ element }) => element))];
+  return kinds.map((element) => {
+    const own = members.filter((member) => member.element === element);
+    return bowPart(ownerId, element, own, forces, basis);
+  });
+}
+
+function bowPart(
+  ownerId: string,
+  element: CheckedElement,
+  members: readonly Bowing[],
+  forces: (solved: SolvedRun) => LineForces,
+  basis: CheckBasis,
+): StrengthPart {
+  const place = "own bow";
+  const perNewton = members.map(({ inertiaMm4, lengthMm }) => 1 / basis.mostBowedN({ inertiaMm4, lengthMm }));
+  const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } => {
+    const { values, at } = forces(solved);
+    const worst = { use: 0, n: 0, axialN: 0 };
+    members.forEach(({ beams }, n) => {
+      for (const { id } of beams) {
+        const from = at(id);
+        const axialN = Math.max(values[from] ?? 0, -(values[from + FAR_END] ?? 0));
+        const use = axialN * (perNewton[n] ?? 0);
+        if (use > worst.use) Object.assign(worst, { use, n, axialN });
+      }
+    });
+    return worst;
+  };
+  return {
+    id: `${ownerId} ${element} ${place}`,
+    ownerId,
+    element,
+    place,
+    level: "strength",
+    use: (solved) => worstOf(solved).use,
+    decide: (solved) => {
+      const { use, n, axialN } = worstOf(solved);
+      const { inertiaMm4 = 1, lengthMm = 1 } = members[n] ?? {};
+      return {
+        limitState: "amplification",
+        utilisation: use,
+        checks: () => [basis.bow(element, { inertiaMm4, lengthMm, axialN })],
+      };
+    },
+  };
+}
+
+/** Of the nine forces of a line: the axial one at its second end. */
+const FAR_END = 6;

@@ -1,0 +1,77 @@
+import { amplificationOf, mostAmplification } from "../codes/steel/amplification.ts";
+import type { CheckBasis } from "../checks/check-basis.ts";
+import type { Check } from "../checks/check.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
+import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import { unitCorners } from "./unit-corners.ts";
+
+/** How much one unit leans under all it carries, along the axis where it leans most. */
+export type Lean = { readonly unitId: string; readonly run: string; readonly check: Extract<Check, { ok: true }> };
+
+/**
+ * B₂ of every unit as a storey of its own: units that are not tied lean each by itself, and the softest of those that are
+ * stands for them. Notional loads push; what they add to the level forces under the unit is its shear, what they add to the
+ * lean of its worst corner, with its rocking and turning, is its drift. First-order forces do not change where every
+ * stiffness is reduced alike, so direct analysis' reduction enters here.
+ */
+export function leansOf(
+  units: readonly PlacedUnit[],
+  bearings: readonly ModelledBearing[],
+  upright: SolvedRun,
+  pushed: readonly SolvedRun[],
+  basis: CheckBasis,
+): Lean[] {
+  return units.flatMap((unit) => {
+    const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
+    const leans = pushed.flatMap((push) => leanUnder(push, upright, unit, own, basis));
+    const [first, ...others] = leans;
+    if (first === undefined) return [];
+    return [others.reduce((most, next) => (next.check.utilisation > most.check.utilisation ? next : most), first)];
+  });
+}
+
+/** What stands for the whole building: the greatest B₂, held at the most that factors may stand for. */
+export const swayFactor = (leans: readonly Lean[]): number =>
+  Math.min(mostAmplification, Math.max(1, ...leans.map(({ check }) => amplificationOf(check.working))));
+
+/** Less than a newton pushes nothing; less than a nanometre is no lean. */
+const [NEWTON, NANOMETRE] = [1, 1e-6];
+
+function leanUnder(
+  push: SolvedRun,
+  upright: SolvedRun,
+  unit: PlacedUnit,
+  own: readonly ModelledBearing[],
+  basis: CheckBasis,
+): Lean[] {
+  const shearN = lengthOf(difference(levelForce(own, push), levelForce(own, upright)));
+  const verticalN = own.reduce((sum, bearing) => sum + Math.max(bearingForce(bearing, upright)[2], 0), 0);
+  const corners = unitCorners(unit).map((corner) => {
+    const driftMm = lengthOf(difference(leanOf(corner, push), leanOf(corner, upright)));
+    return { driftMm, heightMm: corner.heightMm };
+  });
+  const worst = corners.reduce((most, next) => (next.driftMm > most.driftMm ? next : most));
+  if (shearN < NEWTON || worst.driftMm < NANOMETRE) return [];
+  const check = basis.lean({ verticalN, shearN, ...worst });
+  return check.ok ? [{ unitId: unit.id, run: push.run.id, check }] : [];
+}
+
+type Plan = readonly [number, number];
+
+const levelForce = (own: readonly ModelledBearing[], solved: SolvedRun): Plan =>
+  own.reduce<Plan>(
+    ([x, y], bearing) => {
+      const [fx, fy] = bearingForce(bearing, solved);
+      return [x + fx, y + fy];
+    },
+    [0, 0],
+  );
+
+function leanOf({ foot, head }: { readonly foot: string; readonly head: string }, { frame }: SolvedRun): Plan {
+  const [low = [], high = []] = [frame.displacements[foot], frame.displacements[head]];
+  return [(high[0] ?? 0) - (low[0] ?? 0), (high[1] ?? 0) - (low[1] ?? 0)];
+}
+
+const difference = (a: Plan, b: Plan): Plan => [a[0] - b[0], a[1] - b[1]];
+const lengthOf = ([x, y]: Plan): number => Math.sqrt(x * x + y * y);
