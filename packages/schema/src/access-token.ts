@@ -4,7 +4,7 @@ import { Moment } from "./review.ts";
 import type { Act } from "./roles.ts";
 import { personLine } from "./text.ts";
 
-/** What a script may do on someone's behalf. Never their account, their people or their stamp: those are done by hand. */
+/** What a script may do on someone's behalf. Never their account, their people, their answers or their stamp: by hand only. */
 export const tokenScopes = ["read", "draw", "review"] as const;
 export const TokenScope = z.enum(tokenScopes).meta({ id: "TokenScope" });
 export type TokenScope = z.infer<typeof TokenScope>;
@@ -22,6 +22,8 @@ export const scopeOfAct: Partial<Record<Act, TokenScope>> = {
   "write-note": "review",
   "settle-note": "review",
   "make-request": "review",
+  "ask-question": "review",
+  "meet-condition": "review",
 };
 
 export const AccessToken = z

@@ -42,6 +42,8 @@ export const problems = {
   "already-in": { status: 409, title: "That person has this part already." },
   "last-owner": { status: 409, title: "A project keeps an owner." },
   "already-answered": { status: 409, title: "This has been answered already." },
+  "step-refused": { status: 409, title: "It does not stand so that this can follow." },
+  "closer-refused": { status: 403, title: "Whoever raised it closes it, and never whoever met it." },
   "id-reused": { status: 409, title: "That id belongs to another act." },
   "element-unknown": { status: 422, title: "No such element in that revision." },
   busy: { status: 503, title: "Too much is asked of the service at once. Try again in a few seconds." },

@@ -1,9 +1,11 @@
 import { z } from "zod";
+import { ConditionStep } from "./condition.ts";
 import { CostBook } from "./cost-book.ts";
 import { Decision } from "./decision.ts";
-import { ActId, Digest, PersonId, ProjectId } from "./ids.ts";
+import { ActId, ConditionId, Digest, ElementId, PersonId, ProjectId, QuestionId } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Licence } from "./people.ts";
+import { Question, QuestionStep } from "./question.ts";
 import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
 import { Role, roles } from "./roles.ts";
 import { Verdict } from "./verdict.ts";
@@ -71,6 +73,20 @@ export const RecordPayload = z
     z.strictObject({ kind: z.literal("request taken in"), requestId: z.uuid(), number: z.int(), actId: ActId }),
     z.strictObject({ kind: z.literal("request declined"), requestId: z.uuid(), number: z.int(), reason: z.string() }),
     z.strictObject({ kind: z.literal("stamp pressed"), stamp: Stamp }),
+    z.strictObject({ kind: z.literal("question asked"), question: Question }),
+    z.strictObject({
+      kind: z.literal("question followed"),
+      questionId: QuestionId,
+      number: z.int(),
+      elementId: ElementId,
+      step: QuestionStep,
+    }),
+    z.strictObject({
+      kind: z.literal("condition followed"),
+      conditionId: ConditionId,
+      number: z.int(),
+      step: ConditionStep,
+    }),
     z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: CostBook }),
     z.strictObject({ kind: z.literal("decision made"), decision: Decision }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
@@ -103,6 +119,9 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "request taken in": ["architect", "engineer", "checker", "owner"],
   "request declined": ["architect", "engineer", "checker", "owner"],
   "stamp pressed": ["architect", "engineer", "checker", "owner", "reader"],
+  "question asked": ["architect", "engineer", "checker", "owner"],
+  "question followed": ["architect", "engineer", "checker", "owner"],
+  "condition followed": ["architect", "engineer", "checker", "owner"],
   "cost book changed": ["architect", "engineer", "checker", "owner"],
   "decision made": ["architect", "engineer", "checker", "owner"],
   "webhook made": ["architect", "owner"],

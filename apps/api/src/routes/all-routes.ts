@@ -1,4 +1,5 @@
 import { accountRoutes } from "./account.ts";
+import { conditionRoutes } from "./conditions.ts";
 import { draftRoutes } from "./draft.ts";
 import { healthRoutes } from "./health.ts";
 import { linkRoutes } from "./links.ts";
@@ -7,6 +8,7 @@ import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
 import { peopleRoutes } from "./people.ts";
 import { projectRoutes } from "./projects.ts";
+import { questionRoutes } from "./questions.ts";
 import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
 import { revisionRoutes } from "./revisions.ts";
@@ -21,6 +23,7 @@ import { webhookRoutes } from "./webhooks.ts";
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
+  ...[questionRoutes, conditionRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
 ];

@@ -51,6 +51,10 @@ export function authorOf(part: Part, act: Act): Author {
   return { id, name, role, ...(part.token === undefined ? {} : { token: part.token }) };
 }
 
+/** The same in the role asked for where they hold it and it may do the act; otherwise in the first of theirs that may. */
+export const authorAs = (part: Part, act: Act, role: Role): Author =>
+  authorOf(part.roles.includes(role) && mayDo[act].includes(role) ? { ...part, roles: [role] } : part, act);
+
 /** The same for what an administrator of the service may do as well. */
 export function actorOf(part: Part, act: Act): Actor {
   if (may(part.roles, act)) return authorOf(part, act);

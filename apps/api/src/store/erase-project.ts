@@ -2,6 +2,7 @@ import { ProjectId } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 
 const tables = [
+  ...["matter_step", "matter"],
   ...["record_payload", "record_entry", "stamp", "request_answer", "change_request", "note_settlement", "note"],
   ...["assessment", "assessment_run", "revision", "draft_act", "draft", "membership", "one_time_link", "webhook"],
 ];

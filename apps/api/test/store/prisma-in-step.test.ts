@@ -37,6 +37,8 @@ const fields: Record<string, Record<string, string>> = {
   ChangeRequest: Prisma.ChangeRequestScalarFieldEnum,
   RequestAnswer: Prisma.RequestAnswerScalarFieldEnum,
   Stamp: Prisma.StampScalarFieldEnum,
+  Matter: Prisma.MatterScalarFieldEnum,
+  MatterStep: Prisma.MatterStepScalarFieldEnum,
   RecordEntry: Prisma.RecordEntryScalarFieldEnum,
   RecordPayload: Prisma.RecordPayloadScalarFieldEnum,
   RateWindow: Prisma.RateWindowScalarFieldEnum,

@@ -2,6 +2,7 @@ import type { Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
 import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
 import { decisionSentence } from "./decision-sentence.ts";
+import { conditionStepSentence, questionStepSentence } from "./follow-sentence.ts";
 import type { NameOf } from "./name-of.ts";
 
 /**
@@ -64,6 +65,12 @@ export function entrySentence(
       return `The cost book changed: number ${payload.number}.`;
     case "decision made":
       return decisionSentence(payload.decision);
+    case "question asked":
+      return `Question ${payload.question.number} on ${nameOf(payload.question.elementId)}: ${payload.question.wanted}`;
+    case "question followed":
+      return questionStepSentence(payload, nameOf);
+    case "condition followed":
+      return conditionStepSentence(payload);
     case "stamp pressed":
       return `Revision ${payload.stamp.revision} stamped: ${payload.stamp.disposition}.`;
   }

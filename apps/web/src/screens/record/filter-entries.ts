@@ -3,7 +3,16 @@ import type { RecordEntry, RecordPayload } from "@cornerway/schema";
 import type { NameOf } from "../../wording/name-of.ts";
 
 /** Matters one looks for in a record. */
-export const matters = ["everything", "drawing", "revisions", "notes", "requests", "stamps", "people"] as const;
+export const matters = [
+  "everything",
+  "drawing",
+  "revisions",
+  "notes",
+  "questions",
+  "requests",
+  "stamps",
+  "people",
+] as const;
 export type Matter = (typeof matters)[number];
 
 export interface RecordFilter {
@@ -35,6 +44,7 @@ function matterOf(kind: string): Matter {
   if (kind === "drawn") return "drawing";
   if (/^(revision|assess)/.test(kind)) return "revisions";
   if (kind.startsWith("note")) return "notes";
+  if (/^(question|condition)/.test(kind)) return "questions";
   if (kind.startsWith("request")) return "requests";
   return kind.startsWith("stamp") ? "stamps" : "people";
 }
@@ -50,6 +60,10 @@ function elementsOf(payload: RecordPayload | null): string[] {
       });
     case "note written":
       return [payload.note.elementId];
+    case "question asked":
+      return [payload.question.elementId];
+    case "question followed":
+      return [payload.elementId];
     default:
       return [];
   }
