@@ -28,6 +28,8 @@ describe("who may do what", () => {
         "settle-note",
         "answer-request",
         "read-prices",
+        "ask-question",
+        "meet-condition",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -47,13 +49,16 @@ describe("who may do what", () => {
         "press-stamp",
         "read-prices",
         "keep-cost-book",
+        "answer-question",
+        "meet-condition",
+        "judge-condition",
         "read-draft",
         "read-revisions",
         "read-record",
         "read-people",
       ],
     ],
-    ["checker", ["write-note", "settle-note", "read-prices", "read-draft", "read-revisions", "read-record", "read-people"]],
+    ["checker", ["write-note", "settle-note", "read-prices", "ask-question", "judge-condition", "read-draft", "read-revisions", "read-record", "read-people"]],
     [
       "owner",
       [
@@ -62,6 +67,8 @@ describe("who may do what", () => {
         "read-prices",
         "keep-cost-book",
         "decide",
+        "ask-question",
+        "meet-condition",
         "read-revisions",
         "read-record",
         "read-people",
@@ -86,7 +93,7 @@ describe("who may do what", () => {
 
   it("never lets one role both draw and judge, and keeps the roles that do apart in one person", () => {
     for (const role of roles) expect(may([role], "draw") && may([role], "press-stamp")).toBe(false);
-    const judging: Act[] = ["press-stamp", "make-request"];
+    const judging: Act[] = ["press-stamp", "make-request", "answer-question"];
     for (const draws of mayDo.draw) {
       for (const judges of judging.flatMap((act) => mayDo[act])) {
         expect(rolesExclude.some((pair) => pair.includes(draws) && pair.includes(judges))).toBe(true);
