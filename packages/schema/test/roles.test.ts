@@ -58,7 +58,20 @@ describe("who may do what", () => {
         "read-people",
       ],
     ],
-    ["checker", ["write-note", "settle-note", "read-prices", "ask-question", "judge-condition", "read-draft", "read-revisions", "read-record", "read-people"]],
+    [
+      "checker",
+      [
+        "write-note",
+        "settle-note",
+        "read-prices",
+        "ask-question",
+        "judge-condition",
+        "read-draft",
+        "read-revisions",
+        "read-record",
+        "read-people",
+      ],
+    ],
     [
       "owner",
       [

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { Draft, Revision, type Operation, type Role } from "@cornerway/schema";
-import { expect } from "vitest";
+import { vi } from "vitest";
 import { act } from "./sample.ts";
 import type { Browser, TestService } from "./service.ts";
 
@@ -31,8 +31,14 @@ export class ReviewRoom {
   async assessed(letter: string): Promise<Revision> {
     const read = async () =>
       Revision.parse((await this.by.engineer.get(`${this.path}/revisions/${letter}`).expect(200)).body);
-    await expect.poll(async () => (await read()).assessment, { timeout: 20_000, interval: 50 }).toBe("done");
-    return read();
+    return vi.waitFor(
+      async () => {
+        const revision = await read();
+        if (revision.assessment !== "done") throw new Error(`the assessment of ${letter} is ${revision.assessment}`);
+        return revision;
+      },
+      { timeout: 30_000, interval: 50 },
+    );
   }
 
   async #draft(): Promise<Draft> {
