@@ -213,6 +213,108 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/conditions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The conditions of answers, stamps and checks, each as it stands now */
+    get: operations["listConditions"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/conditions/{conditionId}/met": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Say how a condition is met */
+    post: operations["meetCondition"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/conditions/{conditionId}/steps": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Close a condition that is met, or open it again
+     * @description Done by the role that raised it, never by whoever said that it is met.
+     */
+    post: operations["judgeCondition"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/cost-book": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * What the project pays for work and steel
+     * @description Figures without a source are for show; so is every price made with them.
+     */
+    get: operations["readCostBook"];
+    put?: never;
+    /**
+     * Change the cost book
+     * @description Refused when it is no longer the one whose tag is in `If-Match`. Each book is kept in the record.
+     */
+    post: operations["changeCostBook"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/decisions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The owner's decisions, oldest first, each with what has changed since
+     * @description The latest thousand; earlier ones are in the record.
+     */
+    get: operations["listDecisions"];
+    put?: never;
+    /**
+     * Agree to the price of the latest revision or of a request on it, or decline it
+     * @description Carries the digests on the owner's screen: of the content, of the cost book, and of the premium.
+     */
+    post: operations["decide"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/draft": {
     parameters: {
       query?: never;
@@ -465,6 +567,67 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/questions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The questions to the engineer, each as it stands now
+     * @description Whether an answer still stands is computed against the newest revision, with what has changed since.
+     */
+    get: operations["listQuestions"];
+    put?: never;
+    /** Ask the engineer about an element of a revision */
+    post: operations["askQuestion"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/questions/{questionId}/answer": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Answer a question, for the newest revision
+     * @description Carries the two digests on the engineer's screen, and is refused when the revision has others.
+     */
+    post: operations["answerQuestion"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/questions/{questionId}/steps": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Give the information wanted, close the question, or open it again
+     * @description Done by the role that asked, never by whoever gave the answer.
+     */
+    post: operations["followQuestion"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/record": {
     parameters: {
       query?: never;
@@ -514,6 +677,23 @@ export interface paths {
     put?: never;
     /** Take a change request in, or decline it */
     post: operations["answerRequest"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/requests/{requestId}/premium": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What a change request adds to the price of its revision */
+    get: operations["readRequestPremium"];
+    put?: never;
+    post?: never;
     delete?: never;
     options?: never;
     head?: never;
@@ -609,6 +789,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/revisions/{letter}/assessment/report": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What stands behind the verdicts of strength: governing checks, coverage, loads, combinations */
+    get: operations["readStrengthReport"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/revisions/{letter}/assessment/stop": {
     parameters: {
       query?: never;
@@ -626,6 +823,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/revisions/{letter}/assessment/working": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One working of a revision's assessment, by the name its report gives it */
+    get: operations["readWorking"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/revisions/{letter}/file": {
     parameters: {
       query?: never;
@@ -635,6 +849,83 @@ export interface paths {
     };
     /** A revision as a file */
     get: operations["saveRevision"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/premium": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * What a revision costs in structure above the same containers stacked plainly
+     * @description Quantities of what is drawn, times the rates of the cost book as it is now.
+     */
+    get: operations["readPremium"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/premium/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The same as a table
+     * @description RFC 4180, with units in the heads of its columns; text that a spreadsheet would take for a formula is led by an apostrophe.
+     */
+    get: operations["savePremium"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/premium/since/{earlier}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What makes up the difference in price since an earlier revision */
+    get: operations["readPremiumSince"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/premium/since/{earlier}/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The difference as a table
+     * @description RFC 4180, with units in the heads of its columns; text that a spreadsheet would take for a formula is led by an apostrophe.
+     */
+    get: operations["savePremiumSince"];
     put?: never;
     post?: never;
     delete?: never;
@@ -895,6 +1186,52 @@ export interface components {
     };
     AngleMdeg: number;
     AngleMdegInput: number;
+    Answer:
+      | {
+          /** @constant */
+          kind: "as drawn";
+          text: unknown | null;
+        }
+      | {
+          conditions: components["schemas"]["NewCondition"][];
+          /** @constant */
+          kind: "with conditions";
+          text: unknown | null;
+        }
+      | {
+          /** @constant */
+          kind: "no, but these options";
+          options: unknown[];
+          text: unknown;
+        }
+      | {
+          /** @constant */
+          kind: "need information";
+          text: unknown;
+        };
+    AnswerInput:
+      | {
+          /** @constant */
+          kind: "as drawn";
+          text: string | null;
+        }
+      | {
+          conditions: components["schemas"]["NewConditionInput"][];
+          /** @constant */
+          kind: "with conditions";
+          text: string | null;
+        }
+      | {
+          /** @constant */
+          kind: "no, but these options";
+          options: string[];
+          text: string;
+        }
+      | {
+          /** @constant */
+          kind: "need information";
+          text: string;
+        };
     AnswerRequestInput:
       | {
           /** Format: uuid */
@@ -942,6 +1279,7 @@ export interface components {
             vectors: number;
           }
         | undefined;
+      strengthRefused?: string[] | undefined;
       units: {
         id: components["schemas"]["ElementId"];
         imposedKn: number;
@@ -950,12 +1288,6 @@ export interface components {
         weightKn: number;
       }[];
       verdict: components["schemas"]["Verdict"];
-      workings?:
-        | {
-            partId: string;
-            working: components["schemas"]["CheckWorking"];
-          }[]
-        | undefined;
     };
     AssessmentRun: {
       askedAt: components["schemas"]["Moment"];
@@ -1050,6 +1382,36 @@ export interface components {
       state: "open" | "taken in" | "declined";
       text: string;
     };
+    CheckResult: {
+      assumptions: string;
+      certainty?: components["schemas"]["Certainty"] | undefined;
+      check: string;
+      clause?:
+        | {
+            certainty: components["schemas"]["Certainty"];
+            document: string;
+            edition: string;
+            place: string;
+          }
+        | undefined;
+      /** @enum {string} */
+      coverage: "checked" | "bounded" | "not covered" | "does not arise";
+      envelope: {
+        assumptions: string;
+        utilisation: number | null;
+      }[];
+      held: string[];
+      id: components["schemas"]["WorkingId"];
+      ifHeldDown?: (number | null) | undefined;
+      ifProved?: number | undefined;
+      ownerId: string;
+      part: string;
+      place: string;
+      refused?: string | undefined;
+      run: string;
+      upperBound?: number | undefined;
+      utilisation: number | null;
+    };
     CheckWorking: {
       certainty: components["schemas"]["Certainty"];
       clause: {
@@ -1113,6 +1475,53 @@ export interface components {
     CodeEditionInput: "IBC 2021" | "IBC 2024";
     /** @enum {string} */
     CompassPoint: "north" | "south" | "east" | "west";
+    /** Format: uuid */
+    ConditionId: string;
+    /** Format: uuid */
+    ConditionIdInput: string;
+    ConditionNow: {
+      author: components["schemas"]["Author"];
+      id: components["schemas"]["ConditionId"];
+      number: number;
+      owedBy: components["schemas"]["OwingRole"];
+      raisedAt: components["schemas"]["Moment"];
+      revision: components["schemas"]["RevisionLetter"];
+      source: components["schemas"]["ConditionSource"];
+      /** Format: uuid */
+      sourceId: string;
+      state: components["schemas"]["ConditionState"];
+      steps: components["schemas"]["ConditionStep"][];
+      text: unknown;
+      waitsFor: components["schemas"]["Role"] | null;
+    };
+    /** @enum {string} */
+    ConditionSource: "answer" | "stamp" | "check";
+    /** @enum {string} */
+    ConditionState: "open" | "met" | "closed";
+    ConditionStep:
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "met";
+          text: unknown;
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "reopened";
+          text: unknown;
+        };
     Container: {
       /** @constant */
       doors?: "welded shut" | undefined;
@@ -1141,6 +1550,75 @@ export interface components {
     ContainerType: "1EEE" | "1EE" | "1AAA" | "1AA" | "1A" | "1BBB" | "1BB" | "1CCC" | "1CC" | "1C" | "1D";
     /** @enum {string} */
     ContainerTypeInput: "1EEE" | "1EE" | "1AAA" | "1AA" | "1A" | "1BBB" | "1BB" | "1CCC" | "1CC" | "1C" | "1D";
+    CostBook: {
+      currency: string;
+      labour: {
+        [key: string]: components["schemas"]["CostFigure"];
+      };
+      rates: {
+        [key: string]: components["schemas"]["CostFigure"];
+      };
+    };
+    CostBookInput: {
+      currency: string;
+      labour: {
+        [key: string]: components["schemas"]["CostFigureInput"];
+      };
+      rates: {
+        [key: string]: components["schemas"]["CostFigureInput"];
+      };
+    };
+    CostFigure: {
+      amount: number;
+      source: unknown | null;
+    };
+    CostFigureInput: {
+      amount: number;
+      source: string | null;
+    };
+    CoverageRow: {
+      check: string;
+      /** @enum {string} */
+      coverage: "checked" | "bounded" | "not covered" | "does not arise";
+      effect: string;
+      part: string;
+      run: boolean;
+      why?: string | undefined;
+    };
+    CoverChange: {
+      elements: components["schemas"]["ElementId"][];
+      results: ("verdict" | "bearings" | "load path" | "reactions" | "marks")[];
+      whole: ("site and code edition" | "design basis" | "engine version" | "result cannot be read")[];
+    };
+    /** Format: date */
+    Day: string;
+    /** Format: date */
+    DayInput: string;
+    Decision: {
+      author: components["schemas"]["Author"];
+      contentDigest: components["schemas"]["Digest"];
+      costBookDigest: components["schemas"]["Digest"];
+      currency: string;
+      decidedAt: components["schemas"]["Moment"];
+      /** @enum {string} */
+      decision: "agree" | "decline";
+      forShow: boolean;
+      id: components["schemas"]["DecisionId"];
+      money: number;
+      premiumDigest: components["schemas"]["Digest"];
+      reason: string | null;
+      requestId: components["schemas"]["RequestId"] | null;
+      revision: components["schemas"]["RevisionLetter"];
+    };
+    /** Format: uuid */
+    DecisionId: string;
+    /** Format: uuid */
+    DecisionIdInput: string;
+    DecisionShown: {
+      decision: components["schemas"]["Decision"];
+      latest: boolean;
+      stale: ("content" | "cost book")[];
+    };
     DesignBasis: {
       concreteMpa: number;
       friction: number;
@@ -1238,6 +1716,16 @@ export interface components {
           | "special cantilever columns"
           | "ordinary cantilever columns";
       };
+    };
+    DifferentLine: {
+      after: components["schemas"]["PremiumLine"] | null;
+      before: components["schemas"]["PremiumLine"] | null;
+      elementId: string;
+      /** @enum {string} */
+      item:
+        "cut" | "paint repair" | "weld of 5 mm" | "steel" | "lock" | "anchor" | "pad" | "crane lift" | "engineering";
+      money: number;
+      section: string | null;
     };
     Digest: string;
     DigestInput: string;
@@ -1462,6 +1950,18 @@ export interface components {
       letterSent: boolean;
       path: string;
     };
+    JudgeConditionInput:
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "reopened";
+          text: string;
+        };
     JudgedPart: {
       check: string;
       envelope?:
@@ -1503,6 +2003,22 @@ export interface components {
     LinkUsed: {
       projectId: components["schemas"]["ProjectId"] | null;
       session: components["schemas"]["Session"];
+    };
+    LoadDerivation: {
+      certainty: components["schemas"]["Certainty"];
+      clause: {
+        certainty: components["schemas"]["Certainty"];
+        document: string;
+        edition: string;
+        place: string;
+      };
+      /** @enum {string} */
+      group: "dead" | "imposed" | "roof" | "snow" | "wind" | "earthquake";
+      id: components["schemas"]["WorkingId"];
+      symbol: string;
+      title: string;
+      unit: string;
+      value: number;
     };
     Lock: {
       containerId: components["schemas"]["ElementId"];
@@ -1936,6 +2452,10 @@ export interface components {
           surface: "floor" | "roof";
         };
     MarkIdInput: string;
+    MeetConditionInput: {
+      id: components["schemas"]["StepIdInput"];
+      text: string;
+    };
     Member: {
       id: components["schemas"]["PersonId"];
       name: string;
@@ -1975,6 +2495,34 @@ export interface components {
       name: string;
       scopes: components["schemas"]["TokenScopeInput"][];
     };
+    NewAnswerInput: {
+      answer: components["schemas"]["AnswerInput"];
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["StepIdInput"];
+      resultDigest: components["schemas"]["DigestInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
+    };
+    NewCondition: {
+      id: components["schemas"]["ConditionId"];
+      owedBy: components["schemas"]["OwingRole"];
+      text: unknown;
+    };
+    NewConditionInput: {
+      id: components["schemas"]["ConditionIdInput"];
+      owedBy: components["schemas"]["OwingRoleInput"];
+      text: string;
+    };
+    NewDecisionInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      costBookDigest: components["schemas"]["DigestInput"];
+      /** @enum {string} */
+      decision: "agree" | "decline";
+      id: components["schemas"]["DecisionIdInput"];
+      premiumDigest: components["schemas"]["DigestInput"];
+      reason: string | null;
+      requestId: components["schemas"]["RequestIdInput"] | null;
+      revision: components["schemas"]["RevisionLetterInput"];
+    };
     NewInvitationInput: {
       /** Format: email */
       email: string;
@@ -1989,6 +2537,33 @@ export interface components {
       revision: components["schemas"]["RevisionLetterInput"] | null;
       text: string;
     };
+    NewQuestionInput: {
+      elementId: components["schemas"]["ElementIdInput"];
+      id: components["schemas"]["QuestionIdInput"];
+      mayGive: string | null;
+      neededBy: components["schemas"]["DayInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
+      view: components["schemas"]["QuestionViewInput"];
+      wanted: string;
+    };
+    NewQuestionStepInput:
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "information given";
+          text: string;
+        }
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "reopened";
+          text: string;
+        };
     NewRequestInput: {
       contentDigest: components["schemas"]["DigestInput"];
       id: components["schemas"]["RequestIdInput"];
@@ -2649,6 +3224,10 @@ export interface components {
       thicknessUm?: components["schemas"]["PositiveLengthUmInput"] | undefined;
       yieldMpa?: number | undefined;
     };
+    /** @enum {string} */
+    OwingRole: "architect" | "engineer" | "owner";
+    /** @enum {string} */
+    OwingRoleInput: "architect" | "engineer" | "owner";
     Pad: {
       depthUm: components["schemas"]["PositiveLengthUm"];
       id: components["schemas"]["ElementId"];
@@ -2730,8 +3309,92 @@ export interface components {
       xUm: components["schemas"]["LengthUmInput"];
       yUm: components["schemas"]["LengthUmInput"];
     };
+    Premium: {
+      currency: string;
+      forShow: boolean;
+      lines: components["schemas"]["PremiumLine"][];
+      marks: {
+        markId: string;
+        money: number | null;
+        verdict: components["schemas"]["Verdict"];
+      }[];
+      notPriced: string[];
+      quantities: components["schemas"]["PremiumQuantities"];
+      total: number;
+      units: {
+        containerId: string | null;
+        money: number;
+      }[];
+    };
+    PremiumDifference: {
+      after: components["schemas"]["RevisionLetter"];
+      before: components["schemas"]["RevisionLetter"];
+      costBook: components["schemas"]["PricedWith"];
+      currency: string;
+      forShow: boolean;
+      lines: components["schemas"]["DifferentLine"][];
+      notPriced: string[];
+      totalAfter: number;
+      totalBefore: number;
+    };
+    PremiumLine: {
+      containerId: string | null;
+      elementId: string;
+      forShow: boolean;
+      hours: number;
+      hoursAt:
+        | (
+            | "shop hour"
+            | "site hour"
+            | "engineering hour"
+            | "crane hour"
+            | "steel, kg in place"
+            | "lock, each"
+            | "anchor, each"
+            | "pad, each"
+          )
+        | null;
+      /** @enum {string} */
+      item:
+        "cut" | "paint repair" | "weld of 5 mm" | "steel" | "lock" | "anchor" | "pad" | "crane lift" | "engineering";
+      money: number;
+      quantity: number;
+      section: string | null;
+      /** @enum {string} */
+      unit: "m" | "kg" | "each";
+      /** @enum {string} */
+      where: "shop" | "site";
+    };
+    PremiumQuantities: {
+      connections: {
+        count: number;
+        /** @enum {string} */
+        kind: "lock" | "hold-down" | "made connection" | "seat" | "tie";
+      }[];
+      craneLifts: number;
+      cutM: number;
+      hours: {
+        crane: number;
+        engineering: number;
+        shop: number;
+        site: number;
+      };
+      pads: number;
+      steelKg: {
+        massKg: number;
+        section: string;
+      }[];
+      weldM: {
+        legMm: number;
+        lengthM: number;
+      }[];
+    };
     PressurePa: number;
     PressurePaInput: number;
+    PricedWith: {
+      digest: components["schemas"]["Digest"];
+      number: number;
+    };
     Problem: {
       code: string;
       conflict?:
@@ -2770,6 +3433,15 @@ export interface components {
       verdict: components["schemas"]["Verdict"];
       waitsFor: components["schemas"]["Role"] | null;
     };
+    ProjectCostBook: {
+      book: components["schemas"]["CostBook"];
+      changed: {
+        at: components["schemas"]["Moment"];
+        by: components["schemas"]["Author"];
+      } | null;
+      digest: components["schemas"]["Digest"];
+      number: number;
+    };
     /** Format: uuid */
     ProjectId: string;
     /** Format: uuid */
@@ -2791,6 +3463,13 @@ export interface components {
         | "make-request"
         | "answer-request"
         | "press-stamp"
+        | "read-prices"
+        | "keep-cost-book"
+        | "decide"
+        | "ask-question"
+        | "answer-question"
+        | "meet-condition"
+        | "judge-condition"
         | "read-draft"
         | "read-revisions"
         | "read-record"
@@ -2828,6 +3507,82 @@ export interface components {
       verdict: components["schemas"]["Verdict"];
       waitsFor: components["schemas"]["Role"] | null;
     };
+    Question: {
+      askedAt: components["schemas"]["Moment"];
+      author: components["schemas"]["Author"];
+      elementId: components["schemas"]["ElementId"];
+      id: components["schemas"]["QuestionId"];
+      mayGive: unknown | null;
+      neededBy: components["schemas"]["Day"];
+      number: number;
+      revision: components["schemas"]["RevisionLetter"];
+      steps: components["schemas"]["QuestionStep"][];
+      view: components["schemas"]["QuestionView"];
+      wanted: unknown;
+    };
+    /** Format: uuid */
+    QuestionId: string;
+    /** Format: uuid */
+    QuestionIdInput: string;
+    QuestionNow: {
+      askedAt: components["schemas"]["Moment"];
+      author: components["schemas"]["Author"];
+      elementId: components["schemas"]["ElementId"];
+      id: components["schemas"]["QuestionId"];
+      mayGive: unknown | null;
+      neededBy: components["schemas"]["Day"];
+      number: number;
+      owedBy: components["schemas"]["Role"] | null;
+      revision: components["schemas"]["RevisionLetter"];
+      standing: components["schemas"]["Standing"] | null;
+      state: components["schemas"]["QuestionState"];
+      steps: components["schemas"]["QuestionStep"][];
+      view: components["schemas"]["QuestionView"];
+      wanted: unknown;
+    };
+    /** @enum {string} */
+    QuestionState: "asked" | "needs information" | "answered" | "stale" | "closed";
+    QuestionStep:
+      | {
+          answer: components["schemas"]["Answer"];
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          contentDigest: components["schemas"]["Digest"];
+          id: components["schemas"]["StepId"];
+          resultDigest: components["schemas"]["Digest"];
+          revision: components["schemas"]["RevisionLetter"];
+          /** @constant */
+          step: "answered";
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "information given";
+          text: unknown;
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "reopened";
+          text: unknown;
+        };
+    /** @enum {string} */
+    QuestionView:
+      "south elevation" | "east elevation" | "north elevation" | "west elevation" | "plan" | "unfolded wall";
+    /** @enum {string} */
+    QuestionViewInput:
+      "south elevation" | "east elevation" | "north elevation" | "west elevation" | "plan" | "unfolded wall";
     RecordEntry: {
       actor: components["schemas"]["Actor"];
       at: components["schemas"]["Moment"];
@@ -2972,6 +3727,38 @@ export interface components {
           stamp: components["schemas"]["Stamp"];
         }
       | {
+          /** @constant */
+          kind: "question asked";
+          question: components["schemas"]["Question"];
+        }
+      | {
+          elementId: components["schemas"]["ElementId"];
+          /** @constant */
+          kind: "question followed";
+          number: number;
+          questionId: components["schemas"]["QuestionId"];
+          step: components["schemas"]["QuestionStep"];
+        }
+      | {
+          conditionId: components["schemas"]["ConditionId"];
+          /** @constant */
+          kind: "condition followed";
+          number: number;
+          step: components["schemas"]["ConditionStep"];
+        }
+      | {
+          book: components["schemas"]["CostBook"];
+          digest: components["schemas"]["Digest"];
+          /** @constant */
+          kind: "cost book changed";
+          number: number;
+        }
+      | {
+          decision: components["schemas"]["Decision"];
+          /** @constant */
+          kind: "decision made";
+        }
+      | {
           host: string;
           /** @constant */
           kind: "webhook made";
@@ -2998,6 +3785,19 @@ export interface components {
     RequestId: string;
     /** Format: uuid */
     RequestIdInput: string;
+    RequestPremium: {
+      contentDigest: components["schemas"]["Digest"];
+      costBook: components["schemas"]["PricedWith"];
+      currency: string;
+      forShow: boolean;
+      lines: components["schemas"]["DifferentLine"][];
+      notPriced: string[];
+      premiumDigest: components["schemas"]["Digest"];
+      requestId: components["schemas"]["RequestId"];
+      revision: components["schemas"]["RevisionLetter"];
+      totalAfter: number;
+      totalBefore: number;
+    };
     RequestPreview: {
       changed: string[];
       contentDigest: components["schemas"]["Digest"] | null;
@@ -3027,6 +3827,14 @@ export interface components {
     RevisionIdInput: string;
     RevisionLetter: string;
     RevisionLetterInput: string;
+    RevisionPremium: {
+      assessed: boolean;
+      contentDigest: components["schemas"]["Digest"];
+      costBook: components["schemas"]["PricedWith"];
+      premium: components["schemas"]["Premium"];
+      premiumDigest: components["schemas"]["Digest"];
+      revision: components["schemas"]["RevisionLetter"];
+    };
     RevisionSummary: {
       assessment: components["schemas"]["AssessmentState"];
       contentDigest: components["schemas"]["Digest"];
@@ -3252,11 +4060,67 @@ export interface components {
     StampId: string;
     /** Format: uuid */
     StampIdInput: string;
+    Standing: {
+      changed: components["schemas"]["CoverChange"];
+      newest: components["schemas"]["RevisionLetter"];
+      revision: components["schemas"]["RevisionLetter"];
+      /** @enum {string} */
+      state: "stands" | "waits" | "stale";
+    };
     StartProjectInput: {
       client: string;
       name: string;
       ownPart: ("architect" | "owner") | null;
       place: string;
+    };
+    /** Format: uuid */
+    StepId: string;
+    /** Format: uuid */
+    StepIdInput: string;
+    StrengthReport: {
+      actionsLeftOut: string[];
+      cases: {
+        id: string;
+        symbol: string;
+        xKn: number;
+        yKn: number;
+        zKn: number;
+      }[];
+      combinations: {
+        clause: {
+          certainty: components["schemas"]["Certainty"];
+          document: string;
+          edition: string;
+          place: string;
+        };
+        /** @enum {string} */
+        level: "strength" | "allowable";
+        runs: number;
+        text: string;
+      }[];
+      coverage: components["schemas"]["CoverageRow"][];
+      loads: components["schemas"]["LoadDerivation"][];
+      results: components["schemas"]["CheckResult"][];
+      windLimits: {
+        clause: {
+          certainty: components["schemas"]["Certainty"];
+          document: string;
+          edition: string;
+          place: string;
+        };
+        holds: boolean;
+        limit: string;
+        most: number;
+        unit: string;
+        value: number;
+      }[];
+      withoutEquilibrium: {
+        assumptions: string;
+        first: string;
+        held?: string[] | undefined;
+        runs: number;
+        words: string;
+      }[];
     };
     Tag: string;
     TagInput: string;
@@ -3377,6 +4241,8 @@ export interface components {
       stoppedBecause: string | null;
       url: string;
     };
+    WorkingId: string;
+    WorkingIdInput: string;
   };
   responses: never;
   parameters: never;
@@ -5002,6 +5868,951 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listConditions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ConditionNow"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  meetCondition: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        conditionId: components["schemas"]["ConditionIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["MeetConditionInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ConditionNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  judgeCondition: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        conditionId: components["schemas"]["ConditionIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["JudgeConditionInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ConditionNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readCostBook: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectCostBook"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  changeCostBook: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description The tag of the book that is changed (RFC 9110 section 13.1.1). */
+        "if-match": string;
+      };
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["CostBookInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectCostBook"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `book-moved-on` Someone changed the cost book meanwhile. Look again. */
+      412: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "book-moved-on" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listDecisions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["DecisionShown"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  decide: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewDecisionInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Decision"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `already-answered` This has been answered already. · `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | ("already-answered" | "assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded")
+              | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
           };
         };
       };
@@ -7141,6 +8952,575 @@ export interface operations {
       };
     };
   };
+  listQuestions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["QuestionNow"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  askQuestion: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewQuestionInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["QuestionNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `element-unknown` No such element in that revision. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "element-unknown" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  answerQuestion: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        questionId: components["schemas"]["QuestionIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewAnswerInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["QuestionNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | ("assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded" | "step-refused")
+              | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  followQuestion: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        questionId: components["schemas"]["QuestionIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewQuestionStepInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["QuestionNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   readRecord: {
     parameters: {
       query?:
@@ -7663,6 +10043,113 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readRequestPremium: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        requestId: components["schemas"]["RequestIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RequestPremium"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
           };
         };
       };
@@ -8476,6 +10963,129 @@ export interface operations {
       };
     };
   };
+  readStrengthReport: {
+    parameters: {
+      query?: never;
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["StrengthReport"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   stopAssessment: {
     parameters: {
       query?: never;
@@ -8623,6 +11233,131 @@ export interface operations {
       };
     };
   };
+  readWorking: {
+    parameters: {
+      query: {
+        id: components["schemas"]["WorkingIdInput"];
+      };
+      header?:
+        | {
+            /** @description The tag of what is held already (RFC 9110 section 13.1.2). */
+            "if-none-match"?: string | undefined;
+          }
+        | undefined;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["CheckWorking"];
+        };
+      };
+      /** @description As it was under that tag. */
+      304: {
+        headers: {
+          /** @description Names what is answered; sent back in `If-None-Match`, it is answered 304 while that stands. */
+          etag?: string | undefined;
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   saveRevision: {
     parameters: {
       query?: never;
@@ -8644,6 +11379,448 @@ export interface operations {
         };
         content: {
           "application/json": components["schemas"]["SchemeFile"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readPremium: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RevisionPremium"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  savePremium: {
+    parameters: {
+      query?:
+        | {
+            units?: ("SI" | "US") | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "text/csv": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readPremiumSince: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        earlier: components["schemas"]["RevisionLetterInput"];
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PremiumDifference"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  savePremiumSince: {
+    parameters: {
+      query?:
+        | {
+            units?: ("SI" | "US") | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        earlier: components["schemas"]["RevisionLetterInput"];
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "text/csv": string;
         };
       };
       /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
