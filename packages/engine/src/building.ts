@@ -1,32 +1,26 @@
+import { BearingForces } from "./analysis/bearing-forces.ts";
+import { bearingStates, type BearingStates } from "./analysis/bearing-states.ts";
+import type { BuildingAnswer } from "./analysis/building-combination.ts";
 import { buildingLoads } from "./analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem } from "./analysis/building-system.ts";
+import { ClosedCases } from "./analysis/closed-cases.ts";
 import { CondensationCache } from "./analysis/condensation-cache.ts";
-import { settleContact, type ContactOutcome } from "./analysis/contact.ts";
-import type { CombinedLoads } from "./analysis/combined-loads.ts";
+import { settleContact } from "./analysis/contact.ts";
 import { drivenMovement } from "./analysis/driven-movement.ts";
-import type { FrameRefusal, FrameSolution } from "./analysis/frame-result.ts";
-import { prepare } from "./analysis/prepare.ts";
-import { recoverFrame } from "./analysis/recover-frame.ts";
 import { Insides } from "./analysis/insides.ts";
+import { prepare } from "./analysis/prepare.ts";
+import type { Prepared } from "./analysis/prepared.ts";
 import type { UnitSolution } from "./analysis/recover-unit.ts";
-import { bearingStates } from "./analysis/bearing-states.ts";
 import { refusal } from "./analysis/refusal.ts";
-import { solveMovements } from "./analysis/solve-movement.ts";
+import { SettledCombination } from "./analysis/settled-combination.ts";
 import { allClosed } from "./analysis/system.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
 import type { BuildingModel } from "./model/building-model.ts";
-import { withHolds } from "./model/plan-holds.ts";
-import { liftedNames } from "./analysis/planned-holds.ts";
 
-export interface BuildingCombination {
-  /** Everything between the containers: their retained nodes, links, supports and added steel. */
-  readonly frame: FrameSolution;
-  /** The inside of one container, computed when asked for. */
-  readonly unit: (id: string) => UnitSolution;
-}
+export type { BuildingAnswer, BuildingCombination } from "./analysis/building-combination.ts";
 
 export interface BuildingResult {
-  readonly combos: Readonly<Record<string, BuildingCombination | FrameRefusal>>;
+  readonly combos: Readonly<Record<string, BuildingAnswer>>;
 }
 
 /** A cache for `solveBuilding`; 256 distinct containers take about 300 MB. */
@@ -39,97 +33,89 @@ export function condensationCache(limitBytes: number): CondensationCache {
  * building is solved on those with contact, and the inside is recovered on demand. Units N, mm, MPa, radians.
  */
 export function solveBuilding(model: BuildingModel, cache: CondensationCache): BuildingResult {
+  return { combos: Object.fromEntries(buildingSolver(model, cache)(model.combos)) };
+}
+
+/**
+ * Solves combinations of one building, as often as asked: what is closed is factorised once, each case solved for once, and
+ * states of the bearings stay at hand. Links and supports named in `held` hold what lifts, as if connections were there.
+ */
+export type BuildingSolver = (
+  combos: BuildingModel["combos"],
+  held?: ReadonlySet<string>,
+) => Map<string, BuildingAnswer>;
+
+export function buildingSolver(model: BuildingModel, cache: CondensationCache): BuildingSolver {
   const assembly = buildingSystem(model, cache);
-  const names = Object.keys(model.combos);
   if (!assembly.stable) {
     const [movement = null] = assembly.movements;
     const refused = refusal("No equilibrium, a mechanism inside a container", movement, assembly.nodeIds);
-    return { combos: Object.fromEntries(names.map((name) => [name, refused])) };
+    return (combos) => new Map(Object.keys(combos).map((name) => [name, refused]));
   }
-  return { combos: Object.fromEntries(solveCombinations(model, assembly.building, cache)) };
-}
-
-function solveCombinations(
-  model: BuildingModel,
-  building: BuildingSystem,
-  cache: CondensationCache,
-): [string, BuildingCombination | FrameRefusal][] {
-  const combos = Object.entries(model.combos);
-  const loads = combos.map(([, combo]) => buildingLoads(building, combo));
+  const { building } = assembly;
   const { frame } = building;
   const closed = prepare(frame.system, allClosed(frame.system), cache.building);
   if (!closed.stable)
-    return combos.map(([name], s) => {
-      const movement = drivenMovement(closed.movements, loads[s] ?? missing());
-      return [name, refusal("No equilibrium, a mechanism", movement, frame.nodeIds)];
-    });
-  const bases = solveMovements(closed.prepared, loads);
+    return (combos) =>
+      new Map(
+        Object.entries(combos).map(([name, combo]) => {
+          const movement = drivenMovement(closed.movements, buildingLoads(building, combo));
+          return [name, refusal("No equilibrium, a mechanism", movement, frame.nodeIds)];
+        }),
+      );
   const states = bearingStates(frame.system, cache.building.branch());
-  const outcomes = settleContact(frame.system, closed.prepared, loads, bases, states);
+  const cases = new ClosedCases(building, closed.prepared);
+  const forces = new BearingForces(frame, building.skeleton, model.holds);
+  return (combos, held) =>
+    solveCombinations(combos, held ?? new Set(), { building, closed: closed.prepared, states, cases, forces, model });
+}
+
+type Standing = {
+  readonly building: BuildingSystem;
+  readonly closed: Prepared;
+  readonly states: BearingStates;
+  readonly cases: ClosedCases;
+  readonly forces: BearingForces;
+  readonly model: BuildingModel;
+};
+
+function solveCombinations(
+  named: BuildingModel["combos"],
+  held: ReadonlySet<string>,
+  { building, closed, states, cases, forces, model }: Standing,
+): Map<string, BuildingAnswer> {
+  const { frame } = building;
+  const [names, combos] = [Object.keys(named), Object.values(named)];
+  const loads = combos.map((combo) => cases.loadsOf(combo));
+  const bases = cases.movementsUnder(combos, loads);
+  const outcomes = settleContact(frame.system, closed, loads, bases, states, flagged(building, held));
   const solved = outcomes.flatMap((outcome, s) =>
-    outcome.settled ? [{ combo: combos[s]?.[1] ?? missing(), movement: outcome.result.movement }] : [],
+    outcome.settled ? [{ combo: combos[s] ?? {}, movement: outcome.result.movement }] : [],
   );
-  const insides = new Insides(building.units, solved);
+  const insides = new Insides(building.unitById, solved);
   let side = 0;
-  return combos.map(([name], s) => {
-    const [load, outcome] = [loads[s] ?? missing(), outcomes[s] ?? missing()];
-    if (!outcome.settled) return [name, refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds)];
-    const own = side++;
-    return [name, answered(building, model.holds, (id) => insides.of(id, own), load, outcome)];
-  });
+  return new Map(
+    names.map((name, s): [string, BuildingAnswer] => {
+      const [load, outcome] = [loads[s] ?? missing(), outcomes[s] ?? missing()];
+      if (!outcome.settled)
+        return [name, refusal("No equilibrium once bearings lift", outcome.movement, frame.nodeIds)];
+      const own = side++;
+      const idle = unresistedLoad(outcome.prepared, load);
+      if (idle !== null)
+        return [name, refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds)];
+      const inside = (id: string): UnitSolution => insides.of(id, own);
+      return [name, new SettledCombination({ building, holds: model.holds, forces, outcome, load }, inside)];
+    }),
+  );
+}
+
+/** 1 for each bearing that is to hold. */
+function flagged({ frame }: BuildingSystem, held: ReadonlySet<string>): Uint8Array {
+  const flags = new Uint8Array(frame.system.bearings.length);
+  for (const [name, b] of [...frame.linkBearings, ...frame.supportBearings]) if (held.has(name)) flags[b] = 1;
+  return flags;
 }
 
 function missing(): never {
   throw new Error("each combination has its loads and its outcome");
-}
-
-function answered(
-  building: BuildingSystem,
-  holds: BuildingModel["holds"],
-  unit: BuildingCombination["unit"],
-  load: CombinedLoads,
-  outcome: SettledContact,
-): BuildingCombination | FrameRefusal {
-  const { frame } = building;
-  const idle = unresistedLoad(outcome.prepared, load);
-  if (idle !== null) return refusal("No equilibrium, a load on something free to move", idle, frame.nodeIds);
-  return new Settled(building, holds, unit, outcome, load);
-}
-
-type SettledContact = Extract<ContactOutcome, { settled: true }>;
-
-/** A solved combination; what lies between and inside the containers is worked out when it is asked for. */
-class Settled implements BuildingCombination {
-  private readonly building: BuildingSystem;
-  private readonly holds: BuildingModel["holds"];
-  readonly unit: BuildingCombination["unit"];
-  private readonly outcome: SettledContact;
-  private readonly load: CombinedLoads;
-  private recovered: FrameSolution | undefined;
-
-  constructor(
-    building: BuildingSystem,
-    holds: BuildingModel["holds"],
-    unit: BuildingCombination["unit"],
-    outcome: SettledContact,
-    load: CombinedLoads,
-  ) {
-    this.building = building;
-    this.holds = holds;
-    this.unit = unit;
-    this.outcome = outcome;
-    this.load = load;
-  }
-
-  get frame(): FrameSolution {
-    this.recovered ??= this.recover();
-    return this.recovered;
-  }
-
-  private recover(): FrameSolution {
-    const { frame, skeleton } = this.building;
-    const lifted = liftedNames(this.outcome.prepared.state.lost, frame.supportBearings, frame.linkBearings);
-    const held = withHolds(skeleton.links, skeleton.supports, this.holds, lifted);
-    return recoverFrame(frame, { ...skeleton, ...held }, this.outcome, this.load);
-  }
 }

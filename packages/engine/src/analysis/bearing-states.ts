@@ -1,30 +1,54 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
+import { openedBearings, type OpenedBearings } from "./opened-bearings.ts";
 import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
+import { Responses } from "./responses.ts";
 import type { ContactState, System } from "./system.ts";
 import { updatedState } from "./updated-state.ts";
 
 /** The ways from one state of the bearings to another. */
 export interface BearingStates {
-  /** Through the factorisation at hand; null where that does not serve. */
-  readonly updated: (base: Prepared, state: ContactState) => Prepared | null;
+  /** Through a factorised state; null where that does not serve. */
+  readonly updated: (from: Prepared, state: ContactState) => Prepared | null;
   /** By a factorisation of its own. */
   readonly factorised: (state: ContactState) => Preparation;
+  /** What a state does when some of its bearings are held open. */
+  readonly opened: (base: Prepared, members: readonly number[]) => OpenedBearings;
+  /** Responses of a factorised state. */
+  readonly responses: (from: Prepared) => Responses;
 }
 
 /**
- * The last few states stay at hand, since load vectors often leave the bearings in the same state; `memory` saves the fronts
+ * The last states stay at hand, since load vectors often leave the bearings in the same state; `memory` saves the fronts
  * that a newly factorised state leaves as they were.
  */
 export function bearingStates(system: System, memory = new FactorMemory()): BearingStates {
-  const updated = new Latest<Prepared | null>(UPDATES_KEPT);
-  const factorised = new Latest<Preparation>(FACTORS_KEPT);
+  const updated = new Latest<Prepared | null>(STATES_KEPT);
+  const opened = new Latest<OpenedBearings>(STATES_KEPT);
+  const standing = new Latest<Preparation>(FACTORS_KEPT);
+  const falling = new Latest<Preparation>(STATES_KEPT);
+  const responsesOf = new WeakMap<Prepared, Responses>();
+  const responses = (from: Prepared): Responses => {
+    const known = responsesOf.get(from) ?? new Responses(from);
+    responsesOf.set(from, known);
+    return known;
+  };
   return {
-    updated: (base, state) => {
-      const from = base.update?.from ?? base;
-      return updated.take(`${keyOf(from.state)} ${keyOf(state)}`, () => updatedState(from, state));
+    updated: (from, state) => updated.take(`${keyOf(from.state)} ${keyOf(state)}`, () => updatedState(from, state)),
+    factorised: (state) => {
+      const key = keyOf(state);
+      const known = falling.find(key) ?? standing.find(key);
+      if (known !== undefined) return known;
+      const made = prepare(system, state, memory);
+      return (made.stable ? standing : falling).take(key, () => made);
     },
-    factorised: (state) => factorised.take(keyOf(state), () => prepare(system, state, memory)),
+    opened: (base, members) => {
+      const from = base.update?.from ?? base;
+      return opened.take(`${keyOf(from.state)} ${keyOf(base.state)} ${members.join(" ")}`, () =>
+        openedBearings(base, members, responses(from)),
+      );
+    },
+    responses,
   };
 }
 
@@ -32,8 +56,9 @@ function keyOf({ open, lost }: ContactState): string {
   return `${open.join("")} ${lost.join("")}`;
 }
 
+/** A factorised state is large; others are a few columns. */
 const FACTORS_KEPT = 4;
-const UPDATES_KEPT = 64;
+const STATES_KEPT = 512;
 
 class Latest<T> {
   private readonly kept = new Map<string, T>();
@@ -44,11 +69,19 @@ class Latest<T> {
   }
 
   take(key: string, make: () => T): T {
-    const known = this.kept.get(key);
-    const value = known === undefined ? make() : known;
-    this.kept.delete(key);
+    const known = this.find(key);
+    if (known !== undefined) return known;
+    const value = make();
     this.kept.set(key, value);
     for (const oldest of this.kept.keys()) if (this.kept.size > this.most) this.kept.delete(oldest);
     return value;
+  }
+
+  find(key: string): T | undefined {
+    const known = this.kept.get(key);
+    if (known === undefined) return undefined;
+    this.kept.delete(key);
+    this.kept.set(key, known);
+    return known;
   }
 }

@@ -25,6 +25,7 @@ export interface BuildingSystem {
   readonly skeleton: AnalyticalModel;
   readonly frame: FrameSystem;
   readonly units: readonly CondensedUnit[];
+  readonly unitById: ReadonlyMap<string, CondensedUnit>;
 }
 
 export type BuildingAssembly =
@@ -68,7 +69,12 @@ function joined(model: BuildingModel, units: readonly CondensedUnit[]): Building
   const elements = [...bare.system.elements, ...turnedElements(units)];
   const sheetOnly = new Uint8Array(skeleton.nodes.length); // retained nodes carry members inside the containers
   const holds = model.holds && { plannedHolds: plannedHolds(model.holds, skeleton, bare) };
-  return { skeleton, frame: { ...bare, system: { ...bare.system, elements, sheetOnly, ...holds } }, units };
+  return {
+    skeleton,
+    frame: { ...bare, system: { ...bare.system, elements, sheetOnly, ...holds } },
+    units,
+    unitById: new Map(units.map((one) => [one.unit.id, one])),
+  };
 }
 
 function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {

@@ -1,12 +1,12 @@
 import { lemke } from "../numerics/lemke.ts";
 import { SOLUTION_ACCURACY, SUM_ROUNDING } from "../numerics/tolerances.ts";
-import { bearingFlexibility } from "./bearing-flexibility.ts";
-import { bearingForce, bearingGap, bearingStiffness, openingLoad } from "./bearing-state.ts";
-import { drivenMovement } from "./driven-movement.ts";
+import { bearingForce, bearingGap, bearingStiffness } from "./bearing-state.ts";
 import { bearingStates, type BearingStates } from "./bearing-states.ts";
+import { drivenMovement } from "./driven-movement.ts";
 import type { Prepared } from "./prepared.ts";
 import { unbalanced, type LoadVector, type Movement } from "./solve-movement.ts";
 import { solvedTogether, type Course } from "./solved-together.ts";
+import { superposed } from "./superposed.ts";
 import { holdsSomething, type ContactState, type System } from "./system.ts";
 
 export type ContactOutcome =
@@ -25,7 +25,8 @@ export type ContactOutcome =
  * it over); each such restart loses at least one more, so these end as well.
  *
  * `states` leads from one state to another; it may know some already. Load vectors take their courses side by side, so that
- * those in one state are solved for together; each gets the bits it would get by itself.
+ * those in one state are solved for together; each gets the bits it would get by itself. Bearings flagged in `held` hold
+ * whatever pulls.
  */
 export function settleContact(
   system: System,
@@ -33,80 +34,64 @@ export function settleContact(
   loads: readonly LoadVector[],
   results: readonly Movement[],
   states: BearingStates = bearingStates(system),
+  held: Uint8Array = new Uint8Array(system.bearings.length),
 ): ContactOutcome[] {
-  return solvedTogether(loads.map((load, s) => settle(system, closed, load, results[s] ?? missing(), states)));
+  return solvedTogether(
+    loads.map((load, s) => settle(load, { prepared: closed, result: results[s] ?? missing() }, states, held)),
+  );
 }
 
-function* settle(
-  system: System,
-  closed: Prepared,
-  load: LoadVector,
-  result: Movement,
-  states: BearingStates,
-): Course<ContactOutcome> {
+/** A state that stands, and its movement under the load at hand. */
+type Standing = { readonly prepared: Prepared; readonly result: Movement };
+
+function* settle(load: LoadVector, closed: Standing, states: BearingStates, held: Uint8Array): Course<ContactOutcome> {
+  const { system } = closed.prepared;
   let base = closed;
-  let basis = result;
-  for (let rounds = 1; ;) {
-    const found = yield* openings(base, load, basis, rounds);
-    rounds = found.rounds;
-    const lost = base.state.lost.map((flag, b) =>
-      flag || (found.open[b] && holdsSomething(system, b, base.state.lost)) ? 1 : 0,
-    );
-    if (lost.every((flag, b) => flag === base.state.lost[b]))
-      return yield* confirm(base, load, basis, found.open, rounds, states);
-    const without = yield* solveState(base, load, basis, { open: new Uint8Array(lost.length), lost }, states);
+  let factorised = closed;
+  for (let before = 1; ;) {
+    const { open, rounds } = openings(base, load, states, held, before);
+    const { lost } = base.prepared.state;
+    const nowLost = lost.map((flag, b) => (flag || (open[b] && holdsSomething(system, b, lost)) ? 1 : 0));
+    if (nowLost.every((flag, b) => flag === lost[b]))
+      return yield* confirm(factorised, load, { open, lost }, states, held, rounds);
+    const without = yield* solveState(factorised, load, { open: new Uint8Array(lost.length), lost: nowLost }, states);
     if (!without.stable) return { settled: false, movement: drivenMovement(without.movements, load), rounds };
-    base = without.prepared;
-    basis = without.result;
+    base = without;
+    if (base.prepared.update === null) factorised = base;
+    before = rounds;
   }
 }
 
-interface Openings {
-  readonly open: Uint8Array;
-  readonly rounds: number;
-}
-
-function* openings(base: Prepared, load: LoadVector, basis: Movement, before: number): Course<Openings> {
-  const { bearings } = base.system;
-  const start = bearings.map((bearing) => bearingForce(bearing, basis, load));
+function openings(
+  { prepared, result }: Standing,
+  load: LoadVector,
+  states: BearingStates,
+  held: Uint8Array,
+  before: number,
+): { readonly open: Uint8Array; readonly rounds: number } {
+  const { bearings } = prepared.system;
+  const start = Float64Array.from(bearings, (bearing) => bearingForce(bearing, result, load));
   const allowed = SOLUTION_ACCURACY * largest(start);
   const members = new Set<number>();
-  let pressures = start;
-  let open = new Uint8Array(bearings.length);
+  const pressures = start.slice();
+  const open = new Uint8Array(bearings.length);
   for (let rounds = before; ; rounds++) {
-    const pulling = pressures.flatMap((pressure, b) => (pressure < -allowed && !members.has(b) ? [b] : []));
+    const pulling = bearings.flatMap((_, b) =>
+      (pressures[b] ?? 0) < -allowed && !held[b] && !members.has(b) ? [b] : [],
+    );
     if (pulling.length === 0) return { open, rounds };
     for (const b of pulling) members.add(b);
     const inOrder = [...members].sort((a, b) => a - b);
-    const opened = complementary(base, inOrder, start);
-    open = new Uint8Array(bearings.length);
-    inOrder.forEach((b, m) => (open[b] = (opened.by[m] ?? 0) > 0 ? 1 : 0));
-    if (opened.endless) return { open, rounds: rounds + 1 };
-    pressures = yield* pressuresUnder(base, inOrder, opened.by, start);
+    const opened = states.opened(prepared, inOrder);
+    const found = complementary(prepared, inOrder, opened.flexibility, start);
+    inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
+    if (found.endless) return { open, rounds: rounds + 1 };
+    pressures.set(start);
+    opened.addPressures(pressures, found.by);
   }
 }
 
-/** Pressures under all bearings when some are held open by so much, in mm. */
-function* pressuresUnder(
-  base: Prepared,
-  members: readonly number[],
-  by: Float64Array,
-  start: readonly number[],
-): Course<number[]> {
-  const { bearings } = base.system;
-  const openingsMm = new Float64Array(bearings.length);
-  members.forEach((b, m) => (openingsMm[b] = by[m] ?? 0));
-  const result = yield { prepared: base, load: openingLoad(bearings, openingsMm, base.equationOf.length), near: null };
-  return bearings.map((bearing, b) => {
-    const own = bearing.kind === "link" ? bearing.stiffness * (openingsMm[b] ?? 0) : 0;
-    return (start[b] ?? 0) + bearingForce(bearing, result, NO_LOAD) + own;
-  });
-}
-
-const NO_LOAD = { forces: new Float64Array(0), settlement: new Float64Array(0) };
-
-function complementary(base: Prepared, members: readonly number[], start: readonly number[]) {
-  const S = bearingFlexibility(base, members);
+function complementary(base: Prepared, members: readonly number[], S: Float64Array, start: Float64Array) {
   const q = Float64Array.from(members, (b) => start[b] ?? 0);
   const scale = Float64Array.from(members, (b) => bearingStiffness(base, b));
   const solution = lemke(S, q, scale, SOLUTION_ACCURACY);
@@ -115,19 +100,19 @@ function complementary(base: Prepared, members: readonly number[], start: readon
 
 /** Solves the state found and checks it by itself; where rounding misled the search, single changes mend it. */
 function* confirm(
-  base: Prepared,
+  factorised: Standing,
   load: LoadVector,
-  basis: Movement,
-  open: Uint8Array,
-  rounds: number,
+  found: ContactState,
   states: BearingStates,
+  held: Uint8Array,
+  rounds: number,
 ): Course<ContactOutcome> {
   const seen = new Set<string>();
-  let state: ContactState = { open, lost: base.state.lost };
+  let state = found;
   for (let round = rounds; ; round++) {
-    const now = yield* solveState(base, load, basis, state, states);
+    const now = yield* solveState(factorised, load, state, states);
     if (!now.stable) return { settled: false, movement: drivenMovement(now.movements, load), rounds: round };
-    const wrong = firstViolation(now.prepared, load, now.result);
+    const wrong = firstViolation(now, load, held);
     if (wrong < 0) return { settled: true, prepared: now.prepared, result: now.result, rounds: round };
     if (seen.has(state.open.join(""))) return { settled: false, movement: null, rounds: round };
     seen.add(state.open.join(""));
@@ -135,18 +120,18 @@ function* confirm(
   }
 }
 
-/** By an update of the state at hand, or, where that does not bring balance, by a factorisation of its own. */
+/** From a factorised state by what is different, or, where that does not bring balance, by a factorisation of its own. */
 function* solveState(
-  base: Prepared,
+  from: Standing,
   load: LoadVector,
-  basis: Movement,
   state: ContactState,
   states: BearingStates,
 ): Course<SolvedState> {
-  if (sameState(base.state, state)) return { stable: true, prepared: base, result: basis };
-  const updated = states.updated(base, state);
-  if (updated !== null) {
-    const result = yield { prepared: updated, load, near: basis };
+  if (sameState(from.prepared.state, state)) return { stable: true, ...from };
+  const updated = states.updated(from.prepared, state);
+  if (updated?.update) {
+    const near = superposed(updated.update, from.result, load, states.responses(from.prepared));
+    const result = yield { prepared: updated, load, near };
     if (isBalanced(updated, result, load)) return { stable: true, prepared: updated, result };
   }
   const preparation = states.factorised(state);
@@ -155,8 +140,7 @@ function* solveState(
 }
 
 type SolvedState =
-  | { readonly stable: true; readonly prepared: Prepared; readonly result: Movement }
-  | { readonly stable: false; readonly movements: readonly Float64Array[] };
+  ({ readonly stable: true } & Standing) | { readonly stable: false; readonly movements: readonly Float64Array[] };
 
 function sameState(a: ContactState, b: ContactState): boolean {
   return a.open.every((flag, n) => flag === b.open[n]) && a.lost.every((flag, n) => flag === b.lost[n]);
@@ -167,19 +151,19 @@ function isBalanced(prepared: Prepared, result: Movement, load: LoadVector): boo
 }
 
 /** The first bearing that pulls though closed, or overlaps though open; −1 for none. */
-function firstViolation(prepared: Prepared, load: LoadVector, result: Movement): number {
+function firstViolation({ prepared, result }: Standing, load: LoadVector, held: Uint8Array): number {
   const { bearings } = prepared.system;
   const { open } = prepared.state;
-  const pressures = bearings.map((bearing, b) => (open[b] ? 0 : bearingForce(bearing, result, load)));
-  const gaps = bearings.map((bearing, b) => (open[b] ? bearingGap(bearing, result, load) : 0));
+  const pressures = Float64Array.from(bearings, (bearing, b) => (open[b] ? 0 : bearingForce(bearing, result, load)));
+  const gaps = Float64Array.from(bearings, (bearing, b) => (open[b] ? bearingGap(bearing, result, load) : 0));
   const leastPressure = -SOLUTION_ACCURACY * largest(pressures);
   const leastGap = -SOLUTION_ACCURACY * largest(result.movement);
-  return bearings.findIndex((_, b) => (pressures[b] ?? 0) < leastPressure || (gaps[b] ?? 0) < leastGap);
+  return bearings.findIndex((_, b) => (!held[b] && (pressures[b] ?? 0) < leastPressure) || (gaps[b] ?? 0) < leastGap);
 }
 
-function largest(values: Iterable<number>): number {
+function largest(values: Float64Array): number {
   let most = 0;
-  for (const value of values) most = Math.max(most, Math.abs(value));
+  for (let n = 0; n < values.length; n++) most = Math.max(most, Math.abs(values[n] ?? 0));
   return most;
 }
 

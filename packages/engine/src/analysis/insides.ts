@@ -10,8 +10,8 @@ export class Insides {
   private readonly solved: readonly Solved[];
   private last: { readonly id: string; readonly from: number; readonly recovered: readonly UnitSolution[] } | undefined;
 
-  constructor(units: readonly CondensedUnit[], solved: readonly Solved[]) {
-    this.units = new Map(units.map((unit) => [unit.unit.id, unit]));
+  constructor(units: ReadonlyMap<string, CondensedUnit>, solved: readonly Solved[]) {
+    this.units = units;
     this.solved = solved;
   }
 

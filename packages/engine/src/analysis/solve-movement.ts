@@ -20,14 +20,13 @@ export interface Movement {
 /**
  * Solves for several load vectors at once and refines each until its residual is rounding or no longer halves
  * (fixed-precision refinement: Skeel, Math. Comp. 35 (1980), from memory). Each gets the bits it would get by itself.
- * `near` are solutions in another state to begin from.
+ * `near` are movements to begin from; one that is in balance is the answer.
  */
 export function solveMovements(
   prepared: Prepared,
   loads: readonly LoadVector[],
-  near: readonly (Movement | null)[] = [],
+  near: readonly (Float64Array | null)[] = [],
 ): Movement[] {
-  if (loads.length <= AT_ONCE) return solveSome(prepared, loads, near);
   const parts = Array.from({ length: Math.ceil(loads.length / AT_ONCE) }, (_, n) => n * AT_ONCE);
   return parts.flatMap((from) =>
     solveSome(prepared, loads.slice(from, from + AT_ONCE), near.slice(from, from + AT_ONCE)),
@@ -37,9 +36,29 @@ export function solveMovements(
 /** So many load vectors stay near the processor (measured). */
 const AT_ONCE = 32;
 
-function solveSome(prepared: Prepared, loads: readonly LoadVector[], near: readonly (Movement | null)[]): Movement[] {
+function solveSome(
+  prepared: Prepared,
+  loads: readonly LoadVector[],
+  near: readonly (Float64Array | null)[],
+): Movement[] {
+  const begun = start(prepared, loads, near);
+  const open = near.some((given) => given !== null)
+    ? loads.flatMap((load, s) => (near[s] && isInBalance(prepared, begun.answered, load, s, loads.length) ? [] : [s]))
+    : [...loads.keys()];
+  const answers = loads.map((_, s) => sideOf(begun, s, loads.length));
+  if (open.length === 0) return answers;
+  const refined = refinedFrom(
+    prepared,
+    open.map((s) => loads[s] ?? missing()),
+    open.length === loads.length ? begun : blockOf(open.map((s) => answers[s] ?? missing())),
+  );
+  open.forEach((s, n) => (answers[s] = refined[n] ?? missing()));
+  return answers;
+}
+
+function refinedFrom(prepared: Prepared, loads: readonly LoadVector[], begun: Movement): Movement[] {
   const count = loads.length;
-  let results = start(prepared, loads, near);
+  let results = begun;
   let worst = loads.map(() => Infinity);
   let settled = loads.map(() => false);
   for (;;) {
@@ -52,7 +71,7 @@ function solveSome(prepared: Prepared, loads: readonly LoadVector[], near: reado
     });
     results = next;
     if (settled.every((flag) => flag)) return loads.map((_, s) => sideOf(results, s, count));
-    worst = worst.map((before, s) => Math.min(before, left[s] ?? 0));
+    worst = worst.map((value, s) => Math.min(value, left[s] ?? 0));
   }
 }
 
@@ -69,10 +88,23 @@ export function unbalanced({ equationOf }: Prepared, { answered }: Movement, loa
 const ROUNDING = roundingBound(1024);
 
 function isSettled(left: number, before: number, answered: Float64Array, side: number, count: number): boolean {
-  if (!(left < before / 2)) return true;
+  return !(left < before / 2) || left <= ROUNDING * largestOf(answered, side, count);
+}
+
+function isInBalance(
+  prepared: Prepared,
+  answered: Float64Array,
+  load: LoadVector,
+  side: number,
+  count: number,
+): boolean {
+  return unbalancedSide(prepared, answered, load, side, count) <= ROUNDING * largestOf(answered, side, count);
+}
+
+function largestOf(values: Float64Array, side: number, count: number): number {
   let most = 0;
-  for (let at = side; at < answered.length; at += count) most = Math.max(most, Math.abs(answered[at] ?? 0));
-  return left <= ROUNDING * most;
+  for (let at = side; at < values.length; at += count) most = Math.max(most, Math.abs(values[at] ?? 0));
+  return most;
 }
 
 /** `unbalanced` for one of the load vectors of a block. */
@@ -92,13 +124,13 @@ function unbalancedSide(
 }
 
 /** Here and in the following, values of several load vectors stand freedom by freedom: value[freedom·count + side]. */
-function start(prepared: Prepared, loads: readonly LoadVector[], near: readonly (Movement | null)[]): Movement {
+function start(prepared: Prepared, loads: readonly LoadVector[], near: readonly (Float64Array | null)[]): Movement {
   const count = loads.length;
   const { held } = prepared;
   const movement = new Float64Array(held.length * count);
   let settles = near.some((other) => other !== null);
   near.forEach((other, s) => {
-    if (other !== null) for (let f = 0; f < held.length; f++) movement[f * count + s] = other.movement[f] ?? 0;
+    if (other !== null) for (let f = 0; f < held.length; f++) movement[f * count + s] = other[f] ?? 0;
   });
   loads.forEach(({ settlement }, s) => {
     for (let f = 0; f < held.length; f++) {
@@ -146,6 +178,20 @@ function keepSide(from: Movement, to: Movement, side: number, count: number): vo
     to.movement[at] = from.movement[at] ?? 0;
     to.answered[at] = from.answered[at] ?? 0;
   }
+}
+
+/** The opposite of `sideOf`. */
+function blockOf(sides: readonly Movement[]): Movement {
+  const join = (part: (side: Movement) => Float64Array): Float64Array => {
+    const block = new Float64Array(sides.reduce((sum, side) => sum + part(side).length, 0));
+    sides.forEach((side, s) => part(side).forEach((value, f) => (block[f * sides.length + s] = value)));
+    return block;
+  };
+  return { movement: join(({ movement }) => movement), answered: join(({ answered }) => answered) };
+}
+
+function missing(): never {
+  throw new Error("each load vector has its solution");
 }
 
 function sideOf(block: Movement, side: number, count: number): Movement {

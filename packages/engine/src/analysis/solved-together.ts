@@ -1,11 +1,11 @@
 import type { Prepared } from "./prepared.ts";
 import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
 
-/** A solution asked for on the way, and one in another state to begin from. */
+/** A solution asked for on the way, and a movement near it to begin from. */
 export interface Question {
   readonly prepared: Prepared;
   readonly load: LoadVector;
-  readonly near: Movement | null;
+  readonly near: Float64Array | null;
 }
 
 /** A computation that stops at every solution it needs. */

@@ -1,0 +1,21 @@
+import type { FrameRefusal, FrameSolution } from "./frame-result.ts";
+import type { UnitSolution } from "./recover-unit.ts";
+
+/** A solved combination of a building; what is not plain numbers is worked out when it is asked for. N, mm, radians. */
+export interface BuildingCombination {
+  /** Everything between the containers: their retained nodes, links, supports and added steel. */
+  readonly frame: FrameSolution;
+  /** The inside of one container. */
+  readonly unit: (id: string) => UnitSolution;
+  /** Six movements of every node between the containers, global axes, in the order of `nodeIds`. */
+  readonly movement: Float64Array;
+  readonly nodeIds: readonly string[];
+  /** Six movements of each retained node of a container, in its own axes. */
+  readonly retainedIn: (unitId: string) => Float64Array;
+  /** Three forces on what stands on a link (by its id) or a support (by its node), global axes. */
+  readonly bearing: (name: string) => readonly [number, number, number];
+  /** Largest unbalanced force over the largest load. */
+  readonly residual: number;
+}
+
+export type BuildingAnswer = BuildingCombination | FrameRefusal;

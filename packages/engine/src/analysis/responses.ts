@@ -1,0 +1,48 @@
+import { unitLoad, type BorderUnknown, nameOf, partIn } from "./border-unknowns.ts";
+import { bearingForce } from "./bearing-state.ts";
+import type { Prepared } from "./prepared.ts";
+import { solveMovements, type Movement } from "./solve-movement.ts";
+
+/** What a factorised state does when one further unknown is 1 and nothing else acts. */
+export interface Response extends Movement {
+  /** Pressure under each bearing, N, those taken as closed that are closed in the factorised state. */
+  readonly pressures: Float64Array;
+}
+
+/**
+ * Responses of one factorised state to further unknowns, each solved for when first asked for. States differ from one another
+ * by few unknowns, so every state and load vector is a sum of these and of the loads' own solutions.
+ */
+export class Responses {
+  private readonly from: Prepared;
+  private readonly known = new Map<string, Response>();
+
+  constructor(from: Prepared) {
+    this.from = from;
+  }
+
+  /** In the order asked; each has the bits it would have by itself. */
+  to(unknowns: readonly BorderUnknown[]): Response[] {
+    const names = unknowns.map(nameOf);
+    const missing = unknowns.filter((_, n) => !this.known.has(names[n] ?? ""));
+    const solved = solveMovements(
+      this.from,
+      missing.map((unknown) => unitLoad(unknown, this.from.equationOf.length)),
+    );
+    missing.forEach((unknown, n) => this.known.set(nameOf(unknown), this.response(unknown, solved[n] ?? NOTHING)));
+    return names.map((name) => this.known.get(name) ?? { ...NOTHING, pressures: NONE });
+  }
+
+  private response(unknown: BorderUnknown, moved: Movement): Response {
+    const { bearings } = this.from.system;
+    const pressures = Float64Array.from(bearings, (bearing) => {
+      const beside = unknown.kind === "spring" && bearing.kind === "support" ? partIn(unknown, bearing.freedom) : 0;
+      return bearingForce(bearing, moved, NO_LOAD) + beside;
+    });
+    return { ...moved, pressures };
+  }
+}
+
+const NONE = new Float64Array(0);
+const NOTHING: Movement = { movement: NONE, answered: NONE };
+const NO_LOAD = { forces: NONE, settlement: NONE };

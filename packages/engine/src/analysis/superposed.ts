@@ -1,0 +1,27 @@
+import { solveDense } from "../numerics/dense-ldlt.ts";
+import { missBy } from "./border-unknowns.ts";
+import type { StateUpdate } from "./prepared.ts";
+import type { Responses } from "./responses.ts";
+import type { LoadVector, Movement } from "./solve-movement.ts";
+
+/**
+ * The movement of an updated state under a load, from `basis`, that of the state it was updated from: what is different is
+ * as large as it takes to make up for what the other state misses.
+ */
+export function superposed(
+  { unknowns, border }: StateUpdate,
+  basis: Movement,
+  load: LoadVector,
+  responses: Responses,
+): Float64Array {
+  const sizes = Float64Array.from(unknowns, (unknown) => missBy(unknown, basis, load));
+  solveDense(border.corner, unknowns.length, sizes, 1);
+  const movement = basis.movement.slice();
+  responses.to(unknowns).forEach((response, n) => addTimes(movement, response.movement, sizes[n] ?? 0));
+  return movement;
+}
+
+export function addTimes(sum: Float64Array, values: Float64Array, factor: number): void {
+  if (factor === 0) return;
+  for (let f = 0; f < sum.length; f++) sum[f] = (sum[f] ?? 0) + factor * (values[f] ?? 0);
+}
