@@ -1,7 +1,6 @@
 import type { Element } from "../elements/element.ts";
 import { product, reduceColumns, type BorderColumn, type ReducedColumn } from "../numerics/border.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
-import type { LoadVector, Movement } from "./solve-movement.ts";
 import type { Spring } from "./system.ts";
 
 /**
@@ -104,25 +103,6 @@ export class BorderUnknowns {
 /** Springs between the same freedoms share a name, whatever their stiffness. */
 export function nameOf(unknown: BorderUnknown): string {
   return unknown.kind === "spring" ? `${unknown.lower} ${unknown.upper}` : `${unknown.kind} ${unknown.freedom}`;
-}
-
-/** What one of the unknown does to the factorised state: a spring's force of 1, a freed freedom's movement by 1. */
-export function unitLoad(unknown: BorderUnknown, freedoms: number): LoadVector {
-  const load = { forces: new Float64Array(freedoms), settlement: new Float64Array(freedoms) };
-  if (unknown.kind === "spring") {
-    load.forces[unknown.lower] = -1;
-    load.forces[unknown.upper] = 1;
-  } else if (unknown.kind === "freed") load.settlement[unknown.freedom] = 1;
-  else load.forces[unknown.freedom] = -1;
-  return load;
-}
-
-/** By how much the factorised state misses what the unknown is there for: where springs part, held freedoms, freed forces. */
-export function missBy(unknown: BorderUnknown, { movement, answered }: Movement, load: LoadVector): number {
-  if (unknown.kind === "spring") return (movement[unknown.upper] ?? 0) - (movement[unknown.lower] ?? 0);
-  const { freedom } = unknown;
-  if (unknown.kind === "held") return (load.settlement[freedom] ?? 0) - (movement[freedom] ?? 0);
-  return (load.forces[freedom] ?? 0) - (answered[freedom] ?? 0);
 }
 
 const NO_COLUMN: ReducedColumn = {

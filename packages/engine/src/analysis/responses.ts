@@ -1,7 +1,7 @@
-import { unitLoad, type BorderUnknown, nameOf, partIn } from "./border-unknowns.ts";
+import { nameOf, partIn, type BorderUnknown } from "./border-unknowns.ts";
 import { bearingForce } from "./bearing-state.ts";
 import type { Prepared } from "./prepared.ts";
-import { solveMovements, type Movement } from "./solve-movement.ts";
+import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
 
 /** What a factorised state does when one further unknown is 1 and nothing else acts. */
 export interface Response extends Movement {
@@ -46,3 +46,14 @@ export class Responses {
 const NONE = new Float64Array(0);
 const NOTHING: Movement = { movement: NONE, answered: NONE };
 const NO_LOAD = { forces: NONE, settlement: NONE };
+
+/** What one of the unknown does to the factorised state: a spring's force of 1, a freed freedom's movement by 1. */
+function unitLoad(unknown: BorderUnknown, freedoms: number): LoadVector {
+  const load = { forces: new Float64Array(freedoms), settlement: new Float64Array(freedoms) };
+  if (unknown.kind === "spring") {
+    load.forces[unknown.lower] = -1;
+    load.forces[unknown.upper] = 1;
+  } else if (unknown.kind === "freed") load.settlement[unknown.freedom] = 1;
+  else load.forces[unknown.freedom] = -1;
+  return load;
+}

@@ -1,5 +1,5 @@
 import { solveDense } from "../numerics/dense-ldlt.ts";
-import { missBy } from "./border-unknowns.ts";
+import type { BorderUnknown } from "./border-unknowns.ts";
 import type { StateUpdate } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
@@ -24,4 +24,12 @@ export function superposed(
 export function addTimes(sum: Float64Array, values: Float64Array, factor: number): void {
   if (factor === 0) return;
   for (let f = 0; f < sum.length; f++) sum[f] = (sum[f] ?? 0) + factor * (values[f] ?? 0);
+}
+
+/** By how much the factorised state misses what the unknown is there for: where springs part, held freedoms, freed forces. */
+function missBy(unknown: BorderUnknown, { movement, answered }: Movement, load: LoadVector): number {
+  if (unknown.kind === "spring") return (movement[unknown.upper] ?? 0) - (movement[unknown.lower] ?? 0);
+  const { freedom } = unknown;
+  if (unknown.kind === "held") return (load.settlement[freedom] ?? 0) - (movement[freedom] ?? 0);
+  return (load.forces[freedom] ?? 0) - (answered[freedom] ?? 0);
 }
