@@ -32,7 +32,7 @@ const Environment = z.object({
   LOG_LEVEL: z.enum(["fatal", "error", "warn", "info", "debug", "silent"]).default("info"),
   TRUST_PROXY: addresses,
   REQUESTS_PER_MINUTE: whole(1200, 1, 10_000_000),
-  ASSESSMENT_SECONDS: whole(60, 1, 3600),
+  ASSESSMENT_SECONDS: whole(300, 1, 3600),
   ASSESSMENT_THREADS: whole(1, 1, 16),
   WORKER: z.enum(["inside", "apart"]).default("inside"),
   PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),

@@ -87,8 +87,8 @@ export class WorkerPool {
       const said = FromThread.safeParse(message);
       if (!said.success) return fails("the engine's answer is not whole");
       if (said.data.kind === "step") return onStep?.(said.data.done);
-      const { assessment, resultDigest } = said.data;
-      finish({ ok: true, assessment, resultDigest }, true);
+      const { assessment, resultDigest, proof } = said.data;
+      finish({ ok: true, assessment, resultDigest, proof }, true);
     };
     const onError = (error: Error) => fails(`the engine stopped: ${error.message}`);
     const onExit = () => {

@@ -1,13 +1,23 @@
-import { AssessmentRun, NewRevision, ProjectId, Revision, RevisionLetter, RevisionSummary } from "@cornerway/schema";
+import {
+  AssessmentRun,
+  CheckWorking,
+  NewRevision,
+  ProjectId,
+  Revision,
+  RevisionLetter,
+  RevisionSummary,
+  StrengthReport,
+  WorkingId,
+} from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
 import { pageHeaders, pageQuery, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
-import { sendTagged, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
+import { sendTagged, sendTaggedText, taggedHeaders, tagHeaders, tagOf } from "../description/tagged.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
-import { readRevision, readRevisions } from "../services/read-revisions.ts";
+import { readRevision, readRevisions, readStrengthReport, readWorking } from "../services/read-revisions.ts";
 import { assessAgain, readAssessmentRun, stopAssessment } from "../services/run-assessment.ts";
 import { sendRevision } from "../services/send-revision.ts";
 
@@ -62,6 +72,28 @@ const running = described(
   { params, headers: taggedHeaders },
 );
 
+const reporting = described(
+  {
+    tag: "revisions",
+    id: "readStrengthReport",
+    summary: "What stands behind the verdicts of strength: governing checks, coverage, loads, combinations",
+    answers: { 200: StrengthReport, 304: null },
+    headers: tagHeaders,
+  },
+  { params, headers: taggedHeaders },
+);
+
+const working = described(
+  {
+    tag: "revisions",
+    id: "readWorking",
+    summary: "One working of a revision's assessment, by the name its report gives it",
+    answers: { 200: CheckWorking, 304: null },
+    headers: tagHeaders,
+  },
+  { params, headers: taggedHeaders, querystring: z.strictObject({ id: WorkingId }) },
+);
+
 const again = described(
   {
     tag: "revisions",
@@ -111,6 +143,22 @@ export const revisionRoutes: FastifyPluginAsyncZod = async (app) => {
     const outcome = await readAssessmentRun(database.connection, projectId, request.params.letter);
     if (!outcome.ok) return answer(reply, outcome);
     return sendTagged(request, reply, tagOf(JSON.stringify(outcome.value)), outcome.value);
+  });
+
+  app.get(`${path}/:letter/assessment/report`, { config: read, schema: reporting }, async (request, reply) => {
+    const { projectId } = partOfSender(request);
+    const outcome = await readStrengthReport(database.connection, projectId, request.params.letter);
+    if (!outcome.ok) return answer(reply, outcome);
+    return sendTaggedText(request, reply, tagOf(outcome.value.resultDigest), () => outcome.value.text);
+  });
+
+  app.get(`${path}/:letter/assessment/working`, { config: read, schema: working }, async (request, reply) => {
+    const { projectId } = partOfSender(request);
+    const { letter } = request.params;
+    const { id } = request.query;
+    const outcome = await readWorking(database.connection, projectId, letter, id);
+    if (!outcome.ok) return answer(reply, outcome);
+    return sendTaggedText(request, reply, tagOf(outcome.value.resultDigest, id), () => outcome.value.text);
   });
 
   app.post(`${path}/:letter/assessment/again`, { config: run, schema: again }, async (request, reply) =>

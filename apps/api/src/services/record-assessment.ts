@@ -1,13 +1,15 @@
-import { serviceActor, type Actor, type Assessment, type Digest } from "@cornerway/schema";
+import { serviceActor, type Actor, type Digest } from "@cornerway/schema";
 import { engineVersion } from "@cornerway/engine";
+import type { SchemeAssessed } from "../assessment/assess-scheme.ts";
 import { done, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
 import { insertAssessment, readLatestRun } from "../store/assessment-rows.ts";
 import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
+import { insertProof } from "../store/proof-rows.ts";
 
 export type Assessed =
-  | { ok: true; assessment: Assessment; resultDigest: Digest }
+  | ({ ok: true } & SchemeAssessed)
   /** One sentence on what went wrong: too slow, stopped, or a fault of the engine. */
   | { ok: false; why: string };
 
@@ -37,12 +39,14 @@ export async function writeAnswer(
 ): Promise<void> {
   const answered = { letter, attempt, engineVersion };
   if (assessed.ok) {
-    const { assessment: result, resultDigest } = assessed;
+    const { assessment: result, resultDigest, proof } = assessed;
     const { verdict } = result;
     const payload = { letter, contentDigest, resultDigest, verdict, engineVersion };
     const { at } = await append(tx, projectId, actor, () => ({ kind: "assessed", ...payload }));
     const done = { state: "done", doneAt: at, verdict, result, resultDigest, why: null } as const;
-    return insertAssessment(tx, projectId, { ...answered, ...done });
+    await insertAssessment(tx, projectId, { ...answered, ...done });
+    if (proof !== null) await insertProof(tx, { projectId, letter, attempt }, proof);
+    return;
   }
   const { why } = assessed;
   const { at } = await append(tx, projectId, actor, () => ({ kind: "assessment failed", letter, contentDigest, why }));

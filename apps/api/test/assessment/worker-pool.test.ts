@@ -1,6 +1,7 @@
-import { assess } from "@cornerway/engine";
+import { assessStrength } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { assessmentSteps } from "../../src/assessment/assess-scheme.ts";
 import { WorkerPool } from "../../src/assessment/worker-pool.ts";
 import { digestOfScheme } from "../../src/store/digest-of-scheme.ts";
 import { unit } from "../support/sample.ts";
@@ -19,16 +20,36 @@ const schemeOf = (count: number): Scheme => ({
   containers: Array.from({ length: count }, (_, n) => unit(n + 1)).sort((a, b) => (a.id < b.id ? -1 : 1)),
 });
 const taskOf = (scheme: Scheme) => ({ scheme, contentDigest: digestOfScheme(scheme) });
+/** Of IBC 2024, while an empty scheme adopts IBC 2021. */
+const edition = "IBC 2024";
+const ofAnotherEdition: NonNullable<Scheme["basis"]["hazards"]> = {
+  riskCategory: "II",
+  wind: { edition, speedMs: 40, exposure: "B", elevationM: 0, topographicFactor: 1 },
+  snow: { edition, groundPa: 500, roofExposure: "partially exposed", thermal: "heated", winterWind: 0.3 },
+  seismic: { edition, ss: 0.1, s1: 0.05, siteClass: "D", longPeriodS: 8 },
+};
 const beside = (file: string) => new URL(file, import.meta.url);
 
 describe("WorkerPool", () => {
-  it("gives the engine's own answer, bound to its content", async () => {
-    const scheme = schemeOf(3);
+  it("gives the engine's own answer with what stands behind it, bound to its content", async () => {
+    const scheme = schemeOf(2);
     const { contentDigest } = taskOf(scheme);
-    const assessment = assess(scheme);
-    expect(await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme))).toEqual({
-      ...{ ok: true, assessment, resultDigest: resultDigest(contentDigest, assessment) },
-    });
+    const answer = assessStrength(scheme);
+    if (!answer.accepted) throw new Error("there are no hazards to refuse");
+    const { assessment, proof } = answer;
+    const given = await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme));
+    if (!given.ok) throw new Error(given.why);
+    expect(given.assessment).toEqual(assessment);
+    expect(given.resultDigest).toBe(resultDigest(contentDigest, assessment, proof));
+    expect(JSON.parse(given.proof?.report ?? "")).toEqual(proof.report);
+    expect(given.proof?.workings.map(({ id }) => id)).toEqual(proof.workings.map(({ id }) => id));
+  });
+
+  it("tells of hazards that cannot be used with the load path alone", async () => {
+    const { basis, site } = emptyScheme;
+    const scheme = { ...schemeOf(1), site, basis: { ...basis, hazards: ofAnotherEdition } };
+    const given = await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme));
+    expect(given).toMatchObject({ ok: true, proof: null, assessment: { verdict: "not checked" } });
   });
 
   it("answers more tasks than it has threads, each its own", async () => {
@@ -62,7 +83,7 @@ describe("WorkerPool", () => {
   it("tells the steps that are done", async () => {
     const steps: number[] = [];
     await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(schemeOf(1)), { onStep: (done) => steps.push(done) });
-    expect(steps).toEqual([1, 2]);
+    expect(steps).toEqual(Array.from({ length: assessmentSteps - 1 }, (_, at) => at + 1));
   });
 
   it("ends the thread of a task that is stopped, and one that still waits for a thread never begins", async () => {

@@ -50,6 +50,8 @@ export const rows: readonly Row[] = [
   { route: `GET ${project}/revisions/:letter/assessment`, asks: "read-revisions" },
   { route: `GET ${project}/revisions/:letter/assessment/report`, asks: "read-revisions" },
   { route: `GET ${project}/revisions/:letter/assessment/working`, asks: "read-revisions" },
+  { route: `GET ${project}/revisions/:letter/assessment/report`, asks: "read-revisions" },
+  { route: `GET ${project}/revisions/:letter/assessment/working`, asks: "read-revisions" },
   { route: `POST ${project}/revisions/:letter/assessment/again`, asks: "run-assessment" },
   { route: `POST ${project}/revisions/:letter/assessment/stop`, asks: "run-assessment" },
   { route: `POST ${project}/revisions`, asks: "send-revision" },

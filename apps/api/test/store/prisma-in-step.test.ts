@@ -48,6 +48,8 @@ const fields: Record<string, Record<string, string>> = {
   Webhook: Prisma.WebhookScalarFieldEnum,
   WebhookDelivery: Prisma.WebhookDeliveryScalarFieldEnum,
   AssessmentRun: Prisma.AssessmentRunScalarFieldEnum,
+  AssessmentReport: Prisma.AssessmentReportScalarFieldEnum,
+  AssessmentWorking: Prisma.AssessmentWorkingScalarFieldEnum,
   Worker: Prisma.WorkerScalarFieldEnum,
 };
 
@@ -93,6 +95,8 @@ it("every table can be read through its model by the service's role", async () =
     db.webhook.count(),
     db.webhookDelivery.count(),
     db.assessmentRun.count(),
+    db.assessmentReport.count(),
+    db.assessmentWorking.count(),
     db.worker.count(),
   ]);
   expect(counts).toEqual(Object.keys(fields).map(() => 0));
