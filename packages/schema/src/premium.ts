@@ -29,6 +29,8 @@ export const PremiumLine = z
     /** Hours of work in it, at the rate named; none in what is paid by the piece or kilogram alone. */
     hours: z.number(),
     hoursAt: z.enum(rateNames).nullable(),
+    /** What is paid by the piece or kilogram; null where only hours are paid. */
+    piecesAt: z.enum(rateNames).nullable(),
     money: z.number(),
     /** True while a figure it rests on has no source. */
     forShow: z.boolean(),

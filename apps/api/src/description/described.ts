@@ -8,6 +8,7 @@ export const tags = {
   projects: "Projects and who has a part in them.",
   draft: "The working copy and what is drawn on it.",
   revisions: "Immutable lettered snapshots with the server's own assessment.",
+  prices: "The cost book, premiums, and the owner's decisions.",
   review: "Notes, change requests and stamps.",
   record: "The append-only account of a project.",
   webhooks: "Word of a project's record to other services.",

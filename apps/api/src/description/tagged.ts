@@ -18,6 +18,15 @@ export const taggedHeaders = z.looseObject({
 export const tagOf = (...parts: readonly (string | number | null)[]): string =>
   `W/"${createHash("sha256").update(JSON.stringify(parts)).digest("base64url")}"`;
 
+/** A strong tag, for what is sent in one coding only and is changed under `If-Match`. */
+export const digestTag = (digest: string): string => `"${digest}"`;
+
+/** Whether an `If-Match` means what has a digest; compared strongly, as RFC 9110 section 13.1.1 asks. */
+export const meansDigest =
+  (ifMatch: string) =>
+  (digest: string): boolean =>
+    ifMatch.split(",").some((one) => ["*", digestTag(digest)].includes(one.trim()));
+
 /** Answers with a value under its tag, or 304 when that is the one the sender holds. */
 export const sendTagged = (request: FastifyRequest, reply: FastifyReply, tag: string, value: unknown): FastifyReply =>
   holds(request, tag) ? headed(reply, tag).code(304).send() : headed(reply, tag).send(value);

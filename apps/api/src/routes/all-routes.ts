@@ -1,5 +1,7 @@
 import { accountRoutes } from "./account.ts";
 import { conditionRoutes } from "./conditions.ts";
+import { costBookRoutes } from "./cost-book.ts";
+import { decisionRoutes } from "./decisions.ts";
 import { draftRoutes } from "./draft.ts";
 import { healthRoutes } from "./health.ts";
 import { linkRoutes } from "./links.ts";
@@ -7,6 +9,7 @@ import { liveRoutes } from "./live.ts";
 import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
 import { peopleRoutes } from "./people.ts";
+import { premiumRoutes } from "./premiums.ts";
 import { projectRoutes } from "./projects.ts";
 import { questionRoutes } from "./questions.ts";
 import { recordRoutes } from "./record.ts";
@@ -26,4 +29,5 @@ export const allRoutes = [
   ...[questionRoutes, conditionRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
+  ...[costBookRoutes, premiumRoutes, decisionRoutes],
 ];

@@ -1,4 +1,4 @@
-import type { Project, ProjectSummary } from "@cornerway/schema";
+import type { ChangeRequest, Project, ProjectSummary, RevisionSummary } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readEngineers, readHeld, type Held } from "../store/membership-rows.ts";
 import { readMembers, readProjectIds, readProjectRow } from "../store/project-rows.ts";
@@ -6,7 +6,9 @@ import { readRequests } from "../store/request-rows.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
 import { pageOf, type Page } from "./page.ts";
 import type { Part } from "./part.ts";
-import { whoseTurn } from "./whose-turn.ts";
+import { pricedRequests } from "./priced-requests.ts";
+import { readDecisions } from "./read-decisions.ts";
+import { whoseTurn, type Prices } from "./whose-turn.ts";
 
 /** The projects someone has a part in, by name; they never learn of others. Null when there is none to come after. */
 export async function readProjects(
@@ -33,6 +35,7 @@ async function readSummary(db: Connection, id: string, held: Held): Promise<Proj
   const [head] = await readRevisionHeads(db, id);
   const engineers = await readEngineers(db, id);
   const latest = head === undefined ? undefined : await summaryOf(db, id, head);
+  const requests = await readRequests(db, id);
   return {
     ...project,
     roles: held.roles,
@@ -41,7 +44,17 @@ async function readSummary(db: Connection, id: string, held: Held): Promise<Proj
     revision: latest?.letter ?? null,
     verdict: latest?.verdict ?? "not checked",
     stamp: latest?.stamp ?? null,
-    ...whoseTurn(openedAt.toISOString(), latest, await readRequests(db, id), engineers),
+    ...whoseTurn(openedAt.toISOString(), latest, requests, engineers, await readPrices(db, id, requests, latest)),
     containers: head?.containerCount ?? 0,
   };
+}
+
+async function readPrices(
+  db: Connection,
+  id: string,
+  requests: readonly ChangeRequest[],
+  latest: RevisionSummary | undefined,
+): Promise<Prices> {
+  const open = requests.filter(({ state, revision }) => state === "open" && revision === latest?.letter);
+  return { decisions: await readDecisions(db, id), priced: await pricedRequests(db, id, open) };
 }

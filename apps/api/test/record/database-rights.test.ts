@@ -11,7 +11,7 @@ let projectId: string;
 const kept = [
   ...["record_entry", "record_payload", "draft_act", "revision", "assessment"],
   ...["matter", "matter_step"],
-  ...["note", "note_settlement", "change_request", "request_answer", "stamp"],
+  ...["note", "note_settlement", "change_request", "request_answer", "stamp", "cost_book", "decision"],
 ];
 
 beforeAll(async () => {

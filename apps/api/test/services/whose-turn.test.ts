@@ -1,4 +1,4 @@
-import type { Author, ChangeRequest, RevisionSummary, Stamp } from "@cornerway/schema";
+import type { Author, ChangeRequest, Decision, DecisionShown, RevisionSummary, Stamp } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { revisionLetter } from "../../src/services/revision-letter.ts";
 import { whoseTurn } from "../../src/services/whose-turn.ts";
@@ -25,6 +25,16 @@ const answered = (state: "taken in" | "declined") =>
   request({ state, answer: { by: author, at: at(7), reason: null } });
 
 const confirmed = { confirmed: 1, waitingSince: null };
+const free = { decisions: [], priced: new Set<string>() };
+
+const decided = (hour: number, of: Partial<Decision> = {}, shown: Partial<DecisionShown> = {}): DecisionShown => ({
+  decision: {
+    ...{ id: author.id, revision: "B", requestId: author.id, decision: "agree", reason: null, contentDigest: digest },
+    ...{ costBookDigest: digest, premiumDigest: digest, money: 1, currency: "USD", forShow: true, author },
+    ...{ decidedAt: at(hour), ...of },
+  },
+  ...{ stale: [], latest: true, ...shown },
+});
 
 describe("whoseTurn", () => {
   it.each([
@@ -42,7 +52,7 @@ describe("whoseTurn", () => {
     ],
     ["it is stamped", revision({ stamp }), [request()], { waitsFor: "architect", since: at(9) }],
   ] as const)("when %s", (_when, latest, requests, turn) => {
-    expect(whoseTurn(at(1), latest, requests, confirmed)).toEqual(turn);
+    expect(whoseTurn(at(1), latest, requests, confirmed, free)).toEqual(turn);
   });
 
   it.each([
@@ -52,12 +62,41 @@ describe("whoseTurn", () => {
     ["one engineer is confirmed and another is not", 1, at(8), { waitsFor: "engineer", since: at(5) }],
   ] as const)("when a revision lies there and %s", (_when, confirmedCount, waitingSince, turn) => {
     const engineers = { confirmed: confirmedCount, waitingSince };
-    expect(whoseTurn(at(1), revision(), [], engineers)).toEqual(turn);
+    expect(whoseTurn(at(1), revision(), [], engineers, free)).toEqual(turn);
   });
 
   it("stays the architect's while they draw, whoever waits to be confirmed", () => {
     const engineers = { confirmed: 0, waitingSince: at(2) };
-    expect(whoseTurn(at(1), undefined, [], engineers)).toEqual({ waitsFor: "architect", since: at(1) });
+    expect(whoseTurn(at(1), undefined, [], engineers, free)).toEqual({ waitsFor: "architect", since: at(1) });
+  });
+});
+
+describe("whoseTurn with prices", () => {
+  const priced = new Set([author.id]);
+  const owners = { waitsFor: "owner", since: at(6) } as const;
+  it.each([
+    ["has a price nobody decided on", [], owners],
+    ["is agreed to", [decided(8)], { waitsFor: "architect", since: at(8) }],
+    ["is declined by the owner", [decided(8, { decision: "decline" })], { waitsFor: "architect", since: at(8) }],
+    ["was agreed to before the cost book changed", [decided(8, {}, { stale: ["cost book"] })], owners],
+    ["is undecided while the revision is agreed to", [decided(8, { requestId: null })], owners],
+  ] as const)("when an open request %s", (_when, decisions, turn) => {
+    expect(whoseTurn(at(1), revision(), [request()], confirmed, { decisions, priced })).toEqual(turn);
+  });
+
+  it("is the architect's while any open request can be answered", () => {
+    const requests = [request(), request({ id: "00000000-0000-4000-8000-000000000002", madeAt: at(7) })];
+    const turn = { waitsFor: "architect", since: at(7) };
+    expect(whoseTurn(at(1), revision(), requests, confirmed, { decisions: [], priced })).toEqual(turn);
+  });
+
+  it.each([
+    ["No exceptions taken", [], { waitsFor: "owner", since: at(9) }],
+    ["Make corrections noted", [decided(8, { requestId: null })], { waitsFor: "architect", since: at(8) }],
+    ["Rejected", [], { waitsFor: "architect", since: at(9) }],
+  ] as const)("when the stamp says %s", (disposition, decisions, turn) => {
+    const stamped = revision({ stamp: { ...stamp, disposition } });
+    expect(whoseTurn(at(1), stamped, [], confirmed, { decisions, priced })).toEqual(turn);
   });
 });
 

@@ -16,7 +16,7 @@ export function pricedLine(line: TakeOff, kinds: ReadonlyMap<string, Engineered>
   const ofHours = hoursAt === undefined ? 0 : hours * book.rates[hoursAt].amount;
   const ofPieces = piece === undefined ? 0 : line.quantity * book.rates[piece].amount;
   const forShow = figures.some(({ source }) => source === null);
-  return { ...line, hours, hoursAt: hoursAt ?? null, money: ofHours + ofPieces, forShow };
+  return { ...line, hours, hoursAt: hoursAt ?? null, piecesAt: piece ?? null, money: ofHours + ofPieces, forShow };
 }
 
 function paidFor({ item, where, elementId }: TakeOff, kinds: ReadonlyMap<string, Engineered>): Paid {

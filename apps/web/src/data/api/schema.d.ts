@@ -178,6 +178,26 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/owed": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Who owes whom what in your projects
+     * @description Open questions, conditions and change requests; what is needed first comes first.
+     */
+    get: operations["listOwed"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects": {
     parameters: {
       query?: never;
@@ -3224,6 +3244,18 @@ export interface components {
       thicknessUm?: components["schemas"]["PositiveLengthUmInput"] | undefined;
       yieldMpa?: number | undefined;
     };
+    Owed: {
+      neededBy: components["schemas"]["Day"] | null;
+      number: number;
+      owedBy: components["schemas"]["Role"];
+      owedTo: components["schemas"]["Role"];
+      projectId: components["schemas"]["ProjectId"];
+      projectName: string;
+      since: components["schemas"]["Moment"];
+      text: string;
+      /** @enum {string} */
+      what: "answer" | "information" | "question to close" | "condition" | "condition to close" | "change";
+    };
     /** @enum {string} */
     OwingRole: "architect" | "engineer" | "owner";
     /** @enum {string} */
@@ -3358,6 +3390,18 @@ export interface components {
       item:
         "cut" | "paint repair" | "weld of 5 mm" | "steel" | "lock" | "anchor" | "pad" | "crane lift" | "engineering";
       money: number;
+      piecesAt:
+        | (
+            | "shop hour"
+            | "site hour"
+            | "engineering hour"
+            | "crane hour"
+            | "steel, kg in place"
+            | "lock, each"
+            | "anchor, each"
+            | "pad, each"
+          )
+        | null;
       quantity: number;
       section: string | null;
       /** @enum {string} */
@@ -5509,6 +5553,98 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listOwed: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Owed"][];
+        };
+      };
+      /** @description `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "scope-refused" | undefined;
           };
         };
       };
