@@ -28,7 +28,6 @@ function letteredOn(sheet: Element): KeptClear[] {
       topPx: Math.round(box.top - whole.top),
       rightPx: Math.round(box.right - whole.left),
       footPx: Math.round(box.bottom - whole.top),
-      always: text.hasAttribute("data-figure"),
     };
   });
 }

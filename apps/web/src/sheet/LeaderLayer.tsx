@@ -1,5 +1,6 @@
 import { memo } from "react";
 import { ink } from "../look/ink.ts";
+import { placeNumbers } from "../drawing/leaders/place-numbers.ts";
 import { routeLeaders, type KeptClear } from "../drawing/leaders/route-leaders.ts";
 import { px } from "../drawing/px-path.ts";
 import { sameDrawn } from "../drawing/same-drawn.ts";
@@ -13,9 +14,11 @@ type LeaderLayerProps = {
   slots: readonly NoteSlot[];
   /** The note that has the focus: its leader is drawn even if it must cross others, and heavier. */
   chosenNumber?: number | null | undefined;
-  /** Words and figures on the drawing, px of the sheet: leaders keep off them where they can. */
+  /** Words and figures on the drawing, px of the sheet: leaders and numbers keep off them. */
   lettered?: readonly KeptClear[] | undefined;
 };
+
+const nothingLettered: readonly KeptClear[] = [];
 
 /** A leader that rises, falls or runs farther than this would cross the whole drawing, px. */
 const mostRisePx = 200;
@@ -32,7 +35,7 @@ export const LeaderLayer = memo(function LeaderLayer({
   anchors,
   slots,
   chosenNumber = null,
-  lettered,
+  lettered = nothingLettered,
 }: LeaderLayerProps) {
   const near = anchors.filter((anchor) =>
     isNear(
@@ -41,6 +44,8 @@ export const LeaderLayer = memo(function LeaderLayer({
     ),
   );
   const routed = new Map(routeLeaders(near, slots, lettered).map(({ number, line }) => [number, line]));
+  const alone = ({ number }: { number: number }) => (routed.get(number) ?? null) === null;
+  const spots = placeNumbers([...anchors.filter(alone), ...anchors.filter((anchor) => !alone(anchor))], lettered);
   return (
     <g className="leaders">
       {anchors.map((anchor) => {
@@ -51,7 +56,13 @@ export const LeaderLayer = memo(function LeaderLayer({
         return (
           <g key={number}>
             {line !== null && <Leader line={line} end={anchor.end} colour={colour} chosen={number === chosenNumber} />}
-            <NumberOnDrawing at={anchor} number={number} colour={colour} hasLeader={line !== null} />
+            <NumberOnDrawing
+              of={anchor}
+              at={spots.get(number) ?? anchor}
+              number={number}
+              colour={colour}
+              hasLeader={line !== null}
+            />
           </g>
         );
       })}
@@ -90,12 +101,25 @@ function arrow(from: ScreenPoint, tip: ScreenPoint): string {
   return `M${px(tip.xPx)} ${px(tip.yPx)}L${corner(2.4)}L${corner(-2.4)}Z`;
 }
 
-type NumberOnDrawingProps = { at: ScreenPoint; number: number; colour: string; hasLeader: boolean };
+type NumberOnDrawingProps = {
+  of: ScreenPoint;
+  at: ScreenPoint;
+  number: number;
+  colour: string;
+  hasLeader: boolean;
+};
 
-/** The number of a note at its place; where it has a leader, only on sheets too narrow for leaders. */
-function NumberOnDrawing({ at, number, colour, hasLeader }: NumberOnDrawingProps) {
+/** The number of a note by its place, tied to it where it had to move; one with a leader only on sheets too narrow for leaders. */
+function NumberOnDrawing({ of, at, number, colour, hasLeader }: NumberOnDrawingProps) {
+  const moved = of.xPx !== at.xPx || of.yPx !== at.yPx;
   return (
     <g className={hasLeader ? "number-when-narrow" : undefined}>
+      {moved && (
+        <g fill={colour}>
+          <path d={`M${px(of.xPx)} ${px(of.yPx)}L${px(at.xPx)} ${px(at.yPx)}`} stroke={colour} strokeWidth={0.8} />
+          <circle cx={px(of.xPx)} cy={px(of.yPx)} r={2.2} />
+        </g>
+      )}
       <circle cx={px(at.xPx)} cy={px(at.yPx)} r={9} fill={ink.slip} stroke={colour} strokeWidth={1.1} />
       <text x={px(at.xPx)} y={px(at.yPx + 3.8)} textAnchor="middle" fontSize={11} fontWeight={600} fill={colour}>
         {number}

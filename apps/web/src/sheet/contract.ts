@@ -60,7 +60,7 @@ export type SheetNote = {
 };
 
 /** The end of a leader, px from the top left of the sheet; a dot on a face, an arrow on an edge. */
-export type LeaderAnchor = ScreenPoint & { end: "dot" | "arrow" };
+export type LeaderAnchor = ScreenPoint & { end: "dot" | "arrow"; upwards?: boolean };
 
 export type NotesMarginProps = {
   /** "Notes, as you draw" */

@@ -29,6 +29,11 @@ describe("the end of a leader on an elevation", () => {
     expect(west?.yPx).toBeLessThan(-2896);
   });
 
+  it("is where the place lies along the unit, though what bears it is on the far side", () => {
+    const found = elevationAnchor({ elementId: "f1", at: at(12_088, 1195, 2908) }, south, view);
+    expect(found).toEqual({ xPx: 12_088, yPx: -(2896 + 150), end: "dot", upwards: true });
+  });
+
   it("is nowhere for what this side does not show", () => {
     expect(elevationAnchor({ elementId: "f4", at: at(9000, 6000, 4000) }, south, view)).toBeNull();
     expect(elevationAnchor({ elementId: "d6", at: at(2700, 3707, 4000) }, south, view)).toBeNull();

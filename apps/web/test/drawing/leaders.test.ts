@@ -3,10 +3,12 @@ import { describe, expect, it } from "vitest";
 import { foldNotes, mostNotes } from "../../src/drawing/leaders/fold-notes.ts";
 import { orderNotes } from "../../src/drawing/leaders/order-notes.ts";
 import { separateEnds } from "../../src/drawing/leaders/separate-ends.ts";
+import { placeNumbers } from "../../src/drawing/leaders/place-numbers.ts";
 import { routeLeaders } from "../../src/drawing/leaders/route-leaders.ts";
 import type { ScreenPoint } from "../../src/drawing/view-transform.ts";
 
 const marginPx = 1084;
+const farthestBendPx = 264;
 const anchor = fc.record({ xPx: fc.integer({ min: 160, max: 1020 }), yPx: fc.integer({ min: 30, max: 860 }) });
 const anchors = fc.uniqueArray(anchor, { minLength: 2, maxLength: 12, selector: ({ xPx, yPx }) => `${xPx} ${yPx}` });
 const heights = fc.uniqueArray(fc.integer({ min: 60, max: 840 }), { minLength: 12, maxLength: 12 });
@@ -58,6 +60,46 @@ describe("leaders", () => {
     expect(routeLeaders(ends, slots, [figure])[0]?.line?.[1]?.xPx).toBeLessThan(1040);
   });
 
+  it("run through no word on the drawing: where every bend would, the number stands alone", () => {
+    const word = { leftPx: 905, topPx: 150, rightPx: 925, footPx: 600 };
+    const [leader] = routeLeaders(
+      [{ xPx: 900, yPx: 300, number: 1 }],
+      [{ xPx: marginPx, yPx: 400, number: 1 }],
+      [word],
+    );
+    expect(leader).toEqual({ number: 1, line: null });
+  });
+
+  it("keep off the end of another where a bend does", () => {
+    // Straight from (1058, 400) to (700, 200) the line is at y = 300 where x = 879: there the other one ends.
+    const ends = [
+      { xPx: 700, yPx: 200, number: 1 },
+      { xPx: 879, yPx: 300, number: 2 },
+    ];
+    const lineOf = (given: typeof ends) =>
+      routeLeaders(given, [
+        { xPx: marginPx, yPx: 400, number: 1 },
+        { xPx: marginPx, yPx: 700, number: 2 },
+      ]).find(({ number }) => number === 1)?.line;
+    expect(lineOf(ends.slice(0, 1))?.[1]?.xPx).toBe(1058);
+    const [, bend] = lineOf(ends) ?? [];
+    expect(bend?.xPx).toBeLessThan(1058);
+  });
+
+  it("are never so steep that they are read as a line of the drawing", () => {
+    fc.assert(
+      fc.property(anchors, heights, (places, ys) => {
+        for (const { line } of routeLeaders(numbered(places), slotsAt(ys))) {
+          const [, bend, end] = line ?? [];
+          if (bend === undefined || end === undefined) continue;
+          const [across, up] = [Math.abs(end.xPx - bend.xPx), Math.abs(end.yPx - bend.yPx)];
+          expect(up).toBeLessThanOrEqual(2.2 * Math.max(across, 7) + 1e-9);
+        }
+      }),
+      { seed: 9, numRuns: 60 },
+    );
+  });
+
   it("leave the margin level, bend once and end at the place", () => {
     fc.assert(
       fc.property(anchors, heights, (places, ys) => {
@@ -75,7 +117,7 @@ describe("leaders", () => {
     );
   });
 
-  it("are all drawn when the notes are ordered for them and evenly spaced, as a shortest matching cannot cross", () => {
+  it("are all drawn that are not too steep when the notes are ordered for them and evenly spaced, as a shortest matching cannot cross", () => {
     const apart = fc.uniqueArray(anchor, { minLength: 2, maxLength: 8, selector: ({ yPx }) => Math.round(yPx / 12) });
     fc.assert(
       fc.property(apart, (places) => {
@@ -87,7 +129,12 @@ describe("leaders", () => {
         const step = (span.footPx - span.topPx) / (places.length - 1);
         const slots = slotsAt(places.map((_, index) => span.topPx + index * step));
         const routed = routeLeaders(numbered(ordered.map((note) => note.anchor ?? { xPx: 0, yPx: 0 })), slots);
-        expect(routed.filter(({ line }) => line === null)).toEqual([]);
+        const flat = ({ number }: { number: number }) => {
+          const [place, slot] = [ordered[number - 1]?.anchor, slots[number - 1]];
+          if (place == null || slot === undefined) return false;
+          return Math.abs(place.yPx - slot.yPx) <= 2.2 * (marginPx - farthestBendPx - place.xPx);
+        };
+        expect(routed.filter((leader) => leader.line === null && flat(leader))).toEqual([]);
       }),
       { seed: 8, numRuns: 150 },
     );
@@ -131,7 +178,33 @@ describe("folding of the margin", () => {
   });
 });
 
+describe("numbers on the drawing", () => {
+  const overlap = (a: ScreenPoint, b: ScreenPoint) => Math.hypot(a.xPx - b.xPx, a.yPx - b.yPx) < 18;
+
+  it("stand at their place where nothing is in the way", () => {
+    expect(placeNumbers([{ xPx: 300, yPx: 200, number: 4 }], []).get(4)).toEqual({ xPx: 300, yPx: 200 });
+  });
+
+  it("never stand over one another nor over a word beside, and stay within reach of their place", () => {
+    const word = { leftPx: 290, topPx: 190, rightPx: 330, footPx: 204 };
+    const ends = [1, 2, 3, 4].map((number) => ({ xPx: 300 + number, yPx: 200, number }));
+    const spots = [...placeNumbers(ends, [word]).values()];
+    for (const [at, spot] of spots.entries()) {
+      for (const other of spots.slice(at + 1)) expect(overlap(spot, other)).toBe(false);
+      expect(
+        spot.yPx + 9 <= word.topPx || spot.yPx - 9 >= word.footPx || spot.xPx + 9 <= 290 || spot.xPx - 9 >= 330,
+      ).toBe(true);
+      expect(Math.hypot(spot.xPx - 302, spot.yPx - 200)).toBeLessThan(50);
+    }
+  });
+});
+
 describe("ends of leaders", () => {
+  it("near the foot of what they are on are moved upwards", () => {
+    const foot = { xPx: 500, yPx: 300, upwards: true };
+    expect(separateEnds([foot, foot]).map((end) => end?.yPx)).toEqual([300, 279]);
+  });
+
   it("that fall together are moved down one under the other, 21 px apart, the first staying where it is", () => {
     const at = (xPx: number, yPx: number) => ({ xPx, yPx });
     expect(separateEnds([at(500, 300), null, at(500, 300), at(504, 302), at(900, 300)])).toEqual([

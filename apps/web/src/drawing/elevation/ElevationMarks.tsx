@@ -25,7 +25,7 @@ export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMark
       {tags.map((spot) => (
         <OpeningTag key={spot.openingId} spot={spot} verdict={verdicts.get(spot.openingId)?.verdict ?? "not checked"} />
       ))}
-      {labels.map(({ key, kind, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
+      {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
         <Lettering
           key={key}
           text={text}
@@ -34,7 +34,6 @@ export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMark
           colour={colour}
           fontWeight={fontWeight}
           trackingEm={trackingEm}
-          figure={kind === "dimension"}
         />
       ))}
     </>

@@ -11,29 +11,17 @@ type LetteringProps = {
   colour?: string;
   fontWeight?: number;
   trackingEm?: number;
-  /** A figure of a dimension: no leader runs through it. */
-  figure?: boolean;
   /** Colour round the letters, so that lines stop short of them; `none` for none. */
   halo?: string;
 };
 
 /** One line of lettering on a drawing. */
 export const Lettering = memo(function Lettering(props: LetteringProps) {
-  const {
-    text,
-    spot,
-    sizePx,
-    colour = ink.ink,
-    fontWeight = 500,
-    trackingEm = 0.02,
-    halo = ink.paper,
-    figure = false,
-  } = props;
+  const { text, spot, sizePx, colour = ink.ink, fontWeight = 500, trackingEm = 0.02, halo = ink.paper } = props;
   const x = px(spot.xPx);
   const y = px(spot.yPx);
   return (
     <text
-      data-figure={figure || undefined}
       x={x}
       y={y}
       textAnchor={spot.anchor}

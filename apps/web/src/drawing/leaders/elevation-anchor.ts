@@ -6,8 +6,11 @@ import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view
 /** What a leader points at: an element, and where on it (mm). */
 export type LeaderTarget = { elementId: string; at: PointMm };
 
-/** The end of a leader in a view, px of the field: a dot on a face, an arrow on an edge. */
-export type ViewAnchor = ScreenPoint & { end: "dot" | "arrow" };
+/**
+ * The end of a leader in a view, px of the field: a dot on a face, an arrow on an edge. `upwards` near the foot of what
+ * it is on: another end at the same place goes above it.
+ */
+export type ViewAnchor = ScreenPoint & { end: "dot" | "arrow"; upwards?: boolean };
 
 /**
  * Where a leader ends on an elevation: the edge of an opening clear of its tag, the side of a post or pad, the very
@@ -49,17 +52,27 @@ function onBearing({ elementId, at }: LeaderTarget, model: ElevationModel, view:
 /** An end of a unit is too narrow for one spot to be nearer than another, mm. */
 const narrowMm = 3000;
 
-/** The spot on the unit's own face that lies nearest to the place spoken of; on a narrow one, by its right-hand post. */
+/** A dot on a face stands this far inside its edges, mm. */
+const insideMm = 150;
+
+/**
+ * The place spoken of on the unit's own face, though it lies farther back; else the spot nearest to it that nothing
+ * nearer covers. On a narrow face, and for what is said of its corner, a spot by the posts.
+ */
 function onOwnFace({ elementId, at }: LeaderTarget, model: ElevationModel, view: ViewTransform): ViewAnchor | null {
   const index = model.faces.findLastIndex(({ container, beyond }) => container.id === elementId && !beyond);
   const face = model.faces[index];
   if (face === undefined) return null;
   const nearer = model.faces.slice(index + 1);
-  const along = project(model.side, at).uMm;
+  const { uMm: along, vMm: up } = project(model.side, at);
   const spots = faceSpots(face);
-  if (face.u1Mm - face.u0Mm > narrowMm) spots.sort((a, b) => Math.abs(a.uMm - along) - Math.abs(b.uMm - along));
+  const wide = face.u1Mm - face.u0Mm > narrowMm;
+  if (wide) spots.sort((a, b) => Math.abs(a.uMm - along) - Math.abs(b.uMm - along));
+  if (wide && along > face.u0Mm + atOwnCornerMm && along < face.u1Mm - atOwnCornerMm)
+    spots.unshift({ uMm: along, vMm: Math.min(Math.max(up, face.z0Mm + insideMm), face.z1Mm - insideMm) });
   const spot = spots.find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
-  return spot === undefined ? null : { ...toScreen(view, spot), end: "dot" };
+  if (spot === undefined) return null;
+  return { ...toScreen(view, spot), end: "dot", upwards: spot.vMm < (face.z0Mm + face.z1Mm) / 2 };
 }
 
 /** Spots on a face from its right-hand post to its left one. */

@@ -1,0 +1,60 @@
+import type { ScreenPoint } from "../view-transform.ts";
+import type { KeptClear, LeaderEnd } from "./route-leaders.ts";
+
+/** Half the circle of a number with a hair of air round it, px. */
+const halfPx = 10;
+
+/** How far a number may move off its place, px, and how many ways it may take. */
+const movesPx = [0, 16, 24, 34, 46] as const;
+const ways = [
+  [1, 0],
+  [0, -1],
+  [0, 1],
+  [-1, 0],
+  [0.7, -0.7],
+  [0.7, 0.7],
+  [-0.7, -0.7],
+  [-0.7, 0.7],
+] as const;
+
+/** A number over another cannot be read at all; a number over a word hides only part of it. */
+const numberOverNumber = 8;
+/** A px moved costs this many px² covered. */
+const costOfMove = 0.6;
+
+/**
+ * Where the numbers of notes stand on the drawing: at their places, or as near to them as they hide neither each other
+ * nor what is lettered; the first given are placed first.
+ */
+export function placeNumbers(ends: readonly LeaderEnd[], lettered: readonly KeptClear[]): Map<number, ScreenPoint> {
+  const placed = new Map<number, ScreenPoint>();
+  for (const end of ends) {
+    const taken = [...placed.values()].map(around);
+    const cost = (spot: ScreenPoint) =>
+      numberOverNumber * covered(around(spot), taken) +
+      covered(around(spot), lettered) +
+      costOfMove * Math.hypot(spot.xPx - end.xPx, spot.yPx - end.yPx);
+    const best = spotsBy(end).reduce((least, spot) => (cost(spot) < cost(least) ? spot : least));
+    placed.set(end.number, best);
+  }
+  return placed;
+}
+
+const spotsBy = ({ xPx, yPx }: ScreenPoint): ScreenPoint[] =>
+  movesPx.flatMap((move) => ways.map(([across, down]) => ({ xPx: xPx + across * move, yPx: yPx + down * move })));
+
+const around = ({ xPx, yPx }: ScreenPoint): KeptClear => ({
+  leftPx: xPx - halfPx,
+  topPx: yPx - halfPx,
+  rightPx: xPx + halfPx,
+  footPx: yPx + halfPx,
+});
+
+const covered = (box: KeptClear, others: readonly KeptClear[]): number =>
+  others.reduce((sum, other) => sum + shared(box, other), 0);
+
+function shared(a: KeptClear, b: KeptClear): number {
+  const width = Math.min(a.rightPx, b.rightPx) - Math.max(a.leftPx, b.leftPx);
+  const height = Math.min(a.footPx, b.footPx) - Math.max(a.topPx, b.topPx);
+  return width > 0 && height > 0 ? width * height : 0;
+}
