@@ -51,7 +51,7 @@ function foldQuiet(marks: readonly Mark[]): Mark[][] {
 
 /** More notes than this are laid together by verdict; below it the margin scrolls. */
 const mostApart = 14;
-const mostSaid = 2;
+const mostSaid = 1;
 
 function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
   const [mark] = group;

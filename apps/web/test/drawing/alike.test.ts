@@ -23,6 +23,6 @@ describe("notes of many marks of one kind", () => {
   });
 
   it("say at most two at once", () => {
-    for (const { markIds, alike = [] } of notes) expect(markIds.length - alike.length).toBeLessThanOrEqual(2);
+    for (const { markIds, alike = [] } of notes) expect(markIds.length - alike.length).toBeLessThanOrEqual(1);
   });
 });
