@@ -18,6 +18,7 @@ import { answeredMarks } from "./answered-marks.ts";
 import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";
+import { whoseTurn } from "../../wording/whose-turn.ts";
 import { isLater } from "../../wording/next-letter.ts";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import { StampPlace } from "./StampPlace.tsx";
@@ -99,6 +100,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
           notes={thread.notes}
           current={current}
           chosenId={hand.chosenId}
+          view={eye.unfoldedId === null ? `${eye.side} elevation` : "unfolded wall"}
           chosenNote={chosenNote}
           request={request}
           cannot={cannot}
@@ -124,7 +126,8 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
           scale="as noted"
           revision={letter}
           verdict={revision.verdict}
-          verdictLine={project.waitsFor === "engineer" ? "With the engineer" : wholeWords(revision.verdict)}
+          verdictLine={wholeWords(revision.verdict)}
+          remark={current ? whoseTurn(project) : undefined}
         />
       }
       onField={
