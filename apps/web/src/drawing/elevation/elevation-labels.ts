@@ -38,8 +38,13 @@ export const dimensionRowsPx = { bays: 40, overall: 59, heights: 44 } as const;
 /** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
 const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
 
+/** On a view this small, px a metre, figures and numbers need the room: only an opening twice its hexagon shows one. */
+const smallBelowPxPerM = 18;
+const leastTaggedSmall = { widthPx: 4 * hexagonHalfPx.widthPx, heightPx: 2 * hexagonHalfPx.heightPx } as const;
+
 /** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
 export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] {
+  const least = view.pxPerM < smallBelowPxPerM ? leastTaggedSmall : leastTagged;
   return model.faces.flatMap((face, at) => {
     if (face.beyond) return [];
     const nearer = model.faces.slice(at + 1).map((each) => boxOf(rectToPx(view, each)));
@@ -52,9 +57,7 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
         yPx: yPx + heightPx / 2,
       };
       const box = boxAround(spot.xPx, spot.yPx, hexagonHalfPx.widthPx, hexagonHalfPx.heightPx);
-      return widthPx < leastTagged.widthPx ||
-        heightPx < leastTagged.heightPx ||
-        nearer.some((other) => sharedArea(box, other) > 0)
+      return widthPx < least.widthPx || heightPx < least.heightPx || nearer.some((other) => sharedArea(box, other) > 0)
         ? []
         : [spot];
     });
