@@ -1,4 +1,4 @@
-import { isProblem, NoAnswer } from "../data/http.ts";
+import { isProblem, NoAnswer, UnreadAnswer } from "../data/http.ts";
 import { CautionLine } from "./CautionLine.tsx";
 import { Command } from "./Command.tsx";
 import "./trouble.css";
@@ -6,6 +6,7 @@ import "./trouble.css";
 /** Something went wrong where a sheet should be: what happened, what is safe, the way out. */
 export function Trouble({ error, again }: { error: unknown; again?: () => void }) {
   const { heading, sentences, retry } = troubleWords(error);
+  const onRetry = error instanceof UnreadAnswer ? () => location.reload() : again;
   return (
     <main className="trouble">
       <section className="trouble-slip" role="alert">
@@ -14,8 +15,8 @@ export function Trouble({ error, again }: { error: unknown; again?: () => void }
           <p key={sentence}>{sentence}</p>
         ))}
         <div className="twin-row">
-          {again === undefined || retry === null ? null : (
-            <Command next onPress={again}>
+          {onRetry === undefined || retry === null ? null : (
+            <Command next onPress={onRetry}>
               {retry}
             </Command>
           )}
@@ -46,6 +47,15 @@ function troubleWords(error: unknown): TroubleWords {
         "What was sent before is safe in the record. Moves drawn on this page are kept in this browser and sent when the line is back.",
       ],
       retry: "Try the line now",
+    };
+  if (error instanceof UnreadAnswer)
+    return {
+      heading: "This page is of another day than the service",
+      sentences: [
+        "The service was renewed since this page was fetched, and says things the page cannot read.",
+        "What was sent before is safe in the record. Moves not sent yet stay in this browser.",
+      ],
+      retry: "Fetch the page anew",
     };
   if (isProblem(error, "not-found"))
     return {

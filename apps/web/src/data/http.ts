@@ -19,6 +19,14 @@ export class NoAnswer extends Error {
   }
 }
 
+/** An answer came that this page cannot read: page and service are of different versions. */
+export class UnreadAnswer extends Error {
+  constructor(cause: unknown) {
+    super("The office answered in a way this page does not know.", { cause });
+    this.name = "UnreadAnswer";
+  }
+}
+
 /** True when the same request may be answered later: nobody answered, or the service has no hand free just now. */
 export const mayPass = (error: unknown): boolean =>
   error instanceof NoAnswer || isProblem(error, "unready") || isProblem(error, "too-many-tries");

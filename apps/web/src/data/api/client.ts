@@ -1,7 +1,7 @@
 import createClient from "openapi-fetch";
 import type { z } from "zod";
 import { csrfToken } from "../csrf-token.ts";
-import { NoAnswer, problemOf, ServiceProblem } from "../http.ts";
+import { NoAnswer, problemOf, ServiceProblem, UnreadAnswer } from "../http.ts";
 import type { paths } from "./schema.d.ts";
 
 /** Every route of the service by its address, typed from the API description (`npm run api:types`). */
@@ -22,9 +22,12 @@ api.use({
 /** What a call of the client gives. */
 type Called = Promise<{ data?: unknown; error?: unknown; response: Response }>;
 
-/** Reads the answer of a call by its shape. Throws ServiceProblem where the service refused, NoAnswer where none came. */
+/**
+ * Reads the answer of a call by its shape. Throws ServiceProblem where the service refused, NoAnswer where none came,
+ * UnreadAnswer where it has another shape.
+ */
 export async function read<T>(shape: z.ZodType<T>, call: Called): Promise<T> {
-  return shape.parse(await answerOf(await call));
+  return shaped(shape, answerOf(await call));
 }
 
 /** Reads a list that comes in pages, to its end; `ask` is given the last of the page before. */
@@ -32,7 +35,7 @@ export async function readPages<T>(shape: z.ZodType<T[]>, ask: (after: string | 
   const items: T[] = [];
   for (let after: string | undefined; ;) {
     const called = await ask(after);
-    items.push(...shape.parse(answerOf(called)));
+    items.push(...shaped(shape, answerOf(called)));
     after = nextOf(called.response);
     if (after === undefined) return items;
   }
@@ -40,6 +43,12 @@ export async function readPages<T>(shape: z.ZodType<T[]>, ask: (after: string | 
 
 function answerOf({ data, error, response }: Awaited<Called>): unknown {
   if (!response.ok) throw new ServiceProblem(problemOf(error, response.status));
+  return data;
+}
+
+function shaped<T>(shape: z.ZodType<T>, answer: unknown): T {
+  const { data, error, success } = shape.safeParse(answer);
+  if (!success) throw new UnreadAnswer(error);
   return data;
 }
 
