@@ -120,9 +120,6 @@ export const dispositions = [
 export const Disposition = z.enum(dispositions).meta({ id: "Disposition" });
 export type Disposition = z.infer<typeof Disposition>;
 
-/** No strength is judged yet, so nothing that lets work go on can be stamped. */
-export const dispositionsOpen: readonly Disposition[] = ["Revise and resubmit", "Rejected"];
-
 export const Stamp = z
   .strictObject({
     id: StampId,

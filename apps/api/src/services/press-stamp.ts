@@ -1,8 +1,18 @@
-import { dispositionsOpen, type NewStamp, type Stamp } from "@cornerway/schema";
+import {
+  answeredMarks,
+  stampRefusals,
+  stampRefusalSentence,
+  type NewStamp,
+  type RevisionSummary,
+  type Stamp,
+} from "@cornerway/schema";
 import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
 import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
+import { readResult } from "../store/assessment-rows.ts";
+import { readNotesOnMarks } from "../store/note-rows.ts";
+import { countOpenRequests } from "../store/request-rows.ts";
 import { readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
 import { findStamp, insertStamp } from "../store/stamp-rows.ts";
 import { actOf } from "./act-of.ts";
@@ -44,6 +54,21 @@ async function refusalOf(tx: Connection, projectId: string, body: NewStamp): Pro
     return refuseField("digest-mismatch", "/contentDigest", "not that revision's");
   if (revision.resultDigest !== body.resultDigest)
     return refuseField("digest-mismatch", "/resultDigest", "not that revision's");
-  if (!dispositionsOpen.includes(body.disposition)) return refuse("stamp-not-open");
-  return undefined;
+  return notOpen(tx, projectId, revision, body);
+}
+
+/** What stands in the way of letting work go on, all of it in one sentence after the other. */
+async function notOpen(
+  tx: Connection,
+  projectId: string,
+  { letter }: RevisionSummary,
+  { disposition }: NewStamp,
+): Promise<Outcome<never> | undefined> {
+  const { result } = await readResult(tx, projectId, letter);
+  if (result === null) return refuse("assessment-pending", { detail: "the answer cannot be read" });
+  const answered = answeredMarks(await readNotesOnMarks(tx, projectId, letter), letter);
+  const openRequests = await countOpenRequests(tx, projectId);
+  const refusals = stampRefusals(disposition, { result, answered, openRequests });
+  if (refusals.length === 0) return undefined;
+  return refuse("stamp-not-open", { detail: refusals.map(stampRefusalSentence).join(" ") });
 }

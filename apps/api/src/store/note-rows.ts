@@ -27,6 +27,13 @@ export async function findNote(db: Connection, projectId: string, id: string): P
   return row === null ? null : { note: noteOf(row), bodyDigest: row.bodyDigest };
 }
 
+/** What was written on marks of one revision. */
+export async function readNotesOnMarks(db: Connection, projectId: string, revision: string): Promise<Note[]> {
+  const where = { projectId, revision, markId: { not: null } };
+  const rows = await db.note.findMany({ where, include: { settlement: true }, orderBy: { entry: "asc" } });
+  return rows.map(noteOf);
+}
+
 /** The latest notes of a project, at most `limit`, in the order they were written. */
 export async function readLatestNotes(db: Connection, projectId: string, limit: number): Promise<Note[]> {
   const rows = await db.note.findMany({

@@ -37,6 +37,10 @@ export async function insertAnswer(tx: Connection, projectId: string, row: Answe
 export const countRequests = (tx: Connection, projectId: string): Promise<number> =>
   tx.changeRequest.count({ where: { projectId } });
 
+/** How many of them neither were taken in nor declined. */
+export const countOpenRequests = (tx: Connection, projectId: string): Promise<number> =>
+  tx.changeRequest.count({ where: { projectId, answer: null } });
+
 export async function findRequest(db: Connection, projectId: string, id: string): Promise<FoundRequest | null> {
   const row = await db.changeRequest.findUnique({
     where: { projectId_id: { projectId, id } },

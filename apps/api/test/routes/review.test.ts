@@ -11,6 +11,7 @@ import {
   RevisionSummary,
   Stamp,
   Thread,
+  operationsBetween,
   resultDigest,
   type NewRequest,
   type NewRevision,
@@ -20,6 +21,7 @@ import { assessStrength } from "@cornerway/engine";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { expectProblem } from "../support/expect-problem.ts";
+import { heldUnit } from "../support/held-unit.ts";
 import { act, move, note, place, post } from "../support/sample.ts";
 import { startService, type Browser, type TestService } from "../support/service.ts";
 
@@ -300,15 +302,31 @@ describe("stamps", () => {
   });
 
   it.each(["No exceptions taken", "Make corrections noted"] as const)(
-    "%s is not open while no strength is judged",
+    "%s is not open where strength is judged under gravity alone, and says so",
     async (disposition) => {
       await send();
-      expectProblem(
-        await engineer.post(`${path}/stamps`, newStamp(await assessed("A"), { disposition })),
-        "stamp-not-open",
-      );
+      const pressed = await engineer.post(`${path}/stamps`, newStamp(await assessed("A"), { disposition }));
+      expect(expectProblem(pressed, "stamp-not-open").detail).toMatch(/gravity alone.*not entered.*not checked/);
     },
   );
+
+  it("without exceptions is open on a unit that works under all loads of its place, once no request is open", async () => {
+    const { number, scheme } = await readDraft();
+    await draw(number, ...operationsBetween(scheme, heldUnit()));
+    const sent = await send();
+    const revision = await assessed("A");
+    expect(revision.result?.scope).toBe("load path, and strength under all loads");
+    expect(revision.verdict).toBe("works as built");
+    const asked = newRequest(sent);
+    await engineer.post(`${path}/requests`, asked).expect(201);
+    const body = newStamp(revision, { disposition: "No exceptions taken" });
+    expect(expectProblem(await engineer.post(`${path}/stamps`, body), "stamp-not-open").detail).toBe(
+      "1 change request is open.",
+    );
+    const decline = { answer: "decline", reason: "It stands without." };
+    await architect.post(`${path}/requests/${asked.id}/answer`, decline).expect(200);
+    expect((await engineer.post(`${path}/stamps`, body).expect(201)).body.disposition).toBe("No exceptions taken");
+  });
 
   it("are refused on other digests, on an unknown revision and on one with a newer one", async () => {
     await send();

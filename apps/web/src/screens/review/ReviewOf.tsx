@@ -1,5 +1,5 @@
 import type { Revision, Thread } from "@cornerway/schema";
-import { applyOperations } from "@cornerway/schema";
+import { answeredMarks, applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
 import { useRevisions } from "../../data/revision.ts";
 import { useHand } from "../../hand/use-hand.ts";
@@ -14,7 +14,6 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
-import { answeredMarks } from "./answered-marks.ts";
 import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
 import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";

@@ -1,10 +1,11 @@
 import { newUuid } from "../../tools/new-uuid.ts";
-import type { Disposition, Revision } from "@cornerway/schema";
-import { dispositions, dispositionsOpen, may } from "@cornerway/schema";
+import type { Disposition, Revision, Thread } from "@cornerway/schema";
+import { answeredMarks, dispositions, may, stampRefusals, stampRefusalSentence } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { dateOf } from "../../controls/calendar.ts";
 import { usePressStamp } from "../../data/stamp.ts";
+import { useThread } from "../../data/thread.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { ReviewStamp } from "../../sheet/ReviewStamp.tsx";
 import { nextLetter } from "../../wording/next-letter.ts";
@@ -21,6 +22,7 @@ export interface StampPlaceProps {
 export function StampPlace({ revision, current, signer, onCannot }: StampPlaceProps) {
   const { project, say } = useRoom();
   const press = usePressStamp(project.id);
+  const { data: thread } = useThread(project.id);
   const [chosen, choose] = useState<Disposition | null>(null);
   const [text, setText] = useState("");
   const [inHand, take] = useState(false);
@@ -76,7 +78,7 @@ export function StampPlace({ revision, current, signer, onCannot }: StampPlacePr
         chosen={chosen}
         onChoose={choose}
         next={nextAfter(letter)}
-        asleepBecause={asleep(revision)}
+        asleepBecause={asleep(revision, thread)}
         signer={signer}
         text={text}
         onText={setText}
@@ -94,12 +96,16 @@ const nextAfter = (letter: string): Record<Disposition, string> => ({
   Rejected: "Stops here.",
 });
 
-/** Only the two that send a scheme back can be stamped while no strength is judged. */
-function asleep(revision: Revision): Partial<Record<Disposition, string>> {
-  const why = revision.assessment === "done" ? "No strength is checked." : "Not checked yet.";
+/** Why a disposition is not open: all of what stands in its way. */
+function asleep({ result, letter }: Revision, thread: Thread | undefined): Partial<Record<Disposition, string>> {
+  if (result === null || thread === undefined)
+    return Object.fromEntries(dispositions.map((each) => [each, "Not checked yet."]));
+  const answered = answeredMarks(thread.notes, letter);
+  const openRequests = thread.requests.filter(({ state }) => state === "open").length;
   return Object.fromEntries(
     dispositions
-      .filter((each) => revision.assessment !== "done" || !dispositionsOpen.includes(each))
-      .map((each) => [each, why]),
+      .map((each) => [each, stampRefusals(each, { result, answered, openRequests })] as const)
+      .filter(([, refusals]) => refusals.length > 0)
+      .map(([each, refusals]) => [each, refusals.map(stampRefusalSentence).join(" ")]),
   );
 }

@@ -1,4 +1,4 @@
-import type { Note } from "@cornerway/schema";
+import type { Note } from "./review.ts";
 
 /** Marks an engineer wrote on at this very revision: their hatches are inked, all others stay in pencil. */
 export const answeredMarks = (notes: readonly Note[], letter: string): ReadonlySet<string> =>

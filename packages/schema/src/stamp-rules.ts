@@ -1,0 +1,56 @@
+import type { Assessment } from "./assessment.ts";
+import type { Mark } from "./mark.ts";
+import type { Disposition } from "./review.ts";
+
+/** Why a disposition may not be stamped on a revision. */
+export type StampRefusal =
+  | { readonly why: "strength not judged" }
+  | { readonly why: "gravity alone" }
+  | { readonly why: "does not work" | "not checked" | "needs the engineer"; readonly marks: number }
+  | { readonly why: "requests open"; readonly requests: number };
+
+/** What of a revision a stamp depends on. */
+export interface StampedOn {
+  result: Assessment;
+  /** Marks the engineer wrote on at this very revision. */
+  answered: ReadonlySet<string>;
+  openRequests: number;
+}
+
+/**
+ * Why a disposition is not open, the gravest first; none where it may be pressed. What sends a scheme back may always be
+ * said of an answer that is there. What lets work go on needs strength judged under all loads, and nothing that does not
+ * work or is not checked; without exceptions it also needs every open verdict answered and no request open.
+ */
+export function stampRefusals(disposition: Disposition, on: StampedOn): StampRefusal[] {
+  if (sendsBack(disposition)) return [];
+  const { result, answered, openRequests } = on;
+  const refusals = [
+    ...marksRefusal("does not work", result.marks),
+    ...scopeRefusal(result),
+    ...marksRefusal("not checked", result.marks),
+  ];
+  if (disposition === "Make corrections noted") return refusals;
+  const unanswered = result.marks.filter(({ id }) => !answered.has(id));
+  return [
+    ...refusals,
+    ...marksRefusal("needs the engineer", unanswered),
+    ...(openRequests === 0 ? [] : [{ why: "requests open", requests: openRequests } as const]),
+  ];
+}
+
+const sendsBack = (disposition: Disposition): boolean =>
+  disposition === "Revise and resubmit" || disposition === "Rejected";
+
+function scopeRefusal({ scope }: Assessment): StampRefusal[] {
+  if (scope === "load path only, no strength checked") return [{ why: "strength not judged" }];
+  return scope === "load path, and strength under gravity loads" ? [{ why: "gravity alone" }] : [];
+}
+
+function marksRefusal(
+  verdict: "does not work" | "not checked" | "needs the engineer",
+  marks: readonly Mark[],
+): StampRefusal[] {
+  const count = marks.filter((mark) => mark.verdict === verdict).length;
+  return count === 0 ? [] : [{ why: verdict, marks: count }];
+}

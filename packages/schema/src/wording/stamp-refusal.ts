@@ -1,0 +1,21 @@
+import type { StampRefusal } from "../stamp-rules.ts";
+
+/** Why a stamp is not open, in one sentence for whoever would press it. */
+export function stampRefusalSentence(refusal: StampRefusal): string {
+  switch (refusal.why) {
+    case "strength not judged":
+      return "No strength is judged on it.";
+    case "gravity alone":
+      return "Strength is judged under gravity alone: wind, snow and earthquake of the place are not entered.";
+    case "does not work":
+      return refusal.marks === 1 ? "1 mark does not work." : `${refusal.marks} marks do not work.`;
+    case "not checked":
+      return refusal.marks === 1 ? "1 mark is not checked." : `${refusal.marks} marks are not checked.`;
+    case "needs the engineer":
+      return refusal.marks === 1
+        ? "1 mark needs the engineer and has no answer on it yet."
+        : `${refusal.marks} marks need the engineer and have no answer on them yet.`;
+    case "requests open":
+      return refusal.requests === 1 ? "1 change request is open." : `${refusal.requests} change requests are open.`;
+  }
+}
