@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import { z } from "zod";
 import { api, read, readPages } from "../../src/data/api/client.ts";
 import { csrfToken } from "../../src/data/csrf-token.ts";
-import { isProblem, NoAnswer, ServiceProblem } from "../../src/data/http.ts";
+import { isProblem, NoAnswer, ServiceProblem, UnreadAnswer } from "../../src/data/http.ts";
 
 const answerWith = (status: number, body: unknown, headers: Record<string, string> = {}) => {
   const fetched = vi.fn<(request: Request) => Promise<Response>>(
@@ -21,7 +21,7 @@ describe("read(shape, call)", () => {
   it("reads the answer by its shape and refuses one of another shape", async () => {
     answerWith(200, { name: "Chandler's Steps" });
     await expect(read(z.strictObject({ name: z.string() }), draft())).resolves.toEqual({ name: "Chandler's Steps" });
-    await expect(read(z.strictObject({ place: z.string() }), draft())).rejects.toThrow(z.ZodError);
+    await expect(read(z.strictObject({ place: z.string() }), draft())).rejects.toThrow(UnreadAnswer);
   });
 
   it("turns problem details (RFC 9457) into a ServiceProblem that keeps the code", async () => {
