@@ -8,6 +8,7 @@ import { linkRoutes } from "./links.ts";
 import { liveRoutes } from "./live.ts";
 import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
+import { owedRoutes } from "./owed.ts";
 import { peopleRoutes } from "./people.ts";
 import { premiumRoutes } from "./premiums.ts";
 import { projectRoutes } from "./projects.ts";
@@ -26,7 +27,7 @@ import { webhookRoutes } from "./webhooks.ts";
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
-  ...[questionRoutes, conditionRoutes],
+  ...[questionRoutes, conditionRoutes, owedRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes],

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import {
   ConditionNow,
+  Owed,
   QuestionNow,
   RecordEntry,
   type Answer,
@@ -11,9 +12,9 @@ import {
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { expectProblem } from "../support/expect-problem.ts";
-import { boundTo, openReviewRoom, signInAll, type ReviewRoom } from "../support/review-room.ts";
+import { boundTo, openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { move, place } from "../support/sample.ts";
-import { startService, type Browser, type TestService } from "../support/service.ts";
+import type { Browser, TestService } from "../support/service.ts";
 
 let service: TestService;
 let everyone: ReviewRoom["by"];
@@ -21,13 +22,13 @@ let room: ReviewRoom;
 let revision: Revision;
 
 beforeAll(async () => {
-  service = await startService({ ASSESSMENT_SECONDS: "60" });
+  service = await startReviewService();
   everyone = await signInAll(service);
 });
 afterAll(() => service.close());
 beforeEach(async () => {
   room = await openReviewRoom(service, everyone);
-  revision = await room.send(place(1), place(2));
+  revision = await room.send([place(1), place(2)]);
 });
 
 const newQuestion = (more: Partial<NewQuestion> = {}): NewQuestion => ({
@@ -79,7 +80,7 @@ describe("a question", () => {
 
   it("is not answered for a revision that a newer one has overtaken, nor before that is assessed", async () => {
     const { id } = await ask();
-    const newer = await room.send(move(1, 2_000_000));
+    const newer = await room.send([move(1, 2_000_000)]);
     expectProblem(await answer(id, asDrawn), "revision-superseded");
     await answer(id, asDrawn, boundTo(newer)).expect(200);
   });
@@ -111,7 +112,7 @@ describe("a question", () => {
     const { id } = await ask();
     await answer(id, asDrawn).expect(200);
     await follow(everyone.architect, id, "closed").expect(200);
-    await room.send(move(1, 2_000_000));
+    await room.send([move(1, 2_000_000)]);
     const [stale] = await questions();
     expect(stale).toMatchObject({ state: "stale", owedBy: "engineer" });
     expect(stale?.standing).toMatchObject({ state: "stale", revision: "A", newest: "B" });
@@ -123,7 +124,7 @@ describe("a question", () => {
   it("keeps an answer that stands when something that has nothing to do with it changes", async () => {
     const { id } = await ask();
     await answer(id, asDrawn).expect(200);
-    await room.send(move(2, 30_000_000));
+    await room.send([move(2, 30_000_000)]);
     expect((await questions())[0]).toMatchObject({ state: "answered", standing: { state: "stands", newest: "B" } });
   });
 
@@ -140,6 +141,33 @@ describe("a question", () => {
     expect(await kinds(everyone.owner)).toEqual(["question asked", "question followed", "question followed"]);
     expect(await kinds(everyone.reader)).toEqual([]);
     expect(await questions(everyone.reader)).toEqual([]);
+  });
+});
+
+describe("who owes whom what", () => {
+  const owed = async (by: Browser) => {
+    const { body } = await by.get("/api/owed").expect(200);
+    const things = z.array(Owed).parse(body);
+    return things
+      .filter(({ projectId }) => room.path.endsWith(projectId))
+      .map(({ what, number, owedBy, owedTo }) => [what, number, owedBy, owedTo]);
+  };
+
+  it("names both sides of every open question and condition, what is needed first coming first", async () => {
+    const { id } = await ask(everyone.owner);
+    await ask(everyone.checker, { neededBy: "2026-12-01" });
+    expect(await owed(everyone.architect)).toEqual([
+      ["answer", 2, "engineer", "checker"],
+      ["answer", 1, "engineer", "owner"],
+    ]);
+    const conditions = [{ id: randomUUID(), text: "Pack the seat.", owedBy: "architect" as const }];
+    await answer(id, { kind: "with conditions", text: null, conditions }).expect(200);
+    expect(await owed(everyone.owner)).toEqual([
+      ["answer", 2, "engineer", "checker"],
+      ["question to close", 1, "owner", "engineer"],
+      ["condition", 1, "architect", "engineer"],
+    ]);
+    expect(await owed(everyone.reader)).toEqual([]);
   });
 });
 
@@ -163,7 +191,7 @@ describe("conditions of an answer", () => {
     const { id } = await ask();
     const given = withConditions();
     await answer(id, given).expect(200);
-    await room.send(move(2, 30_000_000));
+    await room.send([move(2, 30_000_000)]);
     const [packing, crane] = await conditions();
     expect(packing).toMatchObject({ number: 1, state: "open", waitsFor: "architect", source: "answer", revision: "A" });
     expect(crane).toMatchObject({ number: 2, state: "open", waitsFor: "owner" });

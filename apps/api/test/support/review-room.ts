@@ -1,44 +1,54 @@
 import { randomUUID } from "node:crypto";
-import { Draft, Revision, type Operation, type Role } from "@cornerway/schema";
-import { vi } from "vitest";
+import { assess } from "@cornerway/engine";
+import { Draft, Revision, resultDigest, type Assessment, type Operation, type Role } from "@cornerway/schema";
+import { recordAssessment } from "../../src/services/record-assessment.ts";
 import { act } from "./sample.ts";
-import type { Browser, TestService } from "./service.ts";
+import { startService, type Browser, type TestService } from "./service.ts";
+
+/** The service without a worker: the room writes the answer to each revision itself, by the load path alone. */
+export const startReviewService = (): Promise<TestService> => startService({ WORKER: "apart" });
 
 /** A project with everyone at work in it, and what they do again and again. */
 export class ReviewRoom {
-  readonly path: string;
+  readonly service: TestService;
+  readonly projectId: string;
   readonly by: Record<Role, Browser>;
 
-  constructor(path: string, by: ReviewRoom["by"]) {
-    this.path = path;
+  constructor(service: TestService, projectId: string, by: ReviewRoom["by"]) {
+    this.service = service;
+    this.projectId = projectId;
     this.by = by;
   }
 
-  /** The architect draws, sends the draft, and the service assesses it. */
-  async send(...operations: Operation[]): Promise<Revision> {
-    const { number: base } = await this.#draft();
-    await this.by.architect.post(`${this.path}/draft/acts`, act(base, operations)).expect(200);
-    return this.assessed(await this.sendDraft());
+  get path(): string {
+    return `/api/projects/${this.projectId}`;
   }
 
-  /** Sends the draft as it is, and gives its letter without waiting for the assessment. */
+  /** The architect draws and sends the draft; it is assessed, with the answer altered where a test needs another. */
+  async send(
+    operations: Operation[],
+    alter: (answer: Assessment) => Assessment = (answer) => answer,
+  ): Promise<Revision> {
+    const { number: base } = await this.#draft();
+    await this.by.architect.post(`${this.path}/draft/acts`, act(base, operations)).expect(200);
+    const letter = await this.sendDraft();
+    const { scheme, contentDigest } = await this.read(letter);
+    const assessment = alter(assess(scheme));
+    const run = { projectId: this.projectId, letter, attempt: 1, contentDigest };
+    const answer = { assessment, resultDigest: resultDigest(contentDigest, assessment), proof: null };
+    await recordAssessment(this.service.owner, run, { ok: true, ...answer });
+    return this.read(letter);
+  }
+
+  /** Sends the draft as it is, and gives its letter; nobody assesses it. */
   async sendDraft(): Promise<string> {
     const { number: draftNumber, contentDigest } = await this.#draft();
     const body = { id: randomUUID(), draftNumber, contentDigest, remark: null };
     return String((await this.by.architect.post(`${this.path}/revisions`, body).expect(202)).body.letter);
   }
 
-  async assessed(letter: string): Promise<Revision> {
-    const read = async () =>
-      Revision.parse((await this.by.engineer.get(`${this.path}/revisions/${letter}`).expect(200)).body);
-    return vi.waitFor(
-      async () => {
-        const revision = await read();
-        if (revision.assessment !== "done") throw new Error(`the assessment of ${letter} is ${revision.assessment}`);
-        return revision;
-      },
-      { timeout: 30_000, interval: 50 },
-    );
+  async read(letter: string): Promise<Revision> {
+    return Revision.parse((await this.by.engineer.get(`${this.path}/revisions/${letter}`).expect(200)).body);
   }
 
   async #draft(): Promise<Draft> {
@@ -46,9 +56,8 @@ export class ReviewRoom {
   }
 }
 
-export async function openReviewRoom(service: TestService, by: ReviewRoom["by"]): Promise<ReviewRoom> {
-  return new ReviewRoom(`/api/projects/${await service.openProject()}`, by);
-}
+export const openReviewRoom = async (service: TestService, by: ReviewRoom["by"]): Promise<ReviewRoom> =>
+  new ReviewRoom(service, await service.openProject(), by);
 
 export const signInAll = async (service: TestService): Promise<ReviewRoom["by"]> => ({
   architect: await service.signIn("architect"),
@@ -59,6 +68,6 @@ export const signInAll = async (service: TestService): Promise<ReviewRoom["by"]>
 });
 
 /** What a judgement is bound to, from the revision on the screen. */
-export const boundTo = ({ letter: revision, contentDigest, resultDigest }: Revision) => ({
-  ...{ revision, contentDigest, resultDigest: resultDigest ?? "" },
+export const boundTo = ({ letter: revision, contentDigest, resultDigest: result }: Revision) => ({
+  ...{ revision, contentDigest, resultDigest: result ?? "" },
 });

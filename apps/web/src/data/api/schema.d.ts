@@ -2308,7 +2308,12 @@ export interface components {
           kind: "strength-open";
           more: number;
           others: (
-            "wind outside its limits" | "no earthquake system" | "left out of the model" | "no equilibrium even held"
+            | "wind outside its limits"
+            | "no earthquake system"
+            | "irregular against earthquakes"
+            | "no wall of its own counts sideways"
+            | "left out of the model"
+            | "no equilibrium even held"
           )[];
           parts: {
             check: string;
@@ -2358,6 +2363,17 @@ export interface components {
           kind: "slides";
           places: string[];
           run: string;
+        }
+      | {
+          /** @constant */
+          kind: "no-lateral-wall";
+          walls: {
+            /** @enum {string} */
+            face: "left" | "right" | "front" | "door";
+            fails: string[];
+          }[];
+          /** @enum {string} */
+          way: "lengthwise" | "crosswise";
         }
       | {
           forceKn: number;
@@ -12155,7 +12171,7 @@ export interface operations {
           };
         };
       };
-      /** @description `stamp-not-open` This stamp is not open yet: no strength is judged. */
+      /** @description `stamp-not-open` This stamp is not open on this revision. */
       422: {
         headers: {
           [name: string]: unknown;

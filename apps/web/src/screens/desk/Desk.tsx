@@ -9,6 +9,7 @@ import { stepForMe } from "../../wording/whose-turn.ts";
 import { DeskLeaders } from "./DeskLeaders.tsx";
 import { DeskTable } from "./DeskTable.tsx";
 import { KeptProjects } from "./KeptProjects.tsx";
+import { OwedTable } from "./OwedTable.tsx";
 import { SignOut } from "./SignOut.tsx";
 import { Street } from "./Street.tsx";
 import { WeekSpine } from "./WeekSpine.tsx";
@@ -56,6 +57,7 @@ export function Desk() {
           <Street projects={projects.data} onOpen={open} />
           <DeskLeaders drawn={projects.data} />
         </div>
+        <OwedTable />
         {projects.data.length > 0 && <DeskTable projects={projects.data} onOpen={open} />}
         {projects.data.length === 0 && !administrator && (
           <section className="desk-empty">

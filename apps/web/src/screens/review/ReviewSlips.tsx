@@ -1,10 +1,13 @@
-import type { ChangeRequest, Note, Revision } from "@cornerway/schema";
+import type { ChangeRequest, Note, QuestionView, Revision } from "@cornerway/schema";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { Command } from "../../controls/Command.tsx";
 import { elementPlace } from "../../notes/element-place.ts";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
+import { ConditionList } from "./conditions/ConditionList.tsx";
+import { AskForm } from "./questions/AskForm.tsx";
+import { QuestionList } from "./questions/QuestionList.tsx";
 import { AnsweredRequest } from "./AnsweredRequest.tsx";
 import { NoteSlip } from "./NoteSlip.tsx";
 import { RequestDraftSlip } from "./RequestDraftSlip.tsx";
@@ -17,6 +20,8 @@ export interface ReviewSlipsProps {
   notes: readonly Note[];
   current: boolean;
   chosenId: string | null;
+  /** The view one looks at, in which a question is put. */
+  view: QuestionView;
   chosenNote: UnplacedNote | null;
   request: RequestDraft;
   cannot: string | null;
@@ -61,14 +66,19 @@ export function ReviewSlips(props: ReviewSlipsProps) {
       ) : (
         <>
           {chosenId === null || elementPlace(revision.scheme, chosenId) === null ? null : (
-            <NoteSlip
-              key={`${chosenId} ${chosenNote?.id ?? ""}`}
-              revision={revision}
-              elementId={chosenId}
-              chosenNote={chosenNote}
-              notes={props.notes}
-            />
+            <>
+              <NoteSlip
+                key={`${chosenId} ${chosenNote?.id ?? ""}`}
+                revision={revision}
+                elementId={chosenId}
+                chosenNote={chosenNote}
+                notes={props.notes}
+              />
+              <AskForm key={chosenId} revision={revision} elementId={chosenId} view={props.view} />
+            </>
           )}
+          <QuestionList revision={revision} current={current} chosenId={chosenId} />
+          <ConditionList />
           <p className="review-ask">
             <Command onPress={request.begin} asleepBecause={whyNoRequest}>
               Ask for a change
