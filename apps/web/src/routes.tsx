@@ -71,6 +71,18 @@ const settings = createRoute({
   component: lazyRouteComponent(() => import("./screens/settings/SettingsPage.tsx"), "SettingsPage"),
 });
 
+const costBook = createRoute({
+  getParentRoute: () => project,
+  path: "/cost-book",
+  component: lazyRouteComponent(() => import("./screens/cost-book/CostBookPage.tsx"), "CostBookPage"),
+});
+
+const premium = createRoute({
+  getParentRoute: () => project,
+  path: "/premium",
+  component: lazyRouteComponent(() => import("./screens/premium/PremiumPage.tsx"), "PremiumPage"),
+});
+
 const sheet = createRoute({
   getParentRoute: () => project,
   path: "/sheet/$sheet",
@@ -84,7 +96,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
     ...[invitation, first, newPassword, forgotten, account, startProject, people],
-    project.addChildren([landing, settings, sheet]),
+    project.addChildren([landing, settings, costBook, premium, sheet]),
   ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,

@@ -43,7 +43,7 @@ export const nextStep: Record<Step, { heading: string; sentence: string; command
   },
   owner: {
     heading: "Say yes or no",
-    sentence: "Something in this project waits for the owner.",
+    sentence: "A price in this project waits for the owner: to agree to it, or to decline it.",
     command: "Open the status",
   },
   "confirm the engineer": {

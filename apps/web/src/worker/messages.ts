@@ -1,8 +1,11 @@
-import type { Assessment, Scheme } from "@cornerway/schema";
+import type { Assessment, CostBook, Premium, Scheme } from "@cornerway/schema";
 
 export interface AssessQuestion {
   turn: number;
   scheme: Scheme;
+  /** Priced by this book; not priced without one. */
+  book: CostBook | null;
 }
 
-export type AssessAnswer = { turn: number; assessment: Assessment } | { turn: number; broke: string };
+export type AssessAnswer =
+  { turn: number; assessment: Assessment; premium: Premium | null } | { turn: number; broke: string };

@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import type { CostBook, Scheme } from "@cornerway/schema";
 import { useEffect, useRef, useState } from "react";
 import { LatestAssessment } from "./latest-assessment.ts";
 import type { Assessed } from "./latest-assessment.ts";
@@ -14,8 +14,11 @@ export interface LiveAssessment {
   waiting: boolean;
 }
 
-/** The engine's answer on the scheme shown, from a Web Worker; asks again whenever the scheme changes. */
-export function useAssessment(scheme: Scheme): LiveAssessment {
+/**
+ * The engine's answer on the scheme shown, from a Web Worker, priced where a cost book is given; asks again whenever
+ * either changes.
+ */
+export function useAssessment(scheme: Scheme, book: CostBook | null = null): LiveAssessment {
   const [assessed, setAssessed] = useState<Assessed | null>(null);
   const [late, setLate] = useState<Scheme | null>(null);
   const engine = useRef<LatestAssessment | null>(null);
@@ -27,10 +30,10 @@ export function useAssessment(scheme: Scheme): LiveAssessment {
   }, []);
 
   useEffect(() => {
-    engine.current?.ask(scheme);
+    engine.current?.ask(scheme, book);
     const timer = setTimeout(() => setLate(scheme), patienceMs);
     return () => clearTimeout(timer);
-  }, [scheme]);
+  }, [scheme, book]);
 
   return { assessed, waiting: late === scheme && assessed?.scheme !== scheme };
 }

@@ -17,7 +17,7 @@ function line() {
     listen: (listener: (answer: AssessAnswer) => void) => void (hear = listener),
     answer: (turn: number) => {
       const question = asked.find((each) => each.turn === turn);
-      if (question !== undefined) hear({ turn, assessment: assess(question.scheme) });
+      if (question !== undefined) hear({ turn, assessment: assess(question.scheme), premium: null });
     },
     breakOn: (turn: number) => hear({ turn, broke: "a solid has no volume" }),
   };

@@ -6,6 +6,7 @@ import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { useAnswerRequest } from "../../data/request.ts";
+import { RequestPrice } from "../../prices/RequestPrice.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { BeforeAfter } from "./BeforeAfter.tsx";
@@ -30,6 +31,7 @@ export function RequestSlip({ request, revision }: { request: ChangeRequest; rev
       hand="engineer"
     >
       <p className="said-by-person hand-engineer">{request.text}</p>
+      <RequestPrice request={request} />
       <BeforeAfter before={revision.result} scheme={proposed} />
       <div className="twin-row">
         {draft === null || why !== undefined ? (

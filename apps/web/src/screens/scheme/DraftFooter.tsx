@@ -1,3 +1,4 @@
+import type { Premium } from "@cornerway/schema";
 import { newUuid } from "../../tools/new-uuid.ts";
 import { digestGroups } from "../../wording/digest-groups.ts";
 import type { DraftSnapshot } from "../../data/draft/draft-store.ts";
@@ -7,6 +8,7 @@ import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
+import { PremiumLine } from "../../prices/PremiumLine.tsx";
 import { nextLetter } from "../../wording/next-letter.ts";
 import { useState } from "react";
 import { BringIn, type BringInProps } from "./BringIn.tsx";
@@ -16,11 +18,14 @@ import "./draft-footer.css";
 /** The key, and the next step: sending what is drawn to the engineer. */
 export function DraftFooter({
   draft,
+  premium,
   pxPerM,
   onKeys,
   onDraw,
 }: {
   draft: DraftSnapshot;
+  /** Of what is drawn; null where it is not counted. */
+  premium: Premium | null;
   pxPerM: number;
   onKeys: () => void;
   onDraw: BringInProps["onDraw"];
@@ -44,6 +49,7 @@ export function DraftFooter({
     );
   return (
     <div className="draft-footer">
+      {premium === null ? null : <PremiumLine projectId={project.id} premium={premium} />}
       <div className="draft-next">
         <Waiting draft={draft} />
         {why === undefined ? (

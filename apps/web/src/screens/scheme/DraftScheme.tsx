@@ -1,5 +1,6 @@
 import { may } from "@cornerway/schema";
 import { useEffect, useMemo, useState } from "react";
+import { useCostBook } from "../../data/cost-book.ts";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
@@ -42,7 +43,8 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const letters = useMemo(() => (revisions ?? []).map(({ letter }) => letter), [revisions]);
   const mayDraw = may(project.roles, "draw");
   const hand = useHand({ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
-  const { assessed, waiting } = useAssessment(hand.shown);
+  const book = useCostBook(project).data?.book ?? null;
+  const { assessed, waiting } = useAssessment(hand.shown, book);
   const assessment = assessed?.assessment ?? null;
 
   usePresence(1, hand);
@@ -87,7 +89,13 @@ export function DraftScheme({ store }: { store: DraftStore }) {
         </>
       }
       footer={(pxPerM) => (
-        <DraftFooter draft={draft} pxPerM={pxPerM} onKeys={() => showKeys(true)} onDraw={acts.draw} />
+        <DraftFooter
+          draft={draft}
+          premium={empty ? null : (assessed?.premium ?? null)}
+          pxPerM={pxPerM}
+          onKeys={() => showKeys(true)}
+          onDraw={acts.draw}
+        />
       )}
       spine={
         <RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={project.revision} />

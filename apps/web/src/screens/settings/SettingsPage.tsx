@@ -23,6 +23,13 @@ export function SettingsPage() {
       heading={`${project.name}: site and units`}
       way={
         <>
+          <Link
+            className="command command-quiet"
+            to="/projects/$projectId/cost-book"
+            params={{ projectId: project.id }}
+          >
+            Cost book
+          </Link>
           <Link className="command command-quiet" to="/help">
             How to read the sheets
           </Link>

@@ -1,12 +1,21 @@
+import type { ChangeRequest } from "@cornerway/schema";
 import { verdictClass } from "../../look/verdict-class.ts";
+import { RequestPrice } from "../../prices/RequestPrice.tsx";
 import type { Hindrance } from "./hindrances.ts";
 
 /** The numbered list of what stands in the way, each with who acts. */
-export function InTheWay({ inTheWay }: { inTheWay: readonly Hindrance[] }) {
+export function InTheWay({
+  inTheWay,
+  requests,
+}: {
+  inTheWay: readonly Hindrance[];
+  requests: readonly ChangeRequest[];
+}) {
   if (inTheWay.length === 0) return <p>Nothing was sent yet, so nothing stands in the way.</p>;
   return (
     <ol className="status-list">
       {inTheWay.map(({ id, heading, sentence, who, verdict }, at) => {
+        const request = requests.find((each) => each.id === id);
         const hand = verdict === "request" ? "hand-engineer" : verdictClass(verdict);
         return (
           <li key={id}>
@@ -16,6 +25,7 @@ export function InTheWay({ inTheWay }: { inTheWay: readonly Hindrance[] }) {
             <div>
               <h3 className={hand}>{heading}</h3>
               <p className={verdict === "request" ? "said-by-person" : undefined}>{sentence}</p>
+              {request === undefined ? null : <RequestPrice request={request} />}
               <p className="status-who">{who}</p>
             </div>
           </li>

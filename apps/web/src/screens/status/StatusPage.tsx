@@ -1,4 +1,4 @@
-import type { Project, Revision, RevisionSummary } from "@cornerway/schema";
+import type { ChangeRequest, Project, Revision, RevisionSummary } from "@cornerway/schema";
 import { Link } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
@@ -8,6 +8,7 @@ import { InTheWay } from "./InTheWay.tsx";
 import { Milestones } from "./Milestones.tsx";
 import { nextStepWords, standing } from "./standing.ts";
 import { StatusDrawing } from "./StatusDrawing.tsx";
+import { StatusPrice } from "./StatusPrice.tsx";
 import { SheetRow } from "./SheetRow.tsx";
 import "./status.css";
 
@@ -17,10 +18,11 @@ export interface StatusPageProps {
   revision: Revision | null;
   revisions: RevisionSummary[];
   inTheWay: readonly Hindrance[];
+  requests: readonly ChangeRequest[];
 }
 
 /** The owner's page: what stands in the way, who acts, what comes next. No figure that an owner cannot use. */
-export function StatusPage({ project, reader, revision, revisions, inTheWay }: StatusPageProps) {
+export function StatusPage({ project, reader, revision, revisions, inTheWay, requests }: StatusPageProps) {
   const words = standing(project, inTheWay.length);
   const next = nextStepWords(project);
   return (
@@ -46,15 +48,11 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay }: S
         <div className="status-columns">
           <section aria-label="What stands in the way">
             <h2 className="caption">What stands in the way</h2>
-            <InTheWay inTheWay={inTheWay} />
+            <InTheWay inTheWay={inTheWay} requests={requests} />
           </section>
           <section aria-label="What it costs">
             <h2 className="caption">Premium over the plain stack</h2>
-            <p className="status-figure">Not counted yet</p>
-            <p>
-              What the openings, the overhang and the posts cost over the same containers set plainly is counted once
-              strengths are checked. No figure is guessed before.
-            </p>
+            <StatusPrice revision={revision} earlier={revisions[1]?.letter ?? null} />
           </section>
           <section aria-label="Next step and history">
             <h2 className="caption">Next step</h2>

@@ -46,6 +46,7 @@ export function StatusSheet() {
       revision={revision.data ?? null}
       revisions={revisions.data.toSorted((a, b) => (a.sentAt < b.sentAt ? 1 : -1))}
       inTheWay={inTheWay}
+      requests={thread.data?.requests ?? []}
     />
   );
 }

@@ -57,6 +57,11 @@ export function nextStepWords({ revision, stamp, waitsFor, engineerToConfirm }: 
       heading: "The owner says who the engineer is.",
       sentence: `Then the engineer reads revision ${revision} and answers on the drawing.`,
     };
+  if (waitsFor === "owner")
+    return {
+      heading: "The owner says yes or no to the price.",
+      sentence: "Then the architect takes what is asked into the drawing, or declines it.",
+    };
   return {
     heading: `The engineer stamps revision ${revision}.`,
     sentence:
