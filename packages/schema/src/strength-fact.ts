@@ -37,9 +37,14 @@ export const partQuestions = [
 export const unitQuestions = [
   "wind outside its limits",
   "no earthquake system",
+  "irregular against earthquakes",
+  "no wall of its own counts sideways",
   "left out of the model",
   "no equilibrium even held",
 ] as const;
+
+/** Which way of a unit: along its sides, or along its ends. */
+export const lateralWays = ["lengthwise", "crosswise"] as const;
 
 /** Which loads a strength that is adequate was judged under. */
 export const strengthScopes = ["gravity loads only", "all loads"] as const;
@@ -72,6 +77,12 @@ export const strengthFacts = [
     forceKn: z.number(),
     frictionKn: z.number(),
     run: z.string(),
+  }),
+  /** No wall of its storey counts this way; by wall what takes it out, in the code's words. */
+  z.strictObject({
+    kind: z.literal("no-lateral-wall"),
+    way: z.enum(lateralWays),
+    walls: z.array(z.strictObject({ face: z.enum(["left", "right", "front", "door"]), fails: z.array(z.string()) })),
   }),
 ] as const;
 

@@ -80,7 +80,18 @@ function reasonText(reason: StrengthReason): string {
     case "wind outside its limits":
       return `wind is outside the procedure's limits (${reason.limits.join(", ")}); the enclosing box stands in`;
     case "sheet walls otherwise":
-      return `sheet walls are counted here, though the basis says: ${reason.rule}`;
+      return `sheet walls are ${reason.rule} by the engineer: his own system is not drawn, they are counted here`;
+    case "no lateral wall": {
+      const { way, storey, wholeStorey, walls } = reason.gap;
+      const why = walls.map(({ face, fails }) => `${face}: ${fails.join(", ")}`).join("; ");
+      return `no wall counts ${way}${wholeStorey ? `, nor of any unit in storey ${storey}` : ""} (${why})`;
+    }
+    case "seismic system not drawn":
+      return `the system named along ${reason.axis} is not drawn: frames and braces are no part of the model`;
+    case "simplified path closed":
+      return `the path for a single unit is closed along ${reason.axis}: not ${reason.fails.join(", ")}`;
+    case "irregular":
+      return `irregular against earthquakes: ${reason.irregularity.kind}, ${reason.irregularity.consequence}`;
     case "seismic system refused":
       return `no earthquake system is permitted along ${reason.axis}`;
     case "left out of the model":

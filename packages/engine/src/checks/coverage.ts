@@ -125,7 +125,10 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     notCovered: ["roof sheet"],
     why: "half the fold off the middle, spread by judgement; a roof sheet bears no seat",
   },
-  "wall shear by the code": { checked: ["side sheet", "end sheet"] },
+  "wall shear by the code": {
+    bounded: ["side sheet", "end sheet"],
+    why: "the table is a proof load over five: beyond it the engineer may raise the cap with a reason",
+  },
   weld: {
     checked: ["seat", "tie", ...added],
     bounded: ["made connection"],

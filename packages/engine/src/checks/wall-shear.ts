@@ -13,6 +13,8 @@ export type CountedWall = {
   readonly facts: WallFacts;
   readonly forceN: number;
   readonly sheet: Resistance;
+  /** The engineer's own cap in the table's place, N/mm at allowable level, and his reason. */
+  readonly raisedCap?: { readonly nPerMm: number; readonly reason: string };
 };
 
 /** Either the wall counts and is checked, or it is out, with the conditions that took it out. */
@@ -23,8 +25,8 @@ export type WallShearFinding = {
 };
 
 /**
- * Shear of a counted wall over its counted pieces: the sheet by rational analysis, capped at the code's table value, and
- * only where every condition of the table holds.
+ * Shear of a counted wall over its counted pieces: the sheet by rational analysis, capped at the code's table value or at
+ * what the engineer puts in its place, and only where every condition of the table holds.
  */
 export function wallShear(wall: CountedWall, edition: BuildingCode): WallShearFinding {
   const conditions = tableConditions(wall.facts, edition);
@@ -42,8 +44,19 @@ function cappedCheck(wall: CountedWall, edition: BuildingCode): Check {
   const counted = wall.facts.piecesMm.reduce((total, piece) => total + piece, 0);
   working.let("L", counted, "mm", "length of the pieces counted", "derived");
   working.take("v_table", table);
+  if (wall.raisedCap !== undefined)
+    working.let(
+      "v_raised",
+      wall.raisedCap.nPerMm,
+      "N/mm",
+      "cap raised by the engineer",
+      "derived",
+      wall.raisedCap.reason,
+    );
   working.take("v_sheet", wall.sheet.working);
   working.compute("v", "V/L", "N/mm");
-  working.compute("v_a", "min(v_table, v_sheet)", "N/mm", "sheet by rational analysis, capped at the table");
+  if (wall.raisedCap === undefined)
+    working.compute("v_a", "min(v_table, v_sheet)", "N/mm", "sheet by rational analysis, capped at the table");
+  else working.compute("v_a", "min(v_raised, v_sheet)", "N/mm", "sheet by rational analysis, at the engineer's cap");
   return checkOf(subject, working.against("v", "v_a"));
 }

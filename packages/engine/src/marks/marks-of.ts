@@ -112,9 +112,10 @@ const order: Record<MarkKind, number> = {
   "borne-on-fittings": 45,
   uplift: 46,
   slides: 47,
-  overstressed: 48,
-  "strength-open": 49,
-  "strength-adequate": 50,
+  "no-lateral-wall": 48,
+  overstressed: 49,
+  "strength-open": 50,
+  "strength-adequate": 51,
 };
 
 export const worstFirst = (a: Mark, b: Mark): number =>

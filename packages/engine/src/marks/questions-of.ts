@@ -124,6 +124,7 @@ const asked: Record<MarkKind, Partial<Record<Subject, number>>> = {
   // What strength notes is no question of geometry and statics: its checks are counted apart.
   uplift: {},
   slides: {},
+  "no-lateral-wall": {},
   overstressed: {},
   "strength-open": {},
   "strength-adequate": {},

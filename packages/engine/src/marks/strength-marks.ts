@@ -23,6 +23,7 @@ export function strengthMarks(answer: Judged, placeOf: (elementId: string) => Po
       ...overstressed(unit, parts.over, at),
       ...open(unit, parts.open, otherCauses(unit.reasons), at),
       ...holdsOf(unit).map((hold) => holdMark(hold, unit.unitId, at)),
+      ...lateralMarks(unit, at),
       ...adequate(unit, answer, at),
     ];
   });
@@ -86,7 +87,13 @@ function otherCauses(reasons: readonly StrengthReason[]): Open["others"] {
       case "wind outside its limits":
         return ["wind outside its limits"];
       case "seismic system refused":
+      case "seismic system not drawn":
+      case "simplified path closed":
         return ["no earthquake system"];
+      case "irregular":
+        return ["irregular against earthquakes"];
+      case "no lateral wall":
+        return reason.gap.wholeStorey ? [] : ["no wall of its own counts sideways"];
       case "left out of the model":
       case "sheet walls otherwise":
         return ["left out of the model"];
@@ -112,6 +119,32 @@ function holdMark(hold: HoldNeeded, unitId: string, at: PointMm): Mark {
   const elements = hold.ownerId === unitId ? [unitId] : [unitId, hold.ownerId];
   return markOf({ fact, verdict: "does not work", certainty: "common practice", elements, at, basis: EQUILIBRIUM });
 }
+
+function lateralMarks({ unitId, reasons }: UnitStrength, at: PointMm): Mark[] {
+  return reasons.flatMap((reason): Mark[] => {
+    if (reason.kind !== "no lateral wall" || !reason.gap.wholeStorey) return [];
+    const { way, walls } = reason.gap;
+    const fact: FactOf<"no-lateral-wall"> = {
+      kind: "no-lateral-wall",
+      way,
+      walls: walls.map(({ face, fails }) => ({ face, fails: [...fails] })),
+    };
+    return [
+      markOf({
+        fact,
+        verdict: "does not work",
+        certainty: "memory",
+        elements: [unitId],
+        part: way,
+        at,
+        basis: CONDITIONS,
+      }),
+    ];
+  });
+}
+
+const CONDITIONS =
+  "Conditions of the building code's table of container walls; a storey needs a wall or a frame each way.";
 
 const EQUILIBRIUM = "Equilibrium of the whole building, bearings in contact; strength level.";
 

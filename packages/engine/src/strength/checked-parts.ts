@@ -7,6 +7,7 @@ import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { bearingParts } from "./bearing-parts.ts";
 import { connectionParts } from "./connection-parts.ts";
 import { freePostParts } from "./free-post-parts.ts";
+import { wallParts, wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -23,7 +24,8 @@ export function checkedParts(
   const { structure } = analysis;
   const { building } = structure;
   const bearings = modelledBearings(built, building);
-  const { soil, concreteMpa } = scheme.basis;
+  const { soil, concreteMpa, sheetWalls } = scheme.basis;
+  const wallsOf = wallsByUnit(structure, sheetWalls, basis.allowable);
   const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
   return [
     ...building.units.flatMap((unit) => {
@@ -31,7 +33,11 @@ export function checkedParts(
       if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
       // lengths and openings are the same in every set of assumptions
       const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
-      return unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis);
+      const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
+      return [
+        ...unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
+        ...wallParts(unit, wallsOf(unit.id), { fragment: model.fragment, lines }, own, sheetWalls, basis.allowable),
+      ];
     }),
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),

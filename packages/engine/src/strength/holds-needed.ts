@@ -87,5 +87,5 @@ function sliding(
   return worst === undefined ? [] : [worst];
 }
 
-const isEarthquake = ({ run: { combination } }: SolvedRun): boolean =>
+export const isEarthquake = ({ run: { combination } }: SolvedRun): boolean =>
   factorOf(combination, "Eh") !== 0 || factorOf(combination, "Emh") !== 0;

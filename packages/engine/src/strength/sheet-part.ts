@@ -74,7 +74,8 @@ function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: InnerForces):
   return most;
 }
 
-function stripFlow({ panels }: SheetStrip, { values, panelAt }: InnerForces): number {
+/** Mean flow over the height of a strip, N/mm. */
+export function stripFlow({ panels }: SheetStrip, { values, panelAt }: InnerForces): number {
   let sum = 0;
   let heightMm = 0;
   for (const { id, heightMm: own } of panels) {

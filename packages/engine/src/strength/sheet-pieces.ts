@@ -5,34 +5,43 @@ import type { UnitLines } from "../model/unit-lines.ts";
 import type { SheetPiece, SheetStrip } from "./sheet-part.ts";
 
 type Piece = Omit<SheetPiece, "ownerId">;
+type SheetedWall = "left" | "right" | "front" | "door";
 type Cell = {
   readonly id: string;
-  readonly wall: "left" | "right" | "front";
+  readonly wall: SheetedWall;
   readonly from: number;
   readonly to: number;
   readonly heightMm: number;
 };
 
 /** The sheets of the walls in pieces without a full-height gap; over and under a window they go on. */
-export function sheetPieces({ panels, nodes }: UnitFragment, lines: UnitLines): Piece[] {
-  const places = new Map(nodes.map((node) => [node.id, node]));
-  const cells = panels
-    .filter(({ id }) => id.startsWith("sheet#"))
-    .map(({ id, nodes: [a, b, , d] }) => cellOf(id, places.get(a), places.get(b), places.get(d), lines));
+export function sheetPieces(fragment: UnitFragment, lines: UnitLines): Piece[] {
+  const strips = wallStrips(fragment, lines);
   return (["left", "right", "front"] as const).flatMap((wall) =>
-    unbroken(stripsOf(cells.filter((cell) => cell.wall === wall))).map((strips): Piece => {
-      const [first, last] = [strips[0], strips.at(-1)];
+    unbroken(strips.get(wall) ?? []).map((own): Piece => {
+      const [first, last] = [own[0], own.at(-1)];
       return {
         element: wall === "front" ? "end sheet" : "side sheet",
         place: `${wall} ${metres(first?.from ?? 0)}–${metres(last?.to ?? 0)} m`,
         fold: wall === "front" ? folds.end : folds.side,
         thicknessMm: wall === "front" ? 2 : 1.6,
         heightMm: lines.topRailMm - lines.bottomRailMm,
-        strips,
+        strips: own,
       };
     }),
   );
 }
+
+/** The strips of each wall from end to end; of the doors where they are welded shut. */
+export function wallStrips({ panels, nodes }: UnitFragment, lines: UnitLines): Map<SheetedWall, PlacedStrip[]> {
+  const places = new Map(nodes.map((node) => [node.id, node]));
+  const cells = panels
+    .filter(({ id }) => id.startsWith("sheet#") || id.startsWith("doors#"))
+    .map(({ id, nodes: [a, b, , d] }) => cellOf(id, places.get(a), places.get(b), places.get(d), lines));
+  return new Map(walls.map((wall) => [wall, stripsOf(cells.filter((cell) => cell.wall === wall))]));
+}
+
+const walls: readonly SheetedWall[] = ["left", "right", "front", "door"];
 
 function cellOf(
   id: string,
@@ -44,12 +53,13 @@ function cellOf(
   if (a === undefined || b === undefined || d === undefined) throw new RangeError(`panel ${id} has no corners`);
   const heightMm = d.z - a.z;
   const across = Math.abs(b.x - a.x) < 1;
-  if (across) return { id, wall: "front", from: a.y + widthMm / 2, to: b.y + widthMm / 2, heightMm };
+  if (across) return { id, wall: a.x < 0 ? "front" : "door", from: a.y + widthMm / 2, to: b.y + widthMm / 2, heightMm };
   const wall = a.y > 0 ? "left" : "right";
   return { id, wall, from: a.x + lengthMm / 2, to: b.x + lengthMm / 2, heightMm };
 }
 
-type PlacedStrip = SheetStrip & { readonly from: number; readonly to: number };
+/** A strip with its place from the first post axis of its wall, mm. */
+export type PlacedStrip = SheetStrip & { readonly from: number; readonly to: number };
 
 function stripsOf(cells: readonly Cell[]): PlacedStrip[] {
   const columns = new Map<number, Cell[]>();

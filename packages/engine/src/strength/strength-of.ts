@@ -8,6 +8,8 @@ import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
+import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
+import { wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
 import { schemeActions } from "./scheme-actions.ts";
@@ -114,8 +116,8 @@ export function strengthOf(
   );
   const runs = plan.runs.length * whole.length;
   const units = unitVerdicts(
-    { scheme, built, bearings, results, holds, refused, runs },
-    buildingReasons(actions, scheme.basis),
+    { scheme, built, bearings, results, holds, refused, runs, gaps: lateralGapsOf(scheme, analysis, basis) },
+    buildingReasons(actions, scheme, analysis),
   );
   const envelope = [...whole, ...rest].map(reportOf);
   const worstResidual = Math.max(...envelope.map((report) => report.worstResidual));
@@ -133,6 +135,13 @@ export function strengthOf(
     assumed,
     notJudged,
   };
+}
+
+/** None where the engineer has left sheet walls out: then his own system is asked for, and named as a reason. */
+function lateralGapsOf(scheme: Scheme, { structure }: Analysis, { allowable }: StrengthBasis): LateralGap[] {
+  const { sheetWalls } = scheme.basis;
+  if (sheetWalls.rule === "left out") return [];
+  return lateralGaps(scheme, wallsByUnit(structure, sheetWalls, allowable));
 }
 
 /** The building's lean from a solution of its own, walls at their softest, before level loads are enlarged by it. */

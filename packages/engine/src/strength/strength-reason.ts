@@ -1,8 +1,11 @@
 import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
+import type { SimplifiedCondition } from "../codes/containers/simplified-path.ts";
+import type { Irregularity } from "../loads/irregularity.ts";
 import type { ShapeLimitCode } from "../loads/shape-limit.ts";
 import type { ModelNote } from "../model/build-model.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { HoldNeeded } from "./holds-needed.ts";
+import type { LateralGap } from "./lateral/lateral-gaps.ts";
 import type { Axis } from "../loads/wind-shape.ts";
 
 /** Why a verdict is what it is; wording is elsewhere. `partId` names an element result. */
@@ -39,8 +42,16 @@ export type StrengthReason =
   | { readonly kind: "runs without equilibrium"; readonly runs: number; readonly of: number }
   /** Nothing is drawn that could hold this. */
   | { readonly kind: "hold not drawn"; readonly hold: HoldNeeded }
-  /** The engineer has left sheet walls out or raised their cap: they are counted here as by default. */
-  | { readonly kind: "sheet walls otherwise"; readonly rule: "left out" | "cap raised" }
+  /** The engineer has left sheet walls out of the lateral system: his own stands in their place, and is not drawn. */
+  | { readonly kind: "sheet walls otherwise"; readonly rule: "left out" }
+  /** One way no wall of this unit counts. */
+  | { readonly kind: "no lateral wall"; readonly gap: LateralGap }
+  /** Frames, braces or columns are named as the system of an axis: they are no part of the model. */
+  | { readonly kind: "seismic system not drawn"; readonly axis: Axis }
+  /** The path for one unit by itself is named, and these of its conditions do not hold. */
+  | { readonly kind: "simplified path closed"; readonly axis: Axis; readonly fails: readonly SimplifiedCondition[] }
+  /** Irregular in a way that asks for overstrength below a line, or is not permitted. */
+  | { readonly kind: "irregular"; readonly irregularity: Irregularity }
   | { readonly kind: "wind outside its limits"; readonly limits: readonly ShapeLimitCode[] }
   | { readonly kind: "seismic system refused"; readonly axis: Axis }
   | { readonly kind: "left out of the model"; readonly note: ModelNote };

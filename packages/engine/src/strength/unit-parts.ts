@@ -4,7 +4,6 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import { bowingOf, bowParts, type Bowing } from "./bow-parts.ts";
 import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
-import { doorParts } from "./door-part.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
 import { sheetPart } from "./sheet-part.ts";
@@ -20,7 +19,7 @@ export function unitParts(
   { fragment }: PlacedUnit,
   lines: UnitLines,
   sectionOfPost: (side: "left" | "right", uMm: number) => string,
-  { factored: basis, allowable }: Pick<StrengthBasis, "factored" | "allowable">,
+  { factored: basis }: Pick<StrengthBasis, "factored">,
 ): StrengthPart[] {
   const beams = unitBeams(fragment, lines);
   const { id } = unit;
@@ -30,7 +29,6 @@ export function unitParts(
     ...stretches.map((stretch) => memberPart({ ...stretch, ownerId: id, forces }, basis)),
     ...bowParts(id, [...stretches.flatMap(bowingOf), ...bowingPosts(beams, lines)], forces, basis),
     ...cornerPosts(id, beams, lines, basis),
-    ...doorParts(unit, fragment, lines, allowable),
     ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),
   ];
 }

@@ -34,7 +34,7 @@ export function unitStrength(findings: UnitFindings): UnitStrength {
   const { unitId, results, withSteel, given } = findings;
   const reasons = [...results.flatMap(resultReasons), ...standing(findings), ...holding(findings), ...given];
   const built = withSteel ? "works with steel" : "works as built";
-  const verdict = reasons.some(({ kind }) => kind === "over" || kind === "hold not drawn")
+  const verdict = reasons.some(settlesIt)
     ? "does not work"
     : reasons.length > 0
       ? "needs the engineer"
@@ -43,6 +43,12 @@ export function unitStrength(findings: UnitFindings): UnitStrength {
         : built;
   return { unitId, verdict, reasons };
 }
+
+/** A storey without a wall that counts does not stand by what is drawn; a unit without one may lean on its neighbours. */
+const settlesIt = (reason: StrengthReason): boolean =>
+  reason.kind === "over" ||
+  reason.kind === "hold not drawn" ||
+  (reason.kind === "no lateral wall" && reason.gap.wholeStorey);
 
 function resultReasons(result: ElementResult): StrengthReason[] {
   const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;

@@ -3,6 +3,7 @@ import type { BuiltModel } from "../model/build-model.ts";
 import { modelReasons } from "./building-reasons.ts";
 import type { ElementResult } from "./element-result.ts";
 import type { HoldNeeded } from "./holds-needed.ts";
+import type { LateralGap } from "./lateral/lateral-gaps.ts";
 import type { ModelledBearing } from "./modelled-bearings.ts";
 import type { RefusedRun } from "./solve-runs.ts";
 import type { StrengthReason } from "./strength-reason.ts";
@@ -17,11 +18,12 @@ export type BuildingFindings = {
   readonly holds: readonly HoldNeeded[];
   readonly refused: readonly RefusedRun[];
   readonly runs: number;
+  readonly gaps: readonly LateralGap[];
 };
 
 /** A verdict for each unit, from its own parts and the posts and pads it stands on; units below have their own. */
 export function unitVerdicts(found: BuildingFindings, ofBuilding: readonly StrengthReason[]): UnitStrength[] {
-  const { scheme, built, bearings, results, holds, refused, runs } = found;
+  const { scheme, built, bearings, results, holds, refused, runs, gaps } = found;
   return scheme.containers.map(({ id }) => {
     const owners = standsOn(id, bearings);
     return unitStrength({
@@ -32,10 +34,13 @@ export function unitVerdicts(found: BuildingFindings, ofBuilding: readonly Stren
       runs,
       withSteel:
         hasSteel(scheme, id) || built.plan.inWalls.has(id) || built.plan.freePosts.some((post) => owners.has(post)),
-      given: [...ofBuilding, ...modelReasons(id, built.notes, scheme)],
+      given: [...ofBuilding, ...modelReasons(id, built.notes, scheme), ...gapReasons(id, gaps)],
     });
   });
 }
+
+const gapReasons = (unitId: string, gaps: readonly LateralGap[]): StrengthReason[] =>
+  gaps.filter((gap) => gap.unitId === unitId).map((gap) => ({ kind: "no lateral wall", gap }));
 
 /** The unit, the posts by themselves under it, and the pads under both. */
 function standsOn(unitId: string, bearings: readonly ModelledBearing[]): ReadonlySet<string> {

@@ -68,7 +68,24 @@ export const strengthSentences = {
     },
     owner: { body: `${at(0)} could be pushed off its place. It has to be fastened.` },
   }),
+
+  "no-lateral-wall": ({ way, walls }: FactOf<"no-lateral-wall">, { at }: Named): Telling => ({
+    architect: {
+      body: `Nothing that may count holds ${at(0)} against ${way} push, nor any other unit of its storey. ${wouldDo[way]}`,
+    },
+    engineer: {
+      body: `${at(0)}, ${way}: no counted element in its storey${walls.length === 0 ? "" : ": "}${walls.map(({ face, fails }) => `${faceNames[face]} misses: ${inRow(fails)}`).join("; ")}. ${wouldDo[way]}`,
+    },
+    owner: { body: `Wind or an earthquake could lean ${at(0)} over. It needs a wall or a frame that holds it.` },
+  }),
 };
+
+const wouldDo = {
+  lengthwise: "A side with 4 ft of whole sheet and its openings framed would do, or a portal.",
+  crosswise: "Doors welded shut would do, or a whole blind end, or a portal in either end.",
+} as const;
+
+const faceNames = { left: "left side", right: "right side", front: "blind end", door: "door end" } as const;
 
 const usedOf = (part: JudgedPart | undefined): string =>
   part === undefined

@@ -189,4 +189,13 @@ export const everyFact: readonly MarkFact[] = [
   ...strengthScopes.map((under): MarkFact => ({ kind: "strength-adequate", under, governing: judged, parts: 31 })),
   { kind: "uplift", places: ["front left", "front right"], forceKn: 12.34, run: "0.9D + W: D least, W1 +y" },
   { kind: "slides", places: ["front left"], forceKn: 12.34, frictionKn: 5, run: "0.9D + W: D least, W1 +y" },
+  {
+    kind: "no-lateral-wall",
+    way: "crosswise",
+    walls: [
+      { face: "front", fails: ["counted pieces at least 4 ft"] },
+      { face: "door", fails: ["end doors welded shut"] },
+    ],
+  },
+  { kind: "no-lateral-wall", way: "lengthwise", walls: [] },
 ];

@@ -1,0 +1,112 @@
+import type { Scheme } from "@cornerway/schema";
+import { corrugatedSheet, folds } from "../../catalog/sections/corrugated-sheet.ts";
+import { steels } from "../../catalog/materials.ts";
+import type { CheckBasis } from "../../checks/check-basis.ts";
+import type { WallShearFinding } from "../../checks/wall-shear.ts";
+import type { Structure } from "../../bearing/structure.ts";
+import type { Unit } from "../../geometry/building.ts";
+import type { UnitFragment } from "../../model/building-model.ts";
+import type { UnitLines } from "../../model/unit-lines.ts";
+import { forcePart } from "../force-part.ts";
+import { isEarthquake } from "../holds-needed.ts";
+import type { ModelledBearing } from "../modelled-bearings.ts";
+import { stripFlow } from "../sheet-part.ts";
+import { wallStrips, type PlacedStrip } from "../sheet-pieces.ts";
+import type { SolvedRun } from "../solve-runs.ts";
+import type { StrengthPart } from "../strength-part.ts";
+import { unitWalls, type JudgedWall, type UnitWall } from "./unit-walls.ts";
+import { wallStatics } from "./wall-statics.ts";
+
+type SheetWalls = Scheme["basis"]["sheetWalls"];
+
+/** Each with the table's conditions and whether it counts in the lateral system. */
+const judgedWalls = (walls: readonly UnitWall[], rule: SheetWalls, basis: CheckBasis): JudgedWall[] =>
+  walls.map((wall) => {
+    const { conditions, counts, check } = finding(wall, NEWTON, rule, basis);
+    const strengthN = check?.ok === true ? NEWTON / check.utilisation : 0;
+    return { ...wall, conditions, counts: counts && rule.rule !== "left out", strengthN };
+  });
+
+/** By unit, for whoever asks for the walls of several. */
+export function wallsByUnit(
+  { building, fabric }: Structure,
+  rule: SheetWalls,
+  basis: CheckBasis,
+): (unitId: string) => readonly JudgedWall[] {
+  const walls = new Map(
+    building.units.map((unit) => [unit.id, judgedWalls(unitWalls(unit, fabric(unit.id)), rule, basis)]),
+  );
+  return (unitId) => walls.get(unitId) ?? [];
+}
+
+const NEWTON = 1;
+
+/**
+ * Each counted wall at allowable level. In wind it takes what the model's sheet does over its counted pieces; in an
+ * earthquake no less than its share where counted walls alone hold the container, as door frames and the sheet of walls that do
+ * not count are no part of the permitted system.
+ */
+export function wallParts(
+  unit: Unit,
+  walls: readonly JudgedWall[],
+  { fragment, lines }: { readonly fragment: UnitFragment; readonly lines: UnitLines },
+  own: readonly ModelledBearing[],
+  rule: SheetWalls,
+  basis: CheckBasis,
+): StrengthPart[] {
+  const counted = walls.filter(({ counts }) => counts);
+  const shareOf = wallStatics(unit, counted, own);
+  const strips = wallStrips(fragment, lines);
+  return counted.map((wall) => {
+    const sheet = strips.get(wall.face)?.filter((strip) => countsIn(wall, strip)) ?? [];
+    const forceOf = (solved: SolvedRun): number => {
+      const flow = Math.abs(shearOf(sheet, unit.id, solved));
+      return isEarthquake(solved) ? Math.max(flow, shareOf(wall.face, solved)) : flow;
+    };
+    const part = forcePart(named(wall), forceOf, (forceN) => {
+      const { check } = finding(wall, forceN, rule, basis);
+      return check === undefined ? [] : [check];
+    });
+    const mostN = sheetStrengthN(wall, basis);
+    return { ...part, decide: (solved) => ({ ...part.decide(solved), upper: forceOf(solved) / mostN }) };
+  });
+}
+
+const named = ({ unitId, face }: UnitWall) =>
+  ({
+    ownerId: unitId,
+    element: face === "front" || face === "door" ? "end sheet" : "side sheet",
+    place: face === "door" ? "doors welded shut" : `${face} wall`,
+    level: "allowable",
+  }) as const;
+
+/** Its own strength without the table's cap, N: the upper bound, which the engineer may raise the cap towards. */
+function sheetStrengthN(wall: UnitWall, basis: CheckBasis): number {
+  const strength = basis.sheetShear(panelOf(wall));
+  return strength.ok ? strength.available * wall.facts.piecesMm.reduce((sum, piece) => sum + piece, 0) : 0;
+}
+
+const panelOf = ({ face, heightMm }: UnitWall) => ({
+  sheet: face === "left" || face === "right" ? corrugatedSheet(folds.side, 1.6) : corrugatedSheet(folds.end, 2),
+  steel: steels.unproved,
+  heightMm,
+});
+
+function finding(wall: UnitWall, forceN: number, rule: SheetWalls, basis: CheckBasis): WallShearFinding {
+  const { table, facts } = wall;
+  return basis.wall({
+    table,
+    facts,
+    forceN,
+    panel: panelOf(wall),
+    ...(rule.rule === "cap raised" && { raisedCap: { nPerMm: rule.capNPerM / 1000, reason: rule.reason } }),
+  });
+}
+
+const countsIn = ({ pieces }: UnitWall, { from, to }: PlacedStrip): boolean =>
+  pieces.some(({ u0, u1 }) => (from + to) / 2 > u0 && (from + to) / 2 < u1);
+
+function shearOf(strips: readonly PlacedStrip[], unitId: string, solved: SolvedRun): number {
+  const forces = solved.inner(unitId);
+  return strips.reduce((sum, strip) => sum + strip.widthMm * stripFlow(strip, forces), 0);
+}
