@@ -1,6 +1,7 @@
 import { lockKinds, tieKinds } from "@cornerway/schema";
 import type { PartField } from "../part/part-field.ts";
 import { lengthField, levelErrorField, plain, turnField } from "./common.ts";
+import { usUnits } from "./us-units.ts";
 
 const sectionField: PartField = { path: "section", label: "Section", as: "section", of: "any" };
 
@@ -44,6 +45,7 @@ export const tieFields: readonly PartField[] = [
     label: "Stiffness",
     as: "number",
     unit: "N/mm",
+    us: usUnits.kipPerInch,
     otherwise: "stated plate",
   },
 ];

@@ -14,6 +14,7 @@ import {
 import type { PartField } from "../part/part-field.ts";
 import { valueAt, withValueAt } from "../part/path.ts";
 import { plain } from "./common.ts";
+import { usUnits } from "./us-units.ts";
 
 const choice = (path: string, label: string, values: readonly string[], group: string): PartField => ({
   path,
@@ -34,18 +35,12 @@ const number = (path: string, label: string, unit: string, group: string, otherw
   ...(otherwise === undefined ? {} : { otherwise }),
 });
 
-/** Exact by the international yard of 1959. */
-const metresPerFoot = 0.3048;
-const msPerMph = 0.44704;
-/** One pound-force on a square inch, MPa. */
-const mpaPerPsi = 0.00689475729;
-
 export const hazardFields: readonly PartField[] = [
   choice("hazards.riskCategory", "Risk category", riskCategories, "Hazards of the site"),
   choice("hazards.wind.edition", "Wind read for", codeEditions, "Wind"),
   choice("hazards.wind.exposure", "Exposure", windExposures, "Wind"),
-  { ...number("hazards.wind.speedMs", "Basic speed", "m/s", "Wind"), us: { unit: "mph", each: msPerMph } },
-  { ...number("hazards.wind.elevationM", "Above the sea", "m", "Wind"), us: { unit: "ft", each: metresPerFoot } },
+  { ...number("hazards.wind.speedMs", "Basic speed", "m/s", "Wind"), us: usUnits.mph },
+  { ...number("hazards.wind.elevationM", "Above the sea", "m", "Wind"), us: usUnits.ft },
   number("hazards.wind.topographicFactor", "Topography, Kzt", "", "Wind"),
   choice("hazards.snow.edition", "Snow read for", codeEditions, "Snow"),
   choice("hazards.snow.roofExposure", "Roof exposure", roofExposures, "Snow"),
@@ -72,7 +67,7 @@ export const basisFields: readonly PartField[] = [
     group: "Ground",
   },
   { path: "soil.report.source", label: "Report", as: "text", otherwise: "no report", group: "Ground" },
-  { ...number("concreteMpa", "Concrete", "MPa", "Materials and tolerances"), us: { unit: "psi", each: mpaPerPsi } },
+  { ...number("concreteMpa", "Concrete", "MPa", "Materials and tolerances"), us: usUnits.psi },
   { path: "levelErrorUm", label: "Level error", as: "small length", group: "Materials and tolerances" },
   { path: "settlementUm", label: "Settlement", as: "small length", group: "Materials and tolerances" },
   number("friction", "Friction", "", "Materials and tolerances"),

@@ -1,6 +1,7 @@
 import { supportKinds } from "@cornerway/schema";
 import type { PartField } from "../part/part-field.ts";
 import { lengthField, levelErrorField, plain, turnField } from "./common.ts";
+import { usUnits } from "./us-units.ts";
 
 export const padFields: readonly PartField[] = [
   lengthField("xUm", "East"),
@@ -13,5 +14,12 @@ export const padFields: readonly PartField[] = [
   turnField,
   levelErrorField,
   { path: "settlementUm", label: "Settlement", as: "small length", otherwise: "project's" },
-  { path: "subgradeKnPerM3", label: "Ground stiffness", as: "number", unit: "kN/m³", otherwise: "bounds" },
+  {
+    path: "subgradeKnPerM3",
+    label: "Ground stiffness",
+    as: "number",
+    unit: "kN/m³",
+    us: usUnits.pci,
+    otherwise: "bounds",
+  },
 ];

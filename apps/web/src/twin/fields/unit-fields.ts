@@ -1,6 +1,7 @@
 import { memberNames, Occupancy } from "@cornerway/schema";
 import type { PartField } from "../part/part-field.ts";
 import { plain } from "./common.ts";
+import { usUnits } from "./us-units.ts";
 
 /** What a unit is apart from where it lies. */
 export const unitFields: readonly PartField[] = [
@@ -33,7 +34,7 @@ export const overrideFields = (ofUnit: boolean): readonly PartField[] => [
     ? [{ path: "member", label: "Member", as: "choice", options: plain(memberNames) } satisfies PartField]
     : []),
   { path: "section", label: "Section", as: "section", of: "any", otherwise: "as assumed" },
-  { path: "yieldMpa", label: "Yield", as: "number", unit: "MPa", otherwise: "assumed" },
+  { path: "yieldMpa", label: "Yield", as: "number", unit: "MPa", us: usUnits.ksi, otherwise: "assumed" },
   { path: "thicknessUm", label: "Thickness", as: "small length", otherwise: "assumed" },
   { path: "source", label: "Certificate, survey or test", as: "text" },
 ];
