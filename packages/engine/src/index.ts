@@ -90,6 +90,23 @@ export type { ElementResult } from "./strength/element-result.ts";
 export type { HoldNeeded } from "./strength/holds-needed.ts";
 export type { UnitStrength } from "./strength/unit-strength.ts";
 export type { StrengthReason } from "./strength/strength-reason.ts";
+export { confirmOpening, openingChart, usualFineness } from "./opening-chart.ts";
+export type { ChartAnswerOf, ChartFineness } from "./chart/opening-chart.ts";
+export type { Confirmation } from "./chart/confirm-place.ts";
+export { STEP_MM as chartStepMm } from "./chart/chart.ts";
+export type {
+  ChartAnswer,
+  ChartColumn,
+  ChartDistances,
+  ChartException,
+  ChartFace,
+  ChartReason,
+  ChartRequest,
+  ChartSide,
+  ChartStep,
+  ChartStretch,
+  OpeningChart,
+} from "./chart/chart.ts";
 export { premium } from "./cost/premium.ts";
 export { premiumDifference } from "./cost/premium-difference.ts";
 export { compassOf } from "./drawing/compass-of.ts";

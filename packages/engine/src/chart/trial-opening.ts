@@ -1,0 +1,32 @@
+import type { Opening, Scheme } from "@cornerway/schema";
+import type { ChartRequest } from "./chart.ts";
+
+/** A name no drawn opening has, that sorts after all of them. */
+const TRIED = "~tried";
+
+/** The opening of a chart at one place and width, mm. */
+export const triedOpening = (request: ChartRequest, centreMm: number, widthMm: number): Opening => ({
+  id: request.openingId ?? TRIED,
+  tag: "",
+  containerId: request.containerId,
+  face: request.face,
+  use: request.use,
+  offsetUm: Math.round((centreMm - widthMm / 2) * 1000),
+  sillUm: request.sillUm,
+  widthUm: Math.round(widthMm * 1000),
+  heightUm: request.heightUm,
+  framed: request.framed,
+  ...(request.framing && { framing: request.framing }),
+});
+
+/** The scheme without the opening a chart is asked for. */
+export const without = (scheme: Scheme, { openingId }: ChartRequest): Scheme => ({
+  ...scheme,
+  openings: scheme.openings.filter(({ id }) => id !== openingId),
+});
+
+/** The scheme with the opening tried at one place and width, mm. */
+export function withTried(scheme: Scheme, request: ChartRequest, centreMm: number, widthMm: number): Scheme {
+  const bare = without(scheme, request);
+  return { ...bare, openings: [...bare.openings, triedOpening(request, centreMm, widthMm)] };
+}

@@ -1,0 +1,94 @@
+import type { Opening, Scheme } from "@cornerway/schema";
+import type { Unit } from "../geometry/building.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import type { BuiltModel } from "../model/build-model.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
+import { FragmentStore, ModelledUnit } from "../model/modelled-unit.ts";
+import { softRacking } from "../strength/assumption-sets.ts";
+import type { ElementResult } from "../strength/element-result.ts";
+import { screen, type PartWorst } from "../strength/screen.ts";
+import type { StrengthPart } from "../strength/strength-part.ts";
+import { statedResult } from "../strength/stated-result.ts";
+import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
+import { enlarged } from "../strength/sway-runs.ts";
+import { solveTried, type HeldRuns, type TriedRuns } from "./solve-tried.ts";
+import { analysisWith, swaying, type TrialGround, type TrialSet } from "./trial-ground.ts";
+import { triedParts } from "./tried-parts.ts";
+import { unitActions, type UnitActions } from "./unit-actions.ts";
+
+/** The building with the unit's openings as tried: what governs each part that hangs on them, and how the unit leans. */
+export type Trial = {
+  readonly worsts: readonly PartWorst[];
+  readonly leans: readonly ElementResult[];
+  readonly solved: readonly TriedRuns[];
+};
+
+/**
+ * Condenses the unit alone, solves the governing runs of these sets anew on the whole building, and checks the unit's parts and
+ * bearings.
+ */
+export function trial(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]): Trial {
+  const tried = triedUnit(ground, openings);
+  const leans = leansWith(ground, tried, sets);
+  const times = swayFactor(leans);
+  const solved: TriedRuns[] = [];
+  let parts: readonly StrengthPart[] | undefined;
+  let worsts: readonly PartWorst[] = [];
+  for (const trialSet of sets) {
+    const { built, placed } = builtWith(tried, trialSet);
+    parts ??= triedParts(tried.analysis, built, tried.unit, tried.scheme, ground.basis);
+    const groups = trialSet.groups.map(({ held, runs }): HeldRuns => ({
+      held,
+      runs: enlarged({ cases: ground.cases, runs }, times).runs,
+    }));
+    const answer = solveTried(built.model, placed, ground.bearings, groups, trialSet.set, ground.memory);
+    worsts = screen(parts, answer.solved, worsts);
+    solved.push(answer);
+  }
+  const own = leans.filter(({ unitId }) => unitId === tried.unit.id);
+  return { worsts, leans: own.map(leanResult), solved };
+}
+
+type Tried = {
+  readonly unit: Unit;
+  readonly scheme: Scheme;
+  readonly analysis: Analysis;
+  readonly actions: UnitActions;
+  /** The loads are the same under every set of assumptions. */
+  loads?: PlacedUnit;
+};
+
+function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
+  const unit: Unit = { ...ground.unit, openings };
+  const scheme: Scheme = { ...ground.scheme, openings: [...ground.otherOpenings, ...openings] };
+  const analysis = analysisWith(ground.analysis, unit);
+  const [first] = ground.sets;
+  if (first === undefined) throw new Error("there is a set of assumptions");
+  const { building } = analysis.structure;
+  return { unit, scheme, analysis, actions: unitActions(ground.cases, scheme, unit.id, building, first.built.plan) };
+}
+
+function builtWith(tried: Tried, { built, set }: TrialSet): { built: BuiltModel; placed: PlacedUnit } {
+  const { unit, analysis, actions } = tried;
+  const model = new ModelledUnit(analysis, built.plan, unit, set.assumptions, new FragmentStore());
+  const placed = model.placed(actions, tried.loads);
+  tried.loads ??= placed;
+  const units = built.model.units.map((one) => (one.id === unit.id ? placed : one));
+  return { built: { ...built, model: { ...built.model, units } }, placed };
+}
+
+/** How units lean with the opening, where walls at their softest are among the sets; else as in its first place. */
+function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[]): readonly Lean[] {
+  const { sway, leans, bearings, basis, memory } = ground;
+  const soft = sets.find(({ set }) => set.id === softRacking.id);
+  if (sway === undefined || soft === undefined) return leans;
+  const { built, placed } = builtWith(tried, soft);
+  const groups = [{ held: [], runs: swaying(sway) }];
+  const { solved } = solveTried(built.model, placed, bearings, groups, soft.set, memory);
+  const [upright, ...pushed] = solved;
+  if (upright?.run.id !== sway.upright.id) return [];
+  return leansOf(built.model.units, bearings, upright, pushed, basis.factored);
+}
+
+const leanResult = ({ unitId, run, check }: Lean): ElementResult =>
+  statedResult({ ownerId: unitId, place: "lean under what stands on it", run, assumptions: softRacking.id }, check);

@@ -1,0 +1,144 @@
+import type { Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import type { ChartColumn, ChartStretch } from "../../src/chart/chart.ts";
+import { verdictRank } from "../../src/marks/verdicts-of.ts";
+import { confirmOpening, openingChart } from "../../src/opening-chart.ts";
+import { drawnUnit } from "../strength/drawn-unit.ts";
+import { doorRequest, drawnChart } from "./drawn-chart.ts";
+
+// One plain 20 ft unit on four pads under its own weight, 1.0 kPa of finishes and 2.4 kPa imposed, under gravity alone.
+
+const plain = drawnUnit({ type: "1CC" });
+const fineness = { apartMm: 1600, envelope: "all sets" } as const;
+const { chart, steps } = drawnChart(plain, doorRequest, fineness);
+
+const middleOf = (columns: readonly ChartColumn[]): ChartColumn => {
+  const middle = columns[Math.floor(columns.length / 2)];
+  if (middle === undefined) throw new Error("a chart has columns");
+  return middle;
+};
+
+/** Two stretches next to one another of which neither is forbidden by geometry. */
+function solvedBoundaries({ centreMm, stretches }: ChartColumn) {
+  return stretches.flatMap((next, n): { centreMm: number; before: ChartStretch; next: ChartStretch }[] => {
+    const before = stretches[n - 1];
+    return before === undefined || next.why.kind === "member cut" ? [] : [{ centreMm, before, next }];
+  });
+}
+
+describe("the chart of a plain 20 ft side", () => {
+  it("comes column by column, the middle first, and tells how many are done", () => {
+    expect(steps.map(({ done }) => done)).toEqual(steps.map((_, n) => n + 1));
+    expect(steps[0]?.column.centreMm).toBe(chart.side.lengthMm / 2);
+    expect(steps.at(-1)?.of).toBe(steps.length);
+  });
+
+  it("tells every width of every column in steps of 50 mm, each in one stretch", () => {
+    for (const { mostMm, stretches } of chart.columns) {
+      expect(stretches[0]?.fromMm).toBe(300);
+      expect(stretches.at(-1)?.toMm).toBe(mostMm);
+      stretches.slice(1).forEach((stretch, n) => expect(stretch.fromMm).toBe((stretches[n]?.toMm ?? 0) + 50));
+    }
+  });
+
+  it("forbids nothing but the corner posts, at the width that reaches them: 2·(centre − 160 mm post)", () => {
+    for (const { centreMm, stretches } of chart.columns) {
+      const cut = stretches.find(({ why }) => why.kind === "member cut");
+      const edge = Math.min(centreMm - chart.side.sheet.u0, chart.side.sheet.u1 - centreMm);
+      expect(cut?.fromMm).toBe(Math.floor((2 * edge) / 50) * 50 + 50);
+    }
+  });
+
+  it("never fares better for being wider: no exception on a plain wall away from bearings", () => {
+    expect(chart.exceptions).toEqual([]);
+    for (const { stretches } of chart.columns)
+      stretches.slice(1).forEach(({ verdict }, n) => {
+        expect(verdictRank[verdict]).toBeGreaterThanOrEqual(verdictRank[stretches[n]?.verdict ?? "not checked"]);
+      });
+  });
+
+  it("allows more in the middle than near an end, as the trade says of long sides", () => {
+    const widest = ({ stretches }: ChartColumn): number =>
+      stretches.findLast(({ verdict }) => verdict === "works with steel")?.toMm ?? 0;
+    const ends = [chart.columns[0], chart.columns.at(-1)].flatMap((column) => column ?? []);
+    for (const end of ends) expect(widest(middleOf(chart.columns))).toBeGreaterThan(widest(end));
+  });
+
+  it("says that gravity alone was solved, and names every vector and the stated framing", () => {
+    expect(chart.basis.under).toBe("gravity loads only");
+    expect(chart.basis.vectors).toHaveLength(6);
+    expect(chart.basis.vectors.every(({ runs }) => runs.length > 0)).toBe(true);
+    expect(chart.basis.framing).toEqual(["jambs tube 100x100x6", "header tube 100x100x6", "sill tube 100x100x6"]);
+  });
+
+  it("shows the pads under the corners with what they carry, and nothing above", () => {
+    expect(chart.side.bearings.map(({ at, elementId }) => `${at} ${elementId}`)).toEqual([
+      "below p-front-right",
+      "below p-door-right",
+    ]);
+    for (const { forceN } of chart.side.bearings) expect(forceN).toBeGreaterThan(20_000);
+  });
+
+  it("is confirmed by full runs at both sides of every boundary of its middle column", () => {
+    const boundaries = solvedBoundaries(middleOf(chart.columns));
+    expect(boundaries.length).toBeGreaterThan(0);
+    for (const { centreMm, before, next } of boundaries)
+      for (const [widthMm, verdict] of [
+        [before.toMm, before.verdict],
+        [next.fromMm, next.verdict],
+      ] as const) {
+        const full = confirmOpening(plain, doorRequest, { centreMm, widthMm });
+        if (!full.accepted) throw new Error("the sample is accepted");
+        expect([widthMm, full.answer.verdict]).toEqual([widthMm, verdict]);
+        expect(full.unit).toBe(verdict);
+      }
+  });
+});
+
+describe("a chart that is stopped", () => {
+  it("solves nothing more and has no answer", () => {
+    const tracing = openingChart(plain, doorRequest, fineness);
+    expect(tracing.next().done).toBe(false);
+    expect(tracing.return({ accepted: false, refusals: [] })).toEqual({
+      done: true,
+      value: { accepted: false, refusals: [] },
+    });
+    expect(tracing.next()).toEqual({ done: true, value: undefined });
+  });
+});
+
+describe("a mirrored scheme", () => {
+  it("has the mirrored chart: left for right, place by place and width by width", () => {
+    const drawn = { face: "right", framed: true, fromMm: 4200, widthMm: 600 } as const;
+    const sample = drawnUnit({ type: "1CC", openings: [drawn] });
+    const mirrored: Scheme = {
+      ...sample,
+      openings: sample.openings.map((opening) => ({ ...opening, face: "left" as const })),
+    };
+    const coarse = { apartMm: 1600, envelope: "deciding sets" } as const;
+    const right = drawnChart(sample, doorRequest, coarse).chart;
+    const left = drawnChart(mirrored, { ...doorRequest, face: "left" }, coarse).chart;
+    const seen = ({ columns }: typeof right) =>
+      columns.map(({ centreMm, stretches }) => [
+        centreMm,
+        ...stretches.map(({ fromMm, toMm, verdict }) => `${fromMm}–${toMm} ${verdict}`),
+      ]);
+    expect(seen(left)).toEqual(seen(right));
+  });
+});
+
+describe("the distances of a drawn opening", () => {
+  it("lead to another verdict at the distance told, and to the same one 50 mm before it", () => {
+    const drawn = { face: "right", framed: true, fromMm: 2600, widthMm: 900 } as const;
+    const sample = drawnUnit({ type: "1CC", openings: [drawn] });
+    const request = { ...doorRequest, openingId: "o1" };
+    const { distances, columns } = drawnChart(sample, request, { apartMm: 1600, envelope: "deciding sets" }).chart;
+    if (distances === undefined) throw new Error("the opening is drawn");
+    expect([distances.centreMm, distances.widthMm]).toEqual([3050, 900]);
+    const wider = distances.changes.find(({ way }) => way === "wider");
+    expect(wider?.answer.verdict).not.toBe(distances.answer.verdict);
+    expect((wider?.byMm ?? NaN) % 50).toBe(0);
+    expect(distances.changes.map(({ way }) => way)).toContain("to the front end");
+    expect(columns.length).toBeGreaterThan(1);
+  });
+});

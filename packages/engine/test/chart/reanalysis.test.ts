@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { checkBasisOf } from "../../src/checks/check-basis.ts";
+import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
+import { findingOf } from "../../src/chart/judged.ts";
+import { trial } from "../../src/chart/trial.ts";
+import { trialGround } from "../../src/chart/trial-ground.ts";
+import { triedOpening, withTried } from "../../src/chart/trial-opening.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
+import { strengthOf } from "../../src/strength/strength-of.ts";
+import { drawnUnit } from "../strength/drawn-unit.ts";
+import { doorRequest } from "./drawn-chart.ts";
+
+// A chart solves a building again with one container condensed anew, under the runs that govern. The full solution of the same
+// scheme stands beside it: equal where they solve the same, never less.
+
+const basis = {
+  loads: designBasisFor("IBC 2021"),
+  factored: checkBasisOf("IBC 2021", "LRFD"),
+  allowable: checkBasisOf("IBC 2021", "ASD"),
+};
+const scheme = drawnUnit({ type: "1CC", above: 1 });
+const first = { centreMm: 3000, widthMm: 900 };
+const answer = trialGround(scheme, doorRequest, first, basis, strengthMemory());
+if (!answer.accepted) throw new Error("the sample is accepted");
+const { ground } = answer;
+
+function bothWays(place: typeof first) {
+  const opening = triedOpening(doorRequest, place.centreMm, place.widthMm);
+  const tried = trial(ground, [opening], ground.sets).worsts.map(findingOf);
+  const full = strengthOf(withTried(scheme, doorRequest, place.centreMm, place.widthMm), basis, strengthMemory());
+  if (!full.accepted) throw new Error("the sample is accepted");
+  const known = new Map(full.results.map((result) => [result.id, result.utilisation ?? Infinity]));
+  return tried.map(({ id, utilisation = Infinity }) => ({ id, tried: utilisation, full: known.get(id) ?? NaN }));
+}
+
+describe("a building solved again with one container condensed anew", () => {
+  it("has the uses of the full solution in its first place, part by part, to nine digits", () => {
+    const parts = bothWays(first);
+    expect(parts.length).toBeGreaterThan(30);
+    for (const { id, tried, full } of parts) expect([id, tried / full]).toEqual([id, expect.closeTo(1, 9)]);
+  });
+
+  it("in other places never asks more than the full solution, and of the most used parts the same to 1 %", () => {
+    for (const place of [
+      { centreMm: 1500, widthMm: 900 },
+      { centreMm: 3000, widthMm: 2400 },
+    ]) {
+      const parts = bothWays(place);
+      for (const { id, tried, full } of parts) expect([id, tried <= full * (1 + 1e-9)]).toEqual([id, true]);
+      const used = parts.toSorted((a, b) => b.full - a.full).slice(0, 5);
+      for (const { id, tried, full } of used) {
+        expect([id, tried]).toEqual([id, expect.closeTo(full, 6)]);
+        expect(tried).toBeGreaterThan(0.99 * full);
+      }
+    }
+  });
+});
