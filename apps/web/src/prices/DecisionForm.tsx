@@ -53,7 +53,7 @@ export function DecisionForm({ subject, money, currency, last, asleepBecause }: 
       ) : null}
       {mine && (!stands || anew) ? (
         <div className="price-answers">
-          <Command next onPress={() => give("agree")} asleepBecause={why}>
+          <Command next={project.waitsFor === "owner"} onPress={() => give("agree")} asleepBecause={why}>
             {agreeWords(money, currency)}
           </Command>
           <Command onPress={() => (declining ? give("decline") : setDeclining(true))} asleepBecause={why}>

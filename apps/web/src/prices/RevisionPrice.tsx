@@ -28,7 +28,7 @@ export function RevisionPrice({ priced, scheme, earlier }: RevisionPriceProps) {
   const apart = [apartWords(premium), uncheckedWords(premium)].filter((words) => words !== undefined);
   return (
     <>
-      <p className="status-figure price-total">{moneyText(total, currency)}</p>
+      <p className="price-total">{moneyText(total, currency)}</p>
       <p className="price-small">
         as drawn in revision {revision} <ForShow forShow={forShow} />
       </p>
@@ -45,7 +45,7 @@ export function RevisionPrice({ priced, scheme, earlier }: RevisionPriceProps) {
         asleepBecause={whyNotYet(assessed, project.revision === revision)}
       />
       <p className="price-line">
-        The same containers corner over corner, uncut, cost nothing above themselves.{" "}
+        Counted over the same containers set corner over corner, uncut.{" "}
         <Link to="/projects/$projectId/premium" params={{ projectId: project.id }}>
           Line by line
         </Link>

@@ -42,7 +42,7 @@ export const figureLabel = (figure: FigureOf): string => wordsOf(figure).label;
 export function figureUnit(figure: FigureOf, currency: string, units: UnitSystem): string {
   const { per } = wordsOf(figure);
   const shown = units === "US" ? { kg: "lb", m: "ft", h: "h", each: "each" }[per] : per;
-  return `${figure.group === "rates" ? currency : "h"}/${shown}`;
+  return `${figure.group === "rates" ? currency : "h"}${shown === "each" ? " each" : `/${shown}`}`;
 }
 
 /** Exact by the international yard and pound of 1959. */

@@ -11,8 +11,8 @@ export function LineTable({ premium, nameOf }: { premium: Premium; nameOf: NameO
   const { lines, currency } = premium;
   if (lines.length === 0) return <p>Nothing is drawn beyond the plain stack.</p>;
   return (
-    <section>
-      <h2 className="caption">Line by line</h2>
+    <details className="premium-lines">
+      <summary>{lines.length === 1 ? "The one line" : `All ${lines.length} lines`}</summary>
       <PageScroll label="Lines of the premium">
         <table>
           <thead>
@@ -47,6 +47,6 @@ export function LineTable({ premium, nameOf }: { premium: Premium; nameOf: NameO
           </tbody>
         </table>
       </PageScroll>
-    </section>
+    </details>
   );
 }

@@ -39,7 +39,7 @@ export function MarkTable({ premium, scheme }: { premium: Premium; scheme: Schem
 function markName(markId: string, nameOf: (id: string) => string): string {
   const [kind = "", ids = ""] = markId.split(":", 2);
   const names = ids
-    .split(",")
+    .split("+")
     .filter((id) => id !== "")
     .map(nameOf);
   return `${names.join(", ")}: ${kind.replaceAll("-", " ")}`;
