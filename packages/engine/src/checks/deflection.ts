@@ -43,6 +43,21 @@ export function gapClosure(element: CheckedElement, movementMm: number, gapMm: n
   );
 }
 
+/** Part of the height a storey may drift in wind at allowable level: finishes and glass; common practice, no published source. */
+export const windDriftPart = 1 / 400;
+
+export const windDrift = (driftMm: number, heightMm: number): Check =>
+  drift(driftMm, {
+    heightMm,
+    part: windDriftPart,
+    clause: {
+      document: "common practice",
+      edition: "none",
+      place: "drift in wind, 1/400 of the height under 0.6 W",
+      certainty: "common practice",
+    },
+  });
+
 /** Storey drift against the part of the storey height allowed, both mm. The part comes from the seismic code or practice. */
 export function drift(
   driftMm: number,

@@ -108,9 +108,16 @@ export type SeismicRules = {
   readonly verticalShare: (design: SeismicDesign) => number;
   /** Part of the other axis' forces that acts at once; 0 where each axis may be taken alone. */
   readonly orthogonalShare: (category: SeismicCategory) => number;
+  /** A storey's drift against what is allowed, and its stability coefficient against its limit. */
+  readonly drift: (hazards: SiteHazards, storey: StoreyMovement) => Working;
+  readonly stability: (hazards: SiteHazards, storey: StoreyMovement & StoreyForces) => Working;
   /** Eccentricity of the mass in parts of the width, amplified where the floor turns. */
   readonly accidentalEccentricity: (category: SeismicCategory, storey: SeismicStorey, axis: Axis) => number;
 };
+
+/** Elastic movement at strength level, the storey's height, mm, and the deflection amplification of its system. */
+export type StoreyMovement = { readonly elasticMm: number; readonly storeyMm: number; readonly cd: number };
+export type StoreyForces = { readonly verticalN: number; readonly shearN: number };
 
 export type SeismicRequest = {
   readonly r: number;

@@ -1,14 +1,17 @@
 import type { Scheme } from "@cornerway/schema";
 import type { GroundValue } from "../checks/soil-bearing.ts";
+import { buildingFrame } from "../loads/building-frame.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { bearingParts } from "./bearing-parts.ts";
 import { connectionParts } from "./connection-parts.ts";
+import { driftBasis, driftParts } from "./drift-parts.ts";
 import { freePostParts } from "./free-post-parts.ts";
+import { gapParts } from "./gap-parts.ts";
 import { wallParts, wallsByUnit } from "./lateral/wall-parts.ts";
-import { modelledBearings } from "./modelled-bearings.ts";
+import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -39,10 +42,28 @@ export function checkedParts(
         ...wallParts(unit, wallsOf(unit.id), { fragment: model.fragment, lines }, own, sheetWalls, basis.allowable),
       ];
     }),
+    ...driftPartsOf(scheme, built, bearings, basis),
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),
     ...connectionParts(bearings, scheme, basis),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
+  ];
+}
+
+/** None before the place says what wind and earthquakes it has. */
+function driftPartsOf(
+  scheme: Scheme,
+  { model }: BuiltModel,
+  bearings: readonly ModelledBearing[],
+  { loads }: StrengthBasis,
+): StrengthPart[] {
+  const building = buildingFrame(scheme);
+  const drift = building && driftBasis(scheme, building, loads);
+  if (building === undefined || drift === undefined) return [];
+  const own = (unitId: string) => bearings.filter(({ ownerId }) => ownerId === unitId);
+  return [
+    ...model.units.flatMap((unit) => driftParts(unit, own(unit.id), drift)),
+    ...gapParts(building, model.units, drift),
   ];
 }
 

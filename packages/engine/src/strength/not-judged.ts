@@ -12,7 +12,6 @@ export const notRun: Readonly<Partial<Record<LimitState, readonly CheckedElement
   "bearing on concrete": ["added post", "jamb", "seat", "pad"],
   anchor: ["pad", "added post"],
   deflection: ["bottom side rail", "top side rail", "added beam"],
-  drift: ["building"],
   "gap closure": ["bottom side rail", "top side rail", "added beam"],
 };
 
@@ -27,7 +26,7 @@ export const notJudged: readonly string[] = [
     "lateral lines: a storey and direction without a counted wall; irregularities, overstrength",
     "diaphragms, collectors; flow in floor and roof sheets; folds beside a window",
     "pressures on single parts: sheets bent out of their plane, jambs, headers, windows",
-    "deflection, drift, closing of gaps",
+    "deflection of rails and beams, and the gaps it closes between units one over another",
     "anchors and their distance to the edge of the pad; plates under posts",
     "the bare state; lifting, whole or in parts; erection stages",
     "pads that give: supports are rigid",

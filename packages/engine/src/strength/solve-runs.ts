@@ -33,6 +33,9 @@ export type SolvedRun = {
   readonly bearing: (name: string) => readonly [number, number, number];
   /** Largest unbalanced force over the largest load. */
   readonly residual: number;
+  /** Six movements of every node between the containers, mm and radians, global axes, in the order of `nodeIds`. */
+  readonly movement: Float64Array;
+  readonly nodeIds: readonly string[];
   readonly inner: (unitId: string) => InnerForces;
   /** Steel that belongs to no container. */
   readonly between: () => LineForces;
@@ -146,6 +149,8 @@ function solvedRun(
       return combination.frame;
     },
     bearing: (name) => combination.bearing(name),
+    movement: combination.movement,
+    nodeIds: combination.nodeIds,
     get residual() {
       return combination.residual;
     },

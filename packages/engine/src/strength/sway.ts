@@ -4,6 +4,7 @@ import type { Check } from "../checks/check.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { SolvedRun } from "./solve-runs.ts";
+import { leanOf, lengthOf, type Plan } from "./movements.ts";
 import { unitCorners } from "./unit-corners.ts";
 
 /** How much one unit leans under all it carries, along the axis where it leans most. */
@@ -57,8 +58,6 @@ function leanUnder(
   return check.ok ? [{ unitId: unit.id, run: push.run.id, check }] : [];
 }
 
-type Plan = readonly [number, number];
-
 const levelForce = (own: readonly ModelledBearing[], solved: SolvedRun): Plan =>
   own.reduce<Plan>(
     ([x, y], bearing) => {
@@ -68,10 +67,4 @@ const levelForce = (own: readonly ModelledBearing[], solved: SolvedRun): Plan =>
     [0, 0],
   );
 
-function leanOf({ foot, head }: { readonly foot: string; readonly head: string }, { frame }: SolvedRun): Plan {
-  const [low = [], high = []] = [frame.displacements[foot], frame.displacements[head]];
-  return [(high[0] ?? 0) - (low[0] ?? 0), (high[1] ?? 0) - (low[1] ?? 0)];
-}
-
 const difference = (a: Plan, b: Plan): Plan => [a[0] - b[0], a[1] - b[1]];
-const lengthOf = ([x, y]: Plan): number => Math.sqrt(x * x + y * y);

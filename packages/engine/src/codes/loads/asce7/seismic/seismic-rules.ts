@@ -1,10 +1,12 @@
 import type { SeismicRules } from "../../../../loads/design-basis.ts";
 import type { Asce7Edition } from "../asce7-edition.ts";
+import { importanceFactors } from "../importance-factors.ts";
 import { seismicDesign } from "./design-spectrum.ts";
 import { horizontalIrregularities } from "./horizontal-irregularities.ts";
 import { lateralForces } from "./lateral-forces.ts";
 import { permitSystem } from "./permit-system.ts";
 import { redundancy } from "./redundancy.ts";
+import { seismicDrift, stabilityCoefficient } from "./storey-drift.ts";
 import { accidentalEccentricity, torsionalRatio, torsionAmplification } from "./torsion.ts";
 import { verticalIrregularities } from "./vertical-irregularities.ts";
 
@@ -22,6 +24,17 @@ export const seismicRules = (edition: Asce7Edition): SeismicRules => ({
   verticalShare: ({ sds, category }) => (category === "A" || category === "B" ? 0 : 0.2 * sds),
   /** 12.5: 100 % and 30 % in D to F, for every building rather than for shared columns alone. */
   orthogonalShare: (category) => (category === "D" || category === "E" || category === "F" ? 0.3 : 0),
+  drift: ({ riskCategory }, storey) =>
+    seismicDrift(edition, {
+      ...storey,
+      importance: importanceFactors[riskCategory].seismic,
+      riskCategory,
+      tolerant: false,
+    }),
+  stability: ({ riskCategory }, { elasticMm, ...storey }) => {
+    const importance = importanceFactors[riskCategory].seismic;
+    return stabilityCoefficient(edition, { ...storey, importance, driftMm: (storey.cd * elasticMm) / importance });
+  },
   /** 12.8.4.3: amplified in C to F where the floor is torsionally irregular. */
   accidentalEccentricity: (category, storey, axis) => {
     const ratio = torsionalRatio(storey, axis);
