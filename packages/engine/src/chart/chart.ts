@@ -132,8 +132,10 @@ export type OpeningChart = {
   readonly solved: number;
 };
 
-/** A chart as it comes: each step one column more. */
-export type ChartStep = { readonly column: ChartColumn; readonly done: number; readonly of: number };
+/** A chart as it comes: first the side, then each step one column more. */
+export type ChartStep =
+  | { readonly kind: "side"; readonly side: ChartSide; readonly of: number }
+  | { readonly kind: "column"; readonly column: ChartColumn; readonly done: number; readonly of: number };
 
 export type ChartRefusal = { readonly accepted: false; readonly refusals: readonly HazardRefusal[] };
 

@@ -51,6 +51,8 @@ export function* tracedChart(
   const { ground } = answer;
   const judge = new PlaceJudge(ground);
   const side = chartSide(ground.unit, request, ground.ownBearings, ground.whole.solved);
+  const places = chartPlaces(side.lengthMm, side.sheet.u0, side.sheet.u1, fineness.apartMm);
+  yield { kind: "side", side, of: places.length };
   const sets = fineness.envelope === "deciding sets" ? decidingSets(ground) : ground.sets;
   const columns: ChartColumn[] = [];
   const columnAt = (centreMm: number): ChartColumn =>
@@ -61,11 +63,10 @@ export function* tracedChart(
       (widthMm) => judge.forbidden({ centreMm, widthMm }),
       nearest(columns, centreMm),
     );
-  const places = chartPlaces(side.lengthMm, side.sheet.u0, side.sheet.u1, fineness.apartMm);
   for (const centreMm of places) {
     const column = columnAt(centreMm);
     columns.push(column);
-    yield { column, done: columns.length, of: places.length };
+    yield { kind: "column", column, done: columns.length, of: places.length };
   }
   const sorted = columns.toSorted((a, b) => a.centreMm - b.centreMm);
   const away = drawn && distances(first, columnAt(first.centreMm), side.lengthMm, (place) => judge.answer(place, sets));

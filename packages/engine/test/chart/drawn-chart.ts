@@ -13,18 +13,21 @@ export const doorRequest: ChartRequest = {
   framed: true,
 };
 
+type ColumnStep = Extract<ChartStep, { kind: "column" }>;
+
 /** A chart drawn to its end, with the steps it came in. */
 export function drawnChart(
   scheme: Scheme,
   request: ChartRequest,
   fineness: ChartFineness,
-): { readonly chart: OpeningChart; readonly steps: readonly ChartStep[] } {
+): { readonly chart: OpeningChart; readonly steps: readonly ColumnStep[] } {
   const tracing = openingChart(scheme, request, fineness);
-  const steps: ChartStep[] = [];
+  const steps: ColumnStep[] = [];
   for (;;) {
     const next = tracing.next();
-    if (next.done !== true) steps.push(next.value);
-    else if (next.value.accepted) return { chart: next.value.chart, steps };
+    if (next.done !== true) {
+      if (next.value.kind === "column") steps.push(next.value);
+    } else if (next.value.accepted) return { chart: next.value.chart, steps };
     else throw new Error("the sample's hazards are accepted");
   }
 }
