@@ -25,6 +25,7 @@ export const acts = [
   "read-revisions",
   "read-record",
   "read-people",
+  "leave-project",
   "invite",
   "confirm-engineer",
   "remove-person",
@@ -55,6 +56,8 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "read-revisions": roles,
   "read-record": roles,
   "read-people": roles,
+  /** Lays down one's own part. */
+  "leave-project": roles,
   invite: ["architect", "owner"],
   "confirm-engineer": ["owner"],
   "remove-person": ["owner"],
@@ -65,13 +68,14 @@ export const mayDo: Record<Act, readonly Role[]> = {
 /** What an administrator of the service does in any project, with no part in it: see to its people, never to its drawing. */
 export const administratorMayDo: readonly Act[] = ["read-people", "invite", "remove-person", "set-expiry"];
 
-/** What an engineer does whom the owner has not confirmed: read. Every other act of theirs waits. */
+/** What an engineer does whom the owner has not confirmed: read, and leave. Every other act of theirs waits. */
 export const beforeConfirmation: readonly Act[] = [
   "read-draft",
   "read-revisions",
   "read-record",
   "read-people",
   "read-prices",
+  "leave-project",
 ];
 
 /** True when someone holding any of these roles may do the act. */

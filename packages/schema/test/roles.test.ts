@@ -34,6 +34,7 @@ describe("who may do what", () => {
         "read-revisions",
         "read-record",
         "read-people",
+        "leave-project",
         "invite",
         "set-expiry",
         "keep-webhooks",
@@ -56,6 +57,7 @@ describe("who may do what", () => {
         "read-revisions",
         "read-record",
         "read-people",
+        "leave-project",
       ],
     ],
     [
@@ -70,6 +72,7 @@ describe("who may do what", () => {
         "read-revisions",
         "read-record",
         "read-people",
+        "leave-project",
       ],
     ],
     [
@@ -85,6 +88,7 @@ describe("who may do what", () => {
         "read-revisions",
         "read-record",
         "read-people",
+        "leave-project",
         "invite",
         "confirm-engineer",
         "remove-person",
@@ -92,7 +96,7 @@ describe("who may do what", () => {
         "keep-webhooks",
       ],
     ],
-    ["reader", ["read-revisions", "read-record", "read-people"]],
+    ["reader", ["read-revisions", "read-record", "read-people", "leave-project"]],
   ])("the %s: %j", (role, expected) => {
     expect(actsOf(role)).toEqual(expected);
   });
@@ -123,8 +127,9 @@ describe("an administrator of the service", () => {
 });
 
 describe("an engineer whom the owner has not confirmed", () => {
-  it("does a part of what an engineer does, and all of it is reading", () => {
-    for (const act of beforeConfirmation) expect(may(["engineer"], act) && act.startsWith("read-")).toBe(true);
+  it("does a part of what an engineer does, and all of it is reading, but for leaving", () => {
+    const read = beforeConfirmation.filter((act) => act !== "leave-project");
+    for (const act of read) expect(may(["engineer"], act) && act.startsWith("read-")).toBe(true);
   });
 });
 

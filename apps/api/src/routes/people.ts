@@ -18,7 +18,7 @@ import { answer } from "../plugins/problems.ts";
 import { signedInOf } from "../plugins/signed-in.ts";
 import { invite, withdrawInvitation } from "../services/invite.ts";
 import { readPeople } from "../services/read-people.ts";
-import { confirmEngineer, removePart, setExpiry } from "../services/see-to-people.ts";
+import { confirmEngineer, leaveProject, removePart, setExpiry } from "../services/see-to-people.ts";
 import { readProjectRow } from "../store/project-rows.ts";
 
 const path = "/api/projects/:projectId";
@@ -51,6 +51,10 @@ const confirming = described(
 const removing = described(
   { tag, id: "removePart", summary: "Take a part away", answers: { 204: null }, problems: ["last-owner"] },
   { params: ofPerson, body: RemovePart },
+);
+const leaving = described(
+  { tag, id: "leaveProject", summary: "Lay one's own part down", answers: { 204: null }, problems: ["last-owner"] },
+  { params: projectParams, body: RemovePart },
 );
 const expiring = described(
   { tag, id: "setExpiry", summary: "Say when a reader's part ends", answers: { 204: null } },
@@ -95,6 +99,10 @@ export const peopleRoutes: FastifyPluginAsyncZod = async (app) => {
       const { personId } = request.params;
       return answer(reply, await removePart(app.database, partOfSender(request), personId, request.body.role), 204);
     },
+  );
+
+  app.post(`${path}/leave`, { config: { act: "leave-project" }, schema: leaving }, async (request, reply) =>
+    answer(reply, await leaveProject(app.database, partOfSender(request), request.body.role), 204),
   );
 
   app.post(

@@ -1,6 +1,7 @@
-import type { Role } from "@cornerway/schema";
+import type { Actor, Role } from "@cornerway/schema";
 import { done, refuse, type Outcome } from "../outcome.ts";
 import { append } from "../record/append.ts";
+import type { Connection } from "../store/connection.ts";
 import type { Database } from "../store/database.ts";
 import { closeInvitationsOf } from "../store/link-rows.ts";
 import {
@@ -12,7 +13,7 @@ import {
 import { findPersonById, readLicence } from "../store/person-rows.ts";
 import { actOf } from "./act-of.ts";
 import { refuseEnd } from "./invite.ts";
-import { actorOf, authorOf, type Part } from "./part.ts";
+import { actorOf, authorAs, authorOf, type Part } from "./part.ts";
 
 /** The owner says who the engineer is; nobody says so of themselves. */
 export function confirmEngineer(database: Database, sender: Part, personId: string): Promise<Outcome<null>> {
@@ -29,20 +30,32 @@ export function confirmEngineer(database: Database, sender: Part, personId: stri
   });
 }
 
-/** Takes a part away; with it goes every invitation that person made, or that waits for them. */
-export function removePart(database: Database, sender: Part, personId: string, role: Role): Promise<Outcome<null>> {
-  const { projectId } = sender;
-  return actOf(database, sender, "remove-person", async (tx, part) => {
-    const person = await findPersonById(tx, personId);
-    if (person === null || !(await deleteMembership(tx, projectId, personId, role))) return refuse("not-found");
-    if (role === "owner" && (await countHolders(tx, projectId, "owner")) === 0) return refuse("last-owner");
-    const by = actorOf(part, "remove-person");
-    const of = { personId, personName: person.name, role };
-    await append(tx, projectId, by, () => ({ kind: "role removed", ...of }));
-    for (const closed of await closeInvitationsOf(tx, projectId, person))
-      await append(tx, projectId, by, () => ({ kind: "invitation withdrawn", ...closed }));
-    return done(null);
-  });
+/** Takes a part away. */
+export const removePart = (database: Database, sender: Part, personId: string, role: Role): Promise<Outcome<null>> =>
+  actOf(database, sender, "remove-person", (tx, part) =>
+    endPart(tx, part.projectId, { personId, role, by: actorOf(part, "remove-person") }),
+  );
+
+/** Lays one's own part down. */
+export const leaveProject = (database: Database, sender: Part, role: Role): Promise<Outcome<null>> =>
+  actOf(database, sender, "leave-project", (tx, part) =>
+    endPart(tx, part.projectId, { personId: part.person.id, role, by: authorAs(part, "leave-project", role) }),
+  );
+
+/** Ends a part, never the last owner's; with it goes every invitation that person made, or that waits for them. */
+async function endPart(
+  tx: Connection,
+  projectId: string,
+  { personId, role, by }: { personId: string; role: Role; by: Actor },
+): Promise<Outcome<null>> {
+  const person = await findPersonById(tx, personId);
+  if (person === null || !(await deleteMembership(tx, projectId, personId, role))) return refuse("not-found");
+  if (role === "owner" && (await countHolders(tx, projectId, "owner")) === 0) return refuse("last-owner");
+  const of = { personId, personName: person.name, role };
+  await append(tx, projectId, by, () => ({ kind: "role removed", ...of }));
+  for (const closed of await closeInvitationsOf(tx, projectId, person))
+    await append(tx, projectId, by, () => ({ kind: "invitation withdrawn", ...closed }));
+  return done(null);
 }
 
 /** Says anew when a reader's part ends. */

@@ -165,6 +165,24 @@ describe("whoever is taken out", () => {
     expectProblem(await owner.get(path), "not-found");
   });
 
+  it("may have left by themselves, each their own part and never the last owner's; the record says so", async () => {
+    expectProblem(await checker.post(`${path}/leave`, { role: "engineer" }), "not-found");
+    expectProblem(await owner.post(`${path}/leave`, { role: "owner" }), "last-owner");
+    await checker.post(`${path}/leave`, { role: "checker" }).expect(204);
+    expectProblem(await checker.get(path), "not-found");
+    const { id: personId, name: personName } = checker.person;
+    expect(await lastPayload()).toEqual({ kind: "role removed", personId, personName, role: "checker" });
+    expectProblem(await checker.post(`${path}/leave`, { role: "checker" }), "not-found");
+  });
+
+  it("was an engineer who was not confirmed yet, if they so wish", async () => {
+    const engineer = await service.signIn("engineer");
+    const where = { projectId, personId: engineer.person.id };
+    await service.owner.connection.membership.updateMany({ where, data: { confirmedAt: null } });
+    await engineer.post(`${path}/leave`, { role: "engineer" }).expect(204);
+    expectProblem(await engineer.get(path), "not-found");
+  });
+
   it("takes the invitations they made with them, and those that wait for them", async () => {
     const architect = await service.signIn("architect");
     const invite = (by: Browser, email: string) =>

@@ -33,6 +33,7 @@ export type PeopleAct =
   | { act: "withdraw"; invitationId: string }
   | { act: "confirm"; personId: string }
   | { act: "remove"; personId: string; role: Role }
+  | { act: "leave"; role: Role }
   | { act: "end"; personId: string; expiresAt: string };
 
 /** Everything that is done to a person of a project, one after the other. */
@@ -49,6 +50,10 @@ function send(projectId: string, what: PeopleAct): Promise<unknown> {
   if (what.act === "withdraw") {
     const params = { path: { projectId, invitationId: what.invitationId } };
     return read(z.unknown(), api.DELETE("/api/projects/{projectId}/invitations/{invitationId}", { params }));
+  }
+  if (what.act === "leave") {
+    const params = { path: { projectId } };
+    return read(z.unknown(), api.POST("/api/projects/{projectId}/leave", { params, body: { role: what.role } }));
   }
   const params = { path: { projectId, personId: what.personId } };
   const person = "/api/projects/{projectId}/people/{personId}";

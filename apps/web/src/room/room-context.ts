@@ -59,6 +59,7 @@ const notYours: Record<Act, string> = {
   "read-revisions": "Revisions are not yours to see.",
   "read-record": "The record is not yours to see.",
   "read-people": "Who has a part here is not yours to see.",
+  "leave-project": "You have no part here to lay down.",
   invite: "Only architect and owner ask people in.",
   "confirm-engineer": "Only the owner confirms the engineer.",
   "remove-person": "Only the owner ends someone's part.",

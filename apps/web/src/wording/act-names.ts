@@ -21,6 +21,7 @@ export const actNames: Record<Act, string> = {
   "read-revisions": "See the revisions that were sent",
   "read-record": "Read the record",
   "read-people": "See who has a part",
+  "leave-project": "Lay one's own part down",
   invite: "Ask people in",
   "confirm-engineer": "Say who the engineer is",
   "remove-person": "Take a part away",

@@ -58,6 +58,15 @@ describe("the members of a project", () => {
     expect(onAct).toHaveBeenCalledExactlyOnceWith({ act: "remove", personId: nadia?.id, role: "reader" });
   });
 
+  it("lay down their own part, and nobody else's, after a second press", () => {
+    const onAct = show(["leave-project"], nadia?.id);
+    expect(screen.getAllByRole("button").map(({ textContent }) => textContent)).toEqual(["Leave as reader"]);
+    fireEvent.click(screen.getByRole("button", { name: "Leave as reader" }));
+    expect(screen.queryByRole("button", { name: "Stay" })).not.toBeNull();
+    fireEvent.click(screen.getByRole("button", { name: "Leave as reader" }));
+    expect(onAct).toHaveBeenCalledExactlyOnceWith({ act: "leave", role: "reader" });
+  });
+
   it("who are readers have the last day of their part set, to the end of that day", () => {
     const onAct = show(["set-expiry"]);
     fireEvent.change(screen.getByLabelText("Last day of Nadia Wren"), { target: { value: "2027-04-02" } });

@@ -106,6 +106,26 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/account/stamp-wording": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * State how your office words the four dispositions of a stamp
+     * @description The meaning stays one of the four; a stamp keeps both.
+     */
+    post: operations["wordStamps"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/administration/projects": {
     parameters: {
       query?: never;
@@ -442,6 +462,23 @@ export interface paths {
     post?: never;
     /** Take an invitation back */
     delete: operations["withdrawInvitation"];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/leave": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Lay one's own part down */
+    post: operations["leaveProject"];
+    delete?: never;
     options?: never;
     head?: never;
     patch?: never;
@@ -961,11 +998,12 @@ export interface paths {
       path?: never;
       cookie?: never;
     };
-    get?: never;
+    /** The stamps, each with whether it is still on what is there */
+    get: operations["listStamps"];
     put?: never;
     /**
-     * Stamp the latest revision
-     * @description Carries the two digests on the engineer's screen, and is refused when the revision has others.
+     * Stamp the latest revision, or one item of it
+     * @description Carries the two digests on the engineer's screen, and is refused when the revision has others; asks for the password again.
      */
     post: operations["pressStamp"];
     delete?: never;
@@ -1192,6 +1230,7 @@ export interface components {
         id: components["schemas"]["PersonId"];
         name: string;
       };
+      stampWording: components["schemas"]["StampWording"];
     };
     /** Format: uuid */
     ActId: string;
@@ -2614,8 +2653,10 @@ export interface components {
       remark: string | null;
     };
     NewStampInput: {
+      conditions?: components["schemas"]["NewConditionInput"][] | undefined;
       contentDigest: components["schemas"]["DigestInput"];
       disposition: components["schemas"]["DispositionInput"];
+      elementId?: components["schemas"]["ElementIdInput"] | undefined;
       id: components["schemas"]["StampIdInput"];
       resultDigest: components["schemas"]["DigestInput"];
       revision: components["schemas"]["RevisionLetterInput"];
@@ -3449,6 +3490,10 @@ export interface components {
         lengthM: number;
       }[];
     };
+    PressStampInput: {
+      password: string;
+      stamp: components["schemas"]["NewStampInput"];
+    };
     PressurePa: number;
     PressurePaInput: number;
     PricedWith: {
@@ -3534,6 +3579,7 @@ export interface components {
         | "read-revisions"
         | "read-record"
         | "read-people"
+        | "leave-project"
         | "invite"
         | "confirm-engineer"
         | "remove-person"
@@ -4108,18 +4154,34 @@ export interface components {
     };
     Stamp: {
       author: components["schemas"]["Author"];
+      conditions?: components["schemas"]["NewCondition"][] | undefined;
       contentDigest: components["schemas"]["Digest"];
       disposition: components["schemas"]["Disposition"];
+      elementId?: components["schemas"]["ElementId"] | undefined;
       id: components["schemas"]["StampId"];
       pressedAt: components["schemas"]["Moment"];
       resultDigest: components["schemas"]["Digest"];
       revision: components["schemas"]["RevisionLetter"];
       text: string;
+      wording?: unknown | undefined;
     };
     /** Format: uuid */
     StampId: string;
     /** Format: uuid */
     StampIdInput: string;
+    StampNow: {
+      stamp: components["schemas"]["Stamp"];
+      standing: components["schemas"]["Standing"];
+    };
+    StampWording: {
+      [key: string]: unknown;
+    };
+    StampWordingChangeInput: {
+      stampWording: components["schemas"]["StampWordingInput"];
+    };
+    StampWordingInput: {
+      [key: string]: string;
+    };
     Standing: {
       changed: components["schemas"]["CoverChange"];
       newest: components["schemas"]["RevisionLetter"];
@@ -5015,6 +5077,124 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  wordStamps: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["StampWordingChangeInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
           };
         };
       };
@@ -7921,6 +8101,150 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  leaveProject: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["RemovePartInput"];
+      };
+    };
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `last-owner` A project keeps an owner. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "last-owner" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
           };
         };
       };
@@ -12061,6 +12385,112 @@ export interface operations {
       };
     };
   };
+  listStamps: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["StampNow"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   pressStamp: {
     parameters: {
       query?: never;
@@ -12072,7 +12502,7 @@ export interface operations {
     };
     requestBody: {
       content: {
-        "application/json": components["schemas"]["NewStampInput"];
+        "application/json": components["schemas"]["PressStampInput"];
       };
     };
     responses: {
@@ -12109,7 +12539,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -12117,7 +12547,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "present-password-wrong"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -12171,7 +12610,7 @@ export interface operations {
           };
         };
       };
-      /** @description `stamp-not-open` This stamp is not open on this revision. */
+      /** @description `element-unknown` No such element in that revision. · `stamp-not-open` This stamp is not open on this revision. */
       422: {
         headers: {
           [name: string]: unknown;
@@ -12179,7 +12618,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "stamp-not-open" | undefined;
+            code?: ("element-unknown" | "stamp-not-open") | undefined;
           };
         };
       };
@@ -12207,7 +12646,7 @@ export interface operations {
           };
         };
       };
-      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
       503: {
         headers: {
           [name: string]: unknown;
@@ -12215,7 +12654,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "unready" | undefined;
+            code?: ("busy" | "unready") | undefined;
           };
         };
       };

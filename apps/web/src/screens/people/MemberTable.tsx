@@ -93,8 +93,15 @@ function MemberRow({ member, part, acts, meId, onAct }: Doing & { member: Projec
               onEnd={(expiresAt) => onAct({ act: "end", personId, expiresAt })}
             />
           )}
-          {acts.includes("remove-person") && (
-            <Removal what={`${name} as ${role}`} onRemove={() => onAct({ act: "remove", personId, role })} />
+          {personId !== meId && acts.includes("remove-person") && (
+            <Removal
+              ask="Take away"
+              what={`${name} as ${role}`}
+              onRemove={() => onAct({ act: "remove", personId, role })}
+            />
+          )}
+          {personId === meId && acts.includes("leave-project") && (
+            <Removal ask="Leave" what={`as ${role}`} onRemove={() => onAct({ act: "leave", role })} />
           )}
         </div>
       </td>
@@ -112,21 +119,21 @@ function Standing({ part: { role, confirmedAt, expiresAt } }: { part: HeldPart }
   return expiresAt === null ? "Open-ended" : `Until ${dateOf(expiresAt)}`;
 }
 
-/** Asks once more before a part is taken away: it cannot be taken back by a key. */
-function Removal({ what, onRemove }: { what: string; onRemove: () => void }) {
+/** Asks once more before a part is taken away or laid down: it cannot be taken back by a key. */
+function Removal({ ask, what, onRemove }: { ask: "Take away" | "Leave"; what: string; onRemove: () => void }) {
   const [asked, setAsked] = useState(false);
   if (!asked)
     return (
       <Command quiet onPress={() => setAsked(true)}>
-        Take away
+        {ask}
         <span className="unseen"> {what}</span>
       </Command>
     );
   return (
     <>
-      <Command onPress={onRemove}>{`Take away ${what}`}</Command>
+      <Command onPress={onRemove}>{`${ask} ${what}`}</Command>
       <Command quiet onPress={() => setAsked(false)}>
-        Leave it
+        {ask === "Leave" ? "Stay" : "Leave it"}
       </Command>
     </>
   );
