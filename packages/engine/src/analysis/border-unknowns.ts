@@ -20,6 +20,7 @@ export class BorderUnknowns {
   private readonly numbers = new Map<string, number>();
   private readonly columns: ReducedColumn[] = [];
   private readonly products: number[][] = []; // row by row below the diagonal
+  private readonly rows = new Map<number, ReadonlyMap<number, number>>();
   private elementsAt: Map<number, Element[]> | null = null;
 
   constructor(elements: readonly Element[], equationOf: Int32Array, factor: SparseFactor) {
@@ -74,8 +75,7 @@ export class BorderUnknowns {
     const entries: [number, number][] = [];
     if (unknown.kind === "spring") entries.push([unknown.lower, 1], [unknown.upper, -1]);
     if (unknown.kind === "held") entries.push([unknown.freedom, 1]);
-    if (unknown.kind === "freed")
-      for (const element of this.elementsOf(unknown.freedom)) entries.push(...rowOf(element, unknown.freedom));
+    if (unknown.kind === "freed") entries.push(...this.rowOf(unknown.freedom));
     const onEquations = entries
       .map(([freedom, value]) => [this.equationOf[freedom] ?? -1, value] as const)
       .filter(([equation]) => equation >= 0);
@@ -88,15 +88,15 @@ export class BorderUnknowns {
     if (a.kind === "spring" && b.kind === "freed") return partIn(a, b.freedom);
     if (a.kind === "freed" && b.kind === "spring") return partIn(b, a.freedom);
     if (a.kind !== "freed" || b.kind !== "freed") return 0;
-    let sum = 0;
-    for (const element of this.elementsOf(a.freedom))
-      for (const [freedom, value] of rowOf(element, a.freedom)) if (freedom === b.freedom) sum += value;
-    return sum;
+    return this.rowOf(a.freedom).get(b.freedom) ?? 0;
   }
 
-  private elementsOf(freedom: number): readonly Element[] {
+  /** Stiffness between a held freedom and every other. */
+  private rowOf(freedom: number): ReadonlyMap<number, number> {
     this.elementsAt ??= atHeldFreedoms(this.elements, this.equationOf);
-    return this.elementsAt.get(freedom) ?? [];
+    const known = this.rows.get(freedom) ?? rowIn(this.elementsAt.get(freedom) ?? [], freedom);
+    this.rows.set(freedom, known);
+    return known;
   }
 }
 
@@ -117,9 +117,13 @@ export function partIn({ lower, upper }: Spring, freedom: number): number {
   return freedom === lower ? 1 : freedom === upper ? -1 : 0;
 }
 
-function rowOf({ freedoms, matrix }: Element, freedom: number): [number, number][] {
-  const row = freedoms.indexOf(freedom);
-  return Array.from(freedoms, (other, j): [number, number] => [other, matrix[row * freedoms.length + j] ?? 0]);
+function rowIn(elements: readonly Element[], freedom: number): Map<number, number> {
+  const sum = new Map<number, number>();
+  for (const { freedoms, matrix } of elements) {
+    const from = freedoms.indexOf(freedom) * freedoms.length;
+    freedoms.forEach((other, j) => sum.set(other, (sum.get(other) ?? 0) + (matrix[from + j] ?? 0)));
+  }
+  return sum;
 }
 
 /** The elements at each freedom that has no equation. */

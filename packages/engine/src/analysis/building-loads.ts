@@ -3,6 +3,7 @@ import { plus, times } from "../numerics/vector.ts";
 import type { BuildingSystem, CondensedUnit } from "./building-system.ts";
 import { combinedLoads, type CombinedLoads } from "./combined-loads.ts";
 import type { Action } from "./equilibrium.ts";
+import { sharesUnder } from "./load-basis.ts";
 import { addTurned } from "./turn-stiffness.ts";
 
 /** One combination on the whole building: what acts between the containers, and what the containers pass on. */
@@ -24,17 +25,15 @@ function addUnit(
   forces: Float64Array,
   actions: Action[],
 ): void {
-  own.cases.forEach((name, c) => {
-    const factor = combo[name] ?? 0;
-    if (factor === 0) return;
-    addTurned(own.condensed.onRetained[c] ?? NOTHING, turn, factor, forces, firstNode * 6);
-    const local = own.resultants[c];
+  sharesUnder(own.basis, combo).forEach((share, k) => {
+    if (share === 0) return;
+    addTurned(own.condensed.onRetained[k] ?? NOTHING, turn, share, forces, firstNode * 6);
+    const local = own.resultants[k];
     if (local === undefined) return;
-    const force = times(turned(turn, local.force), factor);
     actions.push({
       place: plus(turned(turn, local.place), unit.at),
-      force,
-      moment: times(turned(turn, local.moment), factor),
+      force: times(turned(turn, local.force), share),
+      moment: times(turned(turn, local.moment), share),
     });
   });
 }

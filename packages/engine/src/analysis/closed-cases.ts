@@ -14,6 +14,7 @@ export class ClosedCases {
   private readonly closed: Prepared;
   private readonly loads = new Map<string, CombinedLoads>();
   private readonly moved = new Map<string, Movement>();
+  private readonly sums = new WeakMap<Combo, Movement>();
 
   constructor(building: BuildingSystem, closed: Prepared) {
     this.building = building;
@@ -42,12 +43,16 @@ export class ClosedCases {
 
   /** Movements under combinations with every bearing closed; each has the bits it would have by itself. */
   movementsUnder(combos: readonly Combo[], loads: readonly CombinedLoads[]): Movement[] {
-    this.solveMissing(combos);
-    return solveMovements(
+    const asked = combos.flatMap((combo, s) => (this.sums.has(combo) ? [] : [s]));
+    const [fresh, on] = [pick(combos, asked), pick(loads, asked)];
+    this.solveMissing(fresh);
+    const solved = solveMovements(
       this.closed,
-      loads,
-      combos.map((combo) => this.sumOf(combo)),
+      on,
+      fresh.map((combo) => this.sumOf(combo)),
     );
+    fresh.forEach((combo, s) => this.sums.set(combo, solved[s] ?? NOWHERE));
+    return combos.map((combo) => this.sums.get(combo) ?? NOWHERE);
   }
 
   private sumOf(combo: Combo): Float64Array {
@@ -63,7 +68,7 @@ export class ClosedCases {
       this.closed,
       missing.map((name) => this.loadOf(name)),
     );
-    missing.forEach((name, n) => this.moved.set(name, solved[n] ?? { movement: NONE, answered: NONE }));
+    missing.forEach((name, n) => this.moved.set(name, solved[n] ?? NOWHERE));
   }
 
   private loadOf(name: string): CombinedLoads {
@@ -74,6 +79,13 @@ export class ClosedCases {
 }
 
 const NONE = new Float64Array(0);
+const NOWHERE: Movement = { movement: NONE, answered: NONE };
+
+const pick = <T>(all: readonly T[], places: readonly number[]): T[] =>
+  places.flatMap((n) => {
+    const one = all[n];
+    return one === undefined ? [] : [one];
+  });
 
 const partsOf = (combo: Combo): [string, number][] => Object.entries(combo).filter(([, factor]) => factor !== 0);
 

@@ -1,6 +1,7 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
 import { KnownTrees } from "../numerics/known-trees.ts";
 import { BoundedStore } from "./bounded-store.ts";
+import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
 import { condense, type Condensation, type Condensed } from "./condense.ts";
 import type { PlacedUnit, UnitFragment } from "../model/building-model.ts";
@@ -16,13 +17,15 @@ export class CondensationCache {
   private readonly elements: BoundedStore<UnitElements>;
   private readonly trees = new KnownTrees();
   private readonly loads: BoundedStore<LocalUnitLoads>;
+  private readonly bases: BoundedStore<LoadBasis>;
   /** The last building solved, on its bearing points. */
   readonly building = new FactorMemory();
 
   constructor(limitBytes: number) {
     this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);
     this.elements = new BoundedStore(ELEMENTS_KEPT, () => 1);
-    this.loads = new BoundedStore(limitBytes * (1 - PARTS_SHARE), loadBytes);
+    this.loads = new BoundedStore(limitBytes * LOADS_SHARE, loadBytes);
+    this.bases = new BoundedStore(limitBytes * (1 - PARTS_SHARE - LOADS_SHARE), basisBytes);
   }
 
   /** How many containers were condensed because the cache did not hold them. */
@@ -46,12 +49,19 @@ export class CondensationCache {
   }
 
   loadsOn(unit: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {
-    const make = (): LocalUnitLoads => localUnitLoads(unit, condensed);
-    return unit.loadsKey === undefined ? make() : this.loads.take(`${unit.loadsKey} ${unit.fragment.key}`, make);
+    const { loadsKey } = unit;
+    if (loadsKey === undefined) return localUnitLoads(loadBasis(unit.loads), condensed);
+    return this.loads.take(`${loadsKey} ${unit.fragment.key}`, () =>
+      localUnitLoads(
+        this.bases.take(loadsKey, () => loadBasis(unit.loads)),
+        condensed,
+      ),
+    );
   }
 }
 
 const PARTS_SHARE = 0.8;
+const LOADS_SHARE = 0.15;
 /** Whole containers come up between others again and again. */
 const ELEMENTS_KEPT = 2;
 const BYTES_PER_NUMBER = 8;
@@ -79,4 +89,11 @@ function partBytes(condensation: Condensation<UnitElements>): number {
 
 function loadBytes({ condensed }: LocalUnitLoads): number {
   return BYTES_PER_NUMBER * condensed.reduced.length;
+}
+
+const NUMBERS_PER_LOAD = 8;
+
+function basisBytes({ loads, shares }: LoadBasis): number {
+  const items = loads.reduce((sum, { beam_udl = [], nodal = [] }) => sum + beam_udl.length + nodal.length, 0);
+  return BYTES_PER_NUMBER * (NUMBERS_PER_LOAD * items + shares.size * loads.length);
 }

@@ -1,7 +1,7 @@
 import { memberEndForcesOfSides, toLocalComponents } from "../elements/member.ts";
 import { panelFlow } from "../elements/shear-panel.ts";
 import type { Triple } from "../model/analytical-model.ts";
-import type { LocalUnitLoads } from "./unit-loads.ts";
+import { reducedUnder } from "./unit-loads.ts";
 import type { CondensedUnit } from "./building-system.ts";
 import { recoverPart } from "./condense.ts";
 import { turnVector, turnVectorBack } from "./turn-stiffness.ts";
@@ -28,7 +28,7 @@ export function recoverUnit(unit: CondensedUnit, solved: readonly Solved[]): Uni
   const end = firstNode + condensed.retained.length;
   const onRetained = solved.map(({ movement }) => turnVectorBack(movement.subarray(firstNode * 6, end * 6), turn));
   const combos = solved.map(({ combo }) => combo);
-  const reduced = combined(loads, combos, condensed.factor.tree.equations);
+  const reduced = reducedUnder(loads, combos, condensed.factor.tree.equations);
   const inside = new Inside(unit, combos, recoverPart(condensed, reduced, onRetained));
   return solved.map((_, side) => new RecoveredUnit(inside, side));
 }
@@ -111,25 +111,6 @@ class RecoveredUnit implements UnitSolution {
 }
 
 const NOTHING = new Float64Array(0);
-
-/** The reduced loads of a combination are the combination of the reduced loads. */
-function combined(
-  { cases, condensed }: LocalUnitLoads,
-  combos: readonly Readonly<Record<string, number>>[],
-  equations: number,
-): Float64Array {
-  const [sides, count] = [combos.length, cases.length];
-  const reduced = new Float64Array(equations * sides);
-  combos.forEach((combo, s) =>
-    cases.forEach((name, c) => {
-      const factor = combo[name] ?? 0;
-      if (factor === 0) return; // a combination takes a few of hundreds of cases
-      for (let e = 0; e < equations; e++)
-        reduced[e * sides + s] = (reduced[e * sides + s] ?? 0) + factor * (condensed.reduced[e * count + c] ?? 0);
-    }),
-  );
-  return reduced;
-}
 
 function uniformLoads(
   loads: CondensedUnit["unit"]["loads"],

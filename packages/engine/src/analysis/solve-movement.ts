@@ -86,6 +86,8 @@ export function unbalanced({ equationOf }: Prepared, { answered }: Movement, loa
 
 /** Operations behind one component of K·u: a node joins a few condensed containers of a hundred terms and more each. */
 const ROUNDING = roundingBound(1024);
+/** A sum of a few dozen solutions, each with its own rounding. */
+const ROUNDING_OF_SUM = roundingBound(32 * 1024);
 
 function isSettled(left: number, before: number, answered: Float64Array, side: number, count: number): boolean {
   return !(left < before / 2) || left <= ROUNDING * largestOf(answered, side, count);
@@ -98,7 +100,7 @@ function isInBalance(
   side: number,
   count: number,
 ): boolean {
-  return unbalancedSide(prepared, answered, load, side, count) <= ROUNDING * largestOf(answered, side, count);
+  return unbalancedSide(prepared, answered, load, side, count) <= ROUNDING_OF_SUM * largestOf(answered, side, count);
 }
 
 function largestOf(values: Float64Array, side: number, count: number): number {

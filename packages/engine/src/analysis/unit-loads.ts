@@ -1,30 +1,49 @@
 import { addUniformLoad, toLocalComponents } from "../elements/member.ts";
 import type { ModelCase } from "../model/analytical-model.ts";
-import type { PlacedUnit } from "../model/building-model.ts";
 import { plus, type Vector } from "../numerics/vector.ts";
 import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
+import { sharesUnder, type LoadBasis } from "./load-basis.ts";
 import { uniformLoadAction, type Action } from "./equilibrium.ts";
 import type { UnitElements } from "./unit-elements.ts";
 
-/** The loads of one container by case, in its own axes, brought to its retained nodes once and combined afterwards. */
+/** The loads of one container in its own axes, brought to its retained nodes once and combined afterwards. */
 export interface LocalUnitLoads {
-  readonly cases: readonly string[];
+  readonly basis: LoadBasis;
+  /** Of each load of the basis. */
   readonly condensed: CondensedLoads;
-  /** Per case: the resultant of the loads at the container's origin, in its own axes. */
+  /** Of each load of the basis: its resultant at the container's origin, in its own axes. */
   readonly resultants: readonly Action[];
 }
 
-export function localUnitLoads({ loads }: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {
-  const cases = Object.keys(loads);
-  const parts = cases.map((name) => nodalLoads(condensed.part, loads[name] ?? {}));
+export function localUnitLoads(basis: LoadBasis, condensed: Condensed<UnitElements>): LocalUnitLoads {
+  const { part } = condensed;
+  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
   return {
-    cases,
+    basis,
     condensed: condenseLoads(
       condensed,
       parts.map(({ forces }) => forces),
     ),
     resultants: parts.map(({ resultant }) => resultant),
   };
+}
+
+/** Reduced loads of combinations, equation by equation: those of a combination are the combination of the reduced loads. */
+export function reducedUnder(
+  { basis, condensed }: LocalUnitLoads,
+  combos: readonly Readonly<Record<string, number>>[],
+  equations: number,
+): Float64Array {
+  const [sides, count] = [combos.length, basis.loads.length];
+  const reduced = new Float64Array(equations * sides);
+  combos.forEach((combo, s) =>
+    sharesUnder(basis, combo).forEach((share, k) => {
+      if (share === 0) return;
+      for (let e = 0; e < equations; e++)
+        reduced[e * sides + s] = (reduced[e * sides + s] ?? 0) + share * (condensed.reduced[e * count + k] ?? 0);
+    }),
+  );
+  return reduced;
 }
 
 function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {

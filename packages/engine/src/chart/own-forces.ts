@@ -1,6 +1,6 @@
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import { recoverPart } from "../analysis/condense.ts";
-import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
+import { reducedUnder } from "../analysis/unit-loads.ts";
 import { memberEndForcesOfSides, toLocalComponents } from "../elements/member.ts";
 import { panelFlow } from "../elements/shear-panel.ts";
 import type { Triple } from "../model/analytical-model.ts";
@@ -21,7 +21,7 @@ export function ownForces(unit: PlacedUnit, sides: readonly SolvedSide[], cache:
   const { condensed } = condensation;
   const { part, factor } = condensed;
   const combos = sides.map(({ factors }) => factors);
-  const reduced = combined(cache.loadsOn(unit, condensed), combos, factor.tree.equations);
+  const reduced = reducedUnder(cache.loadsOn(unit, condensed), combos, factor.tree.equations);
   const movements = recoverPart(
     condensed,
     reduced,
@@ -61,25 +61,6 @@ function placesOf(lines: Iterable<string>, panels: Iterable<string>): ReadonlyMa
   }
   for (const id of panels) places.set(id, next++);
   return places;
-}
-
-/** The reduced loads of a run are the sum of the reduced loads of its cases. */
-function combined(
-  { cases, condensed }: LocalUnitLoads,
-  combos: readonly Readonly<Record<string, number>>[],
-  equations: number,
-): Float64Array {
-  const [sides, count] = [combos.length, cases.length];
-  const reduced = new Float64Array(equations * sides);
-  combos.forEach((combo, s) =>
-    cases.forEach((name, c) => {
-      const factor = combo[name] ?? 0;
-      if (factor === 0) return;
-      for (let e = 0; e < equations; e++)
-        reduced[e * sides + s] = (reduced[e * sides + s] ?? 0) + factor * (condensed.reduced[e * count + c] ?? 0);
-    }),
-  );
-  return reduced;
 }
 
 function uniformLoads({ loads }: PlacedUnit, combo: Readonly<Record<string, number>>): Map<string, Triple> {

@@ -97,6 +97,17 @@ export function memberEndForcesOfSides(
 
 const NO_LOAD = [0, 0, 0] as const;
 
+/** The twelve end forces under a movement of each of the member's freedoms by one, freedom by freedom. */
+export function endForcesByFreedom(m: Member): Float64Array[] {
+  const alone = { ...m, freedoms: OWN_FREEDOMS };
+  return memberEndForcesOfSides(alone, UNIT_MOVEMENTS, []);
+}
+
+const OWN_FREEDOMS = Int32Array.from({ length: 12 }, (_, f) => f);
+const UNIT_MOVEMENTS = Array.from({ length: 12 }, (_, f) =>
+  Float64Array.from({ length: 12 }, (__, n) => (n === f ? 1 : 0)),
+);
+
 /** With the member's stiffness in LOCAL. */
 function underLocal(m: Member, movement: Float64Array, load: readonly [number, number, number]): Float64Array {
   const u = localMovement(m, movement);

@@ -31,7 +31,7 @@ export interface PlacedUnit {
   readonly at: Triple;
   /** Loads by case, on the fragment's own names and in its own axes; no settlements. */
   readonly loads: Readonly<Record<string, ModelCase>>;
-  /** Equal keys on equal fragments mean equal loads; without one the loads are condensed anew each time. */
+  /** Equal keys mean equal loads on the same names; without one the loads are condensed anew each time. */
   readonly loadsKey?: string;
 }
 

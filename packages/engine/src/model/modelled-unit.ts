@@ -1,7 +1,7 @@
 import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionLoad } from "../loads/action-case.ts";
-import { actionLoads } from "./action-loads.ts";
+import { actionLoader } from "./action-loads.ts";
 import type { ModelCase, Triple } from "./analytical-model.ts";
 import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
@@ -80,18 +80,20 @@ export class ModelledUnit {
     const loadsKey = textKey(
       JSON.stringify([
         hasPoints ? this.unit.frame : null,
+        placesLoaded(this.built),
         actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
       ]),
     );
-    const loads = actions.map(([name, byElement]): [string, ModelCase] => [
-      name,
-      actionLoads(byElement.get(id) ?? [], this.unit, this.built),
-    ]);
+    const loadsOf = actionLoader(this.unit, this.built);
+    const loads = actions.map(([name, byElement]): [string, ModelCase] => [name, loadsOf(byElement.get(id) ?? [])]);
     return { ...place, loads: Object.fromEntries(loads), loadsKey };
   }
 }
 
 const placeOf = ({ frame }: Unit): Triple => [frame.xMm, frame.yMm, frame.zMm];
+
+/** What the names and the sizes of loads on a container hang on, whatever its stiffness. */
+const placesLoaded = ({ carriers, fragment: { nodes } }: BuiltUnit) => [carriers, nodes.map(({ id }) => id)];
 
 /** Some of the loads of a unit that is known, in their own order. */
 function takenFrom(

@@ -108,8 +108,9 @@ class Tableau {
   private precedes(i: number, other: number, entering: number): boolean {
     const a = this.at(i, entering);
     const b = this.at(other, entering);
-    const order = [this.width - 1, ...Array.from({ length: this.n }, (_, c) => c)];
-    for (const column of order) {
+    const first = this.at(i, this.width - 1) / a - this.at(other, this.width - 1) / b;
+    if (first !== 0) return first < 0;
+    for (let column = 0; column < this.n; column++) {
       const difference = this.at(i, column) / a - this.at(other, column) / b;
       if (difference !== 0) return difference < 0;
     }

@@ -1,12 +1,13 @@
 import type { CondensedUnit } from "../analysis/building-system.ts";
 import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
-import { fixedForces, memberEndForces, toLocalComponents, type Member } from "../elements/member.ts";
+import { endForcesByFreedom, fixedForces, toLocalComponents, type Member } from "../elements/member.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
 
 type CondensedPart = CondensedUnit["condensed"];
 
 /** Forces kept of each line: three forces and three moments at its first end, three forces at its second; local axes. */
 export const FORCES_OF_LINE = 9;
+const FREEDOMS_OF_LINE = 12;
 
 /** Where the forces of each line and the flow of each sheet of a container stand in one array. */
 export type ForceLayout = {
@@ -44,32 +45,23 @@ export function innerInfluence(condensed: CondensedPart): InnerInfluence {
   };
 }
 
-/** Forces inside a container with its bearing points held, under each of its load cases that loads it at all. */
+/** Forces inside a container with its bearing points held, under each load of its basis. */
 export function heldForces(
   { layout, rows, fixed }: InnerInfluence,
   { factor }: Pick<CondensedPart, "factor">,
-  unit: CondensedUnit["unit"],
-  loads: LocalUnitLoads,
-): Map<string, Float64Array> {
+  { basis, condensed }: LocalUnitLoads,
+): Float64Array[] {
   const { equations, eliminated } = factor.tree;
-  const acting = loads.cases.flatMap((name, c) => (isEmpty(unit.loads[name]) ? [] : [{ name, c }]));
-  const [all, count] = [loads.cases.length, acting.length];
+  const count = basis.loads.length;
   const x = new Float64Array(equations * count);
-  for (let e = 0; e < eliminated; e++)
-    acting.forEach(({ c }, k) => (x[e * count + k] = loads.condensed.reduced[e * all + c] ?? 0));
+  x.set(condensed.reduced.subarray(0, eliminated * count));
   recoverInner(factor, x, count);
-  return new Map(
-    acting.map(({ name }, k): [string, Float64Array] => {
-      const forces = forcesOf(rows, layout, sideOf(x, k, count));
-      for (const { beam, q } of unit.loads[name]?.beam_udl ?? [])
-        addFixed(forces, layout.lines.get(beam), fixed.get(beam), q);
-      return [name, forces];
-    }),
-  );
+  return basis.loads.map(({ beam_udl = [] }, k) => {
+    const forces = forcesOf(rows, layout, sideOf(x, k, count));
+    for (const { beam, q } of beam_udl) addFixed(forces, layout.lines.get(beam), fixed.get(beam), q);
+    return forces;
+  });
 }
-
-const isEmpty = (load: CondensedUnit["unit"]["loads"][string] | undefined): boolean =>
-  (load?.nodal?.length ?? 0) === 0 && (load?.beam_udl?.length ?? 0) === 0;
 
 /** The movements of one side, equation by equation, with a 0 at the end for freedoms that have none. */
 function sideOf(x: Float64Array, side: number, count: number): Float64Array {
@@ -153,12 +145,9 @@ function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayou
 
 /** Nine forces by each of the line's twelve freedoms, freedom by freedom. */
 function ofUnitMovements(member: Member): Float64Array {
-  const movement = new Float64Array(member.freedoms.reduce((a, b) => Math.max(a, b), 0) + 1);
-  const rows = new Float64Array(FORCES_OF_LINE * member.freedoms.length);
-  member.freedoms.forEach((freedom, f) => {
-    movement[freedom] = 1;
-    rows.set(memberEndForces(member, movement, [0, 0, 0]).subarray(0, FORCES_OF_LINE), f * FORCES_OF_LINE);
-    movement[freedom] = 0;
+  const rows = new Float64Array(FORCES_OF_LINE * FREEDOMS_OF_LINE);
+  endForcesByFreedom(member).forEach((forces, f) => {
+    for (let n = 0; n < FORCES_OF_LINE; n++) rows[f * FORCES_OF_LINE + n] = forces[n] ?? 0;
   });
   return rows;
 }

@@ -1,3 +1,4 @@
+import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
@@ -64,11 +65,11 @@ class Worst {
 
   add(use: number, solved: SolvedRun): void {
     if (solved.held.length > 0) {
-      if (use > (this.heldDown?.use ?? 0)) this.heldDown = { use, solved };
+      if (exceeds(use, this.heldDown?.use ?? 0)) this.heldDown = { use, solved };
       return;
     }
     const { id } = solved.set;
-    if (use > (this.asDrawn?.use ?? 0)) this.asDrawn = { use, solved };
+    if (exceeds(use, this.asDrawn?.use ?? 0)) this.asDrawn = { use, solved };
     if (use > (this.envelope.get(id) ?? 0)) this.envelope.set(id, use);
   }
 
@@ -79,3 +80,6 @@ class Worst {
     return [{ part, envelope, ...(asDrawn && { asDrawn }), ...(heldDown && { heldDown }) }];
   }
 }
+
+/** Of runs that cannot be told apart the first governs, as mirrored ones often do: rounding decides nothing. */
+const exceeds = (use: number, most: number): boolean => use > most * (1 + SOLUTION_ACCURACY);

@@ -1,5 +1,6 @@
 import type { BoundedStore } from "../analysis/bounded-store.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
+import { sharesUnder, type LoadBasis } from "../analysis/load-basis.ts";
 import type { BuildingCombination } from "../building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { heldForces, innerInfluence, type ForceLayout, type InnerInfluence } from "./inner-forces.ts";
@@ -13,9 +14,9 @@ export type InfluenceStore = BoundedStore<InnerInfluence>;
  */
 export class UnitForces {
   readonly layout: ForceLayout;
-  private readonly columns: readonly Float64Array[];
-  private readonly held: ReadonlyMap<string, Float64Array>;
   private readonly unitId: string;
+  private readonly columns: readonly Float64Array[];
+  private readonly basis: LoadBasis;
   private readonly sum: Float64Array;
   private last: BuildingCombination | undefined;
 
@@ -24,9 +25,10 @@ export class UnitForces {
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
     const influence = influences.take(unit.fragment.key, () => innerInfluence(condensed));
+    const loads = cache.loadsOn(unit, condensed);
     this.layout = influence.layout;
-    this.columns = influence.columns;
-    this.held = heldForces(influence, condensed, unit, cache.loadsOn(unit, condensed));
+    this.columns = [...influence.columns, ...heldForces(influence, condensed, loads)];
+    this.basis = loads.basis;
     this.unitId = unit.id;
     this.sum = new Float64Array(influence.layout.length);
   }
@@ -35,19 +37,18 @@ export class UnitForces {
   under(solved: BuildingCombination, factors: Readonly<Record<string, number>>): Float64Array {
     if (this.last === solved) return this.sum;
     this.last = solved;
-    const columns: Float64Array[] = [];
-    const times: number[] = [];
-    const take = (column: Float64Array | undefined, factor: number): void => {
-      if (column === undefined || factor === 0) return;
-      columns.push(column);
-      times.push(factor);
-    };
-    solved.retainedIn(this.unitId).forEach((moved, n) => take(this.columns[n], moved));
-    for (const [name, factor] of Object.entries(factors)) take(this.held.get(name), factor);
-    sumOf(columns, times, this.sum);
+    const times = [...solved.retainedIn(this.unitId), ...sharesUnder(this.basis, factors)];
+    const acting = times.flatMap((factor, n) => (factor === 0 ? [] : [n]));
+    sumOf(
+      acting.map((n) => this.columns[n] ?? NOTHING),
+      acting.map((n) => times[n] ?? 0),
+      this.sum,
+    );
     return this.sum;
   }
 }
+
+const NOTHING = new Float64Array(0);
 
 /** Σ factor·column, four columns at a time: each loaded sum serves four. */
 function sumOf(columns: readonly Float64Array[], times: readonly number[], sum: Float64Array): void {

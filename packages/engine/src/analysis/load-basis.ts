@@ -1,0 +1,137 @@
+import type { ModelCase, Six, Triple } from "../model/analytical-model.ts";
+import { roundingBound } from "../numerics/tolerances.ts";
+
+/** The load cases of a container as sums of a few loads: dozens of wind cases press on the same few faces. */
+export interface LoadBasis {
+  /** Loads at right angles to one another, of which every case is a sum. */
+  readonly loads: readonly ModelCase[];
+  /** How much of each is in a case. */
+  readonly shares: ReadonlyMap<string, Float64Array>;
+}
+
+/** How much of each load of the basis a combination of cases takes. */
+export function sharesUnder({ loads, shares }: LoadBasis, combo: Readonly<Record<string, number>>): Float64Array {
+  const sum = new Float64Array(loads.length);
+  for (const [name, factor] of Object.entries(combo)) {
+    const own = shares.get(name);
+    if (own !== undefined) for (let k = 0; k < sum.length; k++) sum[k] = (sum[k] ?? 0) + factor * (own[k] ?? 0);
+  }
+  return sum;
+}
+
+/**
+ * Gram–Schmidt on the cases, each as a vector of all that loads lines and nodes; the one of which most is left comes next. It
+ * ends where no more than rounding is left of any.
+ */
+export function loadBasis(cases: Readonly<Record<string, ModelCase>>): LoadBasis {
+  const slots = slotsOf(Object.values(cases));
+  const left = Object.entries(cases).map(([name, loads]): Left => {
+    const vector = vectorOf(loads, slots);
+    return { name, vector, size: sizeOf(vector), shares: [] };
+  });
+  const basis: Float64Array[] = [];
+  for (let next = mostLeft(left); next !== undefined; next = mostLeft(left)) {
+    const direction = atRightAngles(next.vector, basis);
+    basis.push(direction);
+    for (const one of left) one.shares.push(one.size === 0 ? 0 : takeOut(one.vector, direction));
+  }
+  return {
+    loads: basis.map((vector) => loadsOf(vector, slots)),
+    shares: new Map(left.map(({ name, shares }) => [name, Float64Array.from(shares)])),
+  };
+}
+
+/** A case and what is left of it beside its shares. */
+type Left = {
+  readonly name: string;
+  readonly vector: Float64Array;
+  readonly size: number;
+  readonly shares: number[];
+};
+
+/** Where the three components of each loaded line and the six of each loaded node stand in a vector. */
+type Slots = {
+  readonly lines: ReadonlyMap<string, number>;
+  readonly nodes: ReadonlyMap<string, number>;
+  readonly length: number;
+};
+
+/** Roundings behind one case: thousands of products. */
+const ROUNDING = roundingBound(4096);
+/** Moments count as forces at this arm, mm. */
+const ARM_MM = 1000;
+
+function slotsOf(cases: readonly ModelCase[]): Slots {
+  const [lines, nodes] = [new Map<string, number>(), new Map<string, number>()];
+  let length = 0;
+  for (const { beam_udl = [], nodal = [] } of cases) {
+    for (const { beam } of beam_udl) length += newSlots(lines, beam, length, 3);
+    for (const { node } of nodal) length += newSlots(nodes, node, length, 6);
+  }
+  return { lines, nodes, length };
+}
+
+/** How many slots a name takes: none if it has them. */
+function newSlots(of: Map<string, number>, name: string, at: number, count: number): number {
+  if (of.has(name)) return 0;
+  of.set(name, at);
+  return count;
+}
+
+function vectorOf({ beam_udl = [], nodal = [] }: ModelCase, { lines, nodes, length }: Slots): Float64Array {
+  const vector = new Float64Array(length);
+  const add = (at: number | undefined, values: readonly number[]): void => {
+    values.forEach((value, c) => {
+      const slot = (at ?? NaN) + c;
+      vector[slot] = (vector[slot] ?? 0) + (c < 3 ? value : value / ARM_MM);
+    });
+  };
+  for (const { beam, q } of beam_udl) add(lines.get(beam), q);
+  for (const { node, F } of nodal) add(nodes.get(node), F);
+  return vector;
+}
+
+function loadsOf(vector: Float64Array, { lines, nodes }: Slots): ModelCase {
+  const at = (slot: number): number => vector[slot] ?? 0;
+  const beam_udl = [...lines].map(([beam, n]) => ({ beam, q: [at(n), at(n + 1), at(n + 2)] satisfies Triple }));
+  const nodal = [...nodes].map(([node, n]) => ({
+    node,
+    F: [at(n), at(n + 1), at(n + 2), ARM_MM * at(n + 3), ARM_MM * at(n + 4), ARM_MM * at(n + 5)] satisfies Six,
+  }));
+  return {
+    beam_udl: beam_udl.filter(({ q }) => q.some((value) => value !== 0)),
+    nodal: nodal.filter(({ F }) => F.some((value) => value !== 0)),
+  };
+}
+
+function mostLeft(all: readonly Left[]): Left | undefined {
+  let most: Left | undefined;
+  let share = ROUNDING;
+  for (const one of all) {
+    const left = one.size === 0 ? 0 : sizeOf(one.vector) / one.size;
+    if (left > share) [most, share] = [one, left];
+  }
+  return most;
+}
+
+/** Of size 1; taken out twice for full accuracy (Kahan and Parlett: "twice is enough", from memory). */
+function atRightAngles(vector: Float64Array, basis: readonly Float64Array[]): Float64Array {
+  const direction = vector.slice();
+  for (const other of basis) takeOut(direction, other);
+  const size = sizeOf(direction);
+  return direction.map((value) => value / size);
+}
+
+/** Takes what goes along a direction of size 1 out of a vector; returns how much that was. */
+function takeOut(vector: Float64Array, direction: Float64Array): number {
+  let along = 0;
+  for (let n = 0; n < vector.length; n++) along += (vector[n] ?? 0) * (direction[n] ?? 0);
+  if (along !== 0) for (let n = 0; n < vector.length; n++) vector[n] = (vector[n] ?? 0) - along * (direction[n] ?? 0);
+  return along;
+}
+
+function sizeOf(vector: Float64Array): number {
+  let sum = 0;
+  for (let n = 0; n < vector.length; n++) sum += (vector[n] ?? 0) * (vector[n] ?? 0);
+  return Math.sqrt(sum);
+}

@@ -1,0 +1,53 @@
+import type { FaceRect } from "../catalog/container-dimensions.ts";
+import type { Unit } from "../geometry/building.ts";
+import type { LoadCarrier, LoadedFace } from "./load-carrier.ts";
+
+/** A carrier with the part of its face it answers for, as openings are measured. */
+export interface CarrierStrip {
+  readonly carrier: LoadCarrier;
+  readonly rect: FaceRect;
+}
+
+/** The carriers of a container by face, with their strips; edge strips reach to the outer face. */
+export function carrierStrips(carriers: readonly LoadCarrier[], unit: Unit): Map<LoadedFace, CarrierStrip[]> {
+  const byFace = new Map<LoadedFace, CarrierStrip[]>();
+  for (const carrier of carriers) {
+    const strips = byFace.get(carrier.face) ?? [];
+    strips.push({ carrier, rect: stripOf(carrier, unit) });
+    byFace.set(carrier.face, strips);
+  }
+  return byFace;
+}
+
+/** The part of the face a carrier answers for, as openings are measured; edge strips reach to the outer face. */
+function stripOf({ face, x, y, z, lengthMm, stripMm }: LoadCarrier, { dimensions }: Unit): FaceRect {
+  const { lengthMm: L, widthMm: W, heightMm: H, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
+  const along = stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
+  const across = stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
+  const half = z < H / 2 ? { v0: 0, v1: stripMm } : { v0: H - stripMm, v1: H };
+  switch (face) {
+    case "left":
+    case "right":
+      return { ...along, ...half };
+    case "front":
+    case "door":
+      return { ...across, ...half };
+    case "roof":
+      return { ...along, ...(y > 0 ? { v0: W / 2, v1: W } : { v0: 0, v1: W / 2 }) };
+    case "floor":
+      return { ...floorStrip(x, stripMm, L, holeSpacingLengthwiseMm), v0: across.u0, v1: across.u1 };
+  }
+}
+
+/** Ends that come to the post axis are stretched to the outer face. */
+function stretched(from: number, to: number, whole: number, edge: number): { u0: number; u1: number } {
+  return { u0: from <= edge + 1 ? 0 : from, u1: to >= whole - edge - 1 ? whole : to };
+}
+
+function floorStrip(x: number, stripMm: number, L: number, holes: number): { u0: number; u1: number } {
+  const u = x + L / 2;
+  const edge = (L - holes) / 2;
+  if (Math.abs(u - edge) < 1) return { u0: 0, u1: u + stripMm };
+  if (Math.abs(u - (L - edge)) < 1) return { u0: u - stripMm, u1: L };
+  return { u0: u - stripMm / 2, u1: u + stripMm / 2 };
+}
