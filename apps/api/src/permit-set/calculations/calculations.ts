@@ -1,0 +1,42 @@
+import type { SchemeModel } from "@cornerway/engine";
+import type { Derived } from "../derived.ts";
+import type { Figure } from "../figure.ts";
+import { CalculationFlow } from "../paper/calculation-flow.ts";
+import type { Page } from "../paper/page.ts";
+import type { SetSource } from "../set-source.ts";
+import { layAssumptions, layCoverage, layFromMemory } from "./honesty.ts";
+import { layCriteria } from "./criteria.ts";
+import { layErection } from "./erection.ts";
+import { layHandChecks } from "./hand-checks.ts";
+import { layLoads } from "./loads.ts";
+import { layMarks } from "./marks.ts";
+import { layModel } from "./model.ts";
+import { layReactions } from "./reactions.ts";
+import { layResponse } from "./response.ts";
+import { laySoftware } from "./software.ts";
+import { layStrength } from "./strength.ts";
+import { layWayDown } from "./way-down.ts";
+
+/** The calculations in the order they are read: basis, loads, the way down, what is found, how far to trust it. */
+export function calculationPages(
+  source: SetSource,
+  derived: Derived,
+  model: SchemeModel,
+): { pages: Page[]; figures: Figure[] } {
+  const flow = new CalculationFlow(source, "Calculations");
+  layCriteria(flow, source, derived);
+  layLoads(flow, source);
+  layWayDown(flow, source, derived);
+  const reactions = layReactions(flow, source, derived);
+  const byHand = layHandChecks(flow, source, derived);
+  layMarks(flow, source, derived);
+  layModel(flow, source, derived, model);
+  layStrength(flow, source);
+  layErection(flow, source, derived);
+  layAssumptions(flow, source);
+  layCoverage(flow, source);
+  layFromMemory(flow, source);
+  laySoftware(flow, source);
+  layResponse(flow, source);
+  return { pages: flow.pages, figures: [...reactions, ...byHand] };
+}

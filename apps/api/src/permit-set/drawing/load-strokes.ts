@@ -1,0 +1,91 @@
+import { pathStrokes, project, type ElevationModel, type PathStroke, type Side } from "@cornerway/engine";
+import type { Assessment, Mark } from "@cornerway/schema";
+import type { Ink } from "../paper/ink.ts";
+import { path, polygonD, type At } from "../paper/shapes.ts";
+import type { View } from "../paper/view.ts";
+import type { Written } from "../written.ts";
+import { label, noteNumber } from "./signs.ts";
+
+/** Width of a stroke, pt for each kN where one metre is 50 × 0.75 pt; it never is less or more than these. */
+const perKn = 0.122 * 0.75;
+const atPtPerM = 50 * 0.75;
+const least = 0.9;
+export const widest = 18;
+
+export const strokeWidth = (kn: number, view: View): number =>
+  Math.min(widest, Math.max(least, (perKn * Math.abs(kn) * view.length(1000)) / atPtPerM));
+
+/** The way down on one elevation: a stroke as wide as its force, its figure at its foot, a long break where it leaves the corners. */
+export function strokesInk(assessment: Assessment, side: Side, model: ElevationModel, view: View, say: Written): Ink[] {
+  const strokes = pathStrokes(assessment, side, model.faces, model.posts);
+  const taken: At[] = [];
+  return [
+    ...strokes.map((stroke) => strokeInk(stroke, view)),
+    ...strokes.flatMap((stroke) => figureInk(stroke, view, say, taken)),
+  ];
+}
+
+/** The first spot beside or above a place that no other figure has; the last one where all are taken. */
+function freeSpot(at: At, aside: number, taken: At[]): At {
+  const tried = [0, 1, 2, 3, 4].flatMap((up) => [aside, -aside].map((dx) => ({ x: at.x + dx, y: at.y - 5 - up * 9 })));
+  const free = tried.find((spot) => taken.every(({ x, y }) => Math.abs(x - spot.x) > 30 || Math.abs(y - spot.y) > 8));
+  const spot = free ?? { x: at.x + aside, y: at.y - 5 };
+  taken.push(spot);
+  return spot;
+}
+
+const stubPt = 11;
+
+function ends({ from, to, stub }: PathStroke, view: View): { head: At; foot: At } {
+  const [head, foot] = [view.toPaper(from), view.toPaper(to)];
+  return stub ? { head: foot, foot: { x: foot.x, y: foot.y + stubPt } } : { head, foot };
+}
+
+function strokeInk(stroke: PathStroke, view: View): Ink {
+  const { head, foot } = ends(stroke, view);
+  const long = Math.sqrt((foot.x - head.x) ** 2 + (foot.y - head.y) ** 2);
+  if (long === 0) return path("M0 0", { fill: "ink" });
+  const [nx, ny] = [-(foot.y - head.y) / long, (foot.x - head.x) / long];
+  const [a, b] = [strokeWidth(stroke.stretch.forceTopKn, view) / 2, strokeWidth(stroke.stretch.forceFootKn, view) / 2];
+  const d = polygonD([
+    { x: head.x + nx * a, y: head.y + ny * a },
+    { x: foot.x + nx * b, y: foot.y + ny * b },
+    { x: foot.x - nx * b, y: foot.y - ny * b },
+    { x: head.x - nx * a, y: head.y - ny * a },
+  ]);
+  return stroke.added ? path(d, { fill: "band", pen: "edge" }) : path(d, { fill: "ink" });
+}
+
+function figureInk(stroke: PathStroke, view: View, say: Written, taken: At[]): Ink[] {
+  const { head, foot } = ends(stroke, view);
+  const { stretch, breaks, figureAt } = stroke;
+  const broken = breaks ? longBreak({ x: foot.x, y: foot.y - 9 }, strokeWidth(stretch.forceFootKn, view)) : [];
+  if (figureAt === null) return broken;
+  const at = figureAt === "foot" ? foot : head;
+  const kn = figureAt === "foot" ? stretch.forceFootKn : stretch.forceTopKn;
+  const aside = strokeWidth(kn, view) / 2 + 14;
+  const words = `${say.force(Math.abs(kn))}${kn < 0 ? " up" : ""}`;
+  return [...broken, ...label(freeSpot(at, aside, taken), words, { strong: true, size: 7 })];
+}
+
+/** A paper-coloured gap across the stroke between two kinked lines. */
+function longBreak({ x, y }: At, width: number): Ink[] {
+  const half = width / 2 + 4;
+  const kinked = (dy: number) => [
+    { x: x - half, y: y + dy },
+    { x: x - 1.6, y: y + dy },
+    { x: x - 0.6, y: y + dy - 3 },
+    { x: x + 0.6, y: y + dy + 3 },
+    { x: x + 1.6, y: y + dy },
+    { x: x + half, y: y + dy },
+  ];
+  const [a, b] = [kinked(-1.4), kinked(1.4)];
+  const lines = [a, b].map((points) =>
+    points.map((p, at) => `${at === 0 ? "M" : "L"}${p.x.toFixed(2)} ${p.y.toFixed(2)}`).join(""),
+  );
+  return [path(polygonD([...a, ...b.toReversed()]), { fill: "paper" }), path(lines.join(""), { pen: "edge" })];
+}
+
+/** Numbers of the marks on their places, as the list of marks gives them. */
+export const markNumbers = (marks: readonly { mark: Mark; number: number }[], side: Side, view: View): Ink[] =>
+  marks.flatMap(({ mark, number }) => noteNumber(view.toPaper(project(side, mark.at)), number));

@@ -1,0 +1,47 @@
+import { schemeModel } from "@cornerway/engine";
+import { calculationPages } from "./calculations/calculations.ts";
+import { disagreements, type Disagreement } from "./cross-check.ts";
+import { derive } from "./derived.ts";
+import type { Sheet } from "./figure.ts";
+import { numberPages } from "./paper/number-pages.ts";
+import { templateVersion, type PermitSet } from "./permit-set.ts";
+import type { SetSource } from "./set-source.ts";
+import { coverSheet } from "./sheets/cover-sheet.ts";
+import { cutPlanSheets } from "./sheets/cut-plan-sheets.ts";
+import { elevationSheets } from "./sheets/elevation-sheets.ts";
+import { foundationSheet } from "./sheets/foundation-sheet.ts";
+import { loadPathSheets } from "./sheets/load-path-sheets.ts";
+import { modelSheet } from "./sheets/model-sheet.ts";
+import { notesSheet } from "./sheets/notes-sheet.ts";
+import { planSheets } from "./sheets/plan-sheets.ts";
+import { recordSheets } from "./sheets/record-sheets.ts";
+import { scheduleSheets } from "./sheets/schedule-sheets.ts";
+import { sectionSheet } from "./sheets/section-sheet.ts";
+
+/** The set, or every number its drawings, schedules and calculations do not tell alike: then nothing is printed. */
+export type MadeSet = { ok: true; set: PermitSet } | { ok: false; disagreements: Disagreement[] };
+
+/** Makes the set of one revision. Pure: the same source gives the same set. */
+export function makeSet(source: SetSource): MadeSet {
+  const derived = derive(source);
+  const model = schemeModel(source.scheme);
+  const drawings: Sheet[] = [
+    notesSheet(source, derived),
+    ...planSheets(source, derived),
+    ...elevationSheets(source, derived),
+    sectionSheet(source, derived),
+    ...loadPathSheets(source, derived),
+    ...cutPlanSheets(source, derived),
+    ...scheduleSheets(source, derived),
+    foundationSheet(source, derived),
+    modelSheet(source, model),
+  ];
+  const calculations = calculationPages(source, derived, model);
+  const record = recordSheets(source);
+  const apart = disagreements([...drawings.flatMap(({ figures }) => figures), ...calculations.figures]);
+  if (apart.length > 0) return { ok: false, disagreements: apart };
+  const others = [...drawings.map(({ page }) => page), ...calculations.pages, ...record.map(({ page }) => page)];
+  const pages = numberPages([coverSheet(source, derived, others), ...others]);
+  const title = `${source.project.name}, structural permit set, revision ${source.revision.letter}`;
+  return { ok: true, set: { templateVersion, title, at: source.record.at, pages } };
+}

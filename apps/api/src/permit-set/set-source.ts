@@ -1,0 +1,49 @@
+import type {
+  Assessment,
+  Digest,
+  Moment,
+  PlanCheckComment,
+  RecordEntry,
+  Scheme,
+  StrengthProof,
+  UnitSystem,
+} from "@cornerway/schema";
+import type { z } from "zod";
+
+/**
+ * All that a permit set is printed from: one revision with its scheme, the server's recorded assessment of it, and the
+ * record up to one head as a reader may see it. Drawings, schedules and calculations come from this object alone.
+ */
+export type SetSource = {
+  units: UnitSystem;
+  project: { id: string; name: string; place: string; client: string };
+  /** Who has which part, as of the head. */
+  parties: readonly { role: string; name: string }[];
+  revision: {
+    letter: string;
+    sentAt: z.infer<typeof Moment>;
+    sentBy: string;
+    remark: string | null;
+    contentDigest: Digest;
+  };
+  /** All revisions up to this one, the oldest first. */
+  revisions: readonly { letter: string; sentAt: string; sentBy: string; remark: string | null }[];
+  scheme: Scheme;
+  assessment: Assessment;
+  resultDigest: Digest;
+  /** What stands behind verdicts of strength; null where strength was not run. */
+  proof: StrengthProof | null;
+  record: { number: number; at: string; head: Digest; entries: readonly RecordEntry[] };
+  /** Comments of the authority answered with this set, in the order they came. */
+  comments: readonly PlanCheckComment[];
+  /** The engineer's act that takes PRELIMINARY off; null until then. */
+  issuedForSeal: { by: string; at: string } | null;
+  verification: VerificationSummary;
+};
+
+/** The verification manual of the engine, family by family. */
+export type VerificationSummary = {
+  engineVersion: string;
+  families: readonly { title: string; about: string; cases: number; within: number; widest: string }[];
+  counts: readonly { certainty: string; cases: number; within: number }[];
+};

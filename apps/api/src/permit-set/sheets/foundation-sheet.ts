@@ -1,0 +1,168 @@
+import { assess, project } from "@cornerway/engine";
+import type { Scheme } from "@cornerway/schema";
+import type { Derived } from "../derived.ts";
+import { concrete } from "../drawing/hatch.ts";
+import { outlineD, padCorners, padD, planExtent } from "../drawing/plan.ts";
+import { planFrame } from "../drawing/plan-frame.ts";
+import { hexTag, label, scaleBar, viewTitle } from "../drawing/signs.ts";
+import type { Figure, Sheet } from "../figure.ts";
+import { heading, layColumn, prose } from "../paper/column.ts";
+import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
+import type { Ink } from "../paper/ink.ts";
+import { byTag } from "../paper/by-tag.ts";
+import { path } from "../paper/shapes.ts";
+import { tablePart } from "../paper/table.ts";
+import { fitView, type View } from "../paper/view.ts";
+import type { SetSource } from "../set-source.ts";
+import { written } from "../written.ts";
+
+/** One line for each support, kN: what comes down with imposed load everywhere (as recorded) and by dead load alone. */
+export type Reaction = { id: string; deadKn: number; allKn: number };
+
+/** Supports with their reactions, those of the ground itself last. */
+export function reactionsOf({ scheme, assessment }: SetSource): Reaction[] {
+  const all = byElement(assessment.statics.reactions);
+  const dead = byElement(assess(withoutImposed(scheme)).statics.reactions);
+  return [...all].map(([id, allKn]) => ({ id, allKn, deadKn: dead.get(id) ?? 0 }));
+}
+
+function byElement(reactions: readonly { elementId: string; forceKn: number }[]): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { elementId, forceKn } of reactions) sums.set(elementId, (sums.get(elementId) ?? 0) + forceKn);
+  return sums;
+}
+
+/** The same building with nobody and nothing in it. */
+export const withoutImposed = (scheme: Scheme): Scheme => ({
+  ...scheme,
+  uses: [],
+  loads: scheme.loads.filter((load) => load.case !== "imposed"),
+  freeLoads: scheme.freeLoads.filter((load) => load.case === "finish" || load.case === "plant"),
+});
+
+/** Pads with their sizes and what comes down on each, set out from the grid. */
+export function foundationSheet(source: SetSource, derived: Derived): Sheet {
+  const { field, column } = sheetRoom(source);
+  const { units, scheme } = source;
+  const say = written[units];
+  const plan = derived.plans[0];
+  const number = "S7";
+  const extent = plan === undefined ? { u0: 0, u1: 1000, v0: 0, v1: 1000 } : planExtent(plan);
+  const inner = { x: field.x + 60, y: field.y + 50, width: field.width - 130, height: field.height - 150 };
+  const view = fitView(extent, inner, units);
+  const foot = field.y + field.height - 22;
+  const reactions = new Map(reactionsOf(source).map((each) => [each.id, each]));
+  const tall = layColumn(
+    [
+      heading("Reactions"),
+      prose(
+        `Unfactored, ${say.forceUnit}, by statics. D is what stands there, D + L the recorded total with imposed load everywhere. Wind, snow and earthquake reactions are in the calculations where strength was run; otherwise they have not been worked out.`,
+      ),
+      prose(
+        scheme.basis.soil.report === undefined
+          ? `Ground: ${scheme.basis.soil.class}, presumptive. No soil report is laid in.`
+          : `Ground: ${say.pressure(scheme.basis.soil.report.bearingPa)} allowed, ${scheme.basis.soil.report.source}.`,
+      ),
+    ],
+    column,
+  );
+  const rows = byTag(scheme.pads).map((pad) => {
+    const found = reactions.get(pad.id);
+    return [
+      pad.tag,
+      `${say.length(pad.lengthUm / 1000)} × ${say.length(pad.widthUm / 1000)}`,
+      found === undefined ? "none" : say.force(found.deadKn),
+      found === undefined ? "none" : say.force(found.allKn),
+    ];
+  });
+  const table = {
+    ...{ name: "Reactions at the pads", rows, size: 7.6 },
+    columns: [
+      { heading: "Pad", share: 5 },
+      { heading: "Size", share: 10 },
+      { heading: "D", share: 6, right: true },
+      { heading: "D + L", share: 6, right: true },
+    ],
+  };
+  const part = tablePart(table, 0, column.x, tall.y + 6, column.width, column.y + column.height - tall.y - 10);
+  const page = drawingSheet(
+    source,
+    { number, title: "Foundation plan", chapter: "Foundations", scale: view.scale.name },
+    [
+      {
+        role: "Figure",
+        alt: `Foundation plan with ${scheme.pads.length} pads and their reactions`,
+        inks: [
+          ...planFrame(derived.grid, view, extent, units),
+          ...(plan?.units ?? []).map((unit) =>
+            path(outlineD(unit, view), { pen: "fine", dash: "hidden", tone: "graphite" }),
+          ),
+          ...scheme.pads.flatMap((pad, at) => padInk(pad, at, view, reactions.get(pad.id), say.force)),
+        ],
+      },
+      {
+        role: "Figure",
+        alt: "Foundation plan: title, scale and scale bar",
+        inks: [
+          ...viewTitle(
+            { x: field.x, y: foot },
+            1,
+            "Foundation plan",
+            `${view.scale.name} · D + L beside each pad, ${say.forceUnit}`,
+            260,
+          ),
+          ...scaleBar({ x: field.x + 310, y: foot - 1 }, view, units),
+        ],
+      },
+      ...tall.blocks,
+      part.block,
+      ...(part.rows < rows.length
+        ? layColumn([prose("The other pads are in the calculations, under “Reactions”.")], {
+            ...column,
+            y: tall.y + 8 + part.height,
+          }).blocks
+        : []),
+    ],
+  );
+  return { page, figures: figuresOf(source, reactions, number) };
+}
+
+function padInk(
+  pad: Scheme["pads"][number],
+  at: number,
+  view: View,
+  reaction: Reaction | undefined,
+  force: (kn: number) => string,
+): Ink[] {
+  const spot = view.toPaper({ uMm: pad.xUm / 1000, vMm: pad.yUm / 1000 });
+  const half = view.length(Math.min(pad.lengthUm, pad.widthUm) / 2000) * 0.7;
+  const { dots, triangles } = concrete(
+    { x: spot.x - half, y: spot.y - half, width: 2 * half, height: 2 * half },
+    at + 1,
+  );
+  return [
+    path(padD(pad, view), { pen: "profile", fill: "paper" }),
+    path(dots, { pen: "edge", tone: "graphite" }),
+    path(triangles, { pen: "hair", tone: "graphite" }),
+    ...hexTag({ x: spot.x, y: spot.y }, pad.tag),
+    ...(reaction === undefined
+      ? []
+      : label({ x: spot.x, y: spot.y + half / 0.7 + 10 }, force(reaction.allKn), { strong: true })),
+  ];
+}
+
+/** Sides as the inked corners lie apart. */
+function figuresOf({ scheme }: SetSource, reactions: ReadonlyMap<string, Reaction>, page: string): Figure[] {
+  const from = "drawing" as const;
+  return scheme.pads.flatMap((pad): Figure[] => {
+    const [a, b, , d] = padCorners(pad).map((at) => project("plan", at));
+    if (a === undefined || b === undefined || d === undefined) return [];
+    const apart = (one: typeof a, two: typeof a) => Math.sqrt((one.uMm - two.uMm) ** 2 + (one.vMm - two.vMm) ** 2);
+    const found = reactions.get(pad.id);
+    return [
+      { about: pad.tag, quantity: "pad length", value: apart(a, b), from, page },
+      { about: pad.tag, quantity: "pad width", value: apart(a, d), from, page },
+      ...(found === undefined ? [] : [{ about: pad.tag, quantity: "reaction, kN", value: found.allKn, from, page }]),
+    ];
+  });
+}

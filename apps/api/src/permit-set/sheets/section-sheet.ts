@@ -1,0 +1,128 @@
+import { fullestPlane, sectionModel, type SectionCut, type SectionModel } from "@cornerway/engine";
+import type { Derived } from "../derived.ts";
+import { alongString, uprightString } from "../drawing/dimensions.ts";
+import { groundHatch } from "../drawing/hatch.ts";
+import { isometricInk } from "../drawing/isometric.ts";
+import { label, levelMark, scaleBar, viewTitle } from "../drawing/signs.ts";
+import type { Sheet } from "../figure.ts";
+import { fact, heading, prose, wholeColumn } from "../paper/column.ts";
+import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
+import { pt, type Ink } from "../paper/ink.ts";
+import { box, path, rule, type Box } from "../paper/shapes.ts";
+import { fitView, type View } from "../paper/view.ts";
+import type { SetSource } from "../set-source.ts";
+import { written } from "../written.ts";
+
+/** A section across the building where it cuts most containers, and the building from the south-east. */
+export function sectionSheet(source: SetSource, derived: Derived): Sheet {
+  const room = sheetRoom(source);
+  const { units, scheme } = source;
+  const say = written[units];
+  const plane = fullestPlane(scheme, "x") ?? { axis: "x", atMm: 0 };
+  const model = sectionModel(scheme, plane);
+  const half = room.field.height * 0.5;
+  const upper: Box = { x: room.field.x + 90, y: room.field.y + 24, width: room.field.width - 170, height: half - 110 };
+  const view = fitView(extentOf(model, scheme.site.groundZUm / 1000), upper, units);
+  const middle = room.field.y + half;
+  const foot = room.field.y + room.field.height - 20;
+  const lower: Box = { x: room.field.x + 20, y: middle + 24, width: room.field.width - 40, height: foot - middle - 50 };
+  const name = "Section 1, looking west";
+  const spec = { number: "S3", title: "Section and isometric", chapter: "Section", scale: view.scale.name };
+  const page = drawingSheet(source, spec, [
+    {
+      role: "Figure",
+      alt: `${name}, through ${model.cuts.map(({ placed }) => placed.container.tag).join(", ")}`,
+      inks: [
+        ...sectionInk(model, view, source, derived),
+        ...viewTitle(
+          { x: room.field.x, y: middle - 16 },
+          1,
+          name,
+          `${view.scale.name} · cut at x = ${say.length(plane.atMm)}`,
+        ),
+        ...scaleBar({ x: room.field.x + 300, y: middle - 17 }, view, units),
+      ],
+    },
+    {
+      role: "Figure",
+      alt: "Isometric from the south-east, not to scale",
+      inks: [
+        ...isometricInk(derived.isometric, lower),
+        ...viewTitle({ x: room.field.x, y: foot }, 2, "From the south-east", "isometric · not to scale"),
+      ],
+    },
+    ...wholeColumn(
+      [
+        heading("Section 1"),
+        fact("Cuts", model.cuts.map(({ placed }) => placed.container.tag).join(", ")),
+        ...clearHeights(model, say.length),
+        heading("How to read it"),
+        prose(
+          "Rails, floor frame and roof are cut at the place stated; sheets are drawn as one line, without the openings they may have there. Clear height is from the top of the bottom rail to the underside of the top rail; floor build-up and linings come off it.",
+        ),
+        prose("The isometric shows what stands where. It is not to scale and no dimension may be taken from it."),
+      ],
+      room.column,
+    ),
+  ]);
+  return { page, figures: [] };
+}
+
+const clearHeights = ({ cuts }: SectionModel, length: (mm: number) => string) =>
+  cuts.map(({ placed, floorMm, ceilingMm }) =>
+    fact(placed.container.tag, `clear height ${length(ceilingMm - floorMm)}`),
+  );
+
+function extentOf({ cuts }: SectionModel, ground: number) {
+  return {
+    u0: cuts.length === 0 ? 0 : Math.min(...cuts.map(({ u0Mm }) => u0Mm)),
+    u1: cuts.length === 0 ? 1000 : Math.max(...cuts.map(({ u1Mm }) => u1Mm)),
+    v0: Math.min(ground, ...cuts.map(({ z0Mm }) => z0Mm)),
+    v1: Math.max(ground + 2600, ...cuts.map(({ z1Mm }) => z1Mm)),
+  };
+}
+
+function sectionInk(model: SectionModel, view: View, { units, scheme }: SetSource, derived: Derived): Ink[] {
+  const { cuts } = model;
+  const ground = scheme.site.groundZUm / 1000;
+  const us = [...new Set(cuts.flatMap(({ u0Mm, u1Mm }) => [u0Mm, u1Mm]))];
+  const [x0, x1] = [view.x(Math.min(...us)) - 24, view.x(Math.max(...us)) + 24];
+  const levels = derived.elevations.east.levels;
+  return [
+    path(groundHatch(x0, x1, view.y(ground)), { pen: "hair", tone: "graphite" }),
+    rule(x0, x1, view.y(ground), "border"),
+    ...cuts.flatMap((cut) => cutInk(cut, view)),
+    ...levels.flatMap(({ name, zMm }) => levelMark({ x: x0 - 8, y: view.y(zMm) }, name, written[units].level(zMm))),
+    ...alongString({ mm: us, at: view.x }, view.y(ground) + 28, view.y(ground) + 12, units),
+    ...uprightString({ mm: levels.map(({ zMm }) => zMm), at: view.y }, x1 + 14, x1, units),
+  ];
+}
+
+/** Rails solid, floor frame and roof as lines, side sheets as one line each. */
+function cutInk({ placed, u0Mm, u1Mm, z0Mm, z1Mm, floorMm, ceilingMm }: SectionCut, view: View): Ink[] {
+  const { dimensions, container } = placed;
+  const rail = (u: number, z0: number, z1: number, wide: number) =>
+    box({ x: view.x(u), y: view.y(z1), width: view.length(wide), height: view.length(z1 - z0) }, { fill: "ink" });
+  const foot = z0Mm + dimensions.baseAboveFittingMm;
+  const roof = z1Mm - dimensions.proudOfRoofMm;
+  const { bottomRailWidthMm: low, topRailWidthMm: high } = dimensions;
+  return [
+    box(
+      { x: view.x(u0Mm), y: view.y(z1Mm), width: view.length(u1Mm - u0Mm), height: view.length(z1Mm - z0Mm) },
+      { fill: "paper", pen: "hair", tone: "pencil" },
+    ),
+    path(
+      `M${view.x(u0Mm)} ${view.y(floorMm)}V${view.y(ceilingMm)}M${view.x(u1Mm)} ${view.y(floorMm)}V${view.y(ceilingMm)}`,
+      { pen: "profile" },
+    ),
+    path(`M${view.x(u0Mm)} ${view.y(roof)}H${view.x(u1Mm)}M${view.x(u0Mm)} ${view.y(floorMm)}H${view.x(u1Mm)}`, {
+      pen: "edge",
+    }),
+    path(`M${view.x(u0Mm)} ${pt(view.y(floorMm - 28))}H${view.x(u1Mm)}`, { pen: "hair" }),
+    rail(u0Mm, foot, floorMm, low),
+    rail(u1Mm - low, foot, floorMm, low),
+    rail(u0Mm, ceilingMm, roof, high),
+    rail(u1Mm - high, ceilingMm, roof, high),
+    ...label({ x: view.x((u0Mm + u1Mm) / 2), y: view.y((z0Mm + z1Mm) / 2) }, container.tag, { size: 10, strong: true }),
+  ];
+}
