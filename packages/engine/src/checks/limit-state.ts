@@ -20,6 +20,7 @@ export const limitStates = [
   "side wall crippling",
   "sheet shear buckling",
   "sheet bending out of plane",
+  "wind on a part",
   "sheet crushing under a seat",
   "wall shear by the code",
   "weld",

@@ -1,4 +1,4 @@
-import type { Scheme } from "@cornerway/schema";
+import type { Face, Scheme } from "@cornerway/schema";
 import type { FaceRect } from "../catalog/container-dimensions.ts";
 import { openingRect } from "../fabric/opening-rect.ts";
 import type { BuildingFrame } from "./building-frame.ts";
@@ -14,6 +14,8 @@ export type SkinPart = "wall sheet" | "jamb" | "header" | "glazing" | "roof shee
 
 export type SkinPressure = {
   readonly containerId: string;
+  /** Absent for a unit that is not parallel to the building's axes. */
+  readonly face?: Face;
   readonly openingId?: string;
   readonly part: SkinPart;
   readonly spanMm: number;
@@ -43,6 +45,7 @@ export function skinPressures(
         const cladding: CladdingPart = { surface, zone, effectiveAreaM2: areaMm2 / 1e6 };
         return {
           containerId: exposed.unit.id,
+          ...(exposed.face === undefined ? {} : { face: exposed.face }),
           ...(openingId === undefined ? {} : { openingId }),
           part,
           spanMm,

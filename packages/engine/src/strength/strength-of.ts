@@ -15,6 +15,7 @@ import { notJudged } from "./not-judged.ts";
 import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import { solveRuns, type RefusedRun, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { skinResults } from "./skin-results.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -102,7 +103,8 @@ export function strengthOf(
   const rest = others
     .filter(({ solves }) => solves === "governing runs")
     .map((set) => solve(set, governingRuns(screened)));
-  const results = [...screenSets(parts, rest, screened).map(elementResult), ...leans.map(leanResult)].toSorted(
+  const judged = screenSets(parts, rest, screened).map(elementResult);
+  const results = [...judged, ...leans.map(leanResult), ...skinResults(scheme, actions, basis, judged)].toSorted(
     worstFirst,
   );
 

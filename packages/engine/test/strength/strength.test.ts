@@ -53,6 +53,7 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
         "front header",
         "jamb",
         "pad",
+        "roof sheet",
         "sill",
         "side sheet",
         "top side rail",
