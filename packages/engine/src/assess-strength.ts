@@ -3,6 +3,7 @@ import { assess } from "./assess.ts";
 import { strengthProof } from "./calc-sheet/strength-proof.ts";
 import { placeContainer } from "./geometry/place.ts";
 import { hazardRefusalText, type HazardRefusal } from "./loads/hazard-refusal.ts";
+import { answeredByStrength } from "./marks/answered-by-strength.ts";
 import { worstFirst } from "./marks/marks-of.ts";
 import { strengthMarks } from "./marks/strength-marks.ts";
 import { verdictsOf, worstOf } from "./marks/verdicts-of.ts";
@@ -16,14 +17,16 @@ export type StrengthAssessment =
 
 /**
  * The assessment of a scheme with strength in its marks and verdicts: what `assess` says, and what numbers say on the
- * scheme's design basis. No verdict is better than the load path's. Under gravity alone, where the basis has no hazards,
+ * scheme's design basis. Nothing is said more mildly than by the load path but what it left to strength. Under gravity alone, where the basis has no hazards,
  * strength says where the scheme does not work and never that it works. Throws a RangeError for a scheme without containers.
  */
 export function assessStrength(scheme: Scheme, tell?: TellProgress): StrengthAssessment {
   const base = assess(scheme);
   const answer = strength(scheme, tell);
   if (!answer.accepted) return { ...answer, assessment: withoutStrength(base, answer.refusals) };
-  const marks = [...base.marks, ...strengthMarks(answer, placesIn(scheme))].toSorted(worstFirst);
+  const marks = [...answeredByStrength(base.marks, answer), ...strengthMarks(answer, placesIn(scheme))].toSorted(
+    worstFirst,
+  );
   const verdicts = verdictsOf(marks);
   const units = base.units.map((unit) => ({ ...unit, verdict: verdicts.get(unit.id) ?? unit.verdict }));
   const { under, vectors, checks, assumed, notJudged } = answer;

@@ -17,10 +17,10 @@ export const bearingSentences = {
     const how = fact.turned ? "crosses" : "comes down on the rails of";
     return {
       architect: {
-        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, pulledKn, say)}${seats}. What the rails take there is not judged yet.`,
+        body: `${at(0)} ${how} ${inRow(rest(1))} away from the corners, up to ${say.length(furthestMm)} from the nearest; ${downThere(heaviestKn, pulledKn, say)}${seats}. What the rails take there has a mark of its own.`,
       },
       engineer: {
-        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting${toPack(fact, say)}${seats}; ${heaviest} by statics, ± not known. Rail bending, bearing and the sheet below are not judged.`,
+        body: `${at(0)} bears on rails of ${inRow(rest(1))} at ${fact.crossings.length} places, up to ${say.length(furthestMm)} from a fitting${toPack(fact, say)}${seats}; ${heaviest} by statics, ± not known. Rail bending, bearing and the sheet below have a mark of their own.`,
       },
       owner: {
         body: `${at(0)} stands on parts of ${inRow(rest(1))} that are not made to carry it. The engineer has to say what they need.`,

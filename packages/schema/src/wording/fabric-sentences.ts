@@ -31,10 +31,10 @@ export const fabricSentences = {
         }
       : {
           architect: {
-            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${say.force(forceKn)}. The sheet is cut away beneath it, and what is left above the opening is not judged yet.`,
+            body: `${at(0)} is cut where ${at(2)} comes down on ${at(1)} with ${say.force(forceKn)}. The sheet is cut away beneath it, and what is left above the opening has to carry it; its strength has a mark of its own.`,
           },
           engineer: {
-            body: `${at(2)} puts ${say.forceExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail and the sheet above the opening carry it to either side; their strength is not judged.`,
+            body: `${at(2)} puts ${say.forceExact(forceKn)} on the top rail of ${at(1)} over ${at(0)}, by statics, ± not known. Only the rail and the sheet above the opening carry it to either side; their strength has a mark of its own.`,
           },
           owner: {
             body: `${at(0)} is cut right under the place where ${at(2)} stands. The engineer has to say what carries it there.`,
@@ -157,8 +157,8 @@ const shortPiece = (pierMm: number, say: Figures): string =>
 
 const engineerRule = (wall: WallFacts, say: Figures): string =>
   wall.wallRule === "not a wall"
-    ? "Clear of posts, rails and headers; strength not judged."
-    : `${engineerWall(wall, say)}; strength not judged.`;
+    ? "Clear of posts, rails and headers; strength has a mark of its own."
+    : `${engineerWall(wall, say)}; strength has a mark of its own.`;
 
 const engineerWall = ({ cutShare, shortestPierMm }: WallFacts, say: Figures): string =>
   `${percent(cutShare)} of the wall cut (limit 50 %), shortest piece ${say.length(shortestPierMm)} (${say.length(1219.2)} counts), from memory`;

@@ -6,13 +6,13 @@ import type { Named, Telling } from "./reader.ts";
 export const standSentences = {
   "borne-on-fittings": ({ heaviestPostKn }: FactOf<"borne-on-fittings">, { at, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} stands corner on corner; its heaviest corner takes ${say.force(heaviestPostKn)}. Load path only, no strength checked.`,
+      body: `${at(0)} stands corner on corner; its heaviest corner takes ${say.force(heaviestPostKn)}. This is said of the load path; strength has a mark of its own.`,
     },
     engineer: {
-      body: `${at(0)} is uncut and borne fitting on fitting or on pads to the ground; heaviest corner ${say.forceExact(heaviestPostKn)}, unfactored, by statics, ± not known. Load path only, no strength checked.`,
+      body: `${at(0)} is uncut and borne fitting on fitting or on pads to the ground; heaviest corner ${say.forceExact(heaviestPostKn)}, unfactored, by statics, ± not known. This is said of the load path; strength has a mark of its own.`,
     },
     owner: {
-      body: `${at(0)} stands corner on corner, as a container is made to stand. Only the way its load takes was looked at, not its strength.`,
+      body: `${at(0)} stands corner on corner, as a container is made to stand. This is said of the way its load takes.`,
     },
   }),
 
@@ -30,10 +30,10 @@ export const standSentences = {
       fact.heldDownKn === undefined ? "" : `, held down with ${say.forceExact(fact.heldDownKn)} at ${pulls}`;
     return {
       architect: {
-        body: `${at(0)} runs ${say.length(fact.lengthMm)} past its last support to the ${fact.towards}; ${say.force(fact.bearingKn)} comes down there on ${inRow(below)}${heldDown}. Off the corners each bearing needs a made connection; what steel it takes is not judged yet.`,
+        body: `${at(0)} runs ${say.length(fact.lengthMm)} past its last support to the ${fact.towards}; ${say.force(fact.bearingKn)} comes down there on ${inRow(below)}${heldDown}. Off the corners each bearing needs a made connection; its strength has a mark of its own.`,
       },
       engineer: {
-        body: `${at(0)} overhangs ${say.length(fact.lengthMm)} to the ${fact.towards}: ${say.forceExact(fact.bearingKn)} on the bearing line, ${heldDown === "" ? `${say.forceExact(fact.tailReactionKn)} left at the tail` : heldDown.slice(2)}, by statics, ± not known. Patterns of load, hold-down of the tail and strength are not judged.`,
+        body: `${at(0)} overhangs ${say.length(fact.lengthMm)} to the ${fact.towards}: ${say.forceExact(fact.bearingKn)} on the bearing line, ${heldDown === "" ? `${say.forceExact(fact.tailReactionKn)} left at the tail` : heldDown.slice(2)}, by statics, ± not known. Patterns of load, hold-down of the tail and strength have marks of their own.`,
       },
       owner: {
         body: `${at(0)} reaches ${say.inWords(fact.lengthMm)} out to the ${fact.towards}, past the last thing it stands on. The engineer has to say what holds it.`,
