@@ -8,8 +8,9 @@ export function HerePeople() {
     ...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values(),
   ];
   if (others.length === 0) return null;
+  const whole = others.map(({ name }) => name).join(", ");
   return (
-    <span className="here-people">
+    <span className="here-people" title={`Also here: ${whole}`}>
       Also here:{" "}
       {others.map(({ personId, name, role, presence }, at) => (
         <span key={personId} className={`hand-${role}`}>

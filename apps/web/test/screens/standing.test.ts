@@ -45,6 +45,16 @@ describe("the owner reads where the project stands in plain words", () => {
     expect(lead).toMatch(/^It cannot be approved yet\. Two things stand in the way/);
   });
 
+  it("one thing in the way is told as one", () => {
+    expect(standing(project, 1).lead).toMatch(/One thing stands in the way; it is listed below with who acts on it\.$/);
+  });
+
+  it("says whom the owner is waited for to confirm", () => {
+    const unconfirmed = { ...project, waitsFor: "owner" as const, engineerToConfirm: true };
+    expect(standing(unconfirmed, 1).heading).toBe("is with the owner.");
+    expect(nextStepWords(unconfirmed).heading).toBe("The owner says who the engineer is.");
+  });
+
   it("stamped, it says what the engineer wrote and who comes next", () => {
     const stamped = { ...project, stamp, waitsFor: "architect" as const };
     expect(standing(stamped, 2).heading).toBe("goes back to the architect.");

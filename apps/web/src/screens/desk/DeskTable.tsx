@@ -44,7 +44,7 @@ export function DeskTable({
                 Who has a part<span className="unseen"> in {project.name}</span>
               </Link>
             </td>
-            <td className="desk-count">{project.containers}</td>
+            <td className="desk-count">{project.revision === null ? "" : project.containers}</td>
           </tr>
         ))}
       </tbody>

@@ -92,7 +92,13 @@ function ScaleBar({ pxPerM }: { pxPerM: number }) {
   const stepM = units === "US" ? figure * metresPerFoot : figure;
   const fromPx = widthPx - 2 * stepM * pxPerM - 24;
   return (
-    <g transform={`translate(${fromPx} 34)`} fontSize={11} fill="var(--graphite)" textAnchor="middle">
+    <g
+      className="street-scale"
+      transform={`translate(${fromPx} 34)`}
+      fontSize={11}
+      fill="var(--graphite)"
+      textAnchor="middle"
+    >
       <text x={0} y={-24} fontSize={9.5} letterSpacing="0.08em" textAnchor="start">
         THE STREET, ALL TO ONE SCALE
       </text>

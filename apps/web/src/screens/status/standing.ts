@@ -29,10 +29,13 @@ export function standing(project: Project, inTheWay: number): Standing {
       lead: `${stamp.author.name} stamped revision ${revision}: ${stamp.disposition}.`,
       said: stamp.text,
     };
-  const things = inTheWay === 1 ? "One thing stands" : `${inWords[inTheWay] ?? inTheWay} things stand`;
+  const things =
+    inTheWay === 1
+      ? "One thing stands in the way; it is listed below with who acts on it."
+      : `${inWords[inTheWay] ?? inTheWay} things stand in the way; they are listed below with who acts on each.`;
   return {
     heading: waitsFor === "engineer" ? "is with the engineer." : `is with the ${waitsFor ?? "engineer"}.`,
-    lead: `It cannot be approved yet. ${things} in the way; they are listed below with who acts on each.`,
+    lead: `It cannot be approved yet. ${things}`,
   };
 }
 
