@@ -5,7 +5,7 @@ import { openBrowser } from "./support/browser.ts";
 import { openService, type OpenService } from "./support/open-service.ts";
 import { picture } from "./support/pictures.ts";
 import { seriousFindings } from "./support/serious-findings.ts";
-import { signIn } from "./support/sign-in.ts";
+import { passwordOf, signIn } from "./support/sign-in.ts";
 import { watchedPage, type WatchedPage } from "./support/watched-page.ts";
 
 const phone = { width: 390, height: 844 };
@@ -209,6 +209,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await page.getByLabel("What is to be done").fill("Show what holds T1 against sliding on its posts.");
     await picture(page, "08-engineer-stamping");
     expect(await seriousFindings(page)).toEqual([]);
+    await page.getByLabel("Your password, once more", { exact: true }).fill(passwordOf("engineer"));
     await page.getByRole("button", { name: "Press the stamp" }).click();
     await page.locator(".stamp-place").getByText("Revise and resubmit").waitFor();
     await picture(page, "08-engineer-stamped");

@@ -1,13 +1,15 @@
 import { z } from "zod";
 import { PersonId } from "./ids.ts";
 import { Licence } from "./people.ts";
-import { Moment } from "./review.ts";
+import { Disposition, Moment, StampWords } from "./review.ts";
+import { SentPassword } from "./sent-password.ts";
 import { personLine } from "./text.ts";
 
-/** A password as it is sent; what it must be is said by `passwordFault`. */
-export const SentPassword = z.string().min(1).max(512);
-
 export const PersonName = personLine(120);
+
+/** The words of an engineer's office for the dispositions it words in its own way. */
+export const StampWording = z.partialRecord(Disposition, StampWords).meta({ id: "StampWording" });
+export type StampWording = z.infer<typeof StampWording>;
 
 export const Account = z
   .strictObject({
@@ -15,6 +17,7 @@ export const Account = z
     /** Administrators of the service start projects and ask people in. */
     administrator: z.boolean(),
     licence: Licence.nullable(),
+    stampWording: StampWording,
   })
   .meta({ id: "Account" });
 export type Account = z.infer<typeof Account>;
@@ -24,6 +27,9 @@ export type NameChange = z.infer<typeof NameChange>;
 
 export const LicenceChange = z.strictObject({ licence: Licence.nullable() }).meta({ id: "LicenceChange" });
 export type LicenceChange = z.infer<typeof LicenceChange>;
+
+export const StampWordingChange = z.strictObject({ stampWording: StampWording }).meta({ id: "StampWordingChange" });
+export type StampWordingChange = z.infer<typeof StampWordingChange>;
 
 export const PasswordChange = z
   .strictObject({ present: SentPassword, next: SentPassword })

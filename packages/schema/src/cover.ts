@@ -1,6 +1,6 @@
 import type { Assessment } from "./assessment.ts";
 import { canonicalJson } from "./canonical.ts";
-import { elementById, hangsOn, referencesOf } from "./scheme-collections.ts";
+import { elementById, elementsOf, hangsOn, referencesOf } from "./scheme-collections.ts";
 import type { Scheme } from "./scheme.ts";
 import { coveredResults, type CoverChange, type Standing } from "./standing.ts";
 
@@ -21,6 +21,16 @@ type CoveredResult = (typeof coveredResults)[number];
 export function standingOf(elementId: string, given: Judged, newest: Judged): Standing {
   const changed = changeBetween(elementId, given, newest);
   const some = changed.elements.length + changed.results.length + changed.whole.length > 0;
+  const state = some ? "stale" : newest.result === null ? "waits" : "stands";
+  return { state, revision: given.letter, newest: newest.letter, changed };
+}
+
+/** How a judgement on a revision as a whole stands to the newest: it covers every element. */
+export function wholeStandingOf(given: Judged, newest: Judged): Standing {
+  const ids = new Set([given, newest].flatMap(({ scheme }) => elementsOf(scheme).map(({ id }) => id)));
+  const differs = (id: string) => !same(elementById(given.scheme, id), elementById(newest.scheme, id));
+  const changed = { elements: [...ids].filter(differs).sort(), results: [], whole: wholeChanged(given, newest) };
+  const some = changed.elements.length + changed.whole.length > 0;
   const state = some ? "stale" : newest.result === null ? "waits" : "stands";
   return { state, revision: given.letter, newest: newest.letter, changed };
 }

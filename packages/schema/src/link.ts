@@ -1,7 +1,8 @@
 import { z } from "zod";
-import { PersonName, SentPassword } from "./account.ts";
+import { PersonName } from "./account.ts";
 import { ProjectId } from "./ids.ts";
 import { Role } from "./roles.ts";
+import { SentPassword } from "./sent-password.ts";
 import { Session } from "./session.ts";
 
 /** Addresses of the pages that one-time links lead to; the secret follows after `#`, where no server sees it. */

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { Digest, ElementId, QuestionId, StepId } from "./ids.ts";
-import { NewCondition } from "./new-condition.ts";
+import { mostConditions, NewCondition } from "./new-condition.ts";
 import { Author, Moment, RevisionLetter } from "./review.ts";
 import { Standing } from "./standing.ts";
 import { Role } from "./roles.ts";
@@ -17,7 +17,6 @@ export type QuestionView = z.infer<typeof QuestionView>;
 /** A day without a time, as people agree on one. */
 export const Day = z.iso.date().meta({ id: "Day" });
 
-export const mostConditions = 20;
 export const mostOptions = 10;
 
 /** What the engineer answers. Options come in the order of what they cost, cheapest first. */

@@ -1,10 +1,12 @@
 import { z } from "zod";
 import { Digest, ElementId, NoteId, PersonId, RequestId, RevisionId, StampId, TokenPrefix } from "./ids.ts";
+import { mostConditions, NewCondition } from "./new-condition.ts";
 import { Operation } from "./operation.ts";
 import { Role } from "./roles.ts";
+import { SentPassword } from "./sent-password.ts";
 import { Scheme } from "./scheme.ts";
 import { DraftActDone } from "./session.ts";
-import { personText } from "./text.ts";
+import { personLine, personText } from "./text.ts";
 
 export const Moment = z.iso.datetime().meta({ id: "Moment" });
 export const RevisionLetter = z
@@ -120,12 +122,21 @@ export const dispositions = [
 export const Disposition = z.enum(dispositions).meta({ id: "Disposition" });
 export type Disposition = z.infer<typeof Disposition>;
 
+/** What an office puts on its stamps in place of a disposition: the meaning stays one of the four. */
+export const StampWords = personLine(60);
+
 export const Stamp = z
   .strictObject({
     id: StampId,
     revision: RevisionLetter,
+    /** The one item it is on; absent: the revision as a whole. */
+    elementId: ElementId.exactOptional(),
     disposition: Disposition,
+    /** The words of the engineer's office for that disposition, where it has its own. */
+    wording: StampWords.exactOptional(),
     text: z.string(),
+    /** What must be done, each open until it is closed by itself; absent: nothing. */
+    conditions: z.array(NewCondition).exactOptional(),
     contentDigest: Digest,
     resultDigest: Digest,
     author: Author,
@@ -139,13 +150,19 @@ export const NewStamp = z
   .strictObject({
     id: StampId,
     revision: RevisionLetter,
+    elementId: ElementId.exactOptional(),
     disposition: Disposition,
     text: personText(4000),
+    conditions: z.array(NewCondition).max(mostConditions).exactOptional(),
     contentDigest: Digest,
     resultDigest: Digest,
   })
   .meta({ id: "NewStamp" });
 export type NewStamp = z.infer<typeof NewStamp>;
+
+/** A stamp as it is pressed: with the password of whoever presses it, asked again and kept nowhere. */
+export const PressStamp = z.strictObject({ stamp: NewStamp, password: SentPassword }).meta({ id: "PressStamp" });
+export type PressStamp = z.infer<typeof PressStamp>;
 
 /** Submitting: the draft number and digest on the architect's screen. */
 export const NewRevision = z

@@ -7,7 +7,8 @@ export type StampRefusal =
   | { readonly why: "strength not judged" }
   | { readonly why: "gravity alone" }
   | { readonly why: "does not work" | "not checked" | "needs the engineer"; readonly marks: number }
-  | { readonly why: "requests open"; readonly requests: number };
+  | { readonly why: "requests open"; readonly requests: number }
+  | { readonly why: "conditions open"; readonly conditions: number };
 
 /** What of a revision a stamp depends on. */
 export interface StampedOn {
@@ -15,16 +16,18 @@ export interface StampedOn {
   /** Marks the engineer wrote on at this very revision. */
   answered: ReadonlySet<string>;
   openRequests: number;
+  /** Conditions of the project that nobody has closed. */
+  openConditions: number;
 }
 
 /**
  * Why a disposition is not open, the gravest first; none where it may be pressed. What sends a scheme back may always be
  * said of an answer that is there. What lets work go on needs strength judged under all loads, and nothing that does not
- * work or is not checked; without exceptions it also needs every open verdict answered and no request open.
+ * work or is not checked; without exceptions it also needs every open verdict answered and no request or condition open.
  */
 export function stampRefusals(disposition: Disposition, on: StampedOn): StampRefusal[] {
   if (sendsBack(disposition)) return [];
-  const { result, answered, openRequests } = on;
+  const { result, answered, openRequests, openConditions } = on;
   const refusals = [
     ...marksRefusal("does not work", result.marks),
     ...scopeRefusal(result),
@@ -36,6 +39,7 @@ export function stampRefusals(disposition: Disposition, on: StampedOn): StampRef
     ...refusals,
     ...marksRefusal("needs the engineer", unanswered),
     ...(openRequests === 0 ? [] : [{ why: "requests open", requests: openRequests } as const]),
+    ...(openConditions === 0 ? [] : [{ why: "conditions open", conditions: openConditions } as const]),
   ];
 }
 

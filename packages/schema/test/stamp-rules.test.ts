@@ -34,7 +34,7 @@ function answerWith(marks: Mark[], scope: Assessment["scope"] = "load path, and 
 
 const none: ReadonlySet<string> = new Set();
 const whys = (disposition: (typeof dispositions)[number], result: Assessment, answered = none, openRequests = 0) =>
-  stampRefusals(disposition, { result, answered, openRequests }).map(({ why }) => why);
+  stampRefusals(disposition, { result, answered, openRequests, openConditions: 0 }).map(({ why }) => why);
 
 describe("stampRefusals", () => {
   it("opens every stamp on what works under all loads with nothing open", () => {
@@ -72,9 +72,9 @@ describe("stampRefusals", () => {
   it("a mark that needs the engineer leaves corrections to be noted, and exceptions until it is answered", () => {
     const result = answerWith([mark("a", "needs the engineer"), mark("b", "needs the engineer")]);
     expect(whys("Make corrections noted", result)).toEqual([]);
-    expect(stampRefusals("No exceptions taken", { result, answered: new Set(["a"]), openRequests: 0 })).toEqual([
-      { why: "needs the engineer", marks: 1 },
-    ]);
+    expect(
+      stampRefusals("No exceptions taken", { result, answered: new Set(["a"]), openRequests: 0, openConditions: 0 }),
+    ).toEqual([{ why: "needs the engineer", marks: 1 }]);
     expect(whys("No exceptions taken", result, new Set(["a", "b"]))).toEqual([]);
   });
 
@@ -86,11 +86,12 @@ describe("stampRefusals", () => {
 
   it("says each in a sentence that counts", () => {
     const result = answerWith([mark("a", "does not work"), mark("b", "not checked")]);
-    const said = stampRefusals("No exceptions taken", { result, answered: none, openRequests: 2 });
+    const said = stampRefusals("No exceptions taken", { result, answered: none, openRequests: 2, openConditions: 1 });
     expect(said.map(stampRefusalSentence)).toEqual([
       "1 mark does not work.",
       "1 mark is not checked.",
       "2 change requests are open.",
+      "1 condition is open.",
     ]);
   });
 });

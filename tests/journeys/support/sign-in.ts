@@ -2,6 +2,12 @@ import type { Role } from "@cornerway/schema";
 import type { Page } from "playwright-core";
 import { demoPeople } from "../../../apps/api/src/seed/demo-people.ts";
 
+export function passwordOf(role: Role): string {
+  const person = demoPeople.find((one) => one.role === role);
+  if (person === undefined) throw new Error(`nobody is the ${role}`);
+  return person.password;
+}
+
 /** Signs someone in by the page, as people do, and opens the only project on the desk. */
 export async function signIn(page: Page, origin: string, role: Role): Promise<void> {
   const person = demoPeople.find((one) => one.role === role);

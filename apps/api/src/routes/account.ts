@@ -1,4 +1,11 @@
-import { Account, LicenceChange, NameChange, PasswordChange, SignedInPlace } from "@cornerway/schema";
+import {
+  Account,
+  LicenceChange,
+  NameChange,
+  PasswordChange,
+  SignedInPlace,
+  StampWordingChange,
+} from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
@@ -6,7 +13,7 @@ import { passwordChangedLetter } from "../mail/letters.ts";
 import { answer, sendProblem } from "../plugins/problems.ts";
 import { signedInOf } from "../plugins/signed-in.ts";
 import { changePassword } from "../services/change-password.ts";
-import { readLicence, updateLicence, updateName } from "../store/person-rows.ts";
+import { readLicence, readStampWording, updateLicence, updateName, updateStampWording } from "../store/person-rows.ts";
 import { deleteSessionByHandle, deleteSessionsOf, readSessions } from "../store/session-rows.ts";
 
 const path = "/api/account";
@@ -27,6 +34,16 @@ const stating = described(
     answers: { 204: null },
   },
   { body: LicenceChange },
+);
+const wording = described(
+  {
+    tag,
+    id: "wordStamps",
+    summary: "State how your office words the four dispositions of a stamp",
+    description: "The meaning stays one of the four; a stamp keeps both.",
+    answers: { 204: null },
+  },
+  { body: StampWordingChange },
 );
 const changingPassword = described(
   {
@@ -56,7 +73,12 @@ export const accountRoutes: FastifyPluginAsyncZod = async (app) => {
 
   app.get(path, { schema: reading }, async (request) => {
     const { id, name, email, administrator } = signedInOf(request).person;
-    return { person: { id, name, email }, administrator, licence: await readLicence(db, id) };
+    return {
+      person: { id, name, email },
+      administrator,
+      licence: await readLicence(db, id),
+      stampWording: await readStampWording(db, id),
+    };
   });
 
   app.post(`${path}/name`, { schema: naming }, async (request, reply) => {
@@ -66,6 +88,11 @@ export const accountRoutes: FastifyPluginAsyncZod = async (app) => {
 
   app.post(`${path}/licence`, { schema: stating }, async (request, reply) => {
     await updateLicence(db, signedInOf(request).person.id, request.body.licence);
+    return reply.code(204).send();
+  });
+
+  app.post(`${path}/stamp-wording`, { schema: wording }, async (request, reply) => {
+    await updateStampWording(db, signedInOf(request).person.id, request.body.stampWording);
     return reply.code(204).send();
   });
 

@@ -1,13 +1,11 @@
 import type { PasswordChange } from "@cornerway/schema";
-import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
+import { done, refuseField, type Outcome } from "../outcome.ts";
 import type { Database } from "../store/database.ts";
 import { closeLinksOf } from "../store/link-rows.ts";
-import { findPersonById, updatePasswordHash } from "../store/person-rows.ts";
-import { countTry } from "../store/rate-windows.ts";
+import { updatePasswordHash } from "../store/person-rows.ts";
 import { deleteSessionsOf } from "../store/session-rows.ts";
-import { hashPassword, isPassword, refusePassword } from "./passwords.ts";
-
-const mostTriesPerMinute = 10;
+import { askPasswordAgain } from "./ask-password-again.ts";
+import { hashPassword, refusePassword } from "./passwords.ts";
 
 /** Changes a password for whoever knows the present one; every other session ends, and so does every link to set a new one. */
 export async function changePassword(
@@ -16,11 +14,9 @@ export async function changePassword(
   { present, next }: PasswordChange,
 ): Promise<Outcome<null>> {
   const db = database.connection;
-  if ((await countTry(db, `present password of ${personId}`, 60_000)) > mostTriesPerMinute)
-    return refuse("too-many-tries");
-  const account = await findPersonById(db, personId);
-  if (account === null || !(await isPassword(account.passwordHash, present)))
-    return refuseField("present-password-wrong", "/present", "this is not the present password");
+  const known = await askPasswordAgain(db, personId, { password: present, pointer: "/present" });
+  if (!known.ok) return known;
+  const account = known.value;
   const refused =
     present === next
       ? refuseField("password-refused", "/next", "It is the present one.")

@@ -1,4 +1,4 @@
-import { standingOf, type Judged, type Standing } from "@cornerway/schema";
+import { standingOf, wholeStandingOf, type Judged, type Standing } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readRevision, readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
 import type { Bound } from "./newest-revision.ts";
@@ -15,12 +15,14 @@ export class Standings {
     this.#projectId = projectId;
   }
 
-  async of(elementId: string, bound: Bound): Promise<Standing> {
+  /** `elementId` is null for a judgement on the revision as a whole. */
+  async of(elementId: string | null, bound: Bound): Promise<Standing> {
     const newest = await (this.#newest ??= this.#readNewest());
     const { revision } = bound;
     if (bound.contentDigest === newest.contentDigest && bound.resultDigest === newest.resultDigest)
       return { state: "stands", revision, newest: newest.revision, changed: { elements: [], results: [], whole: [] } };
-    return standingOf(elementId, await this.#judged(revision), await this.#judged(newest.revision));
+    const [given, held] = [await this.#judged(revision), await this.#judged(newest.revision)];
+    return elementId === null ? wholeStandingOf(given, held) : standingOf(elementId, given, held);
   }
 
   async #readNewest() {

@@ -1,4 +1,4 @@
-import type { Licence } from "@cornerway/schema";
+import { StampWording, type Licence } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 import { licenceOf } from "./membership-rows.ts";
 
@@ -52,6 +52,16 @@ export async function updatePasswordHash(tx: Connection, id: string, passwordHas
 export async function updateLicence(db: Connection, id: string, licence: Licence | null): Promise<void> {
   const data = { licenceNumber: licence?.number ?? null, licenceJurisdiction: licence?.jurisdiction ?? null };
   await db.person.updateMany({ where: { id }, data });
+}
+
+export async function updateStampWording(db: Connection, id: string, stampWording: StampWording): Promise<void> {
+  await db.person.updateMany({ where: { id }, data: { stampWording } });
+}
+
+/** How someone's office words the dispositions; empty where it uses them as they are. */
+export async function readStampWording(db: Connection, id: string): Promise<StampWording> {
+  const row = await db.person.findUnique({ where: { id }, select: { stampWording: true } });
+  return StampWording.parse(row?.stampWording ?? {});
 }
 
 /** An engineer's licence as they state it; null where they have stated none. */

@@ -23,7 +23,7 @@ import { z } from "zod";
 import { expectProblem } from "../support/expect-problem.ts";
 import { heldUnit } from "../support/held-unit.ts";
 import { act, move, note, place, post } from "../support/sample.ts";
-import { startService, type Browser, type TestService } from "../support/service.ts";
+import { password, startService, type Browser, type TestService } from "../support/service.ts";
 
 let service: TestService;
 let architect: Browser;
@@ -77,6 +77,8 @@ function newStamp(revision: Revision, more: Partial<NewStamp> = {}): NewStamp {
     ...more,
   };
 }
+
+const press = (stamp: object) => engineer.post(`${path}/stamps`, { stamp, password });
 
 const kinds = async () =>
   z
@@ -280,10 +282,10 @@ describe("stamps", () => {
   it("carry both digests on the engineer's screen, are pressed once, and turn the project to the architect", async () => {
     await send();
     const body = newStamp(await assessed("A"));
-    const stamp = Stamp.parse((await engineer.post(`${path}/stamps`, body).expect(201)).body);
-    expect((await engineer.post(`${path}/stamps`, body).expect(201)).body).toEqual(stamp);
-    expectProblem(await engineer.post(`${path}/stamps`, { ...body, text: "Other" }), "id-reused");
-    expectProblem(await engineer.post(`${path}/stamps`, { ...body, id: randomUUID() }), "already-answered");
+    const stamp = Stamp.parse((await press(body).expect(201)).body);
+    expect((await press(body).expect(201)).body).toEqual(stamp);
+    expectProblem(await press({ ...body, text: "Other" }), "id-reused");
+    expectProblem(await press({ ...body, id: randomUUID() }), "already-answered");
     const project = Project.parse((await architect.get(path).expect(200)).body);
     expect(project).toMatchObject({
       stamp,
@@ -305,7 +307,7 @@ describe("stamps", () => {
     "%s is not open where strength is judged under gravity alone, and says so",
     async (disposition) => {
       await send();
-      const pressed = await engineer.post(`${path}/stamps`, newStamp(await assessed("A"), { disposition }));
+      const pressed = await press(newStamp(await assessed("A"), { disposition }));
       expect(expectProblem(pressed, "stamp-not-open").detail).toMatch(/gravity alone.*not entered.*not checked/);
     },
   );
@@ -320,27 +322,25 @@ describe("stamps", () => {
     const asked = newRequest(sent);
     await engineer.post(`${path}/requests`, asked).expect(201);
     const body = newStamp(revision, { disposition: "No exceptions taken" });
-    expect(expectProblem(await engineer.post(`${path}/stamps`, body), "stamp-not-open").detail).toBe(
-      "1 change request is open.",
-    );
+    expect(expectProblem(await press(body), "stamp-not-open").detail).toBe("1 change request is open.");
     const decline = { answer: "decline", reason: "It stands without." };
     await architect.post(`${path}/requests/${asked.id}/answer`, decline).expect(200);
-    expect((await engineer.post(`${path}/stamps`, body).expect(201)).body.disposition).toBe("No exceptions taken");
+    expect((await press(body).expect(201)).body.disposition).toBe("No exceptions taken");
   });
 
   it("are refused on other digests, on an unknown revision and on one with a newer one", async () => {
     await send();
     const revision = await assessed("A");
-    const press = (more: Partial<NewStamp>) => engineer.post(`${path}/stamps`, newStamp(revision, more));
-    expect(expectProblem(await press({ contentDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
+    const other = (more: Partial<NewStamp>) => press(newStamp(revision, more));
+    expect(expectProblem(await other({ contentDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
       "/contentDigest",
     );
-    expect(expectProblem(await press({ resultDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
+    expect(expectProblem(await other({ resultDigest: "0".repeat(64) }), "digest-mismatch").fields?.[0]?.pointer).toBe(
       "/resultDigest",
     );
-    expectProblem(await press({ revision: "B" }), "body-invalid");
+    expectProblem(await other({ revision: "B" }), "body-invalid");
     await draw(1, place(2));
     await send();
-    expectProblem(await press({}), "revision-superseded");
+    expectProblem(await other({}), "revision-superseded");
   });
 });

@@ -29,8 +29,7 @@ export class ReviewRoom {
     operations: Operation[],
     alter: (answer: Assessment) => Assessment = (answer) => answer,
   ): Promise<Revision> {
-    const { number: base } = await this.#draft();
-    await this.by.architect.post(`${this.path}/draft/acts`, act(base, operations)).expect(200);
+    await this.draw(operations);
     const letter = await this.sendDraft();
     const { scheme, contentDigest } = await this.read(letter);
     const assessment = alter(assess(scheme));
@@ -38,6 +37,11 @@ export class ReviewRoom {
     const answer = { assessment, resultDigest: resultDigest(contentDigest, assessment), proof: null };
     await recordAssessment(this.service.owner, run, { ok: true, ...answer });
     return this.read(letter);
+  }
+
+  async draw(operations: Operation[]): Promise<void> {
+    const { number: base } = await this.#draft();
+    await this.by.architect.post(`${this.path}/draft/acts`, act(base, operations)).expect(200);
   }
 
   /** Sends the draft as it is, and gives its letter; nobody assesses it. */

@@ -1,5 +1,5 @@
 import { Account, SignedInPlace } from "@cornerway/schema";
-import type { LicenceChange, NameChange, PasswordChange } from "@cornerway/schema";
+import type { LicenceChange, NameChange, PasswordChange, StampWordingChange } from "@cornerway/schema";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read } from "./api/client.ts";
@@ -30,6 +30,13 @@ export const useChangeName = () =>
 export const useStateLicence = () =>
   useMutation({
     mutationFn: (change: LicenceChange) => read(z.unknown(), api.POST("/api/account/licence", { body: change })),
+    onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: accountKey }),
+  });
+
+export const useWordStamps = () =>
+  useMutation({
+    mutationFn: (change: StampWordingChange) =>
+      read(z.unknown(), api.POST("/api/account/stamp-wording", { body: change })),
     onSuccess: (_done, _given, _kept, { client }) => readAgain(client, { queryKey: accountKey }),
   });
 

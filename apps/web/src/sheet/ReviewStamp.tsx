@@ -40,6 +40,7 @@ function ChoosingStamp(props: Choosing) {
         What is to be done
         <textarea rows={2} value={text} onChange={(event) => onText(event.target.value)} />
       </label>
+      {props.children}
       <footer>
         <span className="signer">{signer}</span>
         {onAside !== undefined && (
@@ -64,10 +65,12 @@ function DispositionRow({
   disposition,
   chosen,
   onChoose,
+  wording,
   next,
   asleepBecause,
 }: Choosing & { disposition: (typeof dispositions)[number] }) {
   const why = asleepBecause[disposition];
+  const words = wording?.[disposition];
   return (
     <label className={why === undefined ? "stamp-row" : "stamp-row stamp-asleep"} title={why}>
       <input
@@ -79,7 +82,10 @@ function DispositionRow({
           if (why === undefined) onChoose(disposition);
         }}
       />
-      <b>{disposition}</b>
+      <b>
+        {words ?? disposition}
+        {words === undefined ? null : <small>{disposition}</small>}
+      </b>
       <span>{why ?? next[disposition]}</span>
     </label>
   );

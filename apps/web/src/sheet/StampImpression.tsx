@@ -7,9 +7,11 @@ const widePx = 270;
 const highPx = 64;
 
 /** A pressed stamp: turned 4° against the clock, worn, dead to the pointer. */
-export function StampImpression({ disposition, revision, date, signer }: Pressed) {
+export function StampImpression({ disposition, wording, revision, date, signer }: Pressed) {
   const worn = useId();
-  const below = `REVISION ${revision} · ${date} · ${signer}`.toUpperCase();
+  const meaning = wording === undefined ? "" : `${disposition} · `;
+  const below = `${meaning}Revision ${revision} · ${date} · ${signer}`.toUpperCase();
+  const says = wording === undefined ? disposition : `${wording}, which is: ${disposition}`;
   return (
     <svg
       className="stamp-impression"
@@ -17,7 +19,7 @@ export function StampImpression({ disposition, revision, date, signer }: Pressed
       width={widePx + 16}
       height={highPx + 30}
       role="img"
-      aria-label={`Stamped: ${disposition}, revision ${revision}, ${date}, ${signer}`}
+      aria-label={`Stamped: ${says}, revision ${revision}, ${date}, ${signer}`}
     >
       <defs>
         <filter id={worn} x="-5%" y="-10%" width="110%" height="120%">
@@ -51,7 +53,7 @@ export function StampImpression({ disposition, revision, date, signer }: Pressed
           textLength={widePx - 44}
           lengthAdjust="spacingAndGlyphs"
         >
-          {disposition.toUpperCase()}
+          {(wording ?? disposition).toUpperCase()}
         </text>
         <text
           x={widePx / 2}
@@ -62,6 +64,7 @@ export function StampImpression({ disposition, revision, date, signer }: Pressed
           letterSpacing="0.06em"
           fill="var(--mulberry)"
           stroke="none"
+          {...(below.length > 44 ? { textLength: widePx - 30, lengthAdjust: "spacingAndGlyphs" } : {})}
         >
           {below}
         </text>

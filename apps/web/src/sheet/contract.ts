@@ -148,6 +148,8 @@ export type ReviewStampProps =
       subject: string;
       chosen: Disposition | null;
       onChoose: (disposition: Disposition) => void;
+      /** The office's own words for a disposition. */
+      wording?: Readonly<Partial<Record<Disposition, string>>> | undefined;
       /** What happens next, by disposition. */
       next: Readonly<Record<Disposition, string>>;
       /** Why one cannot be stamped yet. */
@@ -158,10 +160,14 @@ export type ReviewStampProps =
       onPress: () => void;
       /** Puts the stamp down without pressing it. */
       onAside?: (() => void) | undefined;
+      /** What else it asks for before it is pressed. */
+      children?: ReactNode;
     }
   | {
       state: "pressed";
       disposition: Disposition;
+      /** The office's own words, where it has them; the disposition is then said below. */
+      wording?: string | undefined;
       revision: string;
       date: string;
       signer: string;

@@ -17,5 +17,7 @@ export function stampRefusalSentence(refusal: StampRefusal): string {
         : `${refusal.marks} marks need the engineer and have no answer on them yet.`;
     case "requests open":
       return refusal.requests === 1 ? "1 change request is open." : `${refusal.requests} change requests are open.`;
+    case "conditions open":
+      return refusal.conditions === 1 ? "1 condition is open." : `${refusal.conditions} conditions are open.`;
   }
 }

@@ -7,6 +7,7 @@ import { LicenceForm } from "./LicenceForm.tsx";
 import { NameForm } from "./NameForm.tsx";
 import { PasswordForm } from "./PasswordForm.tsx";
 import { SignedInPlaces } from "./SignedInPlaces.tsx";
+import { StampWordingForm } from "./StampWordingForm.tsx";
 import { TokensSection } from "./TokensSection.tsx";
 import "./account.css";
 
@@ -16,7 +17,7 @@ export function AccountPage() {
   if (account.isPending) return <Ruled label="Fetching your account" />;
   if (account.isError && account.data === undefined)
     return <Trouble error={account.error} again={() => void account.refetch()} />;
-  const { person, licence, administrator } = account.data;
+  const { person, licence, administrator, stampWording } = account.data;
   return (
     <PageSheet
       title="Your account"
@@ -32,6 +33,7 @@ export function AccountPage() {
         <NameForm key={person.name} name={person.name} />
         <PasswordForm person={person} />
         <LicenceForm key={licence?.number ?? "none"} licence={licence} />
+        <StampWordingForm key={JSON.stringify(stampWording)} wording={stampWording} />
       </div>
       <SignedInPlaces />
       <TokensSection />

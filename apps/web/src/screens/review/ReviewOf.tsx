@@ -132,7 +132,13 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       onField={
         <>
           <AssessmentLine project={project} letter={letter} />
-          <StampPlace revision={revision} current={current} signer={me.name} onCannot={setCannot} />
+          <StampPlace
+            revision={revision}
+            current={current}
+            signer={me.name}
+            chosenId={hand.chosenId}
+            onCannot={setCannot}
+          />
           {keysShown ? <KeysSlip lines={reviewKeyLines} onClose={() => showKeys(false)} /> : null}
         </>
       }

@@ -1,5 +1,4 @@
 import type { ChangeRequest, Note, QuestionView, Revision } from "@cornerway/schema";
-import { dayAndTimeOf } from "../../controls/calendar.ts";
 import { Command } from "../../controls/Command.tsx";
 import { elementPlace } from "../../notes/element-place.ts";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
@@ -12,6 +11,8 @@ import { AnsweredRequest } from "./AnsweredRequest.tsx";
 import { NoteSlip } from "./NoteSlip.tsx";
 import { RequestDraftSlip } from "./RequestDraftSlip.tsx";
 import { RequestSlip } from "./RequestSlip.tsx";
+import { namesIn } from "../../wording/name-of.ts";
+import { StampLines } from "./stamps/StampLines.tsx";
 import type { RequestDraft } from "./use-request-draft.ts";
 
 export interface ReviewSlipsProps {
@@ -46,14 +47,7 @@ export function ReviewSlips(props: ReviewSlipsProps) {
           </Command>
         </Slip>
       )}
-      {revision.stamp === null ? null : (
-        <blockquote className="comment hand-engineer">
-          <p>{revision.stamp.text}</p>
-          <footer>
-            {revision.stamp.author.name} on the stamp, {dayAndTimeOf(revision.stamp.pressedAt)}
-          </footer>
-        </blockquote>
-      )}
+      <StampLines letter={revision.letter} nameOf={namesIn(revision.scheme)} />
       {requests.map((each) =>
         each.state === "open" ? (
           <RequestSlip key={each.id} request={each} revision={revision} />

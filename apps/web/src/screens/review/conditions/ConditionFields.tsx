@@ -23,7 +23,7 @@ export function ConditionFields({
     <div className="condition-fields">
       {conditions.map(({ id, text, owedBy }, at) => (
         <fieldset key={id}>
-          <legend className="caption">Condition {at + 1}</legend>
+          <legend className="unseen">Condition {at + 1}</legend>
           <PersonField label={`What must be done, condition ${at + 1}`}>
             {(bound) => (
               <textarea
