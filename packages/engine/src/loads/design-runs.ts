@@ -16,10 +16,11 @@ export type DesignRun = {
   readonly factors: Readonly<Record<string, number>>;
 };
 
-/** The cases there are, by what they multiply. Dead load comes at its heaviest and at its least. */
+/** The cases there are, by what they multiply. Dead load comes at its heaviest, at its least, and of units as they arrive. */
 export type RunCases = {
   readonly deadMost: ActionCase;
   readonly deadLeast: ActionCase;
+  readonly deadBare: ActionCase;
   /** Everywhere first, then the patterns. */
   readonly imposed: readonly ActionCase[];
   readonly roofLive: readonly ActionCase[];
@@ -37,7 +38,8 @@ export type RunRequest = {
 };
 
 /**
- * Every combination with every case it has to be tried with. Least dead load where its factor is under 1; imposed
+ * Every combination with every case it has to be tried with. Least dead load where its factor is under 1, in wind that of bare
+ * units: what pulls or slides does so most before the fit-out, and what presses is run with the heaviest; imposed
  * patterns where imposed load leads, elsewhere it is everywhere or nowhere; every roof case; as the leading action
  * every wind case, as a companion the unturned ones; movements of supports beside the combination of gravity loads with
  * imposed load everywhere. These choices are common practice, no published source.
@@ -62,7 +64,7 @@ type Chosen = readonly (readonly [ActionCase, number])[];
 
 function runsOf(cases: RunCases, expanded: ExpandedCombination): DesignRun[] {
   const { combination } = expanded;
-  const dead: Chosen = [[expanded.dead < 1 ? cases.deadLeast : cases.deadMost, expanded.dead]];
+  const dead: Chosen = [[deadFor(expanded, cases), expanded.dead]];
   const [everywhere] = cases.imposed;
   const choices: readonly (readonly Chosen[])[] = [
     [dead],
@@ -80,6 +82,11 @@ function runsOf(cases: RunCases, expanded: ExpandedCombination): DesignRun[] {
     .filter((one) => gravityOnly(combination) && expanded.live > 0 && one.some(([action]) => action === everywhere))
     .flatMap((one) => cases.movements.map((movement): Chosen => [...one, [movement, expanded.movement]]));
   return [...chosen, ...moved].map((one) => runOf(combination, one));
+}
+
+function deadFor({ dead, wind }: ExpandedCombination, { deadMost, deadLeast, deadBare }: RunCases): ActionCase {
+  if (dead >= 1) return deadMost;
+  return wind > 0 ? deadBare : deadLeast;
 }
 
 const each = (cases: readonly ActionCase[], factor: number): readonly Chosen[] =>

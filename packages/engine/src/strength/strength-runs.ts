@@ -31,7 +31,7 @@ export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, 
       },
     });
   const factored = withoutDominated(at("strength", cases), actions);
-  const gravity = [cases.deadMost, cases.deadLeast, ...cases.imposed, ...cases.roofLive, ...cases.snow];
+  const gravity = [cases.deadMost, cases.deadLeast, cases.deadBare, ...cases.imposed, ...cases.roofLive, ...cases.snow];
   const pushed = notionalLoading(actions.building, factored, everywhere(gravity, cases), loads.notional);
   const allowable = withoutDominated(at("allowable", { ...cases, movements: [] }), actions);
   return {
@@ -50,6 +50,7 @@ const everywhere = (gravity: readonly ActionCase[], { imposed }: RunCases): Acti
 const runCases = (actions: Extract<SiteActions, { accepted: true }>): RunCases => ({
   deadMost: actions.dead.most,
   deadLeast: actions.dead.least,
+  deadBare: actions.dead.bare,
   imposed: actions.imposed,
   roofLive: [actions.roofLive.action],
   snow: actions.site?.snow.cases ?? [],

@@ -12,6 +12,7 @@ const bare = (id: string, symbol: LoadSymbol): ActionCase => ({ id, symbol, load
 const cases = (change: Partial<RunCases> = {}): RunCases => ({
   deadMost: bare("D most", "D"),
   deadLeast: bare("D least", "D"),
+  deadBare: bare("D bare", "D"),
   imposed: [bare("L everywhere", "L"), bare("L one", "L")],
   roofLive: [],
   snow: [bare("S", "S")],
@@ -46,8 +47,8 @@ describe("designRuns", () => {
     expect(idsOf("1.2D + Ev + Eh + L + 0.2S")).toEqual(["D most, L everywhere, S, E", "D most, S, E"]);
   });
 
-  it("take the least dead load where it holds down, and no imposed load with it", () => {
-    expect(idsOf("0.9D + W")).toEqual(["D least, W1 +x inside pressure", "D least, W2 +x clockwise inside pressure"]);
+  it("take the least dead load where it holds down, in wind that of bare units, and no imposed load with it", () => {
+    expect(idsOf("0.9D + W")).toEqual(["D bare, W1 +x inside pressure", "D bare, W2 +x clockwise inside pressure"]);
     expect(runs.find(({ id }) => id.startsWith("0.9D − Ev + Eh"))?.factors).toEqual({
       "D least": expect.closeTo(0.8, 12),
       E: 1.3,

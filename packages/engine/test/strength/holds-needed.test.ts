@@ -72,6 +72,24 @@ describe("a light unit in strong wind", () => {
   });
 });
 
+// Units are lifted most before their fit-out: 2 kPa of finishes hold nothing down on the day they arrive.
+describe("a unit with heavy finishes in strong wind", () => {
+  const single = { ...drawnUnit({ type: "1CC", imposedPa: 0 }), loads: [] };
+  const [{ id: containerId } = { id: "" }] = single.containers;
+  const finished: Scheme = {
+    ...single,
+    loads: [{ id: "f", containerId, surface: "floor", case: "finish", pressurePa: 2000 }],
+  };
+  const pullOf = (scheme: Scheme): number =>
+    judged(blown(130, scheme)).holds.find(({ kind }) => kind === "uplift")?.forceN ?? NaN;
+
+  it("pulls as hard as one without them, in a run of the bare unit", () => {
+    const uplift = judged(blown(130, finished)).holds.find(({ kind }) => kind === "uplift");
+    expect(uplift?.run).toContain("D bare");
+    expect(uplift?.forceN).toBeCloseTo(pullOf(single), 6);
+  });
+});
+
 describe("a stack with stock locks", () => {
   it("has each lock checked at allowable level against breaking over five, pull and shear together", () => {
     const answer = judged(blown(115, locked(drawnUnit({ type: "1CC", above: 1 }))));
