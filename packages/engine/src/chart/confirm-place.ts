@@ -2,6 +2,7 @@ import type { Scheme, Verdict } from "@cornerway/schema";
 import type { ElementResult } from "../strength/element-result.ts";
 import type { StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthBasis } from "../strength/strength-basis.ts";
+import type { StrengthReason } from "../strength/strength-reason.ts";
 import { strengthOf, type Strength } from "../strength/strength-of.ts";
 import type { ChartAnswer, ChartRefusal, ChartRequest } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
@@ -45,6 +46,9 @@ function judgedIn(
     results,
     holds,
     fallen: refusedRuns.flatMap(({ run, held }) => (held === undefined ? [run] : [])),
-    leftOut: reasons.filter(({ kind }) => kind === "left out of the model"),
+    leftOut: reasons.filter((reason) => !("partId" in reason) && !apart.includes(reason.kind)),
   };
 }
+
+/** Told by holds and by runs that fell. */
+const apart: readonly StrengthReason["kind"][] = ["hold not drawn", "moves", "runs without equilibrium"];

@@ -14,7 +14,7 @@ export type Judged = {
   readonly holds: readonly HoldNeeded[];
   /** Runs that stood and no longer do. */
   readonly fallen: readonly string[];
-  /** What the model leaves out of the unit because of its openings. */
+  /** Reasons that lie in no part: what the model leaves out, walls that no longer count. */
   readonly leftOut: readonly StrengthReason[];
 };
 
