@@ -18,11 +18,10 @@ export interface NotesFrom {
   say: (mark: Mark) => MarkSentences;
   /** Marks an engineer has answered on this very content. */
   answered: ReadonlySet<string>;
-  /** Commands under a note, by what it concerns. */
-  offers?: (about: { elementId: string; markId: string | null; noteId: string | null }) => {
-    offer?: Offer;
-    quietOffer?: Offer;
-  };
+  /** Marks of an earlier answer that are judged anew: told as waiting, never as answers. */
+  waiting?: ReadonlySet<string> | undefined;
+  /** The command under a note that speaks for this mark alone. */
+  offerOn?: ((mark: Mark) => Offer | undefined) | undefined;
 }
 
 /** Verdicts whose marks of one kind are told together: nothing is to be done about each by itself. */
@@ -30,7 +29,7 @@ const toldTogether: ReadonlySet<Verdict> = new Set(["works as built", "not check
 
 /** The numbered notes of a sheet: one for each mark, what is quiet told together, with people's words below. */
 export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
-  const spoken = foldQuiet(from.marks).map((group) => noteOf(group, from));
+  const spoken = foldQuiet(from).map((group) => noteOf(group, from));
   const { alone, together } = spoken.length > mostApart ? foldNotes(spoken) : { alone: spoken, together: [] };
   const folded = together.map(({ notes }) => laidTogether(notes));
   const onMarks = new Set(from.marks.map(({ id }) => id));
@@ -40,10 +39,14 @@ export function notesFromMarks(from: NotesFrom): UnplacedNote[] {
   return [...alone, ...folded, ...loose.map((note) => looseNote(note, from))];
 }
 
-function foldQuiet(marks: readonly Mark[]): Mark[][] {
+/** What waits is nothing to act on either. */
+const isTogether = ({ verdict }: Mark, waits: boolean): boolean => toldTogether.has(verdict) || waits;
+
+function foldQuiet({ marks, waiting }: NotesFrom): Mark[][] {
   const groups = new Map<string, Mark[]>();
   for (const mark of marks) {
-    const key = toldTogether.has(mark.verdict) ? `${mark.fact.kind} ${mark.verdict}` : mark.id;
+    const waits = waiting?.has(mark.id) ?? false;
+    const key = isTogether(mark, waits) ? `${mark.fact.kind} ${waits ? "waits" : mark.verdict}` : mark.id;
     groups.set(key, [...(groups.get(key) ?? []), mark]);
   }
   return [...groups.values()];
@@ -63,16 +66,20 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
     id: mark.id,
     elementId,
     markIds: ids,
-    verdict: mark.verdict,
+    ...verdictOf(mark, from),
     matter: group.length > 1 ? `${matterOf(mark.fact.kind)} · ${group.length}` : undefined,
     screening: !ids.every((id) => from.answered.has(id)),
     ...saidOf(group.map((each) => from.say(each).body)),
     greyLine: group.length === 1 ? from.say(mark).detail : undefined,
     comments: withAnswers(words, from.written).map(commentOf),
     at: mark.at,
-    ...from.offers?.({ elementId, markId: mark.id, noteId: words[0]?.id ?? null }),
+    offer: group.length === 1 && from.waiting?.has(mark.id) !== true ? from.offerOn?.(mark) : undefined,
   };
 }
+
+/** A mark that waits says nothing of how it stands. */
+const verdictOf = ({ id, verdict }: Mark, { waiting }: NotesFrom): Pick<UnplacedNote, "verdict" | "heading"> =>
+  waiting?.has(id) === true ? { verdict: "not checked", heading: "Is checked again; said before" } : { verdict };
 
 /** The first sentences of marks told together, and those that stay folded. */
 const saidOf = (sentences: readonly string[]) => ({
@@ -111,7 +118,6 @@ function looseNote(note: Note, from: NotesFrom): UnplacedNote {
     body: "",
     comments: words.map(commentOf),
     at: from.placeOf(note.elementId),
-    ...from.offers?.({ elementId: note.elementId, markId: note.markId, noteId: note.id }),
   };
 }
 

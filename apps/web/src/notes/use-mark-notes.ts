@@ -1,5 +1,6 @@
 import type { Mark, Note, Role, Scheme } from "@cornerway/schema";
 import { useMemo } from "react";
+import type { Offer } from "../sheet/contract.ts";
 import { useUnits } from "../units/use-units.ts";
 import { markWords } from "../wording/mark-words.ts";
 import { namesIn } from "../wording/name-of.ts";
@@ -18,12 +19,17 @@ export function useMarkNotes({
   written = nothingWritten,
   answered = noneAnswered,
   role,
+  waiting = noneAnswered,
+  offerOn,
 }: {
   scheme: Scheme;
   marks: readonly Mark[] | undefined;
   written?: readonly Note[];
   answered?: ReadonlySet<string>;
   role: Role | undefined;
+  waiting?: ReadonlySet<string>;
+  /** The command under a note on this mark; the same function while it does the same. */
+  offerOn?: ((mark: Mark) => Offer | undefined) | undefined;
 }): UnplacedNote[] {
   const units = useUnits();
   return useMemo(
@@ -32,10 +38,12 @@ export function useMarkNotes({
         marks,
         written,
         answered,
+        waiting,
+        offerOn,
         say: (mark) => markWords(mark, scheme, role ?? "architect", units),
         placeOf: (id) => elementPlace(scheme, id),
         nameOf: namesIn(scheme),
       }),
-    [scheme, marks, written, answered, role, units],
+    [scheme, marks, written, answered, role, units, waiting, offerOn],
   );
 }

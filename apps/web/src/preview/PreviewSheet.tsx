@@ -149,7 +149,7 @@ function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlac
     nameOf: (id) => names.get(id) ?? id,
     say: (mark) => markSentences(mark, names, "architect"),
     answered: new Set(),
-    offers: () => ({ quietOffer: { label: "Write a note", onPress: () => undefined } }),
+    offerOn: () => ({ label: "Open its working", onPress: () => undefined }),
   });
   return placeNotes(unplaced, {
     scheme,
@@ -217,8 +217,8 @@ function RequestSlip() {
             Rejected: "Stops here.",
           }}
           asleepBecause={{
-            "No exceptions taken": "No strength is judged yet.",
-            "Make corrections noted": "No strength is judged yet.",
+            "No exceptions taken": "2 marks do not work.",
+            "Make corrections noted": "2 marks do not work.",
           }}
           signer="Anna Vale"
           text=""

@@ -9,6 +9,9 @@ const Scheme = lazy(async () => ({ default: (await import("../screens/scheme/Sch
 const Review = lazy(async () => ({ default: (await import("../screens/review/ReviewSheet.tsx")).ReviewSheet }));
 const Status = lazy(async () => ({ default: (await import("../screens/status/StatusSheet.tsx")).StatusSheet }));
 const Record = lazy(async () => ({ default: (await import("../screens/record/RecordSheet.tsx")).RecordSheet }));
+const Calculations = lazy(async () => ({
+  default: (await import("../screens/calculations/CalculationsSheet.tsx")).CalculationsSheet,
+}));
 const Asleep = lazy(async () => ({ default: (await import("../screens/asleep/AsleepSheet.tsx")).AsleepSheet }));
 
 /** The sheet the address names; without a name, the one this person's role lands on. Each is fetched when turned to. */
@@ -32,7 +35,7 @@ function sheetNumbered(number: number) {
     case 4:
       return <Asleep sheet={4} />;
     case 6:
-      return <Asleep sheet={6} />;
+      return <Calculations />;
     default:
       return <Asleep sheet={2} />;
   }

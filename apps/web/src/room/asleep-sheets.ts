@@ -4,5 +4,4 @@ import type { SheetNumber } from "../sheet/contract.ts";
 export const asleepSheets: ReadonlyMap<SheetNumber, string> = new Map([
   [2, "No strength is checked yet, so there is no chart of openings."],
   [4, "Revisions are not laid over each other yet."],
-  [6, "No strength is checked yet, so there are no calculations."],
 ]);

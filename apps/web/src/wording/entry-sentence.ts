@@ -46,7 +46,7 @@ export function entrySentence(
     case "revision sent":
       return `Revision ${payload.letter} sent${payload.remark === null ? "." : `: ${payload.remark}`}`;
     case "assessed":
-      return `Revision ${payload.letter}: ${payload.verdict}, load path only.`;
+      return `Revision ${payload.letter}: ${payload.verdict}.`;
     case "assessment asked for":
       return `Revision ${payload.letter} is to be checked again.`;
     case "assessment failed":

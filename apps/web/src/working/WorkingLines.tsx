@@ -1,7 +1,9 @@
-import { parseExpression, type WorkingStep } from "@cornerway/engine";
+import { parseExpression } from "@cornerway/engine";
+import type { CheckWorking } from "@cornerway/schema";
 import { createElement } from "react";
 import { expressionMath, numberMath, row, sign, symbolMath } from "./Formula.tsx";
 
+type WorkingStep = CheckWorking["steps"][number];
 type ValueStep = Extract<WorkingStep, { kind: "value" }>;
 type ConditionStep = Extract<WorkingStep, { kind: "condition" }>;
 

@@ -1,4 +1,6 @@
-import type { Working } from "@cornerway/engine";
+import type { CheckWorking } from "@cornerway/schema";
+import { useUnits } from "../units/use-units.ts";
+import { workedValue } from "../units/worked-value.ts";
 import { certaintyInTable, certaintyWords } from "./certainty-words.ts";
 import { figure } from "./figure.ts";
 import { SymbolName } from "./Formula.tsx";
@@ -10,8 +12,9 @@ import "./working.css";
  * One calculation as it is shown and printed: what enters with its source, then line by line formula, values put in and
  * result, the clause at the right. Calculations whose results enter here stand before it, numbered under it.
  */
-export function WorkingSheet({ working, number }: { working: Working; number: string }) {
+export function WorkingSheet({ working, number }: { working: CheckWorking; number: string }) {
   const { title, clause, symbols, steps, result, limit, utilisation, notes, parts } = working;
+  const units = useUnits();
   return (
     <section className="working" aria-label={`${number} ${title}`}>
       {parts.map((part, at) => (
@@ -39,11 +42,11 @@ export function WorkingSheet({ working, number }: { working: Working; number: st
           </p>
           {utilisation === undefined ? null : <UtilisationBar utilisation={utilisation} />}
           <p className="working-result">
-            <SymbolName of={result.symbol} /> {figure(result.value)} {unitText(result.unit)}
+            <SymbolName of={result.symbol} /> {workedValue(result.value, result.unit, units)}
             {limit === undefined ? null : (
               <>
                 {" of "}
-                {figure(limit.value)} {unitText(limit.unit)}
+                {workedValue(limit.value, limit.unit, units)}
               </>
             )}
           </p>
@@ -53,7 +56,8 @@ export function WorkingSheet({ working, number }: { working: Working; number: st
   );
 }
 
-function Given({ symbols }: { symbols: Working["symbols"] }) {
+/** In the units of the formulas that take them. */
+function Given({ symbols }: { symbols: CheckWorking["symbols"] }) {
   return (
     <table className="working-given">
       <tbody>

@@ -4,14 +4,26 @@ import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { useAssessment } from "../../worker/use-assessment.ts";
+import { useStrength } from "../../worker/use-strength.ts";
 import "./before-after.css";
 
-/** What a request changes, by the engine on this page: the verdict of the whole, and notes by verdict. */
+/**
+ * What a request changes, by the engine on this page: the verdict of the whole, and notes by verdict. Like is held against
+ * like: where strength was judged before, it is waited for after.
+ */
 export function BeforeAfter({ before, scheme }: { before: Assessment | null; scheme: Scheme }) {
   const { force } = figuresIn(useUnits());
   const { assessed } = useAssessment(scheme);
-  const after = assessed?.scheme === scheme ? assessed.assessment : null;
-  if (before === null || after === null) return null;
+  const { judged, stands, progress } = useStrength(scheme, before?.strength === undefined);
+  const path = assessed?.scheme === scheme ? assessed.assessment : null;
+  const after = before?.strength === undefined ? path : stands ? (judged?.assessment ?? null) : null;
+  if (before === null) return null;
+  if (after === null)
+    return (
+      <p className="before-after-waits" role="status">
+        Its strength is being checked{progress === null ? "" : `: ${progress.done} of ${progress.of}`}.
+      </p>
+    );
   const changed = verdicts.filter((verdict) => count(before, verdict) !== count(after, verdict));
   return (
     <table className="before-after">

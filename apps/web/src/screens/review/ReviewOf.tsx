@@ -1,6 +1,8 @@
 import type { Revision, Thread } from "@cornerway/schema";
 import { answeredMarks, applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
+import { useRevisionChecks } from "../../checks/check-source.ts";
+import { useChecks } from "../../checks/use-checks.tsx";
 import { useRevisions } from "../../data/revision.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
@@ -22,6 +24,7 @@ import { isLater } from "../../wording/next-letter.ts";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
+import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
 
 export interface ReviewOfProps {
@@ -59,7 +62,11 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
     [thread.notes, letter],
   );
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
-  const notes = useMarkNotes({ scheme, marks: result?.marks, written, answered, role: project.roles[0] });
+  const checks = useChecks(useRevisionChecks(project, revision), hand.chosenId, hand.held !== null);
+  const notes = useMarkNotes({
+    ...{ scheme, marks: result?.marks, written, answered },
+    ...{ role: project.roles[0], offerOn: checks.offerOn },
+  });
   const offered = useSettleOffers(notes, thread.notes);
   const chosenNote = notes.find(({ id }) => id === noteId) ?? null;
 
@@ -84,7 +91,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       answeredMarkIds={answered}
       revisionLetters={letters}
       heading={`Revision ${letter}, from ${revision.sentBy.name}`}
-      remark={result === null ? "not checked yet" : `${result.questions} questions, load path only`}
+      remark={judgedRemark(result) ?? "not checked yet"}
       notes={offered}
       chosenNoteId={noteId}
       onNote={(note) => {
@@ -93,18 +100,21 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       }}
       isometric={false}
       slip={
-        <ReviewSlips
-          revision={revision}
-          requests={thread.requests.filter((each) => each.revision === letter)}
-          notes={thread.notes}
-          current={current}
-          chosenId={hand.chosenId}
-          view={eye.unfoldedId === null ? `${eye.side} elevation` : "unfolded wall"}
-          chosenNote={chosenNote}
-          request={request}
-          cannot={cannot}
-          onAway={() => setCannot(null)}
-        />
+        <>
+          {checks.slip}
+          <ReviewSlips
+            revision={revision}
+            requests={thread.requests.filter((each) => each.revision === letter)}
+            notes={thread.notes}
+            current={current}
+            chosenId={hand.chosenId}
+            view={eye.unfoldedId === null ? `${eye.side} elevation` : "unfolded wall"}
+            chosenNote={chosenNote}
+            request={request}
+            cannot={cannot}
+            onAway={() => setCannot(null)}
+          />
+        </>
       }
       footer={(pxPerM) => <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
       spine={<RoomSpine draftMoves={0} currentLetter={letter} onChoose={onRevision} />}
@@ -131,6 +141,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       }
       onField={
         <>
+          {checks.paper}
           <AssessmentLine project={project} letter={letter} />
           <StampPlace
             revision={revision}

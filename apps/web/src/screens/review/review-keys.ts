@@ -11,6 +11,7 @@ export const reviewKeyLines: readonly KeyLine[] = [
   ["Page Up, Page Down", "level"],
   ["V, Shift V", "next, former side of the building"],
   ["U", "the chosen container unfolded"],
+  ["Enter", "set what is in hand; the working of the chosen thing's governing check"],
   ["A, R", "take in; write or answer"],
   ["Ctrl Z", "take the last proposed thing back"],
 ];

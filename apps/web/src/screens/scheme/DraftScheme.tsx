@@ -17,7 +17,11 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { useDraftChecks } from "../../checks/check-source.ts";
+import { useChecks } from "../../checks/use-checks.tsx";
 import { useAssessment } from "../../worker/use-assessment.ts";
+import { judgedSoFar } from "../../worker/judged-so-far.ts";
+import { useStrength } from "../../worker/use-strength.ts";
 import { BringIn } from "./BringIn.tsx";
 import { DraftFooter } from "./DraftFooter.tsx";
 import { DraftSlips } from "./DraftSlips.tsx";
@@ -45,14 +49,23 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const hand = useHand({ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
   const book = useCostBook(project).data?.book ?? null;
   const { assessed, waiting } = useAssessment(hand.shown, book);
-  const assessment = assessed?.assessment ?? null;
+  const shown = hand.shown;
+  const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";
+  const strength = useStrength(shown, hand.held !== null);
+  const { assessment, marks, waitingIds, remark } = useMemo(
+    () => judgedSoFar(assessed?.assessment ?? null, strength, shown),
+    [assessed, strength, shown],
+  );
+  const checks = useChecks(useDraftChecks(strength), hand.chosenId, hand.held !== null);
 
   usePresence(1, hand);
   useSayMove(acts.drawn, assessed, draft.scheme);
-  const shown = hand.shown;
   const thread = useThread(project.id).data;
   const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
-  const notes = useMarkNotes({ scheme: shown, marks: assessment?.marks, written, role: project.roles[0] });
+  const notes = useMarkNotes({
+    ...{ scheme: shown, marks, written, role: project.roles[0] },
+    ...{ waiting: waitingIds, offerOn: checks.offerOn },
+  });
   const toNote = (note: PlacedNote) => {
     chooseNote(note.id);
     hand.choose(note.elementId);
@@ -60,7 +73,6 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme }));
   useEffect(() => drawingKeys(hand), [hand]);
 
-  const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";
   const empty = shown.containers.length === 0;
   const verdict = assessment?.verdict ?? "not checked";
   return (
@@ -78,13 +90,14 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
       heading={empty ? "To begin" : mayDraw ? "Notes, as you draw" : "Notes on the draft"}
-      remark={assessment === null || empty ? undefined : `${assessment.questions} questions, load path only`}
+      remark={empty ? undefined : remark}
       notes={notes}
       chosenNoteId={noteId}
       onNote={toNote}
       slip={
         <>
           <Tour draft={draft} noteChosen={noteId !== null} />
+          {checks.slip}
           <DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />
         </>
       }
@@ -118,6 +131,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
               <BringIn scheme={draft.scheme} onDraw={acts.draw} asleepBecause={whyNot(project, "draw")} />
             </EmptySheet>
           ) : null}
+          {checks.paper}
           {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
         </>
       }

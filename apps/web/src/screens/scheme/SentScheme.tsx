@@ -3,6 +3,8 @@ import { useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRevision, useRevisions } from "../../data/revision.ts";
+import { useRevisionChecks } from "../../checks/check-source.ts";
+import { useChecks } from "../../checks/use-checks.tsx";
 import { choiceKeys } from "../../hand/step-choice.ts";
 import { useLookingHand } from "../../hand/use-looking-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
@@ -16,6 +18,7 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { SaveFile } from "./SaveFile.tsx";
 
 const lookingKeyLines: readonly KeyLine[] = [
@@ -23,6 +26,7 @@ const lookingKeyLines: readonly KeyLine[] = [
   ["Page Up, Page Down", "level"],
   ["V, Shift V", "next, former side of the building"],
   ["U", "the chosen container unfolded"],
+  ["Enter", "the working of the chosen thing's governing check"],
 ];
 
 /** Sheet 1 for those who see no draft: the last revision that was sent, only to look at. */
@@ -42,7 +46,10 @@ export function SentScheme() {
     Escape: () => (keysShown ? showKeys(false) : hand.choose(null)),
     "?": () => showKeys(!keysShown),
   });
-  const notes = useMarkNotes({ scheme, marks: revision.data?.result?.marks, role: project.roles[0] });
+  const checks = useChecks(useRevisionChecks(project, revision.data), hand.chosenId);
+  const notes = useMarkNotes({
+    ...{ scheme, marks: revision.data?.result?.marks, role: project.roles[0], offerOn: checks.offerOn },
+  });
   if (revision.isError && revision.data === undefined)
     return <Trouble error={revision.error} again={() => void revision.refetch()} />;
   if (project.revision !== null && revision.isPending) return <Ruled label="Fetching the revision" />;
@@ -58,7 +65,9 @@ export function SentScheme() {
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
       heading={project.revision === null ? "Nothing was sent yet" : `Notes on revision ${project.revision}`}
+      remark={judgedRemark(revision.data?.result ?? null)}
       notes={notes}
+      slip={checks.slip}
       chosenNoteId={noteId}
       onNote={(note) => {
         chooseNote(note.id);
@@ -70,7 +79,12 @@ export function SentScheme() {
           <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />
         </>
       )}
-      onField={keysShown ? <KeysSlip lines={lookingKeyLines} onClose={() => showKeys(false)} /> : null}
+      onField={
+        <>
+          {checks.paper}
+          {keysShown ? <KeysSlip lines={lookingKeyLines} onClose={() => showKeys(false)} /> : null}
+        </>
+      }
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       tray={<Tray inHand={null} onTake={() => undefined} asleepBecause={whyNot(project, "draw")} />}
       titleBlock={

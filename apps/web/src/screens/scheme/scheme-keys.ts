@@ -35,7 +35,7 @@ export const schemeKeyLines: readonly KeyLine[] = [
   ["Page Up, Page Down", "level"],
   ["V, Shift V", "next, former side of the building"],
   ["U", "the chosen container unfolded"],
-  ["Enter", "set what is in hand"],
+  ["Enter", "set what is in hand; the working of the chosen thing's governing check"],
   ["Delete", "take the chosen thing away"],
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
 ];

@@ -5,13 +5,17 @@ import type { Hindrance } from "./hindrances.ts";
 
 /** The numbered list of what stands in the way, each with who acts. */
 export function InTheWay({
+  sent,
   inTheWay,
   requests,
 }: {
+  /** True once a revision was sent. */
+  sent: boolean;
   inTheWay: readonly Hindrance[];
   requests: readonly ChangeRequest[];
 }) {
-  if (inTheWay.length === 0) return <p>Nothing was sent yet, so nothing stands in the way.</p>;
+  if (inTheWay.length === 0)
+    return <p>{sent ? "Nothing stands in the way." : "Nothing was sent yet, so nothing stands in the way."}</p>;
   return (
     <ol className="status-list">
       {inTheWay.map(({ id, heading, sentence, who, verdict }, at) => {

@@ -48,7 +48,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay, req
         <div className="status-columns">
           <section aria-label="What stands in the way">
             <h2 className="caption">What stands in the way</h2>
-            <InTheWay inTheWay={inTheWay} requests={requests} />
+            <InTheWay sent={revision !== null} inTheWay={inTheWay} requests={requests} />
           </section>
           <section aria-label="What it costs">
             <h2 className="caption">Premium over the plain stack</h2>

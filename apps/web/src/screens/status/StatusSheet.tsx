@@ -26,6 +26,7 @@ export function StatusSheet() {
     () =>
       hindrances({
         marks: revision.data?.result?.marks ?? noMarks,
+        scope: revision.data?.result?.scope ?? null,
         requests: thread.data?.requests ?? [],
         scheme: revision.data?.scheme ?? null,
         revision: project.revision,

@@ -1,4 +1,4 @@
-import type { ChangeRequest, Mark, Scheme, UnitSystem, Verdict } from "@cornerway/schema";
+import type { Assessment, ChangeRequest, Mark, Scheme, UnitSystem, Verdict } from "@cornerway/schema";
 import { markWords } from "../../wording/mark-words.ts";
 
 /** One thing between this revision and the next step, in the owner's words. */
@@ -13,15 +13,17 @@ export interface Hindrance {
 
 const mostTold = 4;
 
-/** What stands in the way: what does not work, what the engineer asks for, and that no strength is checked. */
+/** What stands in the way: what does not work, what the engineer asks for, and what of its strength is not answered. */
 export function hindrances(given: {
   marks: readonly Mark[];
+  /** What was judged; null while it is not. */
+  scope: Assessment["scope"] | null;
   requests: readonly ChangeRequest[];
   scheme: Scheme | null;
   revision: string | null;
   units: UnitSystem;
 }): Hindrance[] {
-  const { scheme, marks, requests, revision, units } = given;
+  const { scheme, marks, requests, revision, units, scope } = given;
   if (scheme === null) return [];
   const broken = marks.filter(({ verdict }) => verdict === "does not work");
   const asked = requests.filter(({ state, revision: on }) => state === "open" && on === revision);
@@ -29,7 +31,7 @@ export function hindrances(given: {
     ...broken.slice(0, mostTold).map((mark) => brokenHindrance(mark, scheme, units)),
     ...(broken.length > mostTold ? [more(broken.length - mostTold)] : []),
     ...asked.map(askedHindrance),
-    strength(marks),
+    ...strength(marks, scope),
   ];
 }
 
@@ -60,15 +62,41 @@ const askedHindrance = ({ id, number, text, author }: ChangeRequest): Hindrance 
   mark: null,
 });
 
-/** Until strengths are computed nothing can be approved, however well it stands. */
-function strength(marks: readonly Mark[]): Hindrance {
+/** What of its strength is not answered, and who answers. */
+function strength(marks: readonly Mark[], scope: Assessment["scope"] | null): Hindrance[] {
   const open = marks.filter(({ verdict }) => verdict === "not checked" || verdict === "needs the engineer").length;
-  return {
-    id: "strength",
-    heading: "No strength is checked yet",
-    sentence: `Only the way of the load is drawn so far. ${open === 0 ? "Nothing" : open === 1 ? "One place" : `${open} places`} beyond that still ${open === 1 ? "waits" : "wait"} for an answer.`,
-    who: "The engineer answers",
-    verdict: "not checked",
-    mark: null,
-  };
+  const places = open === 1 ? "One place" : `${open} places`;
+  const common = { id: "strength", verdict: "not checked", mark: null } as const;
+  switch (scope) {
+    case null:
+    case "load path only, no strength checked":
+      return [
+        {
+          ...common,
+          heading: "No strength is checked yet",
+          sentence: "Only the way of the load is drawn so far.",
+          who: "The engineer answers",
+        },
+      ];
+    case "load path, and strength under gravity loads":
+      return [
+        {
+          ...common,
+          heading: "Wind, snow and earthquake are not looked at yet",
+          sentence: `What it carries was checked, not yet what the place asks of it.${open === 0 ? "" : ` ${places} ${open === 1 ? "waits" : "wait"} for an answer.`}`,
+          who: "The architect states the place, then the engineer answers",
+        },
+      ];
+    case "load path, and strength under all loads":
+      if (open === 0) return [];
+      return [
+        {
+          ...common,
+          verdict: "needs the engineer",
+          heading: `${places} ${open === 1 ? "needs" : "need"} the engineer`,
+          sentence: "The check alone does not settle them. Nothing is wrong there yet.",
+          who: "The engineer answers",
+        },
+      ];
+  }
 }

@@ -10,8 +10,8 @@ export function CoverageTable() {
     <section>
       <h2 className="caption">What the engine can check, limit state by limit state</h2>
       <p>
-        The strength run is a trial: no verdict on a sheet hangs on it yet. Bounded: {effectOnVerdict.bounded}. Not
-        covered: {effectOnVerdict["not covered"]}.
+        Verdicts of strength rest on these; sheet 6 of a project says which of them its run makes. Bounded:{" "}
+        {effectOnVerdict.bounded}. Not covered: {effectOnVerdict["not covered"]}.
       </p>
       <PageScroll label="Table of limit states">
         <table className="coverage">

@@ -1,0 +1,54 @@
+import type { CheckWorking, Project, Revision, Role, Scheme, StrengthReport } from "@cornerway/schema";
+import { useMemo } from "react";
+import { fetchWorking, reportKey, useStrengthReport } from "../data/strength-report.ts";
+import type { LiveStrength } from "../worker/use-strength.ts";
+
+/** Governing checks of one scheme, and where their workings come from. */
+export interface CheckSource {
+  report: StrengthReport | null;
+  scheme: Scheme;
+  /** Names the answer, so that a working is fetched once for each. */
+  key: readonly unknown[];
+  fetchWorking: (id: string) => Promise<CheckWorking | null>;
+}
+
+/** The checks of a revision, as the service recorded them. */
+export function useRevisionChecks(
+  { id: projectId, roles }: Pick<Project, "id" | "roles">,
+  revision: Revision | undefined,
+): CheckSource | null {
+  const judged = revision?.result?.strength === undefined || !readsChecks(roles) ? null : revision.resultDigest;
+  const letter = revision?.letter ?? "";
+  const report = useStrengthReport(projectId, letter, judged).data ?? null;
+  return useMemo(
+    () =>
+      revision === undefined || judged === null
+        ? null
+        : {
+            report,
+            scheme: revision.scheme,
+            key: reportKey(projectId, letter, judged),
+            fetchWorking: (id) => fetchWorking(projectId, letter, id),
+          },
+    [projectId, letter, revision, judged, report],
+  );
+}
+
+/** An owner by itself is told in plain words what stands in the way; calculations are for those who read them. */
+export const readsChecks = (roles: readonly Role[]): boolean => roles.some((role) => role !== "owner");
+
+/** The checks of the draft, from the thread that made them; none while the scheme has moved on. */
+export function useDraftChecks({ judged, stands, workingOf }: LiveStrength): CheckSource | null {
+  return useMemo(
+    () =>
+      judged === null || judged.report === null || !stands
+        ? null
+        : {
+            report: judged.report,
+            scheme: judged.scheme,
+            key: ["draft checks", judged.answer],
+            fetchWorking: workingOf,
+          },
+    [judged, stands, workingOf],
+  );
+}

@@ -1,0 +1,107 @@
+import type { Assessment, CheckWorking, Scheme, StrengthReport } from "@cornerway/schema";
+import type { StrengthQuestion, StrengthWord } from "./strength-messages.ts";
+
+/** The part of a worker this needs. */
+export interface StrengthThread {
+  post(question: StrengthQuestion): void;
+  listen(hear: (word: StrengthWord) => void): void;
+  end(): void;
+}
+
+/** What strength said of a scheme: its answer, or why there is none. */
+export interface Judged {
+  /** Numbers the answers of this page. */
+  answer: number;
+  scheme: Scheme;
+  assessment: Assessment | null;
+  /** Null where strength could not be judged. */
+  report: StrengthReport | null;
+  broke: string | null;
+}
+
+let answers = 0;
+
+export interface StrengthTold {
+  judged: (judged: Judged) => void;
+  progress: (done: number, of: number) => void;
+}
+
+/**
+ * One strength run at a time, on the latest scheme asked about. A run that is under way when another scheme comes is
+ * ended with its thread; the thread that answered stays and gives the workings of its answer.
+ */
+export class StrengthRun {
+  readonly #start: () => StrengthThread;
+  readonly #told: StrengthTold;
+  #thread: StrengthThread | null = null;
+  #turn = 0;
+  #asked: Scheme | null = null;
+  #waiting = new Map<string, ((working: CheckWorking | null) => void)[]>();
+
+  constructor(start: () => StrengthThread, told: StrengthTold) {
+    this.#start = start;
+    this.#told = told;
+  }
+
+  /** Ends a run under way on another scheme than this one. */
+  leave(scheme: Scheme): void {
+    if (this.#asked !== null && this.#asked !== scheme) this.stop();
+  }
+
+  ask(scheme: Scheme): void {
+    if (this.#asked !== null) this.stop();
+    this.#settle();
+    this.#asked = scheme;
+    this.#turn += 1;
+    this.#open().post({ kind: "judge", turn: this.#turn, scheme });
+  }
+
+  /** Ends what is under way, and with it what was kept for workings. */
+  stop(): void {
+    this.#thread?.end();
+    this.#thread = null;
+    this.#asked = null;
+    this.#settle();
+  }
+
+  /** A working of the last answer; null where there is none under this name, or the answer is gone. */
+  workingOf(id: string): Promise<CheckWorking | null> {
+    const thread = this.#thread;
+    if (thread === null || this.#asked !== null) return Promise.resolve(null);
+    return new Promise((resolve) => {
+      this.#waiting.set(id, [...(this.#waiting.get(id) ?? []), resolve]);
+      thread.post({ kind: "working", id });
+    });
+  }
+
+  #open(): StrengthThread {
+    if (this.#thread !== null) return this.#thread;
+    const thread = this.#start();
+    thread.listen((word) => {
+      if (thread === this.#thread) this.#hear(word);
+    });
+    this.#thread = thread;
+    return thread;
+  }
+
+  #hear(word: StrengthWord): void {
+    if (word.kind === "working") return this.#settle(word.id, word.working);
+    const scheme = this.#asked;
+    if (scheme === null || word.turn !== this.#turn) return;
+    if (word.kind === "progress") return this.#told.progress(word.done, word.of);
+    this.#asked = null;
+    answers += 1;
+    const told = { answer: answers, scheme };
+    if (word.kind === "broke") this.#told.judged({ ...told, assessment: null, report: null, broke: word.why });
+    else this.#told.judged({ ...told, assessment: word.assessment, report: word.report, broke: null });
+  }
+
+  /** Answers whoever waits for one working, or for any. */
+  #settle(id?: string, working: CheckWorking | null = null): void {
+    for (const [key, resolves] of this.#waiting)
+      if (id === undefined || key === id) {
+        this.#waiting.delete(key);
+        for (const resolve of resolves) resolve(working);
+      }
+  }
+}

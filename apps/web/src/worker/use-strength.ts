@@ -1,0 +1,54 @@
+import type { CheckWorking, Scheme } from "@cornerway/schema";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { StrengthWord } from "./strength-messages.ts";
+import { StrengthRun, type Judged } from "./strength-run.ts";
+
+/** How long the hand rests before a run is worth its time, ms. */
+const restMs = 700;
+
+export interface LiveStrength {
+  /** The last answer, perhaps of an earlier scheme. */
+  judged: Judged | null;
+  /** True where the answer is of the scheme shown. */
+  stands: boolean;
+  /** How many sets of assumptions are solved of a run under way; null before it begins. */
+  progress: { done: number; of: number } | null;
+  workingOf: (id: string) => Promise<CheckWorking | null>;
+}
+
+/** Strength of the scheme shown, from a Web Worker of its own, once the hand rests; the next change ends what is under way. */
+export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
+  const [judged, setJudged] = useState<Judged | null>(null);
+  const [progress, setProgress] = useState<LiveStrength["progress"]>(null);
+  const run = useRef<StrengthRun | null>(null);
+
+  useEffect(() => {
+    const told = { judged: setJudged, progress: (done: number, of: number) => setProgress({ done, of }) };
+    const opened = new StrengthRun(startThread, told);
+    run.current = opened;
+    return () => opened.stop();
+  }, []);
+
+  useEffect(() => {
+    run.current?.leave(scheme);
+    if (inHand || scheme.containers.length === 0) return undefined;
+    const timer = setTimeout(() => {
+      setProgress(null);
+      run.current?.ask(scheme);
+    }, restMs);
+    return () => clearTimeout(timer);
+  }, [scheme, inHand]);
+
+  const workingOf = useCallback((id: string) => run.current?.workingOf(id) ?? Promise.resolve(null), []);
+  return { judged, stands: judged?.scheme === scheme, progress, workingOf };
+}
+
+function startThread() {
+  const worker = new Worker(new URL("./strength.worker.ts", import.meta.url), { type: "module" });
+  return {
+    post: (question: unknown) => worker.postMessage(question),
+    listen: (hear: (word: StrengthWord) => void) =>
+      worker.addEventListener("message", ({ data }: MessageEvent<StrengthWord>) => hear(data)),
+    end: () => worker.terminate(),
+  };
+}

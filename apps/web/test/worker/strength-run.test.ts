@@ -1,0 +1,103 @@
+import type { CheckWorking } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import type { StrengthQuestion, StrengthWord } from "../../src/worker/strength-messages.ts";
+import { StrengthRun, type Judged } from "../../src/worker/strength-run.ts";
+import { judgedAssessment, judgedProof } from "../support/judged-unit.ts";
+import { schemeOf, unitAt } from "../support/schemes.ts";
+
+const at = (xMm: number) => schemeOf([unitAt("g1", "G1", xMm, 0, 0)]);
+
+class Thread {
+  readonly asked: StrengthQuestion[] = [];
+  ended = false;
+  hear: (word: StrengthWord) => void = () => undefined;
+  post = (question: StrengthQuestion): void => void this.asked.push(question);
+  listen = (hear: (word: StrengthWord) => void): void => void (this.hear = hear);
+  end = (): void => void (this.ended = true);
+}
+
+function opened() {
+  const threads: Thread[] = [];
+  const judged: Judged[] = [];
+  const progress: string[] = [];
+  const start = () => {
+    const thread = new Thread();
+    threads.push(thread);
+    return thread;
+  };
+  const run = new StrengthRun(start, {
+    judged: (answer) => judged.push(answer),
+    progress: (done, of) => progress.push(`${done}/${of}`),
+  });
+  return { run, threads, judged, progress };
+}
+
+const answerTo = (turn: number): StrengthWord => ({
+  ...{ kind: "judged", turn, assessment: judgedAssessment, report: judgedProof.report },
+});
+const working = judgedProof.workings[0]?.working as CheckWorking;
+
+describe("StrengthRun", () => {
+  it("tells progress and the answer, for the scheme that was asked about", () => {
+    const { run, threads, judged, progress } = opened();
+    const scheme = at(0);
+    run.ask(scheme);
+    threads[0]?.hear({ kind: "progress", turn: 1, done: 2, of: 6 });
+    threads[0]?.hear(answerTo(1));
+    expect(progress).toEqual(["2/6"]);
+    expect(judged).toMatchObject([{ scheme, broke: null }]);
+  });
+
+  it("ends the thread of a run under way when the scheme changes, and tells nothing of it", () => {
+    const { run, threads, judged } = opened();
+    run.ask(at(0));
+    run.leave(at(10));
+    expect(threads[0]?.ended).toBe(true);
+    threads[0]?.hear(answerTo(1));
+    expect(judged).toEqual([]);
+    run.ask(at(10));
+    expect(threads).toHaveLength(2);
+    threads[1]?.hear(answerTo(2));
+    expect(judged).toHaveLength(1);
+  });
+
+  it("keeps the thread that answered: the next scheme is judged in it", () => {
+    const { run, threads } = opened();
+    run.ask(at(0));
+    threads[0]?.hear(answerTo(1));
+    run.leave(at(10));
+    run.ask(at(10));
+    expect(threads).toHaveLength(1);
+    expect(threads[0]?.ended).toBe(false);
+  });
+
+  it("gives workings of the answer that stands, and none while another is awaited", async () => {
+    const { run, threads } = opened();
+    run.ask(at(0));
+    threads[0]?.hear(answerTo(1));
+    const asked = run.workingOf("one");
+    expect(threads[0]?.asked.at(-1)).toEqual({ kind: "working", id: "one" });
+    threads[0]?.hear({ kind: "working", id: "one", working });
+    expect(await asked).toBe(working);
+    const late = run.workingOf("two");
+    run.ask(at(10));
+    expect(await late).toBeNull();
+    expect(await run.workingOf("three")).toBeNull();
+  });
+
+  it("says what the engine broke with", () => {
+    const { run, threads, judged } = opened();
+    run.ask(at(0));
+    threads[0]?.hear({ kind: "broke", turn: 1, why: "singular" });
+    expect(judged).toMatchObject([{ assessment: null, broke: "singular" }]);
+  });
+
+  it("numbers the answers of the page, whichever run they come from", () => {
+    const answers = [opened(), opened()].map(({ run, threads, judged }) => {
+      run.ask(at(0));
+      threads[0]?.hear(answerTo(1));
+      return judged[0]?.answer;
+    });
+    expect(answers[0]).not.toBe(answers[1]);
+  });
+});
