@@ -184,6 +184,22 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     expect(await seriousFindings(architect.page)).toEqual([]);
   });
 
+  it("the owner agrees on a phone to what the two posts cost, and the architect reads it", async () => {
+    const { page } = owner;
+    await page.getByRole("heading", { level: 1, name: "Chandler's Steps is with the owner." }).waitFor();
+    await page.getByText(/It adds \$\d,\d{3} to the premium/).waitFor();
+    await picture(page, "06-owner-asked", true);
+    expect(await seriousFindings(page)).toEqual([]);
+    await page
+      .getByRole("button", { name: /^Agree to \$/ })
+      .first()
+      .click();
+    await page.getByRole("heading", { level: 1, name: "Chandler's Steps is with the architect." }).waitFor();
+    const asked = architect.page.getByRole("region", { name: "Change request 2" });
+    await asked.getByText(/^Jory Pellan agreed to \$/).waitFor();
+    await picture(architect.page, "06-architect-agreed");
+  });
+
   it("the architect takes the posts in and sends revision B", async () => {
     const { page } = architect;
     await page.getByRole("button", { name: "Take it in" }).click();

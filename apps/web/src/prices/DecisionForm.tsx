@@ -41,6 +41,8 @@ export function DecisionForm({ subject, money, currency, last, asleepBecause }: 
         },
       },
     );
+  // The revision is asked about once its stamp lets the work go on; before that the request is.
+  const next = project.waitsFor === "owner" && (subject.requestId !== null || project.stamp !== null);
   const why = asleepBecause ?? (decide.isPending ? "It is on its way." : undefined);
   return (
     <div className="price-decision">
@@ -53,7 +55,7 @@ export function DecisionForm({ subject, money, currency, last, asleepBecause }: 
       ) : null}
       {mine && (!stands || anew) ? (
         <div className="price-answers">
-          <Command next={project.waitsFor === "owner"} onPress={() => give("agree")} asleepBecause={why}>
+          <Command next={next} onPress={() => give("agree")} asleepBecause={why}>
             {agreeWords(money, currency)}
           </Command>
           <Command onPress={() => (declining ? give("decline") : setDeclining(true))} asleepBecause={why}>

@@ -3,7 +3,11 @@ import { moneyText } from "../wording/money.ts";
 import type { PremiumGroup } from "./premium-groups.ts";
 
 const widthPx = 360;
-const rowPx = 30;
+const rowPx = 40;
+const barPx = 15;
+const wordsPx = 18;
+/** Of one letter of the words, at most. */
+const letterPx = 8;
 const topPx = 34;
 
 /** The parts of a premium one after the other, on a ruled scale of money. */
@@ -71,31 +75,30 @@ function Scale({ total, currency }: { total: number; currency: string }) {
 
 type BarProps = { x: number; y: number; width: number; label: string; hand: PremiumGroup["hand"] };
 
-/** The words stand on whichever side of the bar has room. */
+/** The words stand over the bar, from its start, or up to its end where they would pass the edge. */
 function Bar({ x, y, width, label, hand }: BarProps) {
   const verdict = hand === "engineer" ? "needs the engineer" : "works with steel";
-  const atRight = widthPx - x - width > x;
+  const passesEdge = x + label.length * letterPx > widthPx;
   return (
     <g>
-      <rect
-        x={x}
-        y={y}
-        width={width}
-        height="17"
-        fill={hatchFill(verdict, "small")}
-        stroke={hand === "engineer" ? "var(--mulberry)" : "var(--prussian)"}
-        strokeWidth="1.1"
-      />
-      <path d={`M${x + width} ${y + 17}v${rowPx - 17}`} stroke="var(--graphite)" strokeWidth="0.75" />
       <text
-        x={atRight ? x + width + 8 : x - 8}
+        x={passesEdge ? x + width : x}
         y={y + 13}
         fontSize="13.5"
-        textAnchor={atRight ? "start" : "end"}
+        textAnchor={passesEdge ? "end" : "start"}
         fill="var(--ink)"
       >
         {label}
       </text>
+      <rect
+        x={x}
+        y={y + wordsPx}
+        width={width}
+        height={barPx}
+        fill={hatchFill(verdict, "small")}
+        stroke={hand === "engineer" ? "var(--mulberry)" : "var(--prussian)"}
+        strokeWidth="1.1"
+      />
     </g>
   );
 }

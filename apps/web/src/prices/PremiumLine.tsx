@@ -14,7 +14,7 @@ export function PremiumLine({ projectId, premium }: { projectId: string; premium
         Premium over the plain stack <b>{moneyText(premium.total, premium.currency)}</b>
         {apart === undefined ? null : ", and what stands apart"}
       </span>{" "}
-      <ForShow forShow={premium.forShow} />{" "}
+      <ForShow forShow={premium.forShow && premium.lines.length > 0} />{" "}
       <Link to="/projects/$projectId/premium" params={{ projectId }}>
         Line by line
       </Link>

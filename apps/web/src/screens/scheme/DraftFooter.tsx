@@ -49,8 +49,8 @@ export function DraftFooter({
     );
   return (
     <div className="draft-footer">
-      {premium === null ? null : <PremiumLine projectId={project.id} premium={premium} />}
       <div className="draft-next">
+        {premium === null ? null : <PremiumLine projectId={project.id} premium={premium} />}
         <Waiting draft={draft} />
         {why === undefined ? (
           <PersonField label={`What is new in revision ${letter}`}>
