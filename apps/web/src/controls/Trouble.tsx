@@ -6,7 +6,7 @@ import "./trouble.css";
 /** Something went wrong where a sheet should be: what happened, what is safe, the way out. */
 export function Trouble({ error, again }: { error: unknown; again?: () => void }) {
   const { heading, sentences, retry } = troubleWords(error);
-  const onRetry = error instanceof UnreadAnswer ? () => location.reload() : again;
+  const onRetry = error instanceof UnreadAnswer || isPartMissing(error) ? () => location.reload() : again;
   return (
     <main className="trouble">
       <section className="trouble-slip" role="alert">
@@ -39,7 +39,20 @@ interface TroubleWords {
 
 const said = (error: unknown): string => (error instanceof Error ? error.message : "Something broke on this page.");
 
+/** A part of the page that is fetched on demand did not come; each browser says so in its own words. */
+const isPartMissing = (error: unknown): boolean =>
+  error instanceof TypeError && /dynamically imported module|importing a module script failed/i.test(error.message);
+
 function troubleWords(error: unknown): TroubleWords {
+  if (isPartMissing(error))
+    return {
+      heading: "A part of this page did not come",
+      sentences: [
+        "The line to the office is down, or the service was renewed since this page was fetched.",
+        "What was sent before is safe in the record. Moves not sent yet stay in this browser.",
+      ],
+      retry: "Fetch the page anew",
+    };
   if (error instanceof NoAnswer)
     return {
       heading: "The line to the office is down",

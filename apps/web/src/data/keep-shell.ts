@@ -7,13 +7,31 @@ export function keepShell(): void {
   });
 }
 
-/** The twins and the sheets one turns to most, fetched once the first one stands: they open without a line as well. */
+/**
+ * Everything one draws with, and the sheets one turns to most, fetched once the first one stands: they open without a
+ * line as well.
+ */
 const keptAhead = [
   () => import("../screens/scheme/SchemeSheet.tsx"),
-  () => import("../twin/ChosenSlip.tsx"),
-  () => import("../twin/NewUnitSlip.tsx"),
-  () => import("../twin/NewOpeningSlip.tsx"),
   () => import("../screens/desk/Desk.tsx"),
+  () => import("../twin/ChosenSlip.tsx"),
+  () => import("../twin/chosen/ChosenPart.tsx"),
+  () => import("../twin/chosen/Alignments.tsx"),
+  () => import("../twin/NewBeamSlip.tsx"),
+  () => import("../twin/NewOpeningSlip.tsx"),
+  () => import("../twin/NewPostSlip.tsx"),
+  () => import("../twin/NewUnitSlip.tsx"),
+  () => import("../twin/OpenWallSlip.tsx"),
+  () => import("../twin/RemoveSlip.tsx"),
+  () => import("../twin/SeveralSlip.tsx"),
+  () => import("../twin/adding/AddBeam.tsx"),
+  () => import("../twin/adding/AddFound.tsx"),
+  () => import("../twin/adding/AddLoad.tsx"),
+  () => import("../twin/adding/AddLock.tsx"),
+  () => import("../twin/adding/AddSeat.tsx"),
+  () => import("../twin/adding/AddTie.tsx"),
+  () => import("../twin/adding/AddUse.tsx"),
+  () => import("../twin/adding/LayOut.tsx"),
 ];
 
 /** The parts this page came with were fetched before the worker stood there; asked for again, they are kept. */

@@ -17,3 +17,16 @@ describe("an answer of another shape than the page knows", () => {
     expect(document.body.textContent).not.toContain("invalid_type");
   });
 });
+
+describe("a part of the page that cannot be fetched", () => {
+  it.each([
+    "Failed to fetch dynamically imported module: https://office.example/assets/part.js",
+    "error loading dynamically imported module: https://office.example/assets/part.js",
+    "Importing a module script failed.",
+  ])("is told as that, not in the words of the browser: %s", (message) => {
+    render(<Trouble error={new TypeError(message)} />);
+    expect(screen.getByRole("heading", { level: 1 }).textContent).toBe("A part of this page did not come");
+    expect(screen.getByRole("button", { name: "Fetch the page anew" })).toBeDefined();
+    expect(document.body.textContent).not.toContain("part.js");
+  });
+});
