@@ -27,7 +27,7 @@ export const notJudged: readonly string[] = [
     "wind on a part: glass, doors, boards under an overhang",
     "deflection of rails and beams, and the gaps it closes between units one over another",
     "anchors and their distance to the edge of the pad; plates under posts",
-    "lifting, whole or in parts; erection stages",
+    "lifting of less than a whole unit, with posts or steel that hang outside it; erection stages",
     "pads that give: supports are rigid",
     "welds of frames, bolts, plates",
     "vibration, fatigue, fire, corrosion",

@@ -8,6 +8,7 @@ import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
+import { liftResults } from "./lift-results.ts";
 import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
@@ -104,9 +105,12 @@ export function strengthOf(
     .filter(({ solves }) => solves === "governing runs")
     .map((set) => solve(set, governingRuns(screened)));
   const judged = screenSets(parts, rest, screened).map(elementResult);
-  const results = [...judged, ...leans.map(leanResult), ...skinResults(scheme, actions, basis, judged)].toSorted(
-    worstFirst,
-  );
+  const results = [
+    ...judged,
+    ...leans.map(leanResult),
+    ...skinResults(scheme, actions, basis, judged),
+    ...liftResults(scheme, basis, memory),
+  ].toSorted(worstFirst);
 
   const refused = whole.flatMap((set) => set.refused);
   const { built } = first;
