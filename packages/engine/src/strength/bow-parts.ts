@@ -1,5 +1,6 @@
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
+import { linePlaces } from "./line-places.ts";
 import type { MemberStretch } from "./member-part.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -48,12 +49,12 @@ function bowPart(
 ): StrengthPart {
   const place = "own bow";
   const perNewton = members.map(({ inertiaMm4, lengthMm }) => 1 / basis.mostBowedN({ inertiaMm4, lengthMm }));
+  const linesIn = members.map(({ beams }) => linePlaces(beams));
   const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } => {
     const { values, at } = forces(solved);
     const worst = { use: 0, n: 0, axialN: 0 };
-    members.forEach(({ beams }, n) => {
-      for (const { id } of beams) {
-        const from = at(id);
+    linesIn.forEach((lines, n) => {
+      for (const from of lines(at)) {
         const axialN = Math.max(values[from] ?? 0, -(values[from + FAR_END] ?? 0));
         const use = axialN * (perNewton[n] ?? 0);
         if (use > worst.use) Object.assign(worst, { use, n, axialN });

@@ -8,7 +8,8 @@ import type { MemberDemand } from "../checks/member-demand.ts";
 import type { PostBounds, PostStrengths } from "../checks/post-bounds.ts";
 import type { Resistance } from "../working/resistance.ts";
 import { elasticN, enlargement } from "./bowed-demand.ts";
-import { demandRoom, eachDemand } from "./demands-along.ts";
+import { demandRoom, DemandsAlong } from "./demands-along.ts";
+import { linePlaces } from "./line-places.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
 
@@ -37,11 +38,18 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   const upper = shares(bounds.upper);
   const lower = sheeted ? upper : shares(bounds.lower);
   const limitN = elasticN(leastPostInertiaMm4, clearMm);
+  const linesIn = linePlaces(beams);
+  const along = new DemandsAlong();
   const room = demandRoom();
   const eachTurned = (solved: SolvedRun, visit: (demand: PostDemand) => void): void => {
     const { values, at } = solved.inner(ownerId);
-    for (const { id, lengthMm } of beams)
-      eachDemand(values, at(id), lengthMm, room, () => bothWays(room, enlargement(room.axialN, limitN), visit));
+    linesIn(at).forEach((from, b) => {
+      along.take(values, from, beams[b]?.lengthMm ?? 0);
+      for (let n = 0; n < along.count; n++) {
+        along.write(n, room);
+        bothWays(room, enlargement(room.axialN, limitN), visit);
+      }
+    });
   };
   const decided = (demand: PostDemand): Screened => {
     const [bent, shear] = [lower.bent(demand), lower.shear(demand)];

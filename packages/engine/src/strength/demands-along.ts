@@ -13,36 +13,47 @@ export const demandRoom = (): DemandRoom => ({
 });
 
 /**
- * Visits the places of a straight member where forces can be greatest: both ends, and where a shear passes through zero
- * under even load. `forces` from `at` on: three forces and three moments on its first end, three forces on its second,
- * local axes. `room` is written over for each place.
+ * The places of a straight member where forces can be greatest, one after another: both ends, and where a shear passes through
+ * zero under even load.
  */
-export function eachDemand(
-  forces: Float64Array | readonly number[],
-  at: number,
-  lengthMm: number,
-  room: DemandRoom,
-  visit: () => void,
-): void {
-  const [ax, ay, az] = [forces[at] ?? 0, forces[at + 1] ?? 0, forces[at + 2] ?? 0];
-  const along = -(ax + (forces[at + 6] ?? 0)) / lengthMm; // N/mm, from equilibrium of the member
-  const across = -(ay + (forces[at + 7] ?? 0)) / lengthMm;
-  const up = -(az + (forces[at + 8] ?? 0)) / lengthMm;
-  const [my, mz] = [forces[at + 4] ?? 0, forces[at + 5] ?? 0];
-  const inside = (x: number): void => {
-    room.axialN = ax + along * x;
+export class DemandsAlong {
+  /** How many places there are. */
+  count = 0;
+  private readonly places = new Float64Array(4);
+  /** At the first end: three forces, torsion, two moments; then the load along three axes, N/mm. */
+  private readonly line = new Float64Array(9);
+
+  /**
+   * `forces` from `at` on: three forces and three moments on the first end of the member, three forces on its second, local
+   * axes.
+   */
+  take(forces: ArrayLike<number>, at: number, lengthMm: number): void {
+    const { line, places } = this;
+    for (let c = 0; c < 6; c++) line[c] = forces[at + c] ?? 0;
+    // from equilibrium of the member
+    for (let c = 0; c < 3; c++) line[6 + c] = -((line[c] ?? 0) + (forces[at + 6 + c] ?? 0)) / lengthMm;
+    places[0] = 0;
+    places[1] = lengthMm;
+    this.count = 2;
+    const strong = peak(line[2] ?? 0, line[8] ?? 0, lengthMm);
+    if (strong > 0) places[this.count++] = strong;
+    const weak = peak(line[1] ?? 0, line[7] ?? 0, lengthMm);
+    if (weak > 0) places[this.count++] = weak;
+  }
+
+  /** Writes the demand at one of the places. */
+  write(n: number, room: DemandRoom): void {
+    const { line } = this;
+    const x = this.places[n] ?? 0;
+    const [ay, az] = [line[1] ?? 0, line[2] ?? 0];
+    const [across, up] = [line[7] ?? 0, line[8] ?? 0];
+    room.axialN = (line[0] ?? 0) + (line[6] ?? 0) * x;
     room.shearStrongN = az + up * x;
     room.shearWeakN = ay + across * x;
-    room.momentStrongNmm = my + az * x + (up * x * x) / 2;
-    room.momentWeakNmm = -mz + ay * x + (across * x * x) / 2;
-    visit();
-  };
-  room.torsionNmm = forces[at + 3] ?? 0;
-  inside(0);
-  inside(lengthMm);
-  const [strong, weak] = [peak(az, up, lengthMm), peak(ay, across, lengthMm)];
-  if (strong > 0) inside(strong);
-  if (weak > 0) inside(weak);
+    room.torsionNmm = line[3] ?? 0;
+    room.momentStrongNmm = (line[4] ?? 0) + az * x + (up * x * x) / 2;
+    room.momentWeakNmm = -(line[5] ?? 0) + ay * x + (across * x * x) / 2;
+  }
 }
 
 /** Where the shear passes through zero, the moment has its peak; 0 where that is not between the ends. */

@@ -19,8 +19,8 @@ export type ForceLayout = {
 /** How forces inside a container come about, whatever the loads: all that its lines and sheets say of it. */
 export type InnerInfluence = {
   readonly layout: ForceLayout;
-  /** Forces of every line and sheet under each of the six movements of each bearing point by one, the others held. */
-  readonly columns: readonly Float64Array[];
+  /** Every force of the layout under each of the six movements of each bearing point by one, the others held; force by force. */
+  readonly byMovement: Float64Array;
   readonly rows: readonly Rows[];
   /** By line: nine forces with both ends held under 1 N/mm along each axis of the container. */
   readonly fixed: ReadonlyMap<string, Float64Array>;
@@ -28,8 +28,7 @@ export type InnerInfluence = {
 
 /** What every line and sheet takes when one bearing point of the container moves by one and the others are held. */
 export function innerInfluence(condensed: CondensedPart): InnerInfluence {
-  const { part } = condensed;
-  const { members, panels } = part.frame;
+  const { members, panels } = condensed.part.frame;
   const layout = layoutOf(members.keys(), panels.keys());
   const rows = rowsOf(condensed, layout);
   const { equations, eliminated } = condensed.factor.tree;
@@ -39,71 +38,75 @@ export function innerInfluence(condensed: CondensedPart): InnerInfluence {
   recoverInner(condensed.factor, x, count);
   return {
     layout,
-    columns: Array.from({ length: count }, (_, k) => forcesOf(rows, layout, sideOf(x, k, count))),
+    byMovement: forcesOf(rows, layout, x, count),
     rows,
     fixed: new Map([...members].map(([id, member]) => [id, fixedUnderUnitLoads(member)])),
   };
 }
 
-/** Forces inside a container with its bearing points held, under each load of its basis. */
+/** Every force of the layout with the bearing points held, under each load of the container's basis; force by force. */
 export function heldForces(
   { layout, rows, fixed }: InnerInfluence,
   { factor }: Pick<CondensedPart, "factor">,
   { basis, condensed }: LocalUnitLoads,
-): Float64Array[] {
+): Float64Array {
   const { equations, eliminated } = factor.tree;
   const count = basis.loads.length;
   const x = new Float64Array(equations * count);
   x.set(condensed.reduced.subarray(0, eliminated * count));
   recoverInner(factor, x, count);
-  return basis.loads.map(({ beam_udl = [] }, k) => {
-    const forces = forcesOf(rows, layout, sideOf(x, k, count));
-    for (const { beam, q } of beam_udl) addFixed(forces, layout.lines.get(beam), fixed.get(beam), q);
-    return forces;
+  const forces = forcesOf(rows, layout, x, count);
+  basis.loads.forEach(({ beam_udl = [] }, k) => {
+    for (const { beam, q } of beam_udl) addFixed(forces, count, k, layout.lines.get(beam), fixed.get(beam), q);
   });
+  return forces;
 }
 
-/** The movements of one side, equation by equation, with a 0 at the end for freedoms that have none. */
-function sideOf(x: Float64Array, side: number, count: number): Float64Array {
-  const own = new Float64Array(x.length / count + 1);
-  for (let e = 0, at = side; at < x.length; e++, at += count) own[e] = x[at] ?? 0;
-  return own;
-}
-
-/** Rows of forces that hang on the same equations: `byMovement` equation by equation. */
+/** Rows of forces that hang on the same equations, −1 where a freedom has none: `byFreedom` freedom by freedom. */
 type Rows = {
   readonly at: number;
   readonly count: number;
   readonly equations: Int32Array;
-  readonly byMovement: Float64Array;
+  readonly byFreedom: Float64Array;
 };
 
 /** The forces of every line and sheet as sums over the equations of the container. */
-function rowsOf({ part, equationOf, factor }: CondensedPart, layout: ForceLayout): Rows[] {
+function rowsOf({ part, equationOf }: CondensedPart, layout: ForceLayout): Rows[] {
   const { members, panels } = part.frame;
-  const none = factor.tree.equations;
-  const numbered = (freedoms: Int32Array): Int32Array =>
-    freedoms.map((freedom) => ((equationOf[freedom] ?? -1) < 0 ? none : (equationOf[freedom] ?? none)));
+  const numbered = (freedoms: Int32Array): Int32Array => freedoms.map((freedom) => equationOf[freedom] ?? -1);
   return [
     ...[...members].map(([id, member]): Rows => ({
       at: layout.lines.get(id) ?? 0,
       count: FORCES_OF_LINE,
       equations: numbered(member.freedoms),
-      byMovement: ofUnitMovements(member),
+      byFreedom: ofUnitMovements(member),
     })),
     ...[...panels].map(([id, panel]): Rows => ({
       at: layout.panels.get(id) ?? 0,
       count: 1,
       equations: numbered(panel.freedoms),
-      byMovement: panel.strainOf.map((strain) => strain * panel.facts.shearStiffness),
+      byFreedom: panel.strainOf.map((strain) => strain * panel.facts.shearStiffness),
     })),
   ];
 }
 
-function forcesOf(rows: readonly Rows[], layout: ForceLayout, movement: Float64Array): Float64Array {
-  const forces = new Float64Array(layout.length);
-  for (const row of rows) addRows(forces, row, movement);
+/** Forces under several movements at once, x[equation·sides + side]; force by force: forces[n·sides + side]. */
+function forcesOf(rows: readonly Rows[], layout: ForceLayout, x: Float64Array, sides: number): Float64Array {
+  const forces = new Float64Array(layout.length * sides);
+  for (const { at, count, equations, byFreedom } of rows)
+    for (let f = 0; f < equations.length; f++) {
+      const from = (equations[f] ?? -1) * sides;
+      if (from < 0) continue;
+      for (let n = 0; n < count; n++) {
+        const share = byFreedom[f * count + n] ?? 0;
+        if (share !== 0) addRow(forces, (at + n) * sides, x, from, share, sides);
+      }
+    }
   return forces;
+}
+
+function addRow(sum: Float64Array, to: number, x: Float64Array, from: number, factor: number, sides: number): void {
+  for (let s = 0; s < sides; s++) sum[to + s] = (sum[to + s] ?? 0) + factor * (x[from + s] ?? 0);
 }
 
 /** Nine forces under a unit load along x, then y, then z of the container. */
@@ -123,17 +126,21 @@ function fixedUnderUnitLoads(member: Member): Float64Array {
 
 function addFixed(
   forces: Float64Array,
+  sides: number,
+  side: number,
   at: number | undefined,
   fixed: Float64Array | undefined,
   [x, y, z]: readonly [number, number, number],
 ): void {
   if (at === undefined || fixed === undefined) throw new Error("a load on a line that the container does not have");
-  for (let n = 0; n < FORCES_OF_LINE; n++)
-    forces[at + n] =
-      (forces[at + n] ?? 0) +
+  for (let n = 0; n < FORCES_OF_LINE; n++) {
+    const own = (at + n) * sides + side;
+    forces[own] =
+      (forces[own] ?? 0) +
       x * (fixed[n] ?? 0) +
       y * (fixed[n + FORCES_OF_LINE] ?? 0) +
       z * (fixed[n + 2 * FORCES_OF_LINE] ?? 0);
+  }
 }
 
 function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayout {
@@ -150,12 +157,4 @@ function ofUnitMovements(member: Member): Float64Array {
     for (let n = 0; n < FORCES_OF_LINE; n++) rows[f * FORCES_OF_LINE + n] = forces[n] ?? 0;
   });
   return rows;
-}
-
-function addRows(forces: Float64Array, { at, count, equations, byMovement }: Rows, movement: Float64Array): void {
-  for (let f = 0, from = 0; f < equations.length; f++, from += count) {
-    const moved = movement[equations[f] ?? 0] ?? 0;
-    if (moved === 0) continue;
-    for (let n = 0; n < count; n++) forces[at + n] = (forces[at + n] ?? 0) + (byMovement[from + n] ?? 0) * moved;
-  }
 }

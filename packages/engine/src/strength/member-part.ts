@@ -2,7 +2,8 @@ import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import { bowLimits, enlargement, type BowLimits } from "./bowed-demand.ts";
-import { demandRoom, eachDemand, type DemandRoom } from "./demands-along.ts";
+import { demandRoom, DemandsAlong, type DemandRoom } from "./demands-along.ts";
+import { linePlaces } from "./line-places.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
@@ -21,14 +22,26 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
   const { element } = member;
   const capacities = basis.capacities(basis.memberStrengths(member));
   const limits = bowLimits(member);
+  const linesIn = linePlaces(beams);
+  const along = new DemandsAlong();
   const room = demandRoom();
-  const eachBowed = (solved: SolvedRun, visit: () => void): void => {
+  /** The greatest use of any place, written to `worst` where that is asked for. */
+  const mostIn = (solved: SolvedRun, worst?: DemandRoom): number => {
     const { values, at } = forces(solved);
-    for (const { id, lengthMm } of beams)
-      eachDemand(values, at(id), lengthMm, room, () => {
+    const lines = linesIn(at);
+    let most = 0;
+    for (let b = 0; b < lines.length; b++) {
+      along.take(values, lines[b] ?? 0, beams[b]?.lengthMm ?? 0);
+      for (let n = 0; n < along.count; n++) {
+        along.write(n, room);
         bow(room, limits);
-        visit();
-      });
+        const use = basis.memberUse(capacities, room);
+        if (use <= most) continue;
+        most = use;
+        if (worst !== undefined) Object.assign(worst, room);
+      }
+    }
+    return most;
   };
   return {
     id: `${ownerId} ${element} ${place}`,
@@ -36,20 +49,13 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
     element,
     place,
     level: "strength",
-    use: (solved) => {
-      let most = 0;
-      eachBowed(solved, () => (most = Math.max(most, basis.memberUse(capacities, room))));
-      return most;
-    },
+    use: (solved) => mostIn(solved),
     decide: (solved) => {
-      let worst = { use: -1, demand: { ...room } };
-      eachBowed(solved, () => {
-        const use = basis.memberUse(capacities, room);
-        if (use > worst.use) worst = { use, demand: { ...room } };
-      });
+      const worst = demandRoom();
+      mostIn(solved, worst);
       return {
-        ...basis.memberUtilisation(capacities, worst.demand),
-        checks: (steel = member.steel) => basis.memberChecks(basis.memberStrengths({ ...member, steel }), worst.demand),
+        ...basis.memberUtilisation(capacities, worst),
+        checks: (steel = member.steel) => basis.memberChecks(basis.memberStrengths({ ...member, steel }), worst),
       };
     },
   };

@@ -15,22 +15,34 @@ export type PartWorst = {
   readonly envelope: ReadonlyMap<AssumptionId, number>;
 };
 
-/** Runs every part through every solved run of its level, adding to what was found before. */
+/** Runs every part through every solved run of its level, owner by owner, adding to what was found before. */
 export function screen(
   parts: readonly StrengthPart[],
   runs: readonly SolvedRun[],
   before: readonly PartWorst[] = [],
 ): PartWorst[] {
   const known = new Map(before.map((worst) => [worst.part.id, new Worst(worst)]));
-  const worsts = parts.map((part) => known.get(part.id) ?? new Worst({ part, envelope: new Map() }));
-  for (const solved of runs)
-    parts.forEach((part, n) => {
-      if (part.level !== solved.run.level) return;
-      const use = part.use(solved);
-      if (use > 0) worsts[n]?.add(use, solved);
-    });
-  for (const worst of worsts) known.set(worst.id, worst);
+  const worsts = parts.map((part) => ({ part, worst: known.get(part.id) ?? new Worst({ part, envelope: new Map() }) }));
+  // forces inside a container are worked out run by run for all its parts
+  for (const own of byOwner(worsts))
+    for (const solved of runs)
+      for (const { part, worst } of own) {
+        if (part.level !== solved.run.level) continue;
+        const use = part.use(solved);
+        if (use > 0) worst.add(use, solved);
+      }
+  for (const { worst } of worsts) known.set(worst.id, worst);
   return [...known.values()].flatMap((worst) => worst.stated());
+}
+
+function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const one of all) {
+    const group = groups.get(one.part.ownerId);
+    if (group === undefined) groups.set(one.part.ownerId, [one]);
+    else group.push(one);
+  }
+  return [...groups.values()];
 }
 
 /** What governs: a run that stands as drawn where there is one. */

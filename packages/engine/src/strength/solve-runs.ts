@@ -1,6 +1,6 @@
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
-import { buildingSolver, type BuildingAnswer, type BuildingCombination, type BuildingSolver } from "../building.ts";
+import { buildingSolver, type BuildingAnswer, type BuildingSolver } from "../building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
@@ -9,7 +9,7 @@ import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import type { StrengthRun } from "./strength-runs.ts";
-import { UnitForces, type InfluenceStore } from "./unit-forces.ts";
+import { UnitForces, type InfluenceStore, type Loaded } from "./unit-forces.ts";
 
 /** What is kept from one solution to the next. */
 export type StrengthMemory = { readonly cache: CondensationCache; readonly influences: InfluenceStore };
@@ -85,8 +85,7 @@ export function solveBuilt(
   memory: StrengthMemory,
 ): SolvedSet {
   const solver = buildingSolver(built.model, memory.cache);
-  const inside = insideOf(built.model, memory);
-  const solved: SolvedRun[] = [];
+  const standing = new Map<string, Standing>();
   const first = new Map<string, FrameRefusal>();
   let waiting = new Map([["", runs]]);
   for (let round = 0; round < ROUNDS && waiting.size > 0; round++) {
@@ -98,7 +97,7 @@ export function solveBuilt(
         const answer = answers.get(run.id);
         if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
         if (!("refused" in answer)) {
-          solved.push(solvedRun(run, set, held, answer, inside));
+          standing.set(run.id, { run, held, solved: answer, factors: run.factors });
           continue;
         }
         if (!first.has(run.id)) first.set(run.id, answer);
@@ -110,8 +109,16 @@ export function solveBuilt(
     }
     waiting = next;
   }
-  return { set, built, solved: inOrderOf(runs, solved), refused: refusedOf(runs, set, first, solved) };
+  const solved = solvedRuns(
+    runs.flatMap(({ id }) => standing.get(id) ?? []),
+    set,
+    insideOf(built.model, memory),
+  );
+  return { set, built, solved, refused: refusedOf(runs, set, first, standing) };
 }
+
+/** A run that stands with these bearings held. */
+type Standing = Loaded & { readonly run: StrengthRun; readonly held: readonly string[] };
 
 /** As drawn, with what moves held, with what moves then, and at last with everything held. */
 const ROUNDS = 4;
@@ -134,50 +141,43 @@ function solveGroup(
   return new Map([...answers].map(([id, answer]) => [id, smallMovements(answer)]));
 }
 
-function solvedRun(
-  run: StrengthRun,
+const solvedRuns = (
+  standing: readonly Standing[],
   set: AssumptionSet,
-  held: readonly string[],
-  combination: BuildingCombination,
   inside: (unitId: string) => UnitForces,
-): SolvedRun {
-  return {
-    run,
-    set,
-    held,
-    get frame() {
-      return combination.frame;
-    },
-    bearing: (name) => combination.bearing(name),
-    movement: combination.movement,
-    nodeIds: combination.nodeIds,
-    get residual() {
-      return combination.residual;
-    },
-    inner: (unitId) => {
-      const forces = inside(unitId);
-      const { lines, panels } = forces.layout;
-      return {
-        values: forces.under(combination, run.factors),
-        at: (id) => lines.get(id) ?? missing(id),
-        panelAt: (id) => panels.get(id) ?? missing(id),
-      };
-    },
-    between: () => {
-      const ids = Object.keys(combination.frame.memberEndForces);
-      return {
-        values: ids.flatMap((id) => combination.frame.memberEndForces[id] ?? []),
-        at: (id) => ids.indexOf(id) * ENDS_OF_MEMBER,
-      };
-    },
-  };
-}
+): SolvedRun[] =>
+  standing.map((one, n): SolvedRun => {
+    const { run, held, solved } = one;
+    return {
+      run,
+      set,
+      held,
+      get frame() {
+        return solved.frame;
+      },
+      bearing: (name) => solved.bearing(name),
+      get residual() {
+        return solved.residual;
+      },
+      movement: solved.movement,
+      nodeIds: solved.nodeIds,
+      inner: (unitId) => {
+        const forces = inside(unitId);
+        const { at, panelAt } = forces.places;
+        return { values: forces.under(one, standing[n + 1]), at, panelAt };
+      },
+      between: () => {
+        const { memberEndForces } = solved.frame;
+        const ids = Object.keys(memberEndForces);
+        return {
+          values: ids.flatMap((id) => memberEndForces[id] ?? []),
+          at: (id) => ids.indexOf(id) * ENDS_OF_MEMBER,
+        };
+      },
+    };
+  });
 
 const ENDS_OF_MEMBER = 12;
-
-function missing(id: string): never {
-  throw new RangeError(`the model has no line or sheet ${id}`);
-}
 
 /** The inside of each container is made ready when it is first asked for. */
 function insideOf(model: BuildingModel, { cache, influences }: StrengthMemory): (unitId: string) => UnitForces {
@@ -193,22 +193,16 @@ function insideOf(model: BuildingModel, { cache, influences }: StrengthMemory): 
   };
 }
 
-function inOrderOf(runs: readonly StrengthRun[], solved: readonly SolvedRun[]): SolvedRun[] {
-  const found = new Map(solved.map((one) => [one.run.id, one]));
-  return runs.flatMap(({ id }) => found.get(id) ?? []);
-}
-
 function refusedOf(
   runs: readonly StrengthRun[],
   set: AssumptionSet,
   refusals: ReadonlyMap<string, FrameRefusal>,
-  solved: readonly SolvedRun[],
+  standing: ReadonlyMap<string, Standing>,
 ): RefusedRun[] {
-  const standing = new Map(solved.map(({ run, held }) => [run.id, held]));
   return runs.flatMap((run) => {
     const refusal = refusals.get(run.id);
     if (refusal === undefined) return [];
-    const held = standing.get(run.id);
+    const held = standing.get(run.id)?.held;
     return [{ run, set, refusal, ...(held && { held }) }];
   });
 }

@@ -8,11 +8,11 @@ export const strengthMemory = (): StrengthMemory => ({
   cache: condensationCache(CACHE_BYTES),
   influences: new BoundedStore<InnerInfluence>(
     CACHE_BYTES,
-    ({ columns, layout }) => (columns.length + ROWS) * layout.length * BYTES_PER_NUMBER,
+    ({ byMovement, layout }) => (byMovement.length + ROWS * layout.length) * BYTES_PER_NUMBER,
   ),
 });
 
 const CACHE_BYTES = 500_000_000;
 const BYTES_PER_NUMBER = 8;
-/** Numbers kept beside the columns for each force: twelve of its rows, three under unit loads. */
+/** Numbers kept beside the movements for each force: twelve of its rows, three under unit loads. */
 const ROWS = 15;

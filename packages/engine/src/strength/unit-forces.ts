@@ -3,22 +3,32 @@ import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import { sharesUnder, type LoadBasis } from "../analysis/load-basis.ts";
 import type { BuildingCombination } from "../building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
+import { addRowsTimesTwo } from "../numerics/rows-times.ts";
 import { heldForces, innerInfluence, type ForceLayout, type InnerInfluence } from "./inner-forces.ts";
 
 /** Influences by the key of the container they belong to. */
 export type InfluenceStore = BoundedStore<InnerInfluence>;
+
+/** A solved run and how often each case counts in it. */
+export type Loaded = { readonly solved: BuildingCombination; readonly factors: Readonly<Record<string, number>> };
+
+/** Where the forces of a line, or the flow of a sheet, stand among the forces of a container. */
+export type ForcePlaces = { readonly at: (id: string) => number; readonly panelAt: (id: string) => number };
 
 /**
  * Forces inside one container for any run: what its bearing points' movements cause, and what its loads cause with them
  * held. Exact in every state of the bearings, since what lies inside a container never opens.
  */
 export class UnitForces {
-  readonly layout: ForceLayout;
+  readonly places: ForcePlaces;
+  private readonly layout: ForceLayout;
   private readonly unitId: string;
-  private readonly columns: readonly Float64Array[];
+  private readonly byMovement: Float64Array;
+  private readonly byLoad: Float64Array;
   private readonly basis: LoadBasis;
-  private readonly sum: Float64Array;
-  private last: BuildingCombination | undefined;
+  /** Of two runs at a time: whoever asks for one asks for the next one next. */
+  private readonly sums: readonly [Float64Array, Float64Array];
+  private held: readonly (BuildingCombination | undefined)[] = [];
 
   constructor(unit: PlacedUnit, cache: CondensationCache, influences: InfluenceStore) {
     const condensation = cache.part(unit.fragment);
@@ -27,51 +37,43 @@ export class UnitForces {
     const influence = influences.take(unit.fragment.key, () => innerInfluence(condensed));
     const loads = cache.loadsOn(unit, condensed);
     this.layout = influence.layout;
-    this.columns = [...influence.columns, ...heldForces(influence, condensed, loads)];
+    this.places = placesIn(influence.layout);
+    this.byMovement = influence.byMovement;
+    this.byLoad = heldForces(influence, condensed, loads);
     this.basis = loads.basis;
     this.unitId = unit.id;
-    this.sum = new Float64Array(influence.layout.length);
+    this.sums = [new Float64Array(influence.layout.length), new Float64Array(influence.layout.length)];
   }
 
-  /** Valid until asked for another run. */
-  under(solved: BuildingCombination, factors: Readonly<Record<string, number>>): Float64Array {
-    if (this.last === solved) return this.sum;
-    this.last = solved;
-    const times = [...solved.retainedIn(this.unitId), ...sharesUnder(this.basis, factors)];
-    const acting = times.flatMap((factor, n) => (factor === 0 ? [] : [n]));
-    sumOf(
-      acting.map((n) => this.columns[n] ?? NOTHING),
-      acting.map((n) => times[n] ?? 0),
-      this.sum,
-    );
-    return this.sum;
+  /** Valid until asked for another run; `next` is the one that is asked for after it. */
+  under(run: Loaded, next: Loaded | undefined): Float64Array {
+    const known = this.held.indexOf(run.solved);
+    if (known >= 0) return this.sums[known] ?? this.sums[0];
+    this.held = [run.solved, next?.solved];
+    const second = next ?? run;
+    const [first, other] = this.sums;
+    const { length } = this.layout;
+    first.fill(0);
+    other.fill(0);
+    addRowsTimesTwo(this.byMovement, length, this.moved(run), this.moved(second), first, other);
+    addRowsTimesTwo(this.byLoad, length, this.shares(run), this.shares(second), first, other);
+    return first;
   }
-}
 
-const NOTHING = new Float64Array(0);
+  private moved({ solved }: Loaded): Float64Array {
+    return solved.retainedIn(this.unitId);
+  }
 
-/** Σ factor·column, four columns at a time: each loaded sum serves four. */
-function sumOf(columns: readonly Float64Array[], times: readonly number[], sum: Float64Array): void {
-  const nothing = new Float64Array(sum.length);
-  sum.fill(0);
-  for (let k = 0; k < columns.length; k += 4) {
-    const [a, b] = [columns[k] ?? nothing, columns[k + 1] ?? nothing];
-    const [c, d] = [columns[k + 2] ?? nothing, columns[k + 3] ?? nothing];
-    addFour(sum, a, b, c, d, times[k] ?? 0, times[k + 1] ?? 0, times[k + 2] ?? 0, times[k + 3] ?? 0);
+  private shares({ factors }: Loaded): Float64Array {
+    return sharesUnder(this.basis, factors);
   }
 }
 
-function addFour(
-  sum: Float64Array,
-  a: Float64Array,
-  b: Float64Array,
-  c: Float64Array,
-  d: Float64Array,
-  fa: number,
-  fb: number,
-  fc: number,
-  fd: number,
-): void {
-  for (let n = 0; n < sum.length; n++)
-    sum[n] = (sum[n] ?? 0) + (a[n] ?? 0) * fa + (b[n] ?? 0) * fb + (c[n] ?? 0) * fc + (d[n] ?? 0) * fd;
+const placesIn = ({ lines, panels }: ForceLayout): ForcePlaces => ({
+  at: (id) => lines.get(id) ?? missing(id),
+  panelAt: (id) => panels.get(id) ?? missing(id),
+});
+
+function missing(id: string): never {
+  throw new RangeError(`the model has no line or sheet ${id}`);
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { containerMembers } from "../../src/catalog/sections/container-members.ts";
-import { demandRoom, eachDemand } from "../../src/strength/demands-along.ts";
+import { demandRoom, DemandsAlong } from "../../src/strength/demands-along.ts";
 import { governingOf } from "../../src/strength/screen.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { lineForces, oneRun, ownWeight, pressed } from "./one-run.ts";
@@ -9,10 +9,13 @@ const expectWithin = (ours: number, hand: number, part: number): void =>
   expect(Math.abs(ours / hand - 1), `ours ${ours}, by hand ${hand}`).toBeLessThan(part);
 
 function demandsAlong(forces: readonly number[], lengthMm: number) {
-  const room = demandRoom();
-  const found: (typeof room)[] = [];
-  eachDemand(forces, 0, lengthMm, room, () => found.push({ ...room }));
-  return found;
+  const along = new DemandsAlong();
+  along.take(forces, 0, lengthMm);
+  return Array.from({ length: along.count }, (_, n) => {
+    const room = demandRoom();
+    along.write(n, room);
+    return room;
+  });
 }
 
 describe("demands along a line", () => {
