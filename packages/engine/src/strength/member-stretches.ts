@@ -58,12 +58,11 @@ function nameOf(
         }),
       };
     case "frontEndbottomRail":
-      return across("sill", "front", containerMembers["front sill"], lines.widthMm / 6);
+      return { place: "front", member: sillOf(containerMembers["front sill"], lines) };
     case "doorEndbottomRail":
-      // floor boards end on it and are screwed to it, as on the cross members
-      return across("sill", "door", containerMembers["door sill"], lines.widthMm / 6);
+      return { place: "door", member: sillOf(containerMembers["door sill"], lines) };
     case "frontEndtopRail":
-      return across("front header", "front", containerMembers["front header"], lines.widthMm / 6);
+      return { place: "front", member: memberOf("front header", containerMembers["front header"], endOf(lines)) };
     case "doorEndtopRail":
       return across("door header", "door", assumedDoorHeader, lines.widthMm);
     case "header":
@@ -82,6 +81,18 @@ function nameOf(
       return undefined;
   }
 }
+
+/** Of an end: its whole width upright, between what is screwed or welded to it across: six times, common practice. */
+const endOf = ({ widthMm }: UnitLines) => ({ lengthMm: widthMm, heldMm: widthMm / 6 });
+
+/**
+ * Floor boards end on a sill and are screwed to its head, as on the cross members: they hold it across and against turning, and
+ * not upright. Its foot they do not hold: where the end sways as a portal the foot is pressed over half the width.
+ */
+const sillOf = (section: Section, lines: UnitLines): CheckedMember => ({
+  ...memberOf("sill", section, endOf(lines)),
+  unbracedMm: lines.widthMm / 2,
+});
 
 /** A rail: along its sheet held by it, over an opening free from edge to edge in the plane of the wall. */
 function railOf(beam: UnitBeam, lines: UnitLines, rail: "top" | "bottom", section: Section): Named {

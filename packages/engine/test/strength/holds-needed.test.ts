@@ -83,10 +83,10 @@ describe("a unit with heavy finishes in strong wind", () => {
   const pullOf = (scheme: Scheme): number =>
     judged(blown(130, scheme)).holds.find(({ kind }) => kind === "uplift")?.forceN ?? NaN;
 
-  it("pulls as hard as one without them, in a run of the bare unit", () => {
+  it("pulls as hard as one without them, in a run of the bare unit; 2 % for the lean its finishes add", () => {
     const uplift = judged(blown(130, finished)).holds.find(({ kind }) => kind === "uplift");
     expect(uplift?.run).toContain("D bare");
-    expect(uplift?.forceN).toBeCloseTo(pullOf(single), 6);
+    expect(Math.abs((uplift?.forceN ?? NaN) / pullOf(single) - 1)).toBeLessThan(0.02);
   });
 });
 

@@ -5,7 +5,10 @@ import type { Section, TubeSection } from "./section.ts";
 
 const bought = (tube: TubeSection): TubeSection => ({ ...tube, made: "structural tube" });
 
-/** What frames are made of where a scheme does not say; common practice, no published source. */
+/**
+ * What frames are made of where a scheme does not say; common practice, no published source. The tube of doors is the one the
+ * reference walls are framed with (shared/reference/walls.json): a lighter one would leave their deflections unproved.
+ */
 export const frameTube = bought(squareTube("tube 100x100x6", 100, 6));
 export const windowTube = bought(squareTube("tube 60x60x3", 60, 3));
 
