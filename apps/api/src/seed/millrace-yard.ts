@@ -3,7 +3,7 @@ import type { DemoOffice } from "./demo-office.ts";
 
 /**
  * Three revisions: A without the lookout and with a door too wide, narrowed as asked; B with the lookout T1, set back in a
- * request that is declined, stamped to revise; C with one window more, waiting for the engineer. The draft is C.
+ * request that is declined, stamped to revise, so it is assessed here; C with one window more. A and C are assessed by the first worker. The draft is C.
  */
 export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<void> {
   const withLookout = without(scheme, { openings: ["w9"] });
@@ -27,6 +27,7 @@ export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<
 
   await office.drawTo(withLookout);
   await office.send("D3 is narrowed as asked. New: T1, the lookout over the race.");
+  await office.assess("B");
   await office.write("owner", {
     ...{ elementId: "t1", revision: "B" },
     text: "The lookout is why I build this at all. Tell me early what it needs.",
