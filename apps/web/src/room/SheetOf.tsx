@@ -6,6 +6,9 @@ import type { SheetNumber } from "../sheet/contract.ts";
 import { useRoom } from "./room-context.ts";
 
 const Scheme = lazy(async () => ({ default: (await import("../screens/scheme/SchemeSheet.tsx")).SchemeSheet }));
+const Openings = lazy(async () => ({
+  default: (await import("../screens/openings/OpeningsSheet.tsx")).OpeningsSheet,
+}));
 const Review = lazy(async () => ({ default: (await import("../screens/review/ReviewSheet.tsx")).ReviewSheet }));
 const Status = lazy(async () => ({ default: (await import("../screens/status/StatusSheet.tsx")).StatusSheet }));
 const Record = lazy(async () => ({ default: (await import("../screens/record/RecordSheet.tsx")).RecordSheet }));
@@ -37,7 +40,7 @@ function sheetNumbered(number: number) {
     case 6:
       return <Calculations />;
     default:
-      return <Asleep sheet={2} />;
+      return <Openings />;
   }
 }
 

@@ -1,0 +1,186 @@
+import type { ChartColumn, ChartDistances } from "@cornerway/engine";
+import { chartSentence, chartVerdict, chartVerdictWords, type Verdict } from "@cornerway/schema";
+import { Command } from "../../controls/Command.tsx";
+import { verdictClass } from "../../look/verdict-class.ts";
+import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
+import { drawnLength, spokenLength } from "../../units/drawn-length.ts";
+import { useUnits } from "../../units/use-units.ts";
+import type { ChartPlace } from "../../worker/chart-messages.ts";
+import type { LiveChart } from "../../worker/use-opening-chart.ts";
+import { answerAt } from "./chart-regions.ts";
+import { LengthField } from "./LengthField.tsx";
+
+type ChartMarginProps = {
+  readonly live: LiveChart;
+  readonly columns: readonly ChartColumn[];
+  readonly under: "gravity loads only" | "all loads";
+  readonly tried: ChartPlace;
+  readonly name: string;
+  readonly tagOf: (id: string) => string;
+  readonly onTry: (place: ChartPlace) => void;
+  /** Draws what is tried; absent where it is drawn already. */
+  readonly draw: {
+    readonly label: string;
+    readonly onPress: () => void;
+    readonly asleepBecause?: string | undefined;
+  } | null;
+};
+
+/** What the chart says of the place tried, how far it is from the next answer, and what the chart takes for granted. */
+export function ChartMargin(props: ChartMarginProps) {
+  const { live, columns, under, tried, name, tagOf, onTry, draw } = props;
+  const units = useUnits();
+  const { so } = live;
+  const found = answerAt(columns, tried);
+  return (
+    <section className="notes-margin chart-margin" aria-label={`Opening chart of ${name}`}>
+      <header>
+        <h2 className="caption">{name}</h2>
+        <Drawing live={live} />
+      </header>
+      <div className="notes-scroll">
+        {so?.broke != null && (
+          <p role="alert" className="chart-broke">
+            {`The chart stopped: ${so.broke} Nothing is lost; it can be drawn again.`}
+          </p>
+        )}
+        <fieldset className="chart-place">
+          <legend className="caption">Tried</legend>
+          <LengthField
+            label="Centre from the end"
+            valueMm={tried.centreMm}
+            onSet={(centreMm) => onTry({ ...tried, centreMm })}
+          />
+          <LengthField label="Width" valueMm={tried.widthMm} onSet={(widthMm) => onTry({ ...tried, widthMm })} />
+        </fieldset>
+        {found === null ? (
+          <p className="chart-waits">No place is traced yet.</p>
+        ) : (
+          <Said
+            verdict={found.stretch.verdict}
+            under={under}
+            sentence={chartSentence(found.stretch.why, tagOf)}
+            grey={`By the place traced at ${drawnLength(found.column.centreMm, units)}, widths ${drawnLength(found.stretch.fromMm, units)} to ${drawnLength(found.stretch.toMm, units)}.`}
+          />
+        )}
+        <div className="note-offers">
+          {draw !== null && (
+            <Command next onPress={draw.onPress} asleepBecause={draw.asleepBecause} shortcut="Enter">
+              {draw.label}
+            </Command>
+          )}
+          <Command
+            onPress={() => live.confirm(tried)}
+            asleepBecause={so === null || so.side === null ? "The building is not solved yet." : undefined}
+          >
+            Solve it under all runs
+          </Command>
+        </div>
+        {so?.confirming != null && <p className="chart-waits">Solving under all runs and assumptions.</p>}
+        {so?.confirmed != null && (
+          <section className="chart-confirmed">
+            <h3 className="caption">{`All runs: ${drawnLength(so.confirmed.place.widthMm, units)} at ${drawnLength(so.confirmed.place.centreMm, units)}`}</h3>
+            <Said
+              verdict={so.confirmed.answer.verdict}
+              under={under}
+              sentence={chartSentence(so.confirmed.answer.why, tagOf)}
+              grey={`The unit with it, whatever the cause: ${chartVerdictWords(so.confirmed.unit, under)}.`}
+            />
+          </section>
+        )}
+        {so?.chart?.distances !== undefined && <Distances distances={so.chart.distances} under={under} />}
+        {so?.chart != null && (
+          <section className="chart-basis">
+            <h3 className="caption">Without it</h3>
+            <p>{`${chartVerdictWords(so.chart.without.verdict, under)}; ${so.chart.without.reasons} ${so.chart.without.reasons === 1 ? "reason stands" : "reasons stand"} against the unit already. The chart says what the opening adds.`}</p>
+            {so.chart.exceptions.length > 0 && (
+              <p>{`In ${so.chart.exceptions.length} places a wider opening fares better than a narrower one: the table says why.`}</p>
+            )}
+            <details>
+              <summary>What the chart takes for granted</summary>
+              <ul>
+                <li>{`Works with steel means this frame: ${so.chart.basis.framing.join(", ")}.`}</li>
+                {so.chart.basis.vectors.map(({ assumptions, runs }) => (
+                  <li key={assumptions}>{`${runs.length} governing runs with ${assumptions}.`}</li>
+                ))}
+                {so.chart.basis.assumed.map((what) => (
+                  <li key={what}>{`${what.charAt(0).toUpperCase()}${what.slice(1)}.`}</li>
+                ))}
+                <li>Edges run straight between places traced, which are the dots.</li>
+              </ul>
+            </details>
+          </section>
+        )}
+        <p className="note-grey">{`Arrows move what is tried 10 mm, with Shift 305 mm; [ and ] make it ${spokenLength(50, units)} smaller and larger.`}</p>
+      </div>
+    </section>
+  );
+}
+
+function Drawing({ live: { so, stop, again } }: { live: LiveChart }) {
+  if (so === null) return null;
+  if (so.state === "drawing")
+    return (
+      <span className="notes-remark">
+        {so.of === 0 ? "the building is solved " : `${so.done}/${so.of} places `}
+        <Command quiet onPress={stop}>
+          Stop
+        </Command>
+      </span>
+    );
+  if (so.state === "drawn") return <span className="notes-remark">{`${so.chart?.solved ?? 0} solved`}</span>;
+  return (
+    <span className="notes-remark">
+      {`stopped at ${so.done}/${so.of} `}
+      <Command quiet onPress={again}>
+        Draw it again
+      </Command>
+    </span>
+  );
+}
+
+type SaidProps = {
+  readonly verdict: Verdict;
+  readonly under: "gravity loads only" | "all loads";
+  readonly sentence: string;
+  readonly grey: string;
+};
+
+function Said({ verdict, under, sentence, grey }: SaidProps) {
+  const said = chartVerdict(verdict, under);
+  return (
+    <div className="chart-said">
+      <h3 className={verdictClass(said)}>
+        <VerdictSymbol verdict={said} />
+        <span>{chartVerdictWords(verdict, under)}</span>
+        <small>screening</small>
+      </h3>
+      <p>{sentence}</p>
+      <p className="note-grey">{grey}</p>
+    </div>
+  );
+}
+
+function Distances({
+  distances: { answer, changes },
+  under,
+}: {
+  distances: ChartDistances;
+  under: SaidProps["under"];
+}) {
+  const units = useUnits();
+  return (
+    <section className="chart-distances">
+      <h3 className="caption">As drawn, how far to another answer</h3>
+      <p>{`As drawn: ${chartVerdictWords(answer.verdict, under)}.`}</p>
+      <dl>
+        {changes.map(({ way, byMm, answer: then }) => (
+          <div key={way}>
+            <dt>{`${spokenLength(byMm, units)} ${way}`}</dt>
+            <dd>{chartVerdictWords(then.verdict, under)}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,69 @@
+import type { ChartRequest } from "@cornerway/engine";
+import type { Opening } from "@cornerway/schema";
+import type { ReactNode } from "react";
+import type { FieldPlace } from "../../sheet/contract.ts";
+import { spokenLength } from "../../units/drawn-length.ts";
+import { useUnits } from "../../units/use-units.ts";
+import type { ChartPlace } from "../../worker/chart-messages.ts";
+import type { LiveChart } from "../../worker/use-opening-chart.ts";
+import { ChartField } from "./ChartField.tsx";
+import { chartScale, shownWidthMm } from "./chart-scale.ts";
+
+type ChartPaperProps = {
+  readonly place: FieldPlace;
+  readonly live: LiveChart;
+  readonly under: "gravity loads only" | "all loads";
+  readonly tagOf: (id: string) => string;
+  readonly name: string;
+  readonly request: ChartRequest | null;
+  readonly opening: Opening | undefined;
+  readonly tried: ChartPlace;
+  readonly onTry: (place: ChartPlace) => void;
+  readonly asTable: boolean;
+  readonly table: ReactNode;
+};
+
+/** The field of sheet 2: the chart on its wall, or the same as a table. */
+export function ChartPaper(props: ChartPaperProps) {
+  const { place, live, under, tagOf, name, request, opening, tried, onTry, asTable, table } = props;
+  const units = useUnits();
+  const { so } = live;
+  if (asTable) return table;
+  if (so === null || so.side === null || request === null)
+    return (
+      <p className="chart-empty" role="status">
+        The building is solved first, with the opening in its place.
+      </p>
+    );
+  const drawn =
+    opening === undefined
+      ? null
+      : {
+          place: { centreMm: (opening.offsetUm + opening.widthUm / 2) / 1000, widthMm: opening.widthUm / 1000 },
+          opening,
+        };
+  const scale = chartScale(
+    so.side,
+    shownWidthMm(so.columns, Math.max(tried.widthMm, drawn?.place.widthMm ?? 0)),
+    place.widthPx,
+    place.heightPx,
+  );
+  const [sillMm, heightMm] = [request.sillUm / 1000, request.heightUm / 1000];
+  return (
+    <>
+      <ChartField
+        {...{ scale, under, tried, drawn, tagOf, onTry }}
+        side={so.side}
+        columns={so.columns}
+        widthPx={place.widthPx}
+        heightPx={place.heightPx}
+        sill={{ fromMm: sillMm, toMm: sillMm + heightMm }}
+        label={`Opening chart of ${name}: place along, width up, ${so.columns.length} places traced. Press T for the table.`}
+      />
+      <p className="chart-title">
+        <b>{name}</b>
+        <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table`}</span>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,43 @@
+import type { ChartColumn, ChartStretch } from "@cornerway/engine";
+import { describe, expect, it } from "vitest";
+import { answerAt, chartRegions } from "../../src/screens/openings/chart-regions.ts";
+import type { ChartScale } from "../../src/screens/openings/chart-scale.ts";
+
+const stretch = (fromMm: number, toMm: number, verdict: ChartStretch["verdict"]): ChartStretch => ({
+  ...{ fromMm, toMm, verdict },
+  why: { kind: "within", partId: "u1 jamb right", use: 0.5, run: "1.4D" },
+});
+const column = (centreMm: number, worksToMm: number): ChartColumn => ({
+  centreMm,
+  mostMm: 2000,
+  stretches: [stretch(300, worksToMm, "works with steel"), stretch(worksToMm + 50, 2000, "does not work")],
+});
+/** A pixel for a millimetre, widths upwards from 3000. */
+const scale: ChartScale = {
+  ...{ leftPx: 0, pxPerMm: 1, topPx: 0, basePx: 3000, mostMm: 3000, wallTopPx: 3000, wallFootPx: 6000 },
+  xPx: (mm) => mm,
+  yPx: (mm) => 3000 - mm,
+  upPx: (mm) => 6000 - mm,
+};
+
+describe("regions of the chart", () => {
+  it("run straight from one traced place to the next, edges halfway between the widths judged", () => {
+    const regions = chartRegions([column(1000, 900), column(2000, 1300)], scale);
+    const over = regions.find(({ verdict }) => verdict === "does not work");
+    expect(over?.edge).toBe("M1000 2075L2000 1675"); // 3000 − 925, 3000 − 1325
+  });
+
+  it("stand each for itself, half of the way, where neighbours differ in kind: nothing is smoothed", () => {
+    const bare: ChartColumn = { centreMm: 2000, mostMm: 2000, stretches: [stretch(300, 2000, "does not work")] };
+    const regions = chartRegions([column(1000, 900), bare], scale);
+    const works = regions.find(({ verdict }) => verdict === "works with steel");
+    expect(works?.area).toBe("M1000 3000L1500 3000L1500 2075L1000 2075Z");
+  });
+
+  it("answer for a place by the nearest column and the stretch its width falls in", () => {
+    const columns = [column(1000, 900), column(2000, 1300)];
+    expect(answerAt(columns, { centreMm: 1600, widthMm: 1300 })?.stretch.verdict).toBe("works with steel");
+    expect(answerAt(columns, { centreMm: 1400, widthMm: 1300 })?.stretch.verdict).toBe("does not work");
+    expect(answerAt([], { centreMm: 1, widthMm: 1 })).toBeNull();
+  });
+});
