@@ -4,7 +4,7 @@ import { lastWord, useDecisions } from "../data/decision.ts";
 import { usePremiumSince } from "../data/premium.ts";
 import { useRoom } from "../room/room-context.ts";
 import { moneyText } from "../wording/money.ts";
-import { apartWords, uncheckedWords } from "./apart-words.ts";
+import { apartWords, notAssessedWords, uncheckedWords } from "./apart-words.ts";
 import { DecisionForm } from "./DecisionForm.tsx";
 import { ForShow } from "./ForShow.tsx";
 import { PremiumBars } from "./PremiumBars.tsx";
@@ -25,7 +25,8 @@ export function RevisionPrice({ priced, scheme, earlier }: RevisionPriceProps) {
   const decisions = useDecisions(project);
   const { currency, total, forShow } = premium;
   const subject = { revision, requestId: null, contentDigest, costBookDigest: costBook.digest, premiumDigest };
-  const apart = [apartWords(premium), uncheckedWords(premium)].filter((words) => words !== undefined);
+  const unknown = assessed ? undefined : notAssessedWords;
+  const apart = [unknown, apartWords(premium), uncheckedWords(premium)].filter((words) => words !== undefined);
   return (
     <>
       <p className="price-total">{moneyText(total, currency)}</p>

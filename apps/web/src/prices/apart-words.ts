@@ -9,6 +9,9 @@ export function apartWords(premium: Premium): string | undefined {
     : `${count} places stand apart without a price: what they need is not known. The total does not hold them.`;
 }
 
+/** Said where a revision is priced before it is checked. */
+export const notAssessedWords = "It is not checked yet: what it leaves open is not known, and no mark is counted in.";
+
 /** How many places are priced as drawn though nobody has checked them. */
 export function uncheckedWords({ marks }: Premium): string | undefined {
   const count = marks.filter(({ verdict }) => verdict === "not checked").length;

@@ -3,6 +3,7 @@ import { PersonField } from "../../controls/PersonField.tsx";
 import { lastWord, useDecisions } from "../../data/decision.ts";
 import { premiumFilePath, usePremiumSince, useRevisionPremium } from "../../data/premium.ts";
 import { useRevision } from "../../data/revision.ts";
+import { notAssessedWords } from "../../prices/apart-words.ts";
 import { WordGiven } from "../../prices/WordGiven.tsx";
 import { useRoom } from "../../room/room-context.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -25,6 +26,7 @@ export function OfRevision({ letter, earlier }: { letter: string; earlier: reado
   const last = lastWord(decisions, { revision: letter, requestId: null });
   return (
     <>
+      {priced.data.assessed ? null : <p>{notAssessedWords}</p>}
       <PremiumItems premium={priced.data.premium} scheme={revision.data.scheme} />
       {last === undefined ? null : <WordGiven shown={last} />}
       <p>
