@@ -1,4 +1,5 @@
 import type { ManualFamily, ManualRow } from "./manual.ts";
+import { Symbols } from "./Symbols.tsx";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** One family of references: what departs first and open, the whole list folded. */
@@ -10,7 +11,8 @@ export function FamilyTable({ family: { title, about, rows } }: { family: Manual
       <p>{about}</p>
       {apart.map((row) => (
         <p key={row.id} className="verification-apart">
-          {row.what}: {figure(row.ours)} here, {figure(row.reference)} there. {row.departs ?? "Not explained."}
+          <Symbols text={row.what} />: {figure(row.ours)} here, {figure(row.reference)} there.{" "}
+          <Symbols text={row.departs ?? "Not explained."} />
         </p>
       ))}
       <details>
@@ -49,7 +51,9 @@ export function FamilyTable({ family: { title, about, rows } }: { family: Manual
 
 const Row = ({ row }: { row: ManualRow }) => (
   <tr>
-    <td>{row.what}</td>
+    <td>
+      <Symbols text={row.what} />
+    </td>
     <td>{row.source}</td>
     <td>{row.certainty}</td>
     <td className="figure">
