@@ -1,5 +1,6 @@
 import type { Operation, Scheme } from "@cornerway/schema";
 import type { Conflict } from "../../data/draft/draft-state.ts";
+import { InSight } from "../../controls/InSight.tsx";
 import { Command } from "../../controls/Command.tsx";
 import { useUnits } from "../../units/use-units.ts";
 import { Slip } from "../../sheet/Slip.tsx";
@@ -14,7 +15,13 @@ export interface ConflictSlipProps {
 }
 
 /** An act set aside: both versions in words, with the ghost on the drawing, and two answers. */
-export function ConflictSlip({ conflict, scheme, onAnswer }: ConflictSlipProps) {
+export const ConflictSlip = (props: ConflictSlipProps) => (
+  <InSight key={props.conflict.act.id}>
+    <BothVersions {...props} />
+  </InSight>
+);
+
+function BothVersions({ conflict, scheme, onAnswer }: ConflictSlipProps) {
   const { act, theirs, why } = conflict;
   const units = useUnits();
   const nameOf = namesIn(scheme, [...act.operations, ...theirs.flatMap(({ operations }) => operations)]);
