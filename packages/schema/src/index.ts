@@ -33,6 +33,7 @@ export * from "./password.ts";
 export * from "./people.ts";
 export * from "./premium-report.ts";
 export * from "./premium.ts";
+export * from "./permit-set.ts";
 export * from "./plan-check.ts";
 export * from "./problem.ts";
 export * from "./project-cost-book.ts";

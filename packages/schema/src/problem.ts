@@ -34,6 +34,7 @@ export const problems = {
   "revision-superseded": { status: 409, title: "There is a newer revision." },
   "assessment-pending": { status: 409, title: "This revision is not checked yet." },
   "assessment-moved-on": { status: 409, title: "The assessment of this revision has moved on. Look again." },
+  "set-moved-on": { status: 409, title: "The printing of this set has moved on. Look again." },
   "stamp-not-open": { status: 422, title: "This stamp is not open on this revision." },
   "book-moved-on": { status: 412, title: "Someone changed the cost book meanwhile. Look again." },
   "link-gone": { status: 410, title: "This link is used, withdrawn or expired. Ask for a new one." },

@@ -5,6 +5,8 @@ import { Decision } from "./decision.ts";
 import { ActId, ConditionId, Digest, ElementId, PersonId, ProjectId, QuestionId } from "./ids.ts";
 import { Operation } from "./operation.ts";
 import { Licence } from "./people.ts";
+import { Units } from "./permit-set.ts";
+import { CommentStep, RaisedComment } from "./plan-check.ts";
 import { Question, QuestionStep } from "./question.ts";
 import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
 import { Role, roles } from "./roles.ts";
@@ -89,6 +91,17 @@ export const RecordPayload = z
     }),
     z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: CostBook }),
     z.strictObject({ kind: z.literal("decision made"), decision: Decision }),
+    z.strictObject({
+      kind: z.literal("set printed"),
+      letter: RevisionLetter,
+      units: Units,
+      /** The head it was printed from; the set itself stands outside it. */
+      upTo: z.int(),
+      setDigest: Digest,
+      pages: z.int(),
+    }),
+    z.strictObject({ kind: z.literal("comments brought in"), comments: z.array(RaisedComment) }),
+    z.strictObject({ kind: z.literal("comment followed"), commentId: z.uuid(), number: z.string(), step: CommentStep }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
@@ -124,6 +137,9 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "condition followed": ["architect", "engineer", "checker", "owner"],
   "cost book changed": ["architect", "engineer", "checker", "owner"],
   "decision made": ["architect", "engineer", "checker", "owner"],
+  "set printed": ["architect", "engineer", "checker", "owner", "reader"],
+  "comments brought in": ["architect", "engineer", "checker", "owner", "reader"],
+  "comment followed": ["architect", "engineer", "checker", "owner", "reader"],
   "webhook made": ["architect", "owner"],
   "webhook ended": ["architect", "owner"],
   "webhook stopped": ["architect", "owner"],

@@ -21,6 +21,10 @@ export const acts = [
   "answer-question",
   "meet-condition",
   "judge-condition",
+  "print-set",
+  "keep-comments",
+  "answer-comment",
+  "close-comment",
   "read-draft",
   "read-revisions",
   "read-record",
@@ -52,6 +56,12 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "answer-question": ["engineer"],
   "meet-condition": ["architect", "engineer", "owner"],
   "judge-condition": ["engineer", "checker"],
+  "print-set": ["architect", "engineer", "checker", "owner"],
+  /** Brings in what the authority asks, and says who sees to it. */
+  "keep-comments": ["architect", "engineer", "owner"],
+  "answer-comment": ["architect", "engineer"],
+  /** Never what one answered oneself. */
+  "close-comment": roles,
   "read-draft": ["architect", "engineer", "checker"],
   "read-revisions": roles,
   "read-record": roles,

@@ -10,6 +10,7 @@ export const tags = {
   revisions: "Immutable lettered snapshots with the server's own assessment.",
   prices: "The cost book, premiums, and the owner's decisions.",
   review: "Notes, change requests and stamps.",
+  "permit sets": "The printed set of a revision, and the comments of the authority it answers.",
   record: "The append-only account of a project.",
   webhooks: "Word of a project's record to other services.",
   watching: "For balancers and supervisors.",

@@ -10,6 +10,8 @@ import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
 import { owedRoutes } from "./owed.ts";
 import { peopleRoutes } from "./people.ts";
+import { permitSetRoutes } from "./permit-sets.ts";
+import { planCheckRoutes } from "./plan-check.ts";
 import { premiumRoutes } from "./premiums.ts";
 import { projectRoutes } from "./projects.ts";
 import { questionRoutes } from "./questions.ts";
@@ -31,4 +33,5 @@ export const allRoutes = [
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes],
+  ...[permitSetRoutes, planCheckRoutes],
 ];

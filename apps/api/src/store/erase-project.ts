@@ -2,7 +2,7 @@ import { ProjectId } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 
 const tables = [
-  ...["decision", "cost_book"],
+  ...["decision", "cost_book", "permit_set"],
   ...["matter_step", "matter"],
   ...["assessment_working", "assessment_report"],
   ...["record_payload", "record_entry", "stamp", "request_answer", "change_request", "note_settlement", "note"],

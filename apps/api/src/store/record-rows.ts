@@ -97,6 +97,19 @@ interface UnreadEntry {
   payload: unknown;
 }
 
+/** The tree head after an entry, with its time. Throws where there is no such entry. */
+export async function readHead(
+  db: Connection,
+  projectId: string,
+  number: number,
+): Promise<{ number: number; at: string; head: string }> {
+  const { at, head } = await db.recordEntry.findUniqueOrThrow({
+    where: { projectId_number: { projectId, number } },
+    select: { at: true, head: true },
+  });
+  return { number, at: at.toISOString(), head };
+}
+
 /** Number of the last entry; undefined when there is no such project. */
 export async function lastNumber(db: Connection, projectId: string): Promise<number | undefined> {
   const row = await db.project.findUnique({ where: { id: projectId }, select: { last: true } });

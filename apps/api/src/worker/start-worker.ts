@@ -7,10 +7,12 @@ import type { TaskContext } from "../queue/task.ts";
 import type { Database } from "../store/database.ts";
 import { AssessRevision } from "./assess-revision.ts";
 import { clearAway } from "./clear-away.ts";
+import { printSet } from "./print-set.ts";
 import { RollCall } from "./roll-call.ts";
 import { keepRunning } from "./keep-running.ts";
 import type { TaskPlace, TaskPlan } from "./run-tasks.ts";
 import { listenForStops } from "./stop-listener.ts";
+import { takeUpSets } from "./take-up-sets.ts";
 import { takeUpWaiting } from "./take-up-waiting.ts";
 
 export interface RunningWorker {
@@ -29,13 +31,15 @@ export interface WorkerPlace {
 }
 
 const quickAtOnce = 4;
-/** Both runners at full work, and each with a connection that listens. */
+/** Each in a thread of its own. */
+const setsAtOnce = 1;
+/** All runners at full work, and each with a connection that listens. */
 const spareConnections = 4;
 
 /** Takes jobs from the queue: assessments as many as there are threads for, quick work beside them. */
 export async function startWorker({ config, database, log, onDone }: WorkerPlace): Promise<RunningWorker> {
   const { databaseUrl, assessmentThreads: threads, assessmentLimitMs: limitMs } = config;
-  const pool = openPool(databaseUrl, threads + quickAtOnce + spareConnections);
+  const pool = openPool(databaseUrl, threads + setsAtOnce + quickAtOnce + spareConnections);
   const threadPool = new WorkerPool({ threads, limitMs });
   const assessing = new AssessRevision(threadPool);
   const rollCall = new RollCall(database.connection, log);
@@ -49,7 +53,8 @@ export async function startWorker({ config, database, log, onDone }: WorkerPlace
   await takeUpNow(context);
   const plans: TaskPlan[] = [
     { tasks: [assessing], atOnce: threads },
-    { tasks: [takeUpWaiting, clearAway, ...quickTasks], atOnce: quickAtOnce },
+    { tasks: [printSet], atOnce: setsAtOnce },
+    { tasks: [takeUpWaiting, takeUpSets, clearAway, ...quickTasks], atOnce: quickAtOnce },
   ];
   const runners = await Promise.all(plans.map((plan) => keepRunning(plan, place)));
   return {

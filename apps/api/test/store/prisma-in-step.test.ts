@@ -39,6 +39,7 @@ const fields: Record<string, Record<string, string>> = {
   ChangeRequest: Prisma.ChangeRequestScalarFieldEnum,
   RequestAnswer: Prisma.RequestAnswerScalarFieldEnum,
   Stamp: Prisma.StampScalarFieldEnum,
+  PermitSet: Prisma.PermitSetScalarFieldEnum,
   Matter: Prisma.MatterScalarFieldEnum,
   MatterStep: Prisma.MatterStepScalarFieldEnum,
   RecordEntry: Prisma.RecordEntryScalarFieldEnum,

@@ -1,0 +1,78 @@
+import { mayReadEntry, recordKinds, type RecordEntry, type RecordKind } from "@cornerway/schema";
+import { verificationSummary } from "../../permit-set/verification-summary.ts";
+import type { SetSource } from "../../permit-set/set-source.ts";
+import { readLatestRun } from "../../store/assessment-rows.ts";
+import type { Connection } from "../../store/connection.ts";
+import { readProjectRow } from "../../store/project-rows.ts";
+import { readReport, readWorkings } from "../../store/proof-rows.ts";
+import { readEntries, readHead } from "../../store/record-rows.ts";
+import { readRevision, readRevisionSummaries } from "../../store/revision-rows.ts";
+import { readCommentsUpTo } from "../plan-check/read-register.ts";
+
+export interface WhichSet {
+  projectId: string;
+  letter: string;
+  units: "SI" | "US";
+  upTo: number;
+}
+
+const mostRevisions = 500;
+const mostEntries = 100_000;
+
+/**
+ * All that the set of a revision is printed from, by the record up to one head; null where the revision has no
+ * assessment that can be read. Who has which part, and the comments, are those of that head.
+ */
+export async function gatherSource(db: Connection, which: WhichSet): Promise<SetSource | null> {
+  const { projectId, letter, units, upTo } = which;
+  const revision = await readRevision(db, projectId, letter);
+  if (revision === null || revision.result === null || revision.resultDigest === null) return null;
+  const { attempt } = await readLatestRun(db, projectId, letter);
+  const key = { projectId, letter, attempt };
+  const report = await readReport(db, key);
+  const { id, name, place, client } = await readProjectRow(db, projectId);
+  const kinds = recordKinds.filter((kind: RecordKind) => mayReadEntry(["reader"], kind));
+  const all = await readEntries(db, projectId, { after: 0, limit: mostEntries, kinds });
+  const entries = all.filter(({ number }) => number <= upTo);
+  const summaries = await readRevisionSummaries(db, projectId, { before: undefined, limit: mostRevisions });
+  const oldestFirst = summaries.toReversed();
+  const upToThis = oldestFirst.slice(0, oldestFirst.findIndex((each) => each.letter === letter) + 1);
+  return {
+    units,
+    project: { id, name, place, client },
+    parties: partiesOf(entries),
+    revision: {
+      ...{ letter, sentAt: revision.sentAt, sentBy: revision.sentBy.name },
+      ...{ remark: revision.remark, contentDigest: revision.contentDigest },
+    },
+    revisions: upToThis.map(({ letter: each, sentAt, sentBy, remark }) => ({
+      ...{ letter: each, sentAt, sentBy: sentBy.name, remark },
+    })),
+    scheme: revision.scheme,
+    assessment: revision.result,
+    resultDigest: revision.resultDigest,
+    proof: report === null ? null : { report, workings: await readWorkings(db, key) },
+    record: { ...(await readHead(db, projectId, upTo)), entries },
+    comments: await readCommentsUpTo(db, projectId, upTo),
+    issuedForSeal: null, // no act of the service issues for seal yet
+    verification: verificationSummary(),
+  };
+}
+
+/** Who holds a part once all these entries have happened. */
+export function partiesOf(entries: readonly RecordEntry[]): { role: string; name: string }[] {
+  const held = new Map<string, { role: string; name: string }>();
+  for (const { payload } of entries) {
+    switch (payload?.kind) {
+      case "role given":
+        held.set(`${payload.role}|${payload.personName}`, { role: payload.role, name: payload.personName });
+        break;
+      case "role removed":
+      case "role expired":
+        held.delete(`${payload.role}|${payload.personName}`);
+        break;
+      default:
+    }
+  }
+  return [...held.values()];
+}
