@@ -83,6 +83,12 @@ const premium = createRoute({
   component: lazyRouteComponent(() => import("./screens/premium/PremiumPage.tsx"), "PremiumPage"),
 });
 
+const seal = createRoute({
+  getParentRoute: () => project,
+  path: "/seal",
+  component: lazyRouteComponent(() => import("./screens/seal/SealPage.tsx"), "SealPage"),
+});
+
 const sheet = createRoute({
   getParentRoute: () => project,
   path: "/sheet/$sheet",
@@ -96,7 +102,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
     ...[invitation, first, newPassword, forgotten, account, startProject, people],
-    project.addChildren([landing, settings, costBook, premium, sheet]),
+    project.addChildren([landing, seal, settings, costBook, premium, sheet]),
   ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,

@@ -1,8 +1,13 @@
 import { z } from "zod";
+import { Check } from "./check.ts";
 import { ConditionStep } from "./condition.ts";
 import { CostBook } from "./cost-book.ts";
 import { Decision } from "./decision.ts";
-import { ActId, ConditionId, Digest, ElementId, PersonId, ProjectId, QuestionId } from "./ids.ts";
+import { ActId, ConditionId, Digest, ElementId, PersonId, ProjectId, QuestionId, SealIssueId } from "./ids.ts";
+import { KeptFile } from "./kept-file.ts";
+import { MarkDisposition } from "./mark-disposition.ts";
+import { Confirmation } from "./memory-values.ts";
+import { SealedCopy, SealIssue } from "./seal.ts";
 import { Operation } from "./operation.ts";
 import { Licence } from "./people.ts";
 import { Units } from "./permit-set.ts";
@@ -102,6 +107,17 @@ export const RecordPayload = z
     }),
     z.strictObject({ kind: z.literal("comments brought in"), comments: z.array(RaisedComment) }),
     z.strictObject({ kind: z.literal("comment followed"), commentId: z.uuid(), number: z.string(), step: CommentStep }),
+    z.strictObject({ kind: z.literal("revision checked"), check: Check }),
+    z.strictObject({ kind: z.literal("mark disposed"), disposition: MarkDisposition }),
+    z.strictObject({ kind: z.literal("values confirmed"), confirmation: Confirmation }),
+    z.strictObject({ kind: z.literal("file kept"), file: KeptFile }),
+    z.strictObject({ kind: z.literal("issued for seal"), issue: SealIssue }),
+    z.strictObject({
+      kind: z.literal("sealed copy kept"),
+      issueId: SealIssueId,
+      revision: RevisionLetter,
+      copy: SealedCopy,
+    }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
@@ -140,6 +156,12 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "set printed": ["architect", "engineer", "checker", "owner", "reader"],
   "comments brought in": ["architect", "engineer", "checker", "owner", "reader"],
   "comment followed": ["architect", "engineer", "checker", "owner", "reader"],
+  "revision checked": ["architect", "engineer", "checker", "owner", "reader"],
+  "mark disposed": ["architect", "engineer", "checker", "owner", "reader"],
+  "values confirmed": ["architect", "engineer", "checker", "owner", "reader"],
+  "file kept": ["architect", "engineer", "checker", "owner"],
+  "issued for seal": ["architect", "engineer", "checker", "owner", "reader"],
+  "sealed copy kept": ["architect", "engineer", "checker", "owner", "reader"],
   "webhook made": ["architect", "owner"],
   "webhook ended": ["architect", "owner"],
   "webhook stopped": ["architect", "owner"],

@@ -53,6 +53,10 @@ describe("who may do what", () => {
         "answer-question",
         "meet-condition",
         "judge-condition",
+        "dispose-mark",
+        "confirm-value",
+        "issue-for-seal",
+        "keep-file",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -68,6 +72,7 @@ describe("who may do what", () => {
         "read-prices",
         "ask-question",
         "judge-condition",
+        "check-revision",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -146,6 +151,7 @@ describe("who may see what", () => {
     expect(recordKinds.filter((kind) => mayReadEntry(["reader"], kind))).toEqual([
       ...["project opened", "role given", "role confirmed", "role removed", "role expired", "expiry set"],
       ...["revision sent", "assessed", "stamp pressed"],
+      ...["revision checked", "mark disposed", "values confirmed", "issued for seal", "sealed copy kept"],
     ]);
   });
 

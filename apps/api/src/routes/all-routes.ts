@@ -3,6 +3,7 @@ import { conditionRoutes } from "./conditions.ts";
 import { costBookRoutes } from "./cost-book.ts";
 import { decisionRoutes } from "./decisions.ts";
 import { draftRoutes } from "./draft.ts";
+import { fileRoutes } from "./files.ts";
 import { healthRoutes } from "./health.ts";
 import { linkRoutes } from "./links.ts";
 import { liveRoutes } from "./live.ts";
@@ -19,6 +20,7 @@ import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
 import { revisionRoutes } from "./revisions.ts";
 import { schemeFileRoutes } from "./scheme-file.ts";
+import { sealRoutes } from "./seal.ts";
 import { sessionRoutes } from "./session.ts";
 import { stampRoutes } from "./stamps.ts";
 import { startProjectRoutes } from "./start-project.ts";
@@ -29,7 +31,7 @@ import { webhookRoutes } from "./webhooks.ts";
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
-  ...[questionRoutes, conditionRoutes, owedRoutes],
+  ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes],

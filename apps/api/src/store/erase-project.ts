@@ -3,7 +3,7 @@ import type { Connection } from "./connection.ts";
 
 const tables = [
   ...["decision", "cost_book", "permit_set"],
-  ...["matter_step", "matter"],
+  ...["matter_step", "matter", "kept_file"],
   ...["assessment_working", "assessment_report"],
   ...["record_payload", "record_entry", "stamp", "request_answer", "change_request", "note_settlement", "note"],
   ...["assessment", "assessment_run", "revision", "draft_act", "draft", "membership", "one_time_link", "webhook"],

@@ -4,7 +4,7 @@ import type { Prisma } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 
 /** What is raised on a project and followed step by step until it is closed. */
-export type MatterKind = "question" | "condition" | "comment";
+export type MatterKind = "question" | "condition" | "comment" | "check" | "disposition" | "confirmation" | "seal issue";
 
 /** A matter as it is stored: as it was raised, and the steps since in their order. */
 interface KeptMatter {
@@ -68,6 +68,28 @@ export async function readMatters<T>(
 ): Promise<T[]> {
   const rows = await db.matter.findMany({ where: { projectId, kind }, include: inOrder, orderBy: { number: "asc" } });
   return rows.map((row) => readBy(shape, row));
+}
+
+/** All acts of a kind that nothing follows on, in the order of their numbers. */
+export async function readPlainMatters<T>(
+  db: Connection,
+  projectId: string,
+  kind: MatterKind,
+  shape: z.ZodType<T>,
+): Promise<T[]> {
+  const rows = await db.matter.findMany({ where: { projectId, kind }, orderBy: { number: "asc" } });
+  return rows.map(({ body }) => shape.parse(body));
+}
+
+/** One act of a kind that nothing follows on; null when there is none. */
+export async function findPlainMatter<T>(
+  db: Connection,
+  projectId: string,
+  { kind, id }: { kind: MatterKind; id: string },
+  shape: z.ZodType<T>,
+): Promise<{ matter: T; bodyDigest: Digest } | null> {
+  const row = await db.matter.findUnique({ where: { projectId_id: { projectId, id } } });
+  return row === null || row.kind !== kind ? null : { matter: shape.parse(row.body), bodyDigest: row.bodyDigest };
 }
 
 /** True when any matter, of whatever kind, has this id. */

@@ -10,7 +10,7 @@ let projectId: string;
 
 const kept = [
   ...["record_entry", "record_payload", "draft_act", "revision", "assessment"],
-  ...["matter", "matter_step"],
+  ...["matter", "matter_step", "kept_file"],
   ...["note", "note_settlement", "change_request", "request_answer", "stamp", "cost_book", "decision"],
 ];
 

@@ -42,6 +42,7 @@ const fields: Record<string, Record<string, string>> = {
   PermitSet: Prisma.PermitSetScalarFieldEnum,
   Matter: Prisma.MatterScalarFieldEnum,
   MatterStep: Prisma.MatterStepScalarFieldEnum,
+  KeptFile: Prisma.KeptFileScalarFieldEnum,
   RecordEntry: Prisma.RecordEntryScalarFieldEnum,
   RecordPayload: Prisma.RecordPayloadScalarFieldEnum,
   RateWindow: Prisma.RateWindowScalarFieldEnum,

@@ -1,4 +1,4 @@
-import type { Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
+import type { Check, Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
 import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
 import { decisionSentence } from "./decision-sentence.ts";
@@ -69,6 +69,18 @@ export function entrySentence(
       return `Question ${payload.question.number} on ${nameOf(payload.question.elementId)}: ${payload.question.wanted}`;
     case "question followed":
       return questionStepSentence(payload, nameOf);
+    case "revision checked":
+      return `Revision ${payload.check.revision} checked: ${checkWords(payload.check)}.`;
+    case "mark disposed":
+      return `The engineer's disposition ${payload.disposition.number} on a mark of revision ${payload.disposition.revision}: ${payload.disposition.reason}`;
+    case "values confirmed":
+      return `${payload.confirmation.values.length} values from memory held against ${payload.confirmation.against}.`;
+    case "file kept":
+      return `${payload.file.name} laid here.`;
+    case "issued for seal":
+      return `Revision ${payload.issue.revision} issued for seal.`;
+    case "sealed copy kept":
+      return `Sealed copy of revision ${payload.revision} laid here: ${payload.copy.name}.`;
     case "condition followed":
       return conditionStepSentence(payload);
     case "stamp pressed":
@@ -93,5 +105,7 @@ const licenceWords = (licence: Licence | null) =>
 
 const undoWords = (undoes: string | null, undos: ReadonlySet<string>) =>
   undoes === null ? "" : undos.has(undoes) ? "drawn again: " : "taken back: ";
+
+const checkWords = ({ outcome, points }: Check) => (outcome === "agrees" ? "agrees" : `${points.length} left open`);
 
 const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

@@ -46,7 +46,7 @@ function matterOf(kind: string): Matter {
   if (kind.startsWith("note")) return "notes";
   if (/^(question|condition)/.test(kind)) return "questions";
   if (kind.startsWith("request")) return "requests";
-  return kind.startsWith("stamp") ? "stamps" : "people";
+  return /^(stamp|mark|values|file|issued|sealed)/.test(kind) ? "stamps" : "people";
 }
 
 /** Ids of the elements an entry speaks of. */

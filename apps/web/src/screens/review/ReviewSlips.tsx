@@ -1,4 +1,5 @@
 import type { ChangeRequest, Note, QuestionView, Revision } from "@cornerway/schema";
+import { useNavigate } from "@tanstack/react-router";
 import { Command } from "../../controls/Command.tsx";
 import { elementPlace } from "../../notes/element-place.ts";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
@@ -36,6 +37,7 @@ export interface ReviewSlipsProps {
 export function ReviewSlips(props: ReviewSlipsProps) {
   const { revision, requests, current, chosenId, chosenNote, request, cannot, onAway } = props;
   const { project } = useRoom();
+  const navigate = useNavigate();
   const whyNoRequest = whyNot(project, "make-request") ?? (current ? undefined : "There is a newer revision.");
   return (
     <>
@@ -76,6 +78,12 @@ export function ReviewSlips(props: ReviewSlipsProps) {
           <p className="review-ask">
             <Command onPress={request.begin} asleepBecause={whyNoRequest}>
               Ask for a change
+            </Command>
+            <Command
+              quiet
+              onPress={() => void navigate({ to: "/projects/$projectId/seal", params: { projectId: project.id } })}
+            >
+              Check and seal
             </Command>
           </p>
         </>

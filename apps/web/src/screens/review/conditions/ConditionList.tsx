@@ -2,6 +2,7 @@ import type { ConditionNow } from "@cornerway/schema";
 import { useConditions } from "../../../data/condition.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { ConditionItem } from "./ConditionItem.tsx";
+import "../../../controls/matter.css";
 import "./conditions.css";
 
 /** The conditions of answers, stamps and checks: open ones first, closed ones folded. */

@@ -8,7 +8,7 @@ import { useAnswerQuestion } from "../../../data/question.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { newUuid } from "../../../tools/new-uuid.ts";
 import { answerWords } from "../../../wording/follow-sentence.ts";
-import { ConditionFields, whyNotConditions } from "../conditions/ConditionFields.tsx";
+import { ConditionFields, whyNotConditions } from "../../../controls/ConditionFields.tsx";
 import { OptionFields } from "./OptionFields.tsx";
 
 /** An answer being written. */

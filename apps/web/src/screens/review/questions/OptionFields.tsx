@@ -1,5 +1,6 @@
 import { Command } from "../../../controls/Command.tsx";
 import { PersonField } from "../../../controls/PersonField.tsx";
+import "../../../controls/condition-fields.css";
 
 /** Ways that would work, the cheapest first. */
 export function OptionFields({

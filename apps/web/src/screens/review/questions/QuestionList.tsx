@@ -3,6 +3,7 @@ import { useQuestions } from "../../../data/question.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { namesIn } from "../../../wording/name-of.ts";
 import { QuestionItem } from "./QuestionItem.tsx";
+import "../../../controls/matter.css";
 import "./questions.css";
 
 /** The questions to the engineer. Those on the chosen element, and those that wait for oneself, lie open. */

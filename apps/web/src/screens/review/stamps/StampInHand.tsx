@@ -1,15 +1,14 @@
 import type { Disposition, NewCondition, Revision } from "@cornerway/schema";
 import { useState } from "react";
-import { PasswordField } from "../../../controls/PasswordField.tsx";
+import { PasswordOnce } from "../../../controls/PasswordOnce.tsx";
 import { useAccount } from "../../../data/account.ts";
-import { isProblem } from "../../../data/http.ts";
 import { usePressStamp } from "../../../data/stamp.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { ReviewStamp } from "../../../sheet/ReviewStamp.tsx";
 import { newUuid } from "../../../tools/new-uuid.ts";
 import { namesIn } from "../../../wording/name-of.ts";
 import { nextLetter } from "../../../wording/next-letter.ts";
-import { ConditionFields, whyNotConditions } from "../conditions/ConditionFields.tsx";
+import { ConditionFields, whyNotConditions } from "../../../controls/ConditionFields.tsx";
 import { useStampAsleep } from "./use-stamp-asleep.ts";
 
 export interface StampInHandProps {
@@ -70,15 +69,7 @@ export function StampInHand({ revision, elementId, signer, onCannot, onAside }: 
       {chosen === null || chosen === "No exceptions taken" ? null : (
         <ConditionFields conditions={conditions} owing={["architect", "owner"]} onChange={setConditions} />
       )}
-      <PasswordField
-        label="Your password, once more"
-        fault={isProblem(press.error, "present-password-wrong") ? "This is not your password." : undefined}
-        given={{
-          name: "password",
-          onChange: async ({ target }) => setPassword(target.value),
-          onBlur: async () => undefined,
-        }}
-      />
+      <PasswordOnce error={press.error} onPassword={setPassword} />
     </ReviewStamp>
   );
 }

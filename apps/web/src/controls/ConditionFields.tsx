@@ -1,30 +1,36 @@
 import type { NewCondition } from "@cornerway/schema";
-import { Command } from "../../../controls/Command.tsx";
-import { PersonField } from "../../../controls/PersonField.tsx";
-import { newUuid } from "../../../tools/new-uuid.ts";
-import "./conditions.css";
+import { Command } from "./Command.tsx";
+import { PersonField } from "./PersonField.tsx";
+import { newUuid } from "../tools/new-uuid.ts";
+import "./condition-fields.css";
 
 type OwingRole = NewCondition["owedBy"];
 
 /** Conditions being written: what must be done, and who does it. Each stays open until it is closed by itself. */
 export function ConditionFields({
+  name = "Condition",
   conditions,
   owing,
   onChange,
 }: {
+  /** What one of them is called. */
+  name?: string;
   conditions: readonly NewCondition[];
   /** Roles that can owe one; the first is offered. */
   owing: readonly OwingRole[];
   onChange: (conditions: NewCondition[]) => void;
 }) {
+  const small = name.toLowerCase();
   const change = (id: string, more: Partial<NewCondition>) =>
     onChange(conditions.map((each) => (each.id === id ? { ...each, ...more } : each)));
   return (
     <div className="condition-fields">
       {conditions.map(({ id, text, owedBy }, at) => (
         <fieldset key={id}>
-          <legend className="unseen">Condition {at + 1}</legend>
-          <PersonField label={`What must be done, condition ${at + 1}`}>
+          <legend className="unseen">
+            {name} {at + 1}
+          </legend>
+          <PersonField label={`What must be done, ${small} ${at + 1}`}>
             {(bound) => (
               <textarea
                 {...bound}
@@ -36,7 +42,7 @@ export function ConditionFields({
             )}
           </PersonField>
           <div className="twin-row">
-            <PersonField label={`Who does it, condition ${at + 1}`}>
+            <PersonField label={`Who does it, ${small} ${at + 1}`}>
               {(bound) => (
                 <select
                   {...bound}
@@ -55,7 +61,7 @@ export function ConditionFields({
             </PersonField>
             <Command quiet onPress={() => onChange(conditions.filter((each) => each.id !== id))}>
               Strike it out
-              <span className="unseen"> condition {at + 1}</span>
+              <span className="unseen"> {`${small} ${at + 1}`}</span>
             </Command>
           </div>
         </fieldset>
@@ -64,7 +70,7 @@ export function ConditionFields({
         quiet
         onPress={() => onChange([...conditions, { id: newUuid(), text: "", owedBy: owing[0] ?? "architect" }])}
       >
-        Add a condition
+        {`Add a ${small}`}
       </Command>
     </div>
   );

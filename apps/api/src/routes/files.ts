@@ -1,0 +1,74 @@
+import multipart from "@fastify/multipart";
+import { FileId, KeptFile, largestFileBytes, ProjectId } from "@cornerway/schema";
+import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
+import { z } from "zod";
+import { described } from "../description/described.ts";
+import { partOfSender } from "../plugins/part.ts";
+import { answer, sendProblem } from "../plugins/problems.ts";
+import { keepFile } from "../services/files/keep-file.ts";
+import { readFile } from "../services/files/read-file.ts";
+
+const path = "/api/projects/:projectId/files/:fileId";
+const params = z.strictObject({ projectId: ProjectId, fileId: FileId });
+
+const keeping = described(
+  {
+    tag: "review",
+    id: "keepFile",
+    summary: "Keep a PDF as it is, under an id of the sender's",
+    description:
+      "One part named `file` of multipart/form-data (RFC 7578); known by its content, its bytes never touched.",
+    answers: { 201: KeptFile },
+    problems: ["id-reused", "file-refused", "media-type", "body-too-large"],
+  },
+  { params },
+);
+
+const reading = described(
+  {
+    tag: "review",
+    id: "readFile",
+    summary: "A kept file, to save",
+    answers: { 200: z.string() },
+    mediaType: "application/pdf",
+    headers: { "content-disposition": "The name to save it under." },
+  },
+  { params },
+);
+
+/** Nothing of a file is shown or run here: it is saved, and opened by what the person opens such files with. */
+const sandbox = "sandbox; default-src 'none'; frame-ancestors 'none'";
+
+export const fileRoutes: FastifyPluginAsyncZod = async (app) => {
+  await app.register(multipart, {
+    throwFileSizeLimit: false,
+    limits: { files: 1, fields: 0, parts: 1, fileSize: largestFileBytes, headerPairs: 20 },
+  });
+
+  app.post(
+    path,
+    { config: { act: "keep-file" }, schema: keeping, bodyLimit: largestFileBytes + 64 * 1024 },
+    async (request, reply) => {
+      if (!request.isMultipart()) return sendProblem(reply, { code: "media-type", detail: "send multipart/form-data" });
+      const part = await request.file();
+      if (part === undefined)
+        return sendProblem(reply, { code: "file-refused", fields: [{ pointer: "/file", detail: "no file was sent" }] });
+      const bytes = await part.toBuffer();
+      if (part.file.truncated) return sendProblem(reply, { code: "body-too-large" });
+      const given = { id: request.params.fileId, name: part.filename.normalize("NFC"), bytes };
+      return answer(reply, await keepFile(app.database, partOfSender(request), given), 201);
+    },
+  );
+
+  app.get(path, { config: { act: "read-revisions" }, schema: reading }, async (request, reply) => {
+    const outcome = await readFile(app.database.connection, partOfSender(request), request.params.fileId);
+    if (!outcome.ok) return answer(reply, outcome);
+    const { file, bytes } = outcome.value;
+    return reply
+      .header("content-disposition", `attachment; filename*=UTF-8''${encodeURIComponent(file.name)}`)
+      .header("content-security-policy", sandbox)
+      .header("x-content-type-options", "nosniff")
+      .type(file.mediaType)
+      .send(Buffer.from(bytes));
+  });
+};
