@@ -1,3 +1,4 @@
+import type { Worker } from "node:worker_threads";
 import { Digest } from "@cornerway/schema";
 import { z } from "zod";
 import { startThread } from "../assessment/start-thread.ts";
@@ -27,9 +28,17 @@ export interface PrintOptions {
 }
 
 /** Prints a set in a thread of its own, which an abort ends. Rejects with the reason of the abort, or what went wrong. */
-export function printInThread(source: SetSource, { signal, onPages }: PrintOptions): Promise<Printed> {
+export async function printInThread(source: SetSource, options: PrintOptions): Promise<Printed> {
   const worker = startThread(entry);
-  return new Promise<Printed>((settle, fail) => {
+  try {
+    return await heardFrom(worker, source, options);
+  } finally {
+    await worker.terminate();
+  }
+}
+
+const heardFrom = (worker: Worker, source: SetSource, { signal, onPages }: PrintOptions): Promise<Printed> =>
+  new Promise((settle, fail) => {
     const stop = () => fail(new Error("stopped"));
     if (signal.aborted) return stop();
     signal.addEventListener("abort", stop);
@@ -42,5 +51,4 @@ export function printInThread(source: SetSource, { signal, onPages }: PrintOptio
       settle(said.data);
     });
     worker.postMessage(source);
-  }).finally(() => worker.terminate());
-}
+  });

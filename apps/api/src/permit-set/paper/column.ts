@@ -41,6 +41,18 @@ export function wholeColumn(items: readonly ColumnItem[], at: Box): Block[] {
   return blocks;
 }
 
+/** As much as fits, and a last line that says where the rest stands. */
+export function fittedColumn(items: readonly ColumnItem[], at: Box, rest: string): Block[] {
+  const whole = layColumn(items, at);
+  if (whole.used === items.length) return whole.blocks;
+  const part = layColumn(items, { ...at, height: at.height - 26 });
+  return [...part.blocks, ...layColumn([prose(rest)], { ...at, y: part.y, height: 26 }).blocks];
+}
+
+/** Names in a row, the first of them where there are many. */
+export const shortList = (names: readonly string[], most = 30): string =>
+  names.length <= most ? names.join(", ") : `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
+
 function itemBlock(item: ColumnItem, { x, width }: Box, y: number, first: boolean): { blocks: Block[]; y: number } {
   switch (item.kind) {
     case "heading": {

@@ -1,7 +1,7 @@
 import { cautions, verdictHeadings } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import { isometricInk } from "../drawing/isometric.ts";
-import { fact, heading, wholeColumn, type ColumnItem } from "../paper/column.ts";
+import { fact, fittedColumn, heading, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { pt, type Block } from "../paper/ink.ts";
 import type { Page } from "../paper/page.ts";
@@ -49,7 +49,11 @@ export function coverSheet(source: SetSource, derived: Derived, others: readonly
     },
     { role: "Artifact", inks: [rule(field.x, field.x + field.width, noted, "edge")] },
     ...cautionColumns({ x: field.x, y: noted + 8, width: field.width, height: 118 }),
-    ...wholeColumn(indexItems(source, others), { ...column, height: column.height - 176 }),
+    ...fittedColumn(
+      indexItems(source, others),
+      { ...column, height: column.height - sealHeight - 12 },
+      "Further parties are in the record, R1.",
+    ),
     ...sealBoxes(column),
   ]);
 }
@@ -80,7 +84,7 @@ function cautionColumns({ x, y, width }: Box): Block[] {
 }
 
 function indexItems(source: SetSource, others: readonly Page[]): ColumnItem[] {
-  const criteria = criteriaRows(source).slice(0, 2);
+  const criteria = criteriaRows(source).slice(0, 1);
   return [
     heading("Sheets in this set"),
     ...indexOf(others).map(({ numbers, title, from }) => fact(numbers, `${title}, page ${from}`)),
@@ -91,7 +95,7 @@ function indexItems(source: SetSource, others: readonly Page[]): ColumnItem[] {
     fact("Owner", source.project.client),
     ...source.parties
       .filter(({ role }) => role !== "reader")
-      .slice(0, 5)
+      .slice(0, 4)
       .map(({ role, name }) => fact(capital(role), name)),
   ];
 }
@@ -111,22 +115,25 @@ function indexOf(pages: readonly Page[]): { numbers: string; title: string; from
   }));
 }
 
+/** Room for a seal of 1 3/8 in across, as most boards ask (from memory), and a signature. */
+const sealHeight = 138;
+
 /** Left blank: a seal is a person's, and so is an approval. */
 function sealBoxes(column: Box): Block[] {
-  const y = column.y + column.height - 160;
+  const y = column.y + column.height - sealHeight;
   const half = (column.width - 12) / 2;
-  const seal = { x: column.x, y, width: half, height: 150 };
-  const agency = { x: column.x + half + 12, y, width: half, height: 150 };
+  const seal = { x: column.x, y, width: half, height: sealHeight - 8 };
+  const agency = { x: column.x + half + 12, y, width: half, height: sealHeight - 8 };
   return [
     {
       role: "Figure",
       alt: "Blank places for the seal of the engineer of record and for the agency",
       inks: [
         box(seal, { pen: "fine", dash: "hidden" }),
-        path(circleD({ x: seal.x + half / 2, y: seal.y + 76 }, 56), { pen: "hair", dash: "hidden", tone: "pencil" }),
+        path(circleD({ x: seal.x + half / 2, y: seal.y + 66 }, 50), { pen: "hair", dash: "hidden", tone: "pencil" }),
         box(agency, { pen: "fine", dash: "hidden" }),
         caption(seal.x + 6, seal.y + 11, "Seal, engineer of record", { size: 7 }),
-        text(seal.x + 6, pt(seal.y + 144), "Signature, licence, date", { size: 7, tone: "graphite" }),
+        text(seal.x + 6, pt(seal.y + sealHeight - 13), "Signature, licence, date", { size: 7, tone: "graphite" }),
         caption(agency.x + 6, agency.y + 11, "Agency", { size: 7 }),
       ],
     },

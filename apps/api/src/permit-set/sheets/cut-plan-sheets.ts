@@ -4,7 +4,7 @@ import type { Derived } from "../derived.ts";
 import { alongFace, cutFaceInk, openingRect, type CutFace } from "../drawing/cut-face.ts";
 import { scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Figure, Sheet } from "../figure.ts";
-import { fact, heading, prose, wholeColumn } from "../paper/column.ts";
+import { fact, fittedColumn, heading, prose } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import type { Box } from "../paper/shapes.ts";
 import { fitView, type View } from "../paper/view.ts";
@@ -54,7 +54,7 @@ function cutPlanSheet(source: SetSource, container: Container, cuts: readonly Cu
         ],
       },
     ]),
-    ...wholeColumn(columnOf(source, container, cuts), room.column),
+    ...fittedColumn(columnOf(source, container, cuts), room.column, "The other openings are in the schedules, S6."),
   ]);
   return { page, figures: laid.flatMap(({ cut, view }) => figuresOf(cut, view, number)) };
 }

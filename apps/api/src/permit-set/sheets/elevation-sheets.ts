@@ -12,7 +12,7 @@ import {
 import { objectsInk } from "../drawing/objects.ts";
 import { scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Figure, Sheet } from "../figure.ts";
-import { fact, heading, prose, wholeColumn } from "../paper/column.ts";
+import { fact, fittedColumn, heading, prose, shortList } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { fitView } from "../paper/view.ts";
 import { capital } from "../paper/words.ts";
@@ -57,7 +57,7 @@ export function elevationSheets(source: SetSource, derived: Derived): Sheet[] {
           ...scaleBar({ x: room.field.x + 300, y: foot - 1 }, view, source.units),
         ],
       },
-      ...wholeColumn(
+      ...fittedColumn(
         [
           heading("This side"),
           fact(
@@ -81,6 +81,7 @@ export function elevationSheets(source: SetSource, derived: Derived): Sheet[] {
           ),
         ],
         room.column,
+        "The rest is in the schedules, S6.",
       ),
     ]);
     return { page, figures: figuresOf(model, number) };
@@ -88,10 +89,9 @@ export function elevationSheets(source: SetSource, derived: Derived): Sheet[] {
 }
 
 const openingTags = ({ faces }: ElevationModel): string =>
-  faces
-    .filter(({ beyond }) => !beyond)
-    .flatMap(({ openings }) => openings.map(({ opening }) => opening.tag))
-    .join(", ") || "none";
+  shortList(
+    faces.filter(({ beyond }) => !beyond).flatMap(({ openings }) => openings.map(({ opening }) => opening.tag)),
+  ) || "none";
 
 /** What the inked rectangles measure. */
 function figuresOf({ faces, posts }: ElevationModel, page: string): Figure[] {

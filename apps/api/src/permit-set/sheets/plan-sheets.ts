@@ -5,7 +5,7 @@ import { planExtent, planEye, planInk } from "../drawing/plan.ts";
 import { planFrame } from "../drawing/plan-frame.ts";
 import { northArrow, scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Sheet } from "../figure.ts";
-import { fact, heading, prose, wholeColumn, type ColumnItem } from "../paper/column.ts";
+import { fact, fittedColumn, heading, prose, shortList, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { fitView } from "../paper/view.ts";
 import type { SetSource } from "../set-source.ts";
@@ -53,7 +53,7 @@ export function planSheets(source: SetSource, derived: Derived): Sheet[] {
           ...scaleBar({ x: room.field.x + 300, y: foot - 1 }, view, units),
         ],
       },
-      ...wholeColumn(columnOf(source, derived, at), room.column),
+      ...fittedColumn(columnOf(source, derived, at), room.column, "The rest is in the schedules, S6."),
     ]);
     return { page, figures: [] };
   });
@@ -69,13 +69,13 @@ function columnOf(source: SetSource, derived: Derived, at: number): ColumnItem[]
   return [
     heading("This level"),
     fact("Level", `${say.level(storey.levelMm)} ${say.lengthUnit} above site datum`),
-    fact("Containers", types.join(", ")),
-    fact("Openings", openings.length === 0 ? "none" : openings.map(({ tag }) => tag).join(", ")),
+    fact("Containers", shortList(types)),
+    fact("Openings", openings.length === 0 ? "none" : shortList(openings.map(({ tag }) => tag))),
     fact(
       "Overhead",
       plan.overhead.length === 0
         ? "nothing off these containers"
-        : plan.overhead.map(({ container }) => container.tag).join(", "),
+        : shortList(plan.overhead.map(({ container }) => container.tag)),
     ),
     heading("How to read it"),
     prose(

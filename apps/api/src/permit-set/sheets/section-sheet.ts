@@ -5,7 +5,7 @@ import { groundHatch } from "../drawing/hatch.ts";
 import { isometricInk } from "../drawing/isometric.ts";
 import { label, levelMark, scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Sheet } from "../figure.ts";
-import { fact, heading, prose, wholeColumn } from "../paper/column.ts";
+import { fact, heading, prose, shortList, wholeColumn, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { pt, type Ink } from "../paper/ink.ts";
 import { box, path, rule, type Box } from "../paper/shapes.ts";
@@ -54,7 +54,7 @@ export function sectionSheet(source: SetSource, derived: Derived): Sheet {
     ...wholeColumn(
       [
         heading("Section 1"),
-        fact("Cuts", model.cuts.map(({ placed }) => placed.container.tag).join(", ")),
+        fact("Cuts", shortList(model.cuts.map(({ placed }) => placed.container.tag))),
         ...clearHeights(model, say.length),
         heading("How to read it"),
         prose(
@@ -68,10 +68,15 @@ export function sectionSheet(source: SetSource, derived: Derived): Sheet {
   return { page, figures: [] };
 }
 
-const clearHeights = ({ cuts }: SectionModel, length: (mm: number) => string) =>
-  cuts.map(({ placed, floorMm, ceilingMm }) =>
-    fact(placed.container.tag, `clear height ${length(ceilingMm - floorMm)}`),
-  );
+/** Containers of one clear height together. */
+function clearHeights({ cuts }: SectionModel, length: (mm: number) => string): ColumnItem[] {
+  const heights = new Map<string, string[]>();
+  for (const { placed, floorMm, ceilingMm } of cuts) {
+    const height = length(ceilingMm - floorMm);
+    heights.set(height, [...(heights.get(height) ?? []), placed.container.tag]);
+  }
+  return [...heights].map(([height, tags]) => fact(`Clear height ${height}`, shortList(tags)));
+}
 
 function extentOf({ cuts }: SectionModel, ground: number) {
   return {
