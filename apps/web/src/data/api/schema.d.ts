@@ -253,6 +253,26 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/checks": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Check the newest revision as a second engineer
+     * @description Refused to whoever drew or judged in the project.
+     */
+    post: operations["checkRevision"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/conditions": {
     parameters: {
       query?: never;
@@ -307,6 +327,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/confirmations": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Confirm values from memory against the published text */
+    post: operations["confirmValues"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/cost-book": {
     parameters: {
       query?: never;
@@ -349,6 +386,23 @@ export interface paths {
      * @description Carries the digests on the owner's screen: of the content, of the cost book, and of the premium.
      */
     post: operations["decide"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/dispositions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Put the engineer's own disposition on a mark, with a calculation */
+    post: operations["disposeMark"];
     delete?: never;
     options?: never;
     head?: never;
@@ -424,6 +478,27 @@ export interface paths {
     put?: never;
     /** Make the draft what a file holds: one act, which can be taken back */
     post: operations["bringIn"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/files/{fileId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** A kept file, to save */
+    get: operations["readFile"];
+    put?: never;
+    /**
+     * Keep a PDF as it is, under an id of the sender's
+     * @description One part named `file` of multipart/form-data (RFC 7578); known by its content, its bytes never touched.
+     */
+    post: operations["keepFile"];
     delete?: never;
     options?: never;
     head?: never;
@@ -618,6 +693,67 @@ export interface paths {
     put?: never;
     /** Take a part away */
     post: operations["removePart"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/plan-check": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The comments of the authority with their replies, and how many stand how */
+    get: operations["readRegister"];
+    put?: never;
+    /**
+     * Bring in a sheet of comments of the authority, whole or not at all
+     * @description CSV with a heading row that names a number and a comment, and perhaps a discipline and a sheet; or numbered lines.
+     */
+    post: operations["bringInComments"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/plan-check/{commentId}/steps": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Assign, answer, close or open again a comment of the authority
+     * @description Nobody closes what they answered themselves.
+     */
+    post: operations["followComment"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/plan-check/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The register as a table
+     * @description RFC 4180; text that a spreadsheet would take for a formula is led by an apostrophe.
+     */
+    get: operations["saveRegister"];
+    put?: never;
+    post?: never;
     delete?: never;
     options?: never;
     head?: never;
@@ -991,6 +1127,138 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/seal": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Everything between the newest revision and its seal
+     * @description What stands in the way, checks by a second engineer, dispositions of marks, values confirmed, issues.
+     */
+    get: operations["readSeal"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/seal-issues": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Issue the newest revision for seal
+     * @description Takes PRELIMINARY off the sheets, once nothing stands in the way; the service itself never seals.
+     */
+    post: operations["issueForSeal"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/seal-issues/{issueId}/copies": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Lay the sealed PDF that came back beside its issue */
+    post: operations["keepSealedCopy"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/sets": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The permit sets that were asked for, latest first
+     * @description At most 50.
+     */
+    get: operations["listSets"];
+    put?: never;
+    /**
+     * Have the permit set of a revision printed
+     * @description From the record as it stands now. The same revision, record head, units and template give the same bytes. Printing is refused when drawings, schedules and calculations disagree.
+     */
+    post: operations["askForSet"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/sets/{setId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** How far a permit set is */
+    get: operations["readSet"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/sets/{setId}/file": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The printed set */
+    get: operations["savePermitSet"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/sets/{setId}/stop": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Stop the printing of a permit set */
+    post: operations["stopSet"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/stamps": {
     parameters: {
       query?: never;
@@ -1304,6 +1572,12 @@ export interface components {
           answer: "decline";
           reason: string;
         };
+    AskForSetInput: {
+      /** Format: uuid */
+      id: string;
+      letter: components["schemas"]["RevisionLetterInput"];
+      units: components["schemas"]["UnitsInput"];
+    };
     Assessment: {
       bearings: components["schemas"]["Bearing"][];
       engineVersion: string;
@@ -1417,6 +1691,13 @@ export interface components {
       seatId?: components["schemas"]["ElementId"] | undefined;
       unitId: components["schemas"]["ElementId"];
     };
+    BringInCommentsInput: {
+      /** @enum {string} */
+      form: "csv" | "lines";
+      /** Format: uuid */
+      id: string;
+      text: string;
+    };
     BringInInput: {
       base: number;
       file: unknown;
@@ -1440,6 +1721,27 @@ export interface components {
       /** @enum {string} */
       state: "open" | "taken in" | "declined";
       text: string;
+    };
+    Check: {
+      author: components["schemas"]["Author"];
+      checkedAt: components["schemas"]["Moment"];
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["CheckId"];
+      number: number;
+      /** @enum {string} */
+      outcome: "agrees" | "points open";
+      points: components["schemas"]["NewCondition"][];
+      resultDigest: components["schemas"]["Digest"];
+      revision: components["schemas"]["RevisionLetter"];
+      text: unknown;
+    };
+    /** Format: uuid */
+    CheckId: string;
+    /** Format: uuid */
+    CheckIdInput: string;
+    CheckNow: {
+      check: components["schemas"]["Check"];
+      standing: components["schemas"]["Standing"];
     };
     CheckResult: {
       assumptions: string;
@@ -1532,6 +1834,48 @@ export interface components {
     CodeEdition: "IBC 2021" | "IBC 2024";
     /** @enum {string} */
     CodeEditionInput: "IBC 2021" | "IBC 2024";
+    CommentStep:
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "assigned";
+          to: components["schemas"]["PersonId"];
+          toName: string;
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          detail: unknown | null;
+          form: components["schemas"]["ReplyForm"];
+          /** Format: uuid */
+          id: string;
+          page: unknown | null;
+          revision: components["schemas"]["RevisionLetter"];
+          sheet: unknown;
+          /** @constant */
+          step: "answered";
+          text: unknown;
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "opened again";
+          why: string;
+        };
     /** @enum {string} */
     CompassPoint: "north" | "south" | "east" | "west";
     /** Format: uuid */
@@ -1581,6 +1925,18 @@ export interface components {
           step: "reopened";
           text: unknown;
         };
+    Confirmation: {
+      against: unknown;
+      author: components["schemas"]["Author"];
+      confirmedAt: components["schemas"]["Moment"];
+      id: components["schemas"]["ConfirmationId"];
+      number: number;
+      values: components["schemas"]["MemoryValue"][];
+    };
+    /** Format: uuid */
+    ConfirmationId: string;
+    /** Format: uuid */
+    ConfirmationIdInput: string;
     Container: {
       /** @constant */
       doors?: "welded shut" | undefined;
@@ -1790,6 +2146,10 @@ export interface components {
     DigestInput: string;
     /** @enum {string} */
     Disposition: "No exceptions taken" | "Make corrections noted" | "Revise and resubmit" | "Rejected";
+    /** Format: uuid */
+    DispositionId: string;
+    /** Format: uuid */
+    DispositionIdInput: string;
     /** @enum {string} */
     DispositionInput: "No exceptions taken" | "Make corrections noted" | "Revise and resubmit" | "Rejected";
     Draft: {
@@ -1819,6 +2179,10 @@ export interface components {
       detail: string;
       pointer: string;
     };
+    /** Format: uuid */
+    FileId: string;
+    /** Format: uuid */
+    FileIdInput: string;
     /** @enum {string} */
     FittingName:
       | "front-right"
@@ -2009,6 +2373,10 @@ export interface components {
       letterSent: boolean;
       path: string;
     };
+    IssueForSealInput: {
+      issue: components["schemas"]["NewSealIssueInput"];
+      password: string;
+    };
     JudgeConditionInput:
       | {
           id: components["schemas"]["StepIdInput"];
@@ -2038,6 +2406,16 @@ export interface components {
       run: string;
       upperBound?: number | undefined;
       utilisation: number | null;
+    };
+    KeptFile: {
+      author: components["schemas"]["Author"];
+      digest: components["schemas"]["Digest"];
+      id: components["schemas"]["FileId"];
+      keptAt: components["schemas"]["Moment"];
+      /** @constant */
+      mediaType: "application/pdf";
+      name: unknown;
+      sizeBytes: number;
     };
     KeptProject: {
       client: string;
@@ -2117,6 +2495,27 @@ export interface components {
       fact: components["schemas"]["MarkFact"];
       id: string;
       verdict: components["schemas"]["Verdict"];
+    };
+    MarkDisposition: {
+      author: components["schemas"]["Author"];
+      calculation: {
+        digest: components["schemas"]["Digest"];
+        fileId: components["schemas"]["FileId"];
+      };
+      contentDigest: components["schemas"]["Digest"];
+      disposedAt: components["schemas"]["Moment"];
+      id: components["schemas"]["DispositionId"];
+      markDigest: components["schemas"]["Digest"];
+      markId: components["schemas"]["MarkId"];
+      number: number;
+      reason: unknown;
+      resultDigest: components["schemas"]["Digest"];
+      revision: components["schemas"]["RevisionLetter"];
+    };
+    MarkDispositionNow: {
+      disposition: components["schemas"]["MarkDisposition"];
+      standing: components["schemas"]["Standing"];
+      stands: boolean;
     };
     MarkFact:
       | {
@@ -2526,6 +2925,7 @@ export interface components {
           /** @enum {string} */
           surface: "floor" | "roof";
         };
+    MarkId: string;
     MarkIdInput: string;
     MeetConditionInput: {
       id: components["schemas"]["StepIdInput"];
@@ -2558,6 +2958,8 @@ export interface components {
       | "door sill"
       | "cross member"
       | "corner fitting";
+    MemoryValue: string;
+    MemoryValueInput: string;
     /** Format: date-time */
     Moment: string;
     /** Format: date-time */
@@ -2577,6 +2979,49 @@ export interface components {
       resultDigest: components["schemas"]["DigestInput"];
       revision: components["schemas"]["RevisionLetterInput"];
     };
+    NewCheckInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["CheckIdInput"];
+      /** @enum {string} */
+      outcome: "agrees" | "points open";
+      points: components["schemas"]["NewConditionInput"][];
+      resultDigest: components["schemas"]["DigestInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
+      text: string;
+    };
+    NewCommentStepInput:
+      | {
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "assigned";
+          to: components["schemas"]["PersonIdInput"];
+        }
+      | {
+          detail: string | null;
+          form: components["schemas"]["ReplyFormInput"];
+          /** Format: uuid */
+          id: string;
+          page: string | null;
+          revision: components["schemas"]["RevisionLetterInput"];
+          sheet: string;
+          /** @constant */
+          step: "answered";
+          text: string;
+        }
+      | {
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "closed";
+        }
+      | {
+          /** Format: uuid */
+          id: string;
+          /** @constant */
+          step: "opened again";
+          why: string;
+        };
     NewCondition: {
       id: components["schemas"]["ConditionId"];
       owedBy: components["schemas"]["OwingRole"];
@@ -2586,6 +3031,11 @@ export interface components {
       id: components["schemas"]["ConditionIdInput"];
       owedBy: components["schemas"]["OwingRoleInput"];
       text: string;
+    };
+    NewConfirmationInput: {
+      against: string;
+      id: components["schemas"]["ConfirmationIdInput"];
+      values: components["schemas"]["MemoryValueInput"][];
     };
     NewDecisionInput: {
       contentDigest: components["schemas"]["DigestInput"];
@@ -2603,6 +3053,18 @@ export interface components {
       email: string;
       partEndsAt: components["schemas"]["MomentInput"] | null;
       role: components["schemas"]["RoleInput"];
+    };
+    NewMarkDispositionInput: {
+      calculation: {
+        digest: components["schemas"]["DigestInput"];
+        fileId: components["schemas"]["FileIdInput"];
+      };
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["DispositionIdInput"];
+      markId: components["schemas"]["MarkIdInput"];
+      reason: string;
+      resultDigest: components["schemas"]["DigestInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
     };
     NewNoteInput: {
       answers: components["schemas"]["NoteIdInput"] | null;
@@ -2651,6 +3113,17 @@ export interface components {
       draftNumber: number;
       id: components["schemas"]["RevisionIdInput"];
       remark: string | null;
+    };
+    NewSealedCopyInput: {
+      digest: components["schemas"]["DigestInput"];
+      fileId: components["schemas"]["FileIdInput"];
+      id: components["schemas"]["StepIdInput"];
+    };
+    NewSealIssueInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["SealIssueIdInput"];
+      resultDigest: components["schemas"]["DigestInput"];
+      revision: components["schemas"]["RevisionLetterInput"];
     };
     NewStampInput: {
       conditions?: components["schemas"]["NewConditionInput"][] | undefined;
@@ -3365,10 +3838,70 @@ export interface components {
       /** @enum {string} */
       via: "corner post" | "added post" | "rail" | "beam" | "seat" | "pad";
     };
+    PermitSetRun: {
+      askedAt: components["schemas"]["Moment"];
+      askedBy: components["schemas"]["Author"];
+      bytes: number | null;
+      doneAt: components["schemas"]["Moment"] | null;
+      /** Format: uuid */
+      id: string;
+      leftMs: number | null;
+      letter: components["schemas"]["RevisionLetter"];
+      pages: {
+        done: number;
+        of: number;
+      };
+      setDigest: components["schemas"]["Digest"] | null;
+      /** @enum {string} */
+      state: "waiting" | "done" | "refused" | "failed" | "stopped";
+      units: components["schemas"]["Units"];
+      upTo: number;
+      why: string | null;
+    };
     /** Format: uuid */
     PersonId: string;
     /** Format: uuid */
     PersonIdInput: string;
+    PlanCheckComment: {
+      about: string | null;
+      assignedTo: {
+        id: components["schemas"]["PersonId"];
+        name: string;
+      } | null;
+      broughtInAt: components["schemas"]["Moment"];
+      broughtInBy: components["schemas"]["Author"];
+      closed: {
+        at: components["schemas"]["Moment"];
+        by: components["schemas"]["Author"];
+      } | null;
+      discipline: string | null;
+      /** Format: uuid */
+      id: string;
+      number: string;
+      order: number;
+      reply: {
+        at: components["schemas"]["Moment"];
+        by: components["schemas"]["Author"];
+        detail: unknown | null;
+        form: components["schemas"]["ReplyForm"];
+        page: unknown | null;
+        revision: components["schemas"]["RevisionLetter"];
+        sheet: unknown;
+        text: unknown;
+      } | null;
+      /** @enum {string} */
+      state: "open" | "answered" | "closed";
+      text: string;
+    };
+    PlanCheckRegister: {
+      comments: components["schemas"]["PlanCheckComment"][];
+      count: {
+        answered: number;
+        closed: number;
+        in: number;
+        open: number;
+      };
+    };
     PointMm: {
       xMm: number;
       yMm: number;
@@ -3575,6 +4108,15 @@ export interface components {
         | "answer-question"
         | "meet-condition"
         | "judge-condition"
+        | "check-revision"
+        | "dispose-mark"
+        | "confirm-value"
+        | "issue-for-seal"
+        | "keep-file"
+        | "print-set"
+        | "keep-comments"
+        | "answer-comment"
+        | "close-comment"
         | "read-draft"
         | "read-revisions"
         | "read-record"
@@ -3865,6 +4407,70 @@ export interface components {
           kind: "decision made";
         }
       | {
+          /** @constant */
+          kind: "set printed";
+          letter: components["schemas"]["RevisionLetter"];
+          pages: number;
+          setDigest: components["schemas"]["Digest"];
+          units: components["schemas"]["Units"];
+          upTo: number;
+        }
+      | {
+          comments: {
+            about: string | null;
+            broughtInAt: components["schemas"]["Moment"];
+            broughtInBy: components["schemas"]["Author"];
+            discipline: string | null;
+            /** Format: uuid */
+            id: string;
+            number: string;
+            order: number;
+            text: string;
+          }[];
+          /** @constant */
+          kind: "comments brought in";
+        }
+      | {
+          /** Format: uuid */
+          commentId: string;
+          /** @constant */
+          kind: "comment followed";
+          number: string;
+          step: components["schemas"]["CommentStep"];
+        }
+      | {
+          check: components["schemas"]["Check"];
+          /** @constant */
+          kind: "revision checked";
+        }
+      | {
+          disposition: components["schemas"]["MarkDisposition"];
+          /** @constant */
+          kind: "mark disposed";
+        }
+      | {
+          confirmation: components["schemas"]["Confirmation"];
+          /** @constant */
+          kind: "values confirmed";
+        }
+      | {
+          file: components["schemas"]["KeptFile"];
+          /** @constant */
+          kind: "file kept";
+        }
+      | {
+          issue: components["schemas"]["SealIssue"];
+          /** @constant */
+          kind: "issued for seal";
+        }
+      | {
+          copy: components["schemas"]["SealedCopy"];
+          issueId: components["schemas"]["SealIssueId"];
+          /** @constant */
+          kind: "sealed copy kept";
+          revision: components["schemas"]["RevisionLetter"];
+        }
+      | {
           host: string;
           /** @constant */
           kind: "webhook made";
@@ -3883,6 +4489,10 @@ export interface components {
     RemovePartInput: {
       role: components["schemas"]["RoleInput"];
     };
+    /** @enum {string} */
+    ReplyForm: "done" | "explained" | "not applicable";
+    /** @enum {string} */
+    ReplyFormInput: "done" | "explained" | "not applicable";
     RequestAnswered: {
       draft: components["schemas"]["DraftActDone"] | null;
       request: components["schemas"]["ChangeRequest"];
@@ -3984,6 +4594,73 @@ export interface components {
       scheme: components["schemas"]["Scheme"];
       /** @constant */
       version: 1;
+    };
+    SealedCopy: {
+      at: components["schemas"]["Moment"];
+      by: components["schemas"]["Author"];
+      digest: components["schemas"]["Digest"];
+      fileId: components["schemas"]["FileId"];
+      id: components["schemas"]["StepId"];
+      name: string;
+      sizeBytes: number;
+    };
+    SealHindrance:
+      | {
+          /** @constant */
+          why: "not assessed";
+        }
+      | {
+          /** @constant */
+          why: "strength not judged under all loads";
+        }
+      | {
+          markId: components["schemas"]["MarkId"];
+          verdict: components["schemas"]["Verdict"];
+          /** @constant */
+          why: "mark";
+        }
+      | {
+          ownerId: string;
+          part: string;
+          utilisation: number;
+          /** @constant */
+          why: "beyond its limit";
+        }
+      | {
+          number: number;
+          /** @constant */
+          why: "condition open";
+        }
+      | {
+          value: components["schemas"]["MemoryValue"];
+          /** @constant */
+          why: "from memory";
+        };
+    SealIssue: {
+      author: components["schemas"]["Author"];
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["SealIssueId"];
+      issuedAt: components["schemas"]["Moment"];
+      number: number;
+      resultDigest: components["schemas"]["Digest"];
+      revision: components["schemas"]["RevisionLetter"];
+      steps: components["schemas"]["SealedCopy"][];
+    };
+    /** Format: uuid */
+    SealIssueId: string;
+    /** Format: uuid */
+    SealIssueIdInput: string;
+    SealIssueNow: {
+      issue: components["schemas"]["SealIssue"];
+      standing: components["schemas"]["Standing"];
+    };
+    SealState: {
+      checks: components["schemas"]["CheckNow"][];
+      confirmations: components["schemas"]["Confirmation"][];
+      dispositions: components["schemas"]["MarkDispositionNow"][];
+      hindrances: components["schemas"]["SealHindrance"][];
+      issues: components["schemas"]["SealIssueNow"][];
+      revision: components["schemas"]["RevisionLetter"] | null;
     };
     Seat: {
       heldDown: boolean;
@@ -4284,6 +4961,10 @@ export interface components {
     TokenScope: "read" | "draw" | "review";
     /** @enum {string} */
     TokenScopeInput: "read" | "draw" | "review";
+    /** @enum {string} */
+    Units: "SI" | "US";
+    /** @enum {string} */
+    UnitsInput: "SI" | "US";
     UseLinkInput:
       | {
           /** @constant */
@@ -6241,6 +6922,154 @@ export interface operations {
       };
     };
   };
+  checkRevision: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewCheckInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["CheckNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `own-work` Nobody checks their own work. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | ("csrf-refused" | "not-confirmed" | "origin-refused" | "own-work" | "role-refused" | "scope-refused")
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   listConditions: {
     parameters: {
       query?: never;
@@ -6594,6 +7423,152 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  confirmValues: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewConfirmationInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["Confirmation"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
           };
         };
       };
@@ -7145,6 +8120,164 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  disposeMark: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewMarkDispositionInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["MarkDisposition"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `element-unknown` No such element in that revision. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "element-unknown" | undefined;
           };
         };
       };
@@ -7850,6 +8983,270 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "draft-refused" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readFile: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        fileId: components["schemas"]["FileIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description The name to save it under. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/pdf": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  keepFile: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        fileId: components["schemas"]["FileIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["KeptFile"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `file-refused` This file is not taken. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "file-refused" | undefined;
           };
         };
       };
@@ -9387,6 +10784,522 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readRegister: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PlanCheckRegister"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  bringInComments: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["BringInCommentsInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PlanCheckRegister"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  followComment: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        commentId: string;
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewCommentStepInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PlanCheckComment"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  saveRegister: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "text/csv": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
           };
         };
       };
@@ -12344,6 +14257,1043 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSeal: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SealState"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  issueForSeal: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["IssueForSealInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SealIssueNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "present-password-wrong"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `already-answered` This has been answered already. · `assessment-pending` This revision is not checked yet. · `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | ("already-answered" | "assessment-pending" | "digest-mismatch" | "id-reused" | "revision-superseded")
+              | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `seal-hindered` Something stands in the way of the seal. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "seal-hindered" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("busy" | "unready") | undefined;
+          };
+        };
+      };
+    };
+  };
+  keepSealedCopy: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        issueId: components["schemas"]["SealIssueIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewSealedCopyInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SealIssueNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listSets: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PermitSetRun"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  askForSet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["AskForSetInput"];
+      };
+    };
+    responses: {
+      /** @description Taken; the rest follows. */
+      202: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PermitSetRun"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-pending` This revision is not checked yet. · `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("assessment-pending" | "id-reused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PermitSetRun"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  savePermitSet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/pdf": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  stopSet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never> | null;
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["PermitSetRun"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `set-moved-on` The printing of this set has moved on. Look again. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "set-moved-on" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
           };
         };
       };
