@@ -9,7 +9,7 @@ const [halfLengthUm, halfWidthUm] = [2_926_500, 1_129_500];
 /** A place with some wind and snow and little earthquake. */
 const hazards: NonNullable<Scheme["basis"]["hazards"]> = {
   riskCategory: "II",
-  wind: { edition, speedMs: 47, exposure: "B", elevationM: 0, topographicFactor: 1 },
+  wind: { edition, speedMs: 42, exposure: "B", elevationM: 0, topographicFactor: 1 },
   snow: { edition, groundPa: 960, roofExposure: "partially exposed", thermal: "heated" },
   seismic: { edition, ss: 0.15, s1: 0.06, siteClass: "D", longPeriodS: 8 },
 };
@@ -31,10 +31,10 @@ export function heldUnit(): Scheme {
       ...{ id: `lock-${fitting}`, tag: `L${n + 1}`, containerId: container.id, fitting, kind: "hold-down" as const },
     })),
     loads: [
-      { id: "finish", containerId: container.id, surface: "floor", case: "finish", pressurePa: 1000 },
-      { id: "imposed", containerId: container.id, surface: "floor", case: "imposed", pressurePa: 1920 },
+      { id: "finish", containerId: container.id, surface: "floor", case: "finish", pressurePa: 500 },
+      { id: "imposed", containerId: container.id, surface: "floor", case: "imposed", pressurePa: 1000 },
     ],
-    basis: { ...defaultBasis, hazards, soil: { class: "sand" } },
+    basis: { ...defaultBasis, hazards, soil: { class: "sand" }, settlementUm: 3000 },
   };
 }
 

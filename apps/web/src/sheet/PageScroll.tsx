@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import "./page-scroll.css";
 
 /** A wide table that scrolls in its place on a narrow page; by keyboard as well, so it takes the focus and has a name. */
 export const PageScroll = ({ label, children }: { label: string; children: ReactNode }) => (

@@ -1,6 +1,7 @@
 import { parseExpression } from "@cornerway/engine";
 import type { CheckWorking } from "@cornerway/schema";
 import { createElement } from "react";
+import { PageScroll } from "../sheet/PageScroll.tsx";
 import { expressionMath, numberMath, row, sign, symbolMath } from "./Formula.tsx";
 
 type WorkingStep = CheckWorking["steps"][number];
@@ -11,16 +12,18 @@ const relations = { "<=": "≤", "<": "<", ">=": "≥", ">": ">" } as const;
 const against = { "<=": ">", "<": "≥", ">=": "<", ">": "≤" } as const;
 
 /** The lines of one calculation in their order: formula, values put in, result; the place in the clause at the right. */
-export function WorkingLines({ steps }: { steps: readonly WorkingStep[] }) {
+export function WorkingLines({ title, steps }: { title: string; steps: readonly WorkingStep[] }) {
   return (
-    <ol className="working-lines">
-      {steps.map((step, at) => (
-        <li key={at}>
-          {step.kind === "value" ? <ValueLine step={step} /> : <ConditionLine step={step} />}
-          {step.place === undefined ? null : <span className="working-place">{step.place}</span>}
-        </li>
-      ))}
-    </ol>
+    <PageScroll label={`Lines of ${title}`}>
+      <ol className="working-lines">
+        {steps.map((step, at) => (
+          <li key={at}>
+            {step.kind === "value" ? <ValueLine step={step} /> : <ConditionLine step={step} />}
+            {step.place === undefined ? null : <span className="working-place">{step.place}</span>}
+          </li>
+        ))}
+      </ol>
+    </PageScroll>
   );
 }
 

@@ -25,7 +25,7 @@ export function WorkingSheet({ working, number }: { working: CheckWorking; numbe
         <div className="working-body">
           <h3>{title}</h3>
           {symbols.length === 0 ? null : <Given symbols={symbols} />}
-          <WorkingLines steps={steps} />
+          <WorkingLines title={title} steps={steps} />
           {notes.map((note) => (
             <p key={note} className="working-note">
               {note}

@@ -7,7 +7,8 @@ import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
 export function CalculationsMargin({ result, report }: { result: Assessment | null; report: StrengthReport | null }) {
   const strength = result?.strength;
   return (
-    <section className="calculations-margin" aria-label="What the calculations come to">
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reached by keyboard (WCAG 2.1.1)
+    <section className="calculations-margin" aria-label="What the calculations come to" tabIndex={0}>
       <h2 className="caption">What they come to</h2>
       {result === null ? null : (
         <ul className="calculations-verdicts">

@@ -26,8 +26,8 @@ export function CalculationsPage({ letter, scheme, assessment, strength, report,
         <p className="caption">Calculations of revision {letter}, screening</p>
         <h2>What is fullest, and why</h2>
         <p>
-          {assessment.scope}. Forces are factored unless said; each line opens to its formula, the numbers put in and
-          its clause. Engine {assessment.engineVersion}.
+          {`${assessment.scope.charAt(0).toUpperCase()}${assessment.scope.slice(1)}`}. Forces are factored unless said;
+          each line opens to its formula, the numbers put in and its clause. Engine {assessment.engineVersion}.
         </p>
       </header>
       <FamilyTables results={report.results} nameOf={nameOf} onOpen={onOpen} />
