@@ -1,12 +1,13 @@
 import { lemke } from "../numerics/lemke.ts";
 import { SOLUTION_ACCURACY, SUM_ROUNDING } from "../numerics/tolerances.ts";
-import { bearingForce, bearingGap, bearingStiffness } from "./bearing-state.ts";
+import { bearingForce, bearingGap } from "./bearing-state.ts";
 import { bearingStates, type BearingStates } from "./bearing-states.ts";
 import { drivenMovement } from "./driven-movement.ts";
+import type { OpenedBearings } from "./opened-bearings.ts";
 import type { Prepared } from "./prepared.ts";
 import { unbalanced, type LoadVector, type Movement } from "./solve-movement.ts";
 import { solvedTogether, type Course } from "./solved-together.ts";
-import { superposed } from "./superposed.ts";
+import { superposed, superposedPressures } from "./superposed.ts";
 import { holdsSomething, type ContactState, type System } from "./system.ts";
 
 export type ContactOutcome =
@@ -44,46 +45,64 @@ export function settleContact(
 /** A state that stands, and its movement under the load at hand. */
 type Standing = { readonly prepared: Prepared; readonly result: Movement };
 
+/** A state with no bearing open, and the pressures under all of them. */
+type Pressed = { readonly prepared: Prepared; readonly pressures: Float64Array };
+
 function* settle(load: LoadVector, closed: Standing, states: BearingStates, held: Uint8Array): Course<ContactOutcome> {
   const { system } = closed.prepared;
-  let base = closed;
   let factorised = closed;
+  let pressed = pressedIn(closed, load);
+  let base = pressed;
   for (let before = 1; ;) {
-    const { open, rounds } = openings(base, load, states, held, before);
+    const { open, rounds } = openings(base, states, held, before);
     const { lost } = base.prepared.state;
     const nowLost = lost.map((flag, b) => (flag || (open[b] && holdsSomething(system, b, lost)) ? 1 : 0));
     if (nowLost.every((flag, b) => flag === lost[b]))
       return yield* confirm(factorised, load, { open, lost }, states, held, rounds);
-    const without = yield* solveState(factorised, load, { open: new Uint8Array(lost.length), lost: nowLost }, states);
-    if (!without.stable) return { settled: false, movement: drivenMovement(without.movements, load), rounds };
-    base = without;
-    if (base.prepared.update === null) factorised = base;
+    const without: ContactState = { open: new Uint8Array(lost.length), lost: nowLost };
+    const updated = states.updated(factorised.prepared, without);
+    if (updated?.update) {
+      const responses = states.responses(factorised.prepared);
+      const { update } = updated;
+      const pressures = superposedPressures(update, factorised.result, load, pressed.pressures, responses);
+      base = { prepared: updated, pressures };
+    } else {
+      const solved = yield* solveAfresh(load, without, states);
+      if (!solved.stable) return { settled: false, movement: drivenMovement(solved.movements, load), rounds };
+      factorised = solved;
+      pressed = pressedIn(solved, load);
+      base = pressed;
+    }
     before = rounds;
   }
 }
 
+const pressedIn = ({ prepared, result }: Standing, load: LoadVector): Pressed => ({
+  prepared,
+  pressures: Float64Array.from(prepared.system.bearings, (bearing) => bearingForce(bearing, result, load)),
+});
+
 function openings(
-  { prepared, result }: Standing,
-  load: LoadVector,
+  { prepared, pressures: start }: Pressed,
   states: BearingStates,
   held: Uint8Array,
   before: number,
 ): { readonly open: Uint8Array; readonly rounds: number } {
-  const { bearings } = prepared.system;
-  const start = Float64Array.from(bearings, (bearing) => bearingForce(bearing, result, load));
   const allowed = SOLUTION_ACCURACY * largest(start);
   const members = new Set<number>();
   const pressures = start.slice();
-  const open = new Uint8Array(bearings.length);
+  const open = new Uint8Array(start.length);
   for (let rounds = before; ; rounds++) {
-    const pulling = bearings.flatMap((_, b) =>
-      (pressures[b] ?? 0) < -allowed && !held[b] && !members.has(b) ? [b] : [],
-    );
-    if (pulling.length === 0) return { open, rounds };
-    for (const b of pulling) members.add(b);
+    let pulling = false;
+    for (let b = 0; b < pressures.length; b++) {
+      if ((pressures[b] ?? 0) >= -allowed || held[b] || members.has(b)) continue;
+      members.add(b);
+      pulling = true;
+    }
+    if (!pulling) return { open, rounds };
     const inOrder = [...members].sort((a, b) => a - b);
     const opened = states.opened(prepared, inOrder);
-    const found = complementary(prepared, inOrder, opened.flexibility, start);
+    const found = complementary(inOrder, opened, start);
     inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
     if (found.endless) return { open, rounds: rounds + 1 };
     pressures.set(start);
@@ -91,10 +110,9 @@ function openings(
   }
 }
 
-function complementary(base: Prepared, members: readonly number[], S: Float64Array, start: Float64Array) {
+function complementary(members: readonly number[], { flexibility, scale }: OpenedBearings, start: Float64Array) {
   const q = Float64Array.from(members, (b) => start[b] ?? 0);
-  const scale = Float64Array.from(members, (b) => bearingStiffness(base, b));
-  const solution = lemke(S, q, scale, SOLUTION_ACCURACY);
+  const solution = lemke(flexibility, q, scale, SOLUTION_ACCURACY);
   return solution.solved ? { by: solution.z, endless: false } : { by: solution.direction, endless: true };
 }
 
@@ -134,6 +152,10 @@ function* solveState(
     const result = yield { prepared: updated, load, near };
     if (isBalanced(updated, result, load)) return { stable: true, prepared: updated, result };
   }
+  return yield* solveAfresh(load, state, states);
+}
+
+function* solveAfresh(load: LoadVector, state: ContactState, states: BearingStates): Course<SolvedState> {
   const preparation = states.factorised(state);
   if (!preparation.stable) return preparation;
   return { ...preparation, result: yield { prepared: preparation.prepared, load, near: null } };

@@ -1,4 +1,5 @@
 import { eliminateDense } from "../numerics/dense-ldlt.ts";
+import { bearingStiffness } from "./bearing-state.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
@@ -8,6 +9,8 @@ import type { Bearing } from "./system.ts";
 export interface OpenedBearings {
   /** The pressures under these bearings when each is held open by 1 mm in turn; symmetric, full, row-major, N/mm. */
   readonly flexibility: Float64Array;
+  /** Stiffness of what each of these bearings itself joins, N/mm: the measure of resistance to opening it. */
+  readonly scale: Float64Array;
   /** Adds the pressures under all bearings with these open by so much, in mm. */
   readonly addPressures: (pressures: Float64Array, byMm: Float64Array) => void;
 }
@@ -20,7 +23,8 @@ export function openedBearings(base: Prepared, members: readonly number[], respo
   const { corner, scale } = base.further.corner(unknowns);
   eliminateDense(corner, unknowns.length, moved.length, scale); // as when the state was prepared
   const force = Float64Array.from(members, (b) => unitForce(bearings[b]));
-  return { flexibility: left(corner, moved.length, force), addPressures };
+  const stiffness = Float64Array.from(members, (b) => bearingStiffness(base, b));
+  return { flexibility: left(corner, moved.length, force), scale: stiffness, addPressures };
 
   function addPressures(pressures: Float64Array, byMm: Float64Array): void {
     const sizes = withOthers(

@@ -5,20 +5,35 @@ import type { Responses } from "./responses.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
 
 /**
- * The movement of an updated state under a load, from `basis`, that of the state it was updated from: what is different is
- * as large as it takes to make up for what the other state misses.
+ * How far each unknown of an update goes under a load, from `basis`, the movement of the state it was updated from: as far as
+ * it takes to make up for what that state misses.
  */
-export function superposed(
-  { unknowns, border }: StateUpdate,
-  basis: Movement,
-  load: LoadVector,
-  responses: Responses,
-): Float64Array {
+function sizesOf({ unknowns, border }: StateUpdate, basis: Movement, load: LoadVector): Float64Array {
   const sizes = Float64Array.from(unknowns, (unknown) => missBy(unknown, basis, load));
   solveDense(border.corner, unknowns.length, sizes, 1);
+  return sizes;
+}
+
+/** The movement of an updated state under a load. */
+export function superposed(update: StateUpdate, basis: Movement, load: LoadVector, responses: Responses): Float64Array {
+  const sizes = sizesOf(update, basis, load);
   const movement = basis.movement.slice();
-  responses.to(unknowns).forEach((response, n) => addTimes(movement, response.movement, sizes[n] ?? 0));
+  responses.to(update.unknowns).forEach((response, n) => addTimes(movement, response.movement, sizes[n] ?? 0));
   return movement;
+}
+
+/** The pressures of an updated state under a load, from those of the state it was updated from. */
+export function superposedPressures(
+  update: StateUpdate,
+  basis: Movement,
+  load: LoadVector,
+  before: Float64Array,
+  responses: Responses,
+): Float64Array {
+  const sizes = sizesOf(update, basis, load);
+  const pressures = before.slice();
+  responses.to(update.unknowns).forEach((response, n) => addTimes(pressures, response.pressures, sizes[n] ?? 0));
+  return pressures;
 }
 
 export function addTimes(sum: Float64Array, values: Float64Array, factor: number): void {

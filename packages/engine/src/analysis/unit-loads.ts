@@ -1,4 +1,4 @@
-import { addUniformLoad, toLocalComponents } from "../elements/member.ts";
+import { toLocalComponents, uniformLoadForces, type Member } from "../elements/member.ts";
 import type { ModelCase } from "../model/analytical-model.ts";
 import { plus, type Vector } from "../numerics/vector.ts";
 import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
@@ -17,7 +17,8 @@ export interface LocalUnitLoads {
 
 export function localUnitLoads(basis: LoadBasis, condensed: Condensed<UnitElements>): LocalUnitLoads {
   const { part } = condensed;
-  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
+  const onLine = nodalByLine(part);
+  const parts = basis.loads.map((loads) => nodalLoads(part, onLine, loads));
   return {
     basis,
     condensed: condenseLoads(
@@ -46,7 +47,36 @@ export function reducedUnder(
   return reduced;
 }
 
-function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {
+/** A line, and the forces on its twelve freedoms under 1 N/mm along each axis of the container; axis by axis. */
+type LoadedLine = { readonly member: Member; readonly byAxis: readonly Float64Array[] };
+
+function nodalByLine({ frame }: UnitElements): (beam: string) => LoadedLine {
+  const known = new Map<string, LoadedLine>();
+  return (beam) => {
+    const found = known.get(beam);
+    if (found !== undefined) return found;
+    const member = frame.members.get(beam);
+    if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
+    const line = {
+      member,
+      byAxis: AXES.map((q) => uniformLoadForces(member, toLocalComponents(member.facts.axes, q))),
+    };
+    known.set(beam, line);
+    return line;
+  };
+}
+
+const AXES: readonly Vector[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+function nodalLoads(
+  { frame, places }: UnitElements,
+  onLine: (beam: string) => LoadedLine,
+  { nodal = [], beam_udl = [] }: ModelCase,
+) {
   const forces = new Float64Array(places.length * 6);
   const actions: Action[] = [];
   for (const { node, F } of nodal) {
@@ -55,12 +85,19 @@ function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = []
     actions.push({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
   }
   for (const { beam, q } of beam_udl) {
-    const m = frame.members.get(beam);
-    if (m === undefined) throw new Error(`the container has no beam "${beam}"`);
-    addUniformLoad(m, toLocalComponents(m.facts.axes, q), forces);
-    actions.push(uniformLoadAction(m, places[m.facts.nodes[0]] ?? ORIGIN, q));
+    const { member, byAxis } = onLine(beam);
+    byAxis.forEach((unit, axis) => addAt(forces, member.freedoms, unit, q[axis] ?? 0));
+    actions.push(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
   }
   return { forces, resultant: atOrigin(actions) };
+}
+
+function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array, factor: number): void {
+  if (factor === 0) return;
+  for (let f = 0; f < freedoms.length; f++) {
+    const freedom = freedoms[f] ?? 0;
+    forces[freedom] = (forces[freedom] ?? 0) + factor * (values[f] ?? 0);
+  }
 }
 
 const ORIGIN: Vector = [0, 0, 0];

@@ -6,16 +6,19 @@ import { panelFlow } from "../elements/shear-panel.ts";
 import type { Triple } from "../model/analytical-model.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { FORCES_OF_LINE } from "../strength/inner-forces.ts";
-import type { InnerForces } from "../strength/solve-runs.ts";
+import type { LineForces, SheetFlows } from "../strength/solve-runs.ts";
 
 /** A run with six movements of each retained node of the container, in its own axes. */
 export type SolvedSide = { readonly factors: Readonly<Record<string, number>>; readonly retained: Float64Array };
+
+/** Forces of its lines and flows of its sheets, in one array. */
+export type OwnForces = LineForces & SheetFlows;
 
 /**
  * Forces inside one container in several runs, recovered from the movements themselves: for a container that is solved for
  * a few runs and left, where influences of every bearing point would cost more.
  */
-export function ownForces(unit: PlacedUnit, sides: readonly SolvedSide[], cache: CondensationCache): InnerForces[] {
+export function ownForces(unit: PlacedUnit, sides: readonly SolvedSide[], cache: CondensationCache): OwnForces[] {
   const condensation = cache.part(unit.fragment);
   if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
   const { condensed } = condensation;

@@ -3,9 +3,9 @@ import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "../strength/assumption-sets.ts";
 import type { ModelledBearing } from "../strength/modelled-bearings.ts";
 import { smallMovements } from "../strength/small-movements.ts";
-import type { InnerForces, SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
+import type { SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/strength-runs.ts";
-import { ownForces } from "./own-forces.ts";
+import { ownForces, type OwnForces } from "./own-forces.ts";
 
 /** Runs that stood with the same bearings held, when the building was solved whole. */
 export type HeldRuns = { readonly held: readonly string[]; readonly runs: readonly StrengthRun[] };
@@ -54,8 +54,12 @@ function solvedRun(
   { run, held, combination }: Standing,
   set: AssumptionSet,
   ownId: string,
-  own: InnerForces | undefined,
+  own: OwnForces | undefined,
 ): SolvedRun {
+  const told = (unitId: string): OwnForces => {
+    if (unitId !== ownId || own === undefined) throw new RangeError(`forces inside ${unitId} are not told here`);
+    return own;
+  };
   return {
     run,
     set,
@@ -67,10 +71,8 @@ function solvedRun(
     residual: combination.residual,
     movement: combination.movement,
     nodeIds: combination.nodeIds,
-    inner: (unitId) => {
-      if (unitId !== ownId || own === undefined) throw new RangeError(`forces inside ${unitId} are not told here`);
-      return own;
-    },
+    inner: told,
+    flows: told,
     between: () => {
       throw new RangeError("steel between the containers is not told here");
     },

@@ -58,6 +58,12 @@ export function fixedForces({ facts, fixed }: Member, load: readonly [number, nu
 
 /** Adds the nodal forces equivalent to a uniform load (N/mm of length, local axes) to `forces` (global freedoms). */
 export function addUniformLoad(m: Member, load: readonly [number, number, number], forces: Float64Array): void {
+  const nodal = uniformLoadForces(m, load);
+  m.freedoms.forEach((freedom, i) => (forces[freedom] = (forces[freedom] ?? 0) + (nodal[i] ?? 0)));
+}
+
+/** The nodal forces equivalent to a uniform load (N/mm of length, local axes) on the member's own freedoms. */
+export function uniformLoadForces(m: Member, load: readonly [number, number, number]): Float64Array {
   const { axes, armI, armJ } = m.facts;
   const f = fixedForces(m, load);
   const nodal = new Float64Array(12);
@@ -72,7 +78,7 @@ export function addUniformLoad(m: Member, load: readonly [number, number, number
   }
   if (armI) moveForces(nodal, 0, armI);
   if (armJ) moveForces(nodal, 6, armJ);
-  m.freedoms.forEach((freedom, i) => (forces[freedom] = (forces[freedom] ?? 0) + (nodal[i] ?? 0)));
+  return nodal;
 }
 
 /** The twelve forces on the member at end i, then end j, in local axes (N, N·mm), under movement and uniform load. */

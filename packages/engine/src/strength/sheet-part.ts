@@ -2,7 +2,7 @@ import { corrugatedSheet, type Fold } from "../catalog/sections/corrugated-sheet
 import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import { demandAgainst } from "../checks/check.ts";
-import type { InnerForces, SolvedRun } from "./solve-runs.ts";
+import type { SheetFlows, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
 /** A whole piece of wall between uprights, in strips from one end to the other. */
@@ -48,7 +48,7 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
   };
 
   function mostFlow(solved: SolvedRun): number {
-    return mostMeanOverAMetre(strips, solved.inner(ownerId));
+    return mostMeanOverAMetre(strips, solved.flows(ownerId));
   }
 
   function useOf(flow: number): number {
@@ -57,7 +57,7 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
 }
 
 /** From each strip on as far as a metre goes; a piece that is shorter has one mean. */
-function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: InnerForces): number {
+function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: SheetFlows): number {
   const flow = strips.map((strip) => stripFlow(strip, forces));
   let most = 0;
   for (let from = 0; from < strips.length; from++) {
@@ -75,7 +75,7 @@ function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: InnerForces):
 }
 
 /** Mean flow over the height of a strip, N/mm. */
-export function stripFlow({ panels }: SheetStrip, { values, panelAt }: InnerForces): number {
+export function stripFlow({ panels }: SheetStrip, { values, panelAt }: SheetFlows): number {
   let sum = 0;
   let heightMm = 0;
   for (const { id, heightMm: own } of panels) {

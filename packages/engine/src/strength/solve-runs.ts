@@ -20,8 +20,8 @@ export type LineForces = {
   readonly at: (id: string) => number;
 };
 
-/** Forces inside a container, with the flow of each sheet at `panelAt` its name. Valid until another run is asked for. */
-export type InnerForces = LineForces & { readonly panelAt: (id: string) => number };
+/** Flows of sheets, N/mm: the one of each at `panelAt` its name. */
+export type SheetFlows = { readonly values: Float64Array; readonly panelAt: (id: string) => number };
 
 /** One run under one set of assumptions. `held`: units and posts it takes to be held by their bearings; else it falls. */
 export type SolvedRun = {
@@ -36,7 +36,9 @@ export type SolvedRun = {
   /** Six movements of every node between the containers, mm and radians, global axes, in the order of `nodeIds`. */
   readonly movement: Float64Array;
   readonly nodeIds: readonly string[];
-  readonly inner: (unitId: string) => InnerForces;
+  /** Forces of lines inside a container, valid until another run is asked for; so are the flows of its sheets. */
+  readonly inner: (unitId: string) => LineForces;
+  readonly flows: (unitId: string) => SheetFlows;
   /** Steel that belongs to no container. */
   readonly between: () => LineForces;
 };
@@ -163,8 +165,11 @@ const solvedRuns = (
       nodeIds: solved.nodeIds,
       inner: (unitId) => {
         const forces = inside(unitId);
-        const { at, panelAt } = forces.places;
-        return { values: forces.under(one, standing[n + 1]), at, panelAt };
+        return { values: forces.under(one, standing[n + 1]), at: forces.at };
+      },
+      flows: (unitId) => {
+        const forces = inside(unitId);
+        return { values: forces.flowsUnder(one, standing[n + 1]), panelAt: forces.panelAt };
       },
       between: () => {
         const { memberEndForces } = solved.frame;

@@ -33,7 +33,7 @@ describe.each([
         ours.forEach((force, n) =>
           expect(Math.abs(force - (memberEndForces[line]?.[n] ?? NaN)), `${line} ${n}`).toBeLessThan(1e-7 * largest),
         );
-      const { values, panelAt } = solved.inner(id);
+      const { values, panelAt } = solved.flows(id);
       const flows = Math.max(...Object.values(panelFlows).map(Math.abs));
       for (const [sheet, flow] of Object.entries(panelFlows))
         expect(Math.abs((values[panelAt(sheet)] ?? NaN) - flow), sheet).toBeLessThan(1e-7 * flows);

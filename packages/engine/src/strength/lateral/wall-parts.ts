@@ -107,6 +107,6 @@ const countsIn = ({ pieces }: UnitWall, { from, to }: PlacedStrip): boolean =>
   pieces.some(({ u0, u1 }) => (from + to) / 2 > u0 && (from + to) / 2 < u1);
 
 function shearOf(strips: readonly PlacedStrip[], unitId: string, solved: SolvedRun): number {
-  const forces = solved.inner(unitId);
-  return strips.reduce((sum, strip) => sum + strip.widthMm * stripFlow(strip, forces), 0);
+  const flows = solved.flows(unitId);
+  return strips.reduce((sum, strip) => sum + strip.widthMm * stripFlow(strip, flows), 0);
 }
