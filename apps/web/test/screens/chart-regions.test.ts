@@ -7,6 +7,7 @@ const stretch = (fromMm: number, toMm: number, verdict: ChartStretch["verdict"])
   ...{ fromMm, toMm, verdict },
   why: { kind: "within", partId: "u1 jamb right", use: 0.5, run: "1.4D" },
 });
+/** Nothing is said below the narrowest width judged, 300 mm. */
 const column = (centreMm: number, worksToMm: number): ChartColumn => ({
   centreMm,
   mostMm: 2000,
@@ -31,7 +32,7 @@ describe("regions of the chart", () => {
     const bare: ChartColumn = { centreMm: 2000, mostMm: 2000, stretches: [stretch(300, 2000, "does not work")] };
     const regions = chartRegions([column(1000, 900), bare], scale);
     const works = regions.find(({ verdict }) => verdict === "works with steel");
-    expect(works?.area).toBe("M1000 3000L1500 3000L1500 2075L1000 2075Z");
+    expect(works?.area).toBe("M1000 2700L1500 2700L1500 2075L1000 2075Z");
   });
 
   it("answer for a place by the nearest column and the stretch its width falls in", () => {

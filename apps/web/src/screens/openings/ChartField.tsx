@@ -131,15 +131,19 @@ function Axes({ side, scale }: ChartFieldProps) {
       />
       <Lettering
         text="centre of the opening, metres from the end"
-        spot={{ xPx: right, yPx: scale.basePx + 32, anchor: "end" }}
+        spot={{ xPx: right - 22, yPx: scale.basePx + 32, anchor: "end" }}
         sizePx={11.5}
       />
     </g>
   );
 }
 
-function Regions({ columns, scale, under }: ChartFieldProps) {
-  const regions = chartRegions(columns, scale);
+function Regions({ columns, scale, under, tried }: ChartFieldProps) {
+  const [x, y] = [scale.xPx(tried.centreMm), scale.yPx(tried.widthMm)];
+  const regions = chartRegions(columns, scale, [
+    { xPx: x, yPx: y },
+    { xPx: x, yPx: y - 24 },
+  ]);
   return (
     <g aria-hidden="true">
       {regions.map(({ verdict, area, edge }) => {

@@ -1,5 +1,6 @@
 import type { ChartColumn, ChartDistances } from "@cornerway/engine";
 import { chartSentence, chartVerdict, chartVerdictWords, type Verdict } from "@cornerway/schema";
+import type { ReactNode } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { verdictClass } from "../../look/verdict-class.ts";
 import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
@@ -9,6 +10,7 @@ import type { ChartPlace } from "../../worker/chart-messages.ts";
 import type { LiveChart } from "../../worker/use-opening-chart.ts";
 import { answerAt } from "./chart-regions.ts";
 import { LengthField } from "./LengthField.tsx";
+import "../../sheet/notes-margin.css";
 
 type ChartMarginProps = {
   readonly live: LiveChart;
@@ -18,6 +20,7 @@ type ChartMarginProps = {
   readonly name: string;
   readonly tagOf: (id: string) => string;
   readonly onTry: (place: ChartPlace) => void;
+  readonly footer: ReactNode;
   /** Draws what is tried; absent where it is drawn already. */
   readonly draw: {
     readonly label: string;
@@ -28,12 +31,12 @@ type ChartMarginProps = {
 
 /** What the chart says of the place tried, how far it is from the next answer, and what the chart takes for granted. */
 export function ChartMargin(props: ChartMarginProps) {
-  const { live, columns, under, tried, name, tagOf, onTry, draw } = props;
+  const { live, columns, under, tried, name, tagOf, onTry, footer, draw } = props;
   const units = useUnits();
   const { so } = live;
   const found = answerAt(columns, tried);
   return (
-    <section className="notes-margin chart-margin" aria-label={`Opening chart of ${name}`}>
+    <section className="notes-margin chart-margin" aria-label="What the chart says">
       <header>
         <h2 className="caption">{name}</h2>
         <Drawing live={live} />
@@ -113,6 +116,7 @@ export function ChartMargin(props: ChartMarginProps) {
         )}
         <p className="note-grey">{`Arrows move what is tried 10 mm, with Shift 305 mm; [ and ] make it ${spokenLength(50, units)} smaller and larger.`}</p>
       </div>
+      <footer>{footer}</footer>
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import type { ChartRequest } from "@cornerway/engine";
 import type { Opening } from "@cornerway/schema";
-import type { ReactNode } from "react";
+import { useEffect, type ReactNode } from "react";
 import type { FieldPlace } from "../../sheet/contract.ts";
 import { spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -21,14 +21,19 @@ type ChartPaperProps = {
   readonly onTry: (place: ChartPlace) => void;
   readonly asTable: boolean;
   readonly table: ReactNode;
+  /** Told the scale of the wall, for the key of strokes. */
+  readonly onScale: (pxPerM: number) => void;
 };
+
+/** On a field narrower than this the table says more than the drawing. */
+const NARROW_PX = 480;
 
 /** The field of sheet 2: the chart on its wall, or the same as a table. */
 export function ChartPaper(props: ChartPaperProps) {
   const { place, live, under, tagOf, name, request, opening, tried, onTry, asTable, table } = props;
   const units = useUnits();
   const { so } = live;
-  if (asTable) return table;
+  if (asTable || place.widthPx < NARROW_PX) return table;
   if (so === null || so.side === null || request === null)
     return (
       <p className="chart-empty" role="status">
@@ -48,9 +53,11 @@ export function ChartPaper(props: ChartPaperProps) {
     place.widthPx,
     place.heightPx,
   );
+  const pxPerM = scale.pxPerMm * 1000;
   const [sillMm, heightMm] = [request.sillUm / 1000, request.heightUm / 1000];
   return (
     <>
+      <ScaleTeller pxPerM={pxPerM} onScale={props.onScale} />
       <ChartField
         {...{ scale, under, tried, drawn, tagOf, onTry }}
         side={so.side}
@@ -66,4 +73,9 @@ export function ChartPaper(props: ChartPaperProps) {
       </p>
     </>
   );
+}
+
+function ScaleTeller({ pxPerM, onScale }: { readonly pxPerM: number; readonly onScale: (pxPerM: number) => void }) {
+  useEffect(() => onScale(pxPerM), [pxPerM, onScale]);
+  return null;
 }

@@ -3,6 +3,7 @@ import { chartVerdict, elementNames, type Opening, type Scheme } from "@cornerwa
 import { useMemo, useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { KeysSlip, type KeyLine } from "../../room/KeysSlip.tsx";
+import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom } from "../../room/room-context.ts";
@@ -42,6 +43,7 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
   const [chosen, choose] = useState<ChartChoice | null>(null);
   const [asTable, showTable] = useState(false);
   const [keysShown, showKeys] = useState(false);
+  const [pxPerM, setPxPerM] = useState(50);
   const choice = standingChoice(scheme, chosen);
   const choiceKey = JSON.stringify(choice);
   const request = useMemo(() => (choice === null ? null : requestOf(scheme, choice)), [scheme, choiceKey]); // eslint-disable-line react-hooks/exhaustive-deps
@@ -89,6 +91,7 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
             <ChartPaper
               {...{ place, live, under, tagOf, name, opening, asTable }}
               request={request}
+              onScale={setPxPerM}
               tried={tried.place}
               onTry={tried.set}
               table={<ChartTable {...{ columns, under, tagOf }} caption={`Opening chart of ${name}`} />}
@@ -97,9 +100,6 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
           <div className="chart-tools">
             <Command quiet shortcut="T" onPress={() => showTable(!asTable)}>
               {asTable ? "As a drawing" : "As a table"}
-            </Command>
-            <Command quiet shortcut="?" onPress={() => showKeys(!keysShown)}>
-              Keys
             </Command>
           </div>
           {keysShown ? <KeysSlip lines={keyLines} onClose={() => showKeys(false)} /> : null}
@@ -111,6 +111,7 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
             {...{ live, columns, under, name, tagOf }}
             tried={tried.place}
             onTry={tried.set}
+            footer={<MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
             draw={
               drawIt === undefined
                 ? null

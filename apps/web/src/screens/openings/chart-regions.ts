@@ -9,37 +9,47 @@ export type ChartRegion = {
   readonly area: string;
   readonly edge: string;
   /** Where its name stands: in the middle of its tallest place; null where there is no room. */
-  readonly name: { readonly xPx: number; readonly yPx: number } | null;
+  readonly name: NameSpot | null;
 };
+
+export type NameSpot = { readonly xPx: number; readonly yPx: number };
 
 type Piece = { readonly verdict: Verdict; readonly points: readonly (readonly [number, number])[] };
 
 /**
  * Areas of the chart. Between two columns with the same verdicts one above the other, edges run straight from one traced place to
- * the other; between others each column stands for itself half of the way.
+ * the other; between others each column stands for itself half of the way. `kept`: where no name may stand.
  */
-export function chartRegions(columns: readonly ChartColumn[], scale: ChartScale): ChartRegion[] {
+export function chartRegions(
+  columns: readonly ChartColumn[],
+  scale: ChartScale,
+  kept: readonly NameSpot[] = [],
+): ChartRegion[] {
   const pieces = columns.flatMap((column, n) => {
     const next = columns[n + 1];
     return next === undefined ? [] : piecesBetween(column, next);
   });
+  const taken = [...kept];
   return verdicts.flatMap((verdict): ChartRegion[] => {
     const own = pieces.filter((piece) => piece.verdict === verdict);
     if (own.length === 0) return [];
     const onField = own.map(({ points }) => points.map(([x, y]) => ({ xPx: scale.xPx(x), yPx: scale.yPx(y) })));
     const area = onField.map(polygonPath).join("");
     const edge = onField.flatMap(([a, b]) => (a && b ? [linePath(a.xPx, a.yPx, b.xPx, b.yPx)] : [])).join("");
-    return [{ verdict, area, edge, name: nameSpot(columns, verdict, scale) }];
+    const name = nameSpot(columns, verdict, scale, taken);
+    if (name !== null) taken.push(name);
+    return [{ verdict, area, edge, name }];
   });
 }
 
 /** Stretches with the same verdict as one, edges halfway between the widths judged. */
 function levelsOf({ stretches }: ChartColumn): { verdict: Verdict; from: number; to: number }[] {
   const levels: { verdict: Verdict; from: number; to: number }[] = [];
-  for (const { verdict, fromMm, toMm } of stretches) {
+  for (const { verdict, fromMm, toMm, why } of stretches) {
+    if (why.kind === "member cut") break; // its edge is the line of the corner post
     const last = levels.at(-1);
     if (last?.verdict === verdict) last.to = toMm;
-    else levels.push({ verdict, from: last === undefined ? 0 : (fromMm + last.to) / 2, to: toMm });
+    else levels.push({ verdict, from: last === undefined ? fromMm : (fromMm + last.to) / 2, to: toMm });
   }
   levels.forEach((level, n) => {
     const next = levels[n + 1];
@@ -78,9 +88,17 @@ function piecesBetween(a: ChartColumn, b: ChartColumn): Piece[] {
   return [...own(left, a.centreMm, middle), ...own(right, middle, b.centreMm)];
 }
 
-const LEAST_ROOM_PX = 30;
+const LEAST_ROOM_PX = 26;
+/** Half of what a name takes, px. */
+const NAME = { halfPx: 105, highPx: 26 };
 
-function nameSpot(columns: readonly ChartColumn[], verdict: Verdict, scale: ChartScale): ChartRegion["name"] {
+/** The tallest place that is clear of names already laid. */
+function nameSpot(
+  columns: readonly ChartColumn[],
+  verdict: Verdict,
+  scale: ChartScale,
+  taken: readonly NameSpot[],
+): NameSpot | null {
   const spots = columns.flatMap((column) =>
     levelsOf(column)
       .filter((level) => level.verdict === verdict && level.from < scale.mostMm)
@@ -89,8 +107,13 @@ function nameSpot(columns: readonly ChartColumn[], verdict: Verdict, scale: Char
         return { xPx: scale.xPx(column.centreMm), yPx: (foot + head) / 2, roomPx: foot - head };
       }),
   );
-  const [tallest] = spots.toSorted((p, q) => q.roomPx - p.roomPx);
-  return tallest === undefined || tallest.roomPx < LEAST_ROOM_PX ? null : { xPx: tallest.xPx, yPx: tallest.yPx };
+  const clear = spots.filter(
+    ({ xPx, yPx, roomPx }) =>
+      roomPx >= LEAST_ROOM_PX &&
+      taken.every((name) => Math.abs(name.xPx - xPx) > NAME.halfPx * 2 || Math.abs(name.yPx - yPx) > NAME.highPx),
+  );
+  const [tallest] = clear.toSorted((p, q) => q.roomPx - p.roomPx);
+  return tallest === undefined ? null : { xPx: tallest.xPx, yPx: tallest.yPx };
 }
 
 /** What the chart says of a place and width: by the nearest column, the nearest width it judged. */
