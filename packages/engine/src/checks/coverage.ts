@@ -152,9 +152,11 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "pad bending": { bounded: ["pad"], why: "as plain concrete: bars are not counted" },
   "pad punching": { bounded: ["pad"], why: "as plain concrete: bars are not counted" },
   "bearing on soil": { checked: ["pad"], why: "presumptive until a report is attached" },
+  "pad lifts": { checked: ["pad"] },
   anchor: {
-    checked: ["pad", "added post"],
-    why: "cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
+    bounded: ["pad"],
+    checked: ["added post"],
+    why: "anchors of a stated detail, not the ones drawn; cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
   },
   "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },

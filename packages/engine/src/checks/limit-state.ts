@@ -29,6 +29,7 @@ export const limitStates = [
   "bearing on concrete",
   "pad bending",
   "pad punching",
+  "pad lifts",
   "bearing on soil",
   "anchor",
   "lock tension",

@@ -5,6 +5,7 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { unitLinesOf } from "../model/unit-lines-of.ts";
+import { anchorParts } from "./anchor-parts.ts";
 import { bearingParts } from "./bearing-parts.ts";
 import { connectionParts } from "./connection-parts.ts";
 import { driftBasis, driftParts } from "./drift-parts.ts";
@@ -46,6 +47,7 @@ export function checkedParts(
     ...freePostParts(building, built, basis.factored),
     ...bearingParts(bearings, building, basis.factored),
     ...connectionParts(bearings, scheme, basis),
+    ...anchorParts(building.pads, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
 }

@@ -16,6 +16,7 @@ import { notJudged } from "./not-judged.ts";
 import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import { solveRuns, type RefusedRun, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { solveSettling } from "./settling.ts";
 import { skinResults } from "./skin-results.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
 import { statedResult } from "./stated-result.ts";
@@ -88,11 +89,11 @@ export function strengthOf(
   const [base, ...others] = assumptionSets;
   const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
   const plan = enlarged(firstOrder, swayFactor(leans));
-  const first = solveRuns(analysis, cases, plan.runs, base, memory);
+  const first = solveSettling(analysis, cases, plan.runs, base, memory);
   let done = 1;
   tell(done, strengthSteps);
   const solve = (set: AssumptionSet, runs: RunPlan["runs"]) => {
-    const solved = solveRuns(analysis, cases, runs, set, memory, first.built.model);
+    const solved = solveSettling(analysis, cases, runs, set, memory, first.built.model);
     tell(++done, strengthSteps);
     return solved;
   };

@@ -5,7 +5,7 @@ import { assessStrength } from "../../src/assess-strength.ts";
 import type { TellProgress } from "../../src/strength/strength-of.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { drawnUnit } from "./drawn-unit.ts";
-import { ordinarySchemes } from "./ordinary-schemes/ordinary-schemes.ts";
+import { ordinarySchemes, withBothEnds } from "./ordinary-schemes/ordinary-schemes.ts";
 
 function proved(scheme: Scheme | undefined, tell?: TellProgress) {
   if (scheme === undefined) throw new Error("there is such a scheme");
@@ -20,8 +20,8 @@ const strengthMarksOf = ({ marks }: Assessment): Mark[] =>
     ["overstressed", "strength-open", "strength-adequate", "uplift", "slides"].includes(fact.kind),
   );
 
-describe("assessStrength of one 20 ft unit held to four pads", () => {
-  const scheme = ordinarySchemes["one 20 ft"];
+describe("assessStrength of one 20 ft unit held to four pads, doors welded shut", () => {
+  const scheme = withBothEnds(ordinarySchemes["one 20 ft"] ?? drawnUnit({}));
   const told: string[] = [];
   const { assessment, proof } = proved(scheme, (done, of) => told.push(`${done}/${of}`));
 

@@ -130,6 +130,16 @@ const joined = (unit: number, face: "left" | "right", fromMm: number, widthMm: n
 /** Units side by side: 50 mm apart. */
 const BESIDE = 2488;
 
+/**
+ * The same with the two remedies a check of the lateral system names first: doors welded shut, so that both ends are walls, and
+ * pads of 1.6 m by 0.8 m, heavy enough for what a bare unit pulls in the wind.
+ */
+export const withBothEnds = (scheme: Scheme): Scheme => ({
+  ...scheme,
+  containers: scheme.containers.map((container) => ({ ...container, doors: "welded shut" })),
+  pads: scheme.pads.map((pad) => ({ ...pad, lengthUm: um(1600), widthUm: um(1600), depthUm: um(800) })),
+});
+
 /** Twenty of the kind architects draw every week. */
 export const ordinarySchemes: Readonly<Record<string, Scheme>> = {
   "one 20 ft": ordinary([at("1CC")]),

@@ -1,0 +1,111 @@
+import type { AnchorGroup } from "../codes/concrete/anchor-group.ts";
+import { anchors } from "../checks/anchors.ts";
+import type { Check } from "../checks/check.ts";
+import { padUplift } from "../checks/pad-uplift.ts";
+import type { PlacedPad } from "../geometry/building.ts";
+import { forcePart } from "./force-part.ts";
+import { isEarthquake } from "./holds-needed.ts";
+import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import type { StrengthPart } from "./strength-part.ts";
+
+/** What a hold-down hands to its pad, N. */
+type Pull = { readonly pullN: number; readonly shearN: number };
+
+/**
+ * Pads with a hold-down on them: the anchors of the stated detail, and the pad's own weight against what lifts it. Anchors are
+ * not drawn: four headed ones of 16 mm, 150 mm deep where the pad allows, 200 mm apart in its middle; common practice, no
+ * published source.
+ */
+export function anchorParts(
+  pads: readonly PlacedPad[],
+  bearings: readonly ModelledBearing[],
+  concreteMpa: number,
+): StrengthPart[] {
+  return pads.flatMap((pad): StrengthPart[] => {
+    const held = bearings.filter(
+      ({ planned: { below, heldById } }) => heldById !== undefined && "ground" in below && below.ground === pad.id,
+    );
+    if (held.length === 0) return [];
+    const all = bearings.filter(({ planned: { below } }) => "ground" in below && below.ground === pad.id);
+    return [anchorPart(pad, held, concreteMpa), upliftPart(pad, all)];
+  });
+}
+
+function anchorPart(placed: PlacedPad, held: readonly ModelledBearing[], concreteMpa: number): StrengthPart {
+  const checksOf = ({ pullN, shearN }: Pull, seismic: boolean): readonly Check[] =>
+    anchors({ element: "pad", group: detail(placed, concreteMpa, seismic), pullN, shearN, grouted: false });
+  // every strength is held against a force of its own: shares grow in proportion, the sum of the worst two against 1.2
+  const shares = [false, true].map((seismic) => ({
+    pull: worstUse(checksOf({ pullN: NEWTON, shearN: 0 }, seismic)),
+    shear: worstUse(checksOf({ pullN: 0, shearN: NEWTON }, seismic)),
+  }));
+  const useOf = (solved: SolvedRun): number => {
+    const { pullN, shearN } = pullOn(held, solved);
+    const { pull = 0, shear = 0 } = shares[isEarthquake(solved) ? 1 : 0] ?? {};
+    const [t, v] = [pull * pullN, shear * shearN];
+    return Math.max(t, v, t > 0 && v > 0 ? (t + v) / TOGETHER : 0);
+  };
+  const place = "anchors of the stated detail";
+  return {
+    id: `${placed.id} pad ${place}`,
+    ownerId: placed.id,
+    element: "pad",
+    place,
+    level: "strength",
+    use: useOf,
+    decide: (solved) => ({
+      limitState: "anchor",
+      utilisation: useOf(solved),
+      checks: () => checksOf(pullOn(held, solved), isEarthquake(solved)),
+    }),
+  };
+}
+
+/** ACI 318 17.8.3, from memory. */
+const TOGETHER = 1.2;
+const NEWTON = 1;
+
+const worstUse = (checks: readonly Check[]): number =>
+  checks.reduce((most, check) => Math.max(most, check.ok ? check.utilisation : Infinity), 0);
+
+function pullOn(held: readonly ModelledBearing[], solved: SolvedRun): Pull {
+  let [x, y, up] = [0, 0, 0];
+  for (const bearing of held) {
+    const [fx, fy, fz] = bearingForce(bearing, solved);
+    x += fx;
+    y += fy;
+    up += Math.max(-fz, 0);
+  }
+  return { pullN: up, shearN: Math.sqrt(x * x + y * y) };
+}
+
+const ANCHOR = { count: 4, diameterMm: 16, steelAreaMm2: 157, tensileMpa: 400, headMm2: 314, spacingMm: 200 };
+const DEPTH_MM = 150;
+/** Concrete under a head. */
+const COVER_MM = 75;
+
+function detail({ pad }: PlacedPad, concreteMpa: number, seismic: boolean): AnchorGroup {
+  const { count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingMm } = ANCHOR;
+  const [along, across] = [pad.lengthUm, pad.widthUm].map((um) => Math.max((um / 1000 - spacingMm) / 2, 0));
+  const thicknessMm = pad.depthUm / 1000;
+  // shear may point either way: the nearer edge is the one it meets
+  const near = Math.min(along ?? 0, across ?? 0);
+  return {
+    ...{ count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingXMm: spacingMm, spacingYMm: spacingMm },
+    edge: { leftMm: near, rightMm: near, frontMm: near, backMm: near },
+    depthMm: Math.min(DEPTH_MM, Math.max(thicknessMm - COVER_MM, 1)),
+    installed: "cast in, headed",
+    concreteMpa,
+    concreteThicknessMm: thicknessMm,
+    seismic,
+  };
+}
+
+function upliftPart({ id, pad }: PlacedPad, own: readonly ModelledBearing[]): StrengthPart {
+  const volumeMm3 = (pad.lengthUm / 1000) * (pad.widthUm / 1000) * (pad.depthUm / 1000);
+  const pulled = (solved: SolvedRun): number => own.reduce((sum, bearing) => sum - bearingForce(bearing, solved)[2], 0);
+  return forcePart({ ownerId: id, element: "pad", place: "its own weight", level: "strength" }, pulled, (forceN) => [
+    padUplift(forceN, volumeMm3),
+  ]);
+}

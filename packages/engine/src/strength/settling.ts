@@ -1,0 +1,53 @@
+import type { Analysis } from "../load-path/analysis.ts";
+import type { ActionCase } from "../loads/action-case.ts";
+import type { BuiltModel } from "../model/build-model.ts";
+import type { BuildingModel } from "../model/building-model.ts";
+import { buildModel } from "../model/build-model.ts";
+import type { AssumptionSet } from "./assumption-sets.ts";
+import { modelledBearings } from "./modelled-bearings.ts";
+import { solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import type { StrengthRun } from "./strength-runs.ts";
+
+/**
+ * Runs in which a support moves, apart from the others. Ground that goes down or was built low pulls nothing: what stands over
+ * it loses its bearing, whatever holds it down there against wind. A hold-down that had to pull its pad's ground after it
+ * would twist a container as no ground can.
+ */
+export function solveSettling(
+  analysis: Analysis,
+  cases: readonly ActionCase[],
+  runs: readonly StrengthRun[],
+  set: AssumptionSet,
+  memory: StrengthMemory,
+  sameLoads?: BuildingModel,
+): SolvedSet {
+  const used = new Set(runs.flatMap(({ factors }) => Object.keys(factors)));
+  const acting = cases.filter(({ id }) => used.has(id));
+  const built = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
+  const bearings = modelledBearings(built, analysis.structure.building);
+  const moving = new Set(acting.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
+  const isMoved = ({ factors }: StrengthRun): boolean => Object.keys(factors).some((id) => moving.has(id));
+  const still = solveBuilt(
+    built,
+    bearings,
+    runs.filter((run) => !isMoved(run)),
+    set,
+    memory,
+  );
+  const moved = runs.filter(isMoved);
+  if (moved.length === 0) return still;
+  const pulled = solveBuilt(pressedOnly(built), bearings, moved, set, memory);
+  const solved = new Map([...still.solved, ...pulled.solved].map((one) => [one.run.id, one]));
+  return {
+    set,
+    built,
+    solved: runs.flatMap(({ id }) => solved.get(id) ?? []),
+    refused: [...still.refused, ...pulled.refused],
+  };
+}
+
+/** Every support on the ground presses only. */
+function pressedOnly(built: BuiltModel): BuiltModel {
+  const supports = built.model.supports.map((support) => ({ ...support, compression_only: true }));
+  return { ...built, model: { ...built.model, supports } };
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import type { Lock, Scheme } from "@cornerway/schema";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { governingOf } from "../../src/strength/screen.ts";
+import { drawnUnit } from "./drawn-unit.ts";
+import { oneRun, ownWeight } from "./one-run.ts";
+
+const fittings = ["front-right", "front-left", "door-right", "door-left"] as const;
+const held: Scheme = {
+  ...drawnUnit({ type: "1CC" }),
+  locks: fittings.map((fitting): Lock => ({
+    id: `h-${fitting}`,
+    tag: "H",
+    containerId: "u1",
+    fitting,
+    kind: "hold-down",
+  })),
+};
+/** Up on the whole roof, N. */
+const lift = (forceN: number): ActionCase => ({
+  id: "lift",
+  symbol: "W",
+  loads: [
+    {
+      kind: "against",
+      containerId: "u1",
+      face: "roof",
+      patch: {
+        rect: { u0: 0, u1: 6058, v0: 0, v1: 2438 },
+        pressurePa: -forceN / (6.058 * 2.438),
+        alongUPaPerMm: 0,
+        alongVPaPerMm: 0,
+      },
+    },
+  ],
+});
+const checksOf = (scheme: Scheme, forceN: number, place: string) => {
+  const worst = oneRun(scheme, [ownWeight(scheme, 20_000), lift(forceN)]).worsts.find(
+    (one) => one.part.place === place,
+  );
+  return worst === undefined ? [] : governingOf(worst).screened.checks();
+};
+
+// 20 kN of weight under 60 kN of suction: 10 kN at each hold-down. Pad 1.2 · 1.2 · 0.4 m · 23.5 kN/m³ = 13.54 kN, 0.9 of it 12.18.
+describe("a unit held down on four pads and lifted by 40 kN more than its weight", () => {
+  it("lifts each pad with 10 kN against 0.9 of its weight", () => {
+    const [check] = checksOf(held, 60_000, "its own weight");
+    expect(check?.ok === true && check.utilisation).toBeCloseTo(10_000 / 12_182.4, 3);
+  });
+
+  // Steel 0.75 · 4 · 157 · 400 = 188.4 kN; breakout of four, c_a 500, h_ef 150: N_b = 10·√17.2·150^1.5 = 76.2 kN, area
+  // (450 + 200)² / 450² = 2.086, 0.70: 111.3 kN cracked concrete: 10 kN is 0.090 of it.
+  it("breaks no cone out of it: 10 kN of 111 kN", () => {
+    const checks = checksOf(held, 60_000, "anchors of the stated detail");
+    const most = Math.max(...checks.map((check) => (check.ok ? check.utilisation : Infinity)));
+    expect(Math.abs(most / (10_000 / 111_300) - 1)).toBeLessThan(0.03);
+  });
+
+  it("is not asked for where nothing is held down", () => {
+    expect(checksOf(drawnUnit({ type: "1CC" }), 10_000, "its own weight")).toEqual([]);
+  });
+});

@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import type { Lock, Scheme } from "@cornerway/schema";
+import { inOrder } from "../../src/geometry/in-order.ts";
+import { analyse } from "../../src/load-path/analysis.ts";
+import type { ActionCase } from "../../src/loads/action-case.ts";
+import { modelledBearings, bearingForce } from "../../src/strength/modelled-bearings.ts";
+import { solveSettling } from "../../src/strength/settling.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
+import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+import { drawnUnit } from "./drawn-unit.ts";
+import { firstSet, ownWeight } from "./one-run.ts";
+
+const fittings = ["front-right", "front-left", "door-right", "door-left"] as const;
+const scheme: Scheme = inOrder({
+  ...drawnUnit({ type: "1CC" }),
+  containers: drawnUnit({ type: "1CC" }).containers.map((one) => ({ ...one, doors: "welded shut" })),
+  locks: fittings.map((fitting): Lock => ({
+    id: `h-${fitting}`,
+    tag: "H",
+    containerId: "u1",
+    fitting,
+    kind: "hold-down",
+  })),
+});
+const settled: ActionCase = {
+  id: "T",
+  symbol: "T",
+  loads: [{ kind: "movement", elementId: "p-front-right", downMm: 10 }],
+};
+const run = (id: string, factors: Readonly<Record<string, number>>): StrengthRun => ({
+  id,
+  level: "strength",
+  combination: {
+    id,
+    level: "strength",
+    terms: [],
+    clause: { document: "", edition: "", place: "", certainty: "derived" },
+  },
+  factors,
+});
+const forces = (weightN: number): number[][] => {
+  const analysis = analyse(scheme);
+  const runs = [run("still", { own: 1 }), run("moved", { own: 1, T: 1 })];
+  const { solved, built } = solveSettling(
+    analysis,
+    [ownWeight(scheme, weightN), settled],
+    runs,
+    firstSet(),
+    strengthMemory(),
+  );
+  expect(solved.map((one) => one.run.id)).toEqual(["still", "moved"]);
+  const bearings = modelledBearings(built, analysis.structure.building);
+  return solved.map((one) => bearings.map((bearing) => bearingForce(bearing, one)[2]));
+};
+
+// Statics of a stiff box on four corners: one bearing lost, the one across the diagonal goes with it, the other two share all.
+describe("a box held down at four pads of which one settles by 10 mm", () => {
+  const [still = [], moved = []] = forces(40_000);
+
+  it("stands on a quarter each before", () => {
+    for (const force of still) expect(force).toBeCloseTo(10_000, 0);
+  });
+
+  it("is pulled down nowhere, and keeps its weight", () => {
+    expect(Math.min(...moved)).toBeGreaterThanOrEqual(0);
+    expect(moved.reduce((sum, force) => sum + force, 0)).toBeCloseTo(40_000, 3);
+    expect(moved.filter((force) => force < 1)).toHaveLength(2);
+  });
+});
