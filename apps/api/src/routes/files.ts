@@ -4,9 +4,10 @@ import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
 import { partOfSender } from "../plugins/part.ts";
-import { answer, sendProblem } from "../plugins/problems.ts";
+import { answer } from "../plugins/problems.ts";
 import { keepFile } from "../services/files/keep-file.ts";
 import { readFile } from "../services/files/read-file.ts";
+import { sentFile } from "./sent-file.ts";
 
 const path = "/api/projects/:projectId/files/:fileId";
 const params = z.strictObject({ projectId: ProjectId, fileId: FileId });
@@ -49,13 +50,9 @@ export const fileRoutes: FastifyPluginAsyncZod = async (app) => {
     path,
     { config: { act: "keep-file" }, schema: keeping, bodyLimit: largestFileBytes + 64 * 1024 },
     async (request, reply) => {
-      if (!request.isMultipart()) return sendProblem(reply, { code: "media-type", detail: "send multipart/form-data" });
-      const part = await request.file();
-      if (part === undefined)
-        return sendProblem(reply, { code: "file-refused", fields: [{ pointer: "/file", detail: "no file was sent" }] });
-      const bytes = await part.toBuffer();
-      if (part.file.truncated) return sendProblem(reply, { code: "body-too-large" });
-      const given = { id: request.params.fileId, name: part.filename.normalize("NFC"), bytes };
+      const sent = await sentFile(request);
+      if (!sent.ok) return answer(reply, sent);
+      const given = { id: request.params.fileId, ...sent.value };
       return answer(reply, await keepFile(app.database, partOfSender(request), given), 201);
     },
   );

@@ -252,6 +252,20 @@ describe("the sealed copy", () => {
     expectProblem(await everyone.owner.get(`${room.path}/files/${randomUUID()}`), "not-found");
   });
 
+  it.each([
+    ["a form cut off", "--x\r\ncontent-disposition: form-data; name=file; filename=a.pdf\r\n\r\n%PDF-"],
+    ["no form at all", "%PDF-1.7 %%EOF"],
+    ["a field in place of a file", "--x\r\ncontent-disposition: form-data; name=file\r\n\r\n%PDF-\r\n--x--\r\n"],
+    ["nothing", ""],
+  ])("is not taken from %s, and that is said", async (_what, body) => {
+    await room.send([place(1)]);
+    const answer = await everyone.engineer
+      .post(`${room.path}/files/${randomUUID()}`)
+      .set("content-type", "multipart/form-data; boundary=x")
+      .send(body);
+    expectProblem(answer, "file-refused");
+  });
+
   it("cannot be kept under a digest that is not its own: the table itself refuses it", async () => {
     await room.send([place(1)]);
     const file = await keep(pdf("a"));
