@@ -99,6 +99,7 @@ it("every table can be read through its model by the service's role", async () =
     db.webhook.count(),
     db.matter.count(),
     db.matterStep.count(),
+    db.keptFile.count(),
     db.costBook.count(),
     db.decision.count(),
     db.webhookDelivery.count(),
