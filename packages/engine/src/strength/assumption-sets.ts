@@ -6,10 +6,12 @@ export type AssumptionSet = {
   /** Solved for every run, or only for those that governed in the sets solved for all. */
   readonly solves: "every run" | "governing runs";
   readonly assumptions: ModelAssumptions;
+  /** Absent: rigid. */
+  readonly pads?: "soft";
 };
 
 export type AssumptionId =
-  "locks at play" | "locks tied" | "diaphragms ×¼" | "diaphragms ×4" | "racking ×0.7" | "racking ×1.3";
+  "locks at play" | "locks tied" | "diaphragms ×¼" | "diaphragms ×4" | "racking ×0.7" | "racking ×1.3" | "pads soft";
 
 const diaphragms = (times: number): ModelAssumptions => ({
   ...usualAssumptions,
@@ -31,7 +33,7 @@ export const softRacking: AssumptionSet = {
   assumptions: racking(0.7),
 };
 
-/** The envelope. The first set names the base; pads are rigid in all of them. */
+/** The envelope. The first set names the base; pads are rigid in all but the last, which is tied as soft ground matters most then. */
 export const assumptionSets: readonly [AssumptionSet, ...AssumptionSet[]] = [
   { id: "locks at play", solves: "every run", assumptions: usualAssumptions },
   { id: "locks tied", solves: "every run", assumptions: { ...usualAssumptions, holds: "tied" } },
@@ -39,4 +41,5 @@ export const assumptionSets: readonly [AssumptionSet, ...AssumptionSet[]] = [
   { id: "diaphragms ×4", solves: "governing runs", assumptions: diaphragms(4) },
   softRacking,
   { id: "racking ×1.3", solves: "governing runs", assumptions: racking(1.3) },
+  { id: "pads soft", solves: "governing runs", assumptions: { ...usualAssumptions, holds: "tied" }, pads: "soft" },
 ];

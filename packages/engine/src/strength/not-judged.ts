@@ -28,7 +28,6 @@ export const notJudged: readonly string[] = [
     "deflection of rails and beams, and the gaps it closes between units one over another",
     "anchors and plates under posts",
     "lifting of less than a whole unit, with posts or steel that hang outside it; erection stages",
-    "pads that give: supports are rigid",
     "welds of frames, bolts, plates",
     "vibration, fatigue, fire, corrosion",
   ].map((what) => `${what}: no verdict answers for it`),

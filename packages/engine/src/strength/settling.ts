@@ -4,7 +4,8 @@ import type { BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import { buildModel } from "../model/build-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
-import { modelledBearings } from "./modelled-bearings.ts";
+import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
+import { onSoftPads } from "./soft-pads.ts";
 import { solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import type { StrengthRun } from "./strength-runs.ts";
 
@@ -23,8 +24,10 @@ export function solveSettling(
 ): SolvedSet {
   const used = new Set(runs.flatMap(({ factors }) => Object.keys(factors)));
   const acting = cases.filter(({ id }) => used.has(id));
-  const built = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
-  const bearings = modelledBearings(built, analysis.structure.building);
+  const { building } = analysis.structure;
+  const onRigid = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
+  const bearings = modelledBearings(onRigid, building);
+  const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
   const moving = new Set(acting.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
   const isMoved = ({ factors }: StrengthRun): boolean => Object.keys(factors).some((id) => moving.has(id));
   const still = solveBuilt(
@@ -36,7 +39,7 @@ export function solveSettling(
   );
   const moved = runs.filter(isMoved);
   if (moved.length === 0) return still;
-  const pulled = solveBuilt(pressedOnly(built), bearings, moved, set, memory);
+  const pulled = solveBuilt(pressedOnly(built, bearings), bearings, moved, set, memory);
   const solved = new Map([...still.solved, ...pulled.solved].map((one) => [one.run.id, one]));
   return {
     set,
@@ -46,8 +49,18 @@ export function solveSettling(
   };
 }
 
-/** Every support on the ground presses only. */
-function pressedOnly(built: BuiltModel): BuiltModel {
-  const supports = built.model.supports.map((support) => ({ ...support, compression_only: true }));
-  return { ...built, model: { ...built.model, supports } };
+/** Every bearing on the ground presses only. */
+function pressedOnly(built: BuiltModel, bearings: readonly ModelledBearing[]): BuiltModel {
+  const { model } = built;
+  const grounded = new Set(bearings.filter(({ on }) => on === "support").map(({ name }) => name));
+  const press = <T extends object>(one: T, name: string): T =>
+    grounded.has(name) ? { ...one, compression_only: true } : one;
+  return {
+    ...built,
+    model: {
+      ...model,
+      supports: model.supports.map((support) => press(support, support.node)),
+      links: model.links.map((link) => press(link, link.id)),
+    },
+  };
 }
