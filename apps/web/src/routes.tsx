@@ -89,6 +89,12 @@ const seal = createRoute({
   component: lazyRouteComponent(() => import("./screens/seal/SealPage.tsx"), "SealPage"),
 });
 
+const permitSet = createRoute({
+  getParentRoute: () => project,
+  path: "/permit-set",
+  component: lazyRouteComponent(() => import("./screens/permit-set/PermitSetPage.tsx"), "PermitSetPage"),
+});
+
 const sheet = createRoute({
   getParentRoute: () => project,
   path: "/sheet/$sheet",
@@ -102,7 +108,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
     ...[invitation, first, newPassword, forgotten, account, startProject, people],
-    project.addChildren([landing, seal, settings, costBook, premium, sheet]),
+    project.addChildren([landing, seal, permitSet, settings, costBook, premium, sheet]),
   ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,

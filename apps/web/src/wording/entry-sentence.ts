@@ -1,6 +1,7 @@
 import type { Check, Licence, RecordPayload, UnitSystem } from "@cornerway/schema";
 import { dateOf } from "../controls/calendar.ts";
 import { actSentence } from "./act-sentence.ts";
+import { commentStepSentence } from "./comment-sentence.ts";
 import { decisionSentence } from "./decision-sentence.ts";
 import { conditionStepSentence, questionStepSentence } from "./follow-sentence.ts";
 import type { NameOf } from "./name-of.ts";
@@ -83,6 +84,12 @@ export function entrySentence(
       return `Sealed copy of revision ${payload.revision} laid here: ${payload.copy.name}.`;
     case "condition followed":
       return conditionStepSentence(payload);
+    case "set printed":
+      return `Permit set of revision ${payload.letter} printed, ${payload.pages} pages, from the record to entry ${payload.upTo}.`;
+    case "comments brought in":
+      return `${payload.comments.length} comments of the authority brought in.`;
+    case "comment followed":
+      return commentStepSentence(payload);
     case "stamp pressed":
       return `Revision ${payload.stamp.revision} stamped: ${payload.stamp.disposition}.`;
   }

@@ -1,0 +1,32 @@
+import { Link } from "@tanstack/react-router";
+import { useRoom } from "../../room/room-context.ts";
+import { PageSheet } from "../../sheet/PageSheet.tsx";
+import { PlanCheckSection } from "./PlanCheckSection.tsx";
+import { SetsSection } from "./SetsSection.tsx";
+import "./permit-set.css";
+
+/** The printed set of a revision, and the comments of the authority that it answers. */
+export function PermitSetPage() {
+  const { project } = useRoom();
+  const params = { projectId: project.id };
+  return (
+    <PageSheet
+      title={`${project.name}, permit set`}
+      caption={`${project.client} · ${project.place}`}
+      heading={`${project.name}: permit set`}
+      way={
+        <>
+          <Link className="command command-quiet" to="/projects/$projectId/seal" params={params}>
+            On the way to the seal
+          </Link>
+          <Link className="command" to="/projects/$projectId" params={params}>
+            To the sheets
+          </Link>
+        </>
+      }
+    >
+      <SetsSection />
+      <PlanCheckSection />
+    </PageSheet>
+  );
+}
