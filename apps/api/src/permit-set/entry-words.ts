@@ -19,6 +19,22 @@ export function entryWords({ kind, payload }: RecordEntry): string {
       return `Revision ${payload.letter}, by the engine: ${payload.verdict}`;
     case "stamp pressed":
       return `Revision ${payload.stamp.revision}, review between the parties: ${payload.stamp.disposition}`;
+    case "issued for seal":
+      return `Revision ${payload.issue.revision} issued for seal`;
+    case "sealed copy kept":
+      return `Sealed copy of revision ${payload.revision} kept, SHA-256 ${payload.copy.digest.slice(0, 16)}…`;
+    case "revision checked":
+      return `Revision ${payload.check.revision} checked by a second engineer: ${payload.check.outcome}`;
+    case "mark disposed":
+      return `Disposition ${payload.disposition.number} on a mark of revision ${payload.disposition.revision}`;
+    case "values confirmed":
+      return `${payload.confirmation.values.length} values from memory confirmed against ${payload.confirmation.against}`;
+    case "set printed":
+      return `Permit set of revision ${payload.letter} printed from the record to entry ${payload.upTo}`;
+    case "comments brought in":
+      return `${payload.comments.length} comments of the authority brought in`;
+    case "comment followed":
+      return `Comment ${payload.number} of the authority: ${payload.step.step}`;
     default:
       return capital(kind);
   }

@@ -1,4 +1,4 @@
-import { mayReadEntry, recordKinds, type RecordEntry, type RecordKind } from "@cornerway/schema";
+import { mayReadEntry, recordKinds, type RecordEntry, type RecordKind, type Revision } from "@cornerway/schema";
 import { verificationSummary } from "../../permit-set/verification-summary.ts";
 import type { SetSource } from "../../permit-set/set-source.ts";
 import { readLatestRun } from "../../store/assessment-rows.ts";
@@ -54,9 +54,23 @@ export async function gatherSource(db: Connection, which: WhichSet): Promise<Set
     proof: report === null ? null : { report, workings: await readWorkings(db, key) },
     record: { ...(await readHead(db, projectId, upTo)), entries },
     comments: await readCommentsUpTo(db, projectId, upTo),
-    issuedForSeal: null, // no act of the service issues for seal yet
+    issuedForSeal: sealIssueOf(entries, revision),
     verification: verificationSummary(),
   };
+}
+
+/** The engineer's issue for seal of this very content and result; a sealed print says so, and never before. */
+function sealIssueOf(
+  entries: readonly RecordEntry[],
+  { letter, contentDigest, resultDigest }: Pick<Revision, "letter" | "contentDigest" | "resultDigest">,
+): SetSource["issuedForSeal"] {
+  for (const { payload } of entries.toReversed()) {
+    if (payload?.kind !== "issued for seal") continue;
+    const { revision, author, issuedAt, ...of } = payload.issue;
+    const same = revision === letter && of.contentDigest === contentDigest && of.resultDigest === resultDigest;
+    if (same) return { by: author.name, at: issuedAt };
+  }
+  return null;
 }
 
 /** Who holds a part once all these entries have happened. */
