@@ -91,6 +91,8 @@ export type { HoldNeeded } from "./strength/holds-needed.ts";
 export type { UnitStrength } from "./strength/unit-strength.ts";
 export type { StrengthReason } from "./strength/strength-reason.ts";
 export { confirmOpening, openingChart, usualFineness } from "./opening-chart.ts";
+export { chartSteel, openingPriceStep, priceSteps } from "./price-step.ts";
+export type { OpeningSteel, Priced, PriceStep } from "./price-step.ts";
 export type { ChartAnswerOf, ChartFineness } from "./chart/opening-chart.ts";
 export type { Confirmation } from "./chart/confirm-place.ts";
 export { STEP_MM as chartStepMm } from "./chart/chart.ts";

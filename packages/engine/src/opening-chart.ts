@@ -1,8 +1,8 @@
 import type { Scheme } from "@cornerway/schema";
-import type { ChartRefusal, ChartRequest, ChartStep } from "./chart/chart.ts";
+import type { ChartAnswer, ChartRefusal, ChartRequest, ChartStep } from "./chart/chart.ts";
 import type { Place } from "./chart/chart-side.ts";
 import { confirmPlace, type Confirmation } from "./chart/confirm-place.ts";
-import { tracedChart, type ChartAnswerOf, type ChartFineness } from "./chart/opening-chart.ts";
+import { chartedPlace, tracedChart, type ChartAnswerOf, type ChartFineness } from "./chart/opening-chart.ts";
 import { rememberedBasis } from "./chart/remembered-basis.ts";
 import { checkBasisOf } from "./checks/check-basis.ts";
 import { designBasisFor } from "./codes/loads/design-basis-for.ts";
@@ -24,6 +24,11 @@ export function openingChart(
 /** One place and width of a chart under all runs, all sets of assumptions and its own loads, with neighbours. mm. */
 export function confirmOpening(scheme: Scheme, request: ChartRequest, place: Place): Confirmation | ChartRefusal {
   return confirmPlace(scheme, request, place, basisOf(scheme), strengthMemory());
+}
+
+/** One place and width as a chart answers it. mm. */
+export function chartedOpening(scheme: Scheme, request: ChartRequest, place: Place): ChartAnswer | ChartRefusal {
+  return chartedPlace(scheme, request, place, basisOf(scheme), strengthMemory());
 }
 
 const basisOf = ({ site: { edition } }: Scheme): StrengthBasis => ({

@@ -1,4 +1,5 @@
 import type { Verdict } from "@cornerway/schema";
+import type { ChartRequest } from "./chart/chart.ts";
 import { touchMm } from "./geometry/tolerances.ts";
 
 /** What a move costs, in the order of price; classes 0 to 5 of common practice, no published source. */
@@ -36,7 +37,14 @@ export function openingPriceStep(verdict: Verdict, opening: OpeningSteel): Price
   }
 }
 
-/** Nothing is cut below a free move; this tells which of two steps costs more. */
+/** What is drawn for a place and width of a chart. */
+export const chartSteel = (
+  { framed, sillUm, heightUm }: Pick<ChartRequest, "framed" | "sillUm" | "heightUm">,
+  sheet: OpeningSteel["sheet"],
+  widthMm: number,
+): OpeningSteel => ({ framed, sillMm: sillUm / 1000, headMm: (sillUm + heightUm) / 1000, widthMm, sheet });
+
+/** The one of two steps that costs more. */
 export const dearerStep = (a: PriceStep, b: PriceStep): PriceStep =>
   priceSteps.indexOf(a) >= priceSteps.indexOf(b) ? a : b;
 

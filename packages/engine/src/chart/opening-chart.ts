@@ -5,6 +5,7 @@ import type { StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthBasis } from "../strength/strength-basis.ts";
 import {
   STEP_MM,
+  type ChartAnswer,
   type ChartBasis,
   type ChartColumn,
   type ChartException,
@@ -83,6 +84,19 @@ export function* tracedChart(
       solved: judge.solved,
     },
   };
+}
+
+/** One place and width as a chart answers it, the building solved with the opening in its first place. */
+export function chartedPlace(
+  scheme: Scheme,
+  request: ChartRequest,
+  place: Place,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+): ChartAnswer | ChartRefusal {
+  const answer = trialGround(scheme, request, firstPlace(scheme, request), basis, memory);
+  if (!answer.accepted) return answer;
+  return new PlaceJudge(answer.ground).answer(place, decidingSets(answer.ground));
 }
 
 const nearest = (columns: readonly ChartColumn[], centreMm: number): ChartColumn | undefined =>

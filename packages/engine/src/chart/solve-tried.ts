@@ -10,10 +10,13 @@ import { ownForces, type OwnForces } from "./own-forces.ts";
 /** Runs that stood with the same bearings held, when the building was solved whole. */
 export type HeldRuns = { readonly held: readonly string[]; readonly runs: readonly StrengthRun[] };
 
-/** What was solved, and the runs that no longer stand as they did. */
+/** What was solved, and the runs that do not stand even with all bearings held. */
 export type TriedRuns = { readonly solved: readonly SolvedRun[]; readonly fallen: readonly StrengthRun[] };
 
-/** Solves runs on a building in which one container was changed, held as they were before; its own forces alone are told. */
+/**
+ * Solves runs on a building in which one container was changed, held as they were before; those that no longer stand so with all
+ * bearings held. Forces of that container alone are told.
+ */
 export function solveTried(
   model: BuildingModel,
   unit: PlacedUnit,
@@ -24,18 +27,21 @@ export function solveTried(
 ): TriedRuns {
   const solver = buildingSolver(model, cache);
   const standing: Standing[] = [];
-  const fallen: StrengthRun[] = [];
-  for (const { held, runs } of groups) {
+  const solve = (held: readonly string[], runs: readonly StrengthRun[]): StrengthRun[] => {
     const names = new Set(bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
     const answers = solver(Object.fromEntries(runs.map(({ id, factors }) => [id, factors])), names);
-    for (const run of runs) {
+    return runs.filter((run) => {
       const answer = answers.get(run.id);
       if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
       const combination = smallMovements(answer);
-      if ("refused" in combination) fallen.push(run);
-      else standing.push({ run, held, combination });
-    }
-  }
+      if ("refused" in combination) return true;
+      standing.push({ run, held, combination });
+      return false;
+    });
+  };
+  const loose = groups.flatMap(({ held, runs }) => solve(held, runs));
+  const everything = [...new Set(bearings.map(({ ownerId }) => ownerId))];
+  const fallen = loose.length === 0 ? [] : solve(everything, loose);
   const inside = ownForces(
     unit,
     standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(unit.id) })),

@@ -3,7 +3,7 @@ import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
-import { FragmentStore, ModelledUnit } from "../model/modelled-unit.ts";
+import { ModelledUnit } from "../model/modelled-unit.ts";
 import { softRacking } from "../strength/assumption-sets.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import { screen, type PartWorst } from "../strength/screen.ts";
@@ -70,7 +70,7 @@ function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
 
 function builtWith(tried: Tried, { built, set }: TrialSet): { built: BuiltModel; placed: PlacedUnit } {
   const { unit, analysis, actions } = tried;
-  const model = new ModelledUnit(analysis, built.plan, unit, set.assumptions, new FragmentStore());
+  const model = new ModelledUnit(analysis, built.plan, unit, set.assumptions);
   const placed = model.placed(actions, tried.loads);
   tried.loads ??= placed;
   const units = built.model.units.map((one) => (one.id === unit.id ? placed : one));
