@@ -66,7 +66,7 @@ describe("strength from the draft to the stamp", () => {
       .getByText(/strength (waits|\d of \d)/)
       .first()
       .waitFor();
-    expect(await page.locator(".note h3, .title-block").filter({ hasText: "Works as built" }).count()).toBe(0);
+    expect(await page.locator(".title-block").filter({ hasText: "Works as built" }).count()).toBe(0);
     await page.keyboard.press("Control+z");
     await judged(page);
   });

@@ -72,6 +72,7 @@ export * from "./working.ts";
 export * from "./wording/chart-sentences.ts";
 export * from "./wording/element-names.ts";
 export * from "./wording/figures.ts";
+export * from "./wording/in-tags.ts";
 export * from "./wording/mark-sentences.ts";
 export * from "./wording/reader.ts";
 export * from "./wording/stamp-refusal.ts";

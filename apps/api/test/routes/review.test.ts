@@ -308,7 +308,7 @@ describe("stamps", () => {
     async (disposition) => {
       await send();
       const pressed = await press(newStamp(await assessed("A"), { disposition }));
-      expect(expectProblem(pressed, "stamp-not-open").detail).toMatch(/gravity alone.*not entered.*not checked/);
+      expect(expectProblem(pressed, "stamp-not-open").detail).toMatch(/Gravity alone.*not entered.*not checked/);
     },
   );
 

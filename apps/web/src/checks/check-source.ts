@@ -1,7 +1,25 @@
+import { elementNames, inTags } from "@cornerway/schema";
 import type { CheckWorking, Project, Revision, Role, Scheme, StrengthReport } from "@cornerway/schema";
 import { useMemo } from "react";
 import { fetchWorking, reportKey, useStrengthReport } from "../data/strength-report.ts";
 import type { LiveStrength } from "../worker/use-strength.ts";
+
+/** Rows with tags in the stead of ids, as everyone calls things. */
+export function taggedReport(report: StrengthReport, scheme: Scheme): StrengthReport {
+  const names = elementNames(scheme);
+  const tagged = (text: string) => inTags(text, names);
+  return {
+    ...report,
+    results: report.results.map((result) => ({ ...result, place: tagged(result.place), run: tagged(result.run) })),
+    loads: report.loads.map((load) => ({ ...load, title: tagged(load.title) })),
+    cases: report.cases.map((each) => ({ ...each, id: tagged(each.id) })),
+    withoutEquilibrium: report.withoutEquilibrium.map((each) => ({
+      ...each,
+      words: tagged(each.words),
+      first: tagged(each.first),
+    })),
+  };
+}
 
 /** Governing checks of one scheme, and where their workings come from. */
 export interface CheckSource {
@@ -25,7 +43,7 @@ export function useRevisionChecks(
       revision === undefined || judged === null
         ? null
         : {
-            report,
+            report: report === null ? null : taggedReport(report, revision.scheme),
             scheme: revision.scheme,
             key: reportKey(projectId, letter, judged),
             fetchWorking: (id) => fetchWorking(projectId, letter, id),
@@ -44,7 +62,7 @@ export function useDraftChecks({ judged, stands, workingOf }: LiveStrength): Che
       judged === null || judged.report === null || !stands
         ? null
         : {
-            report: judged.report,
+            report: taggedReport(judged.report, judged.scheme),
             scheme: judged.scheme,
             key: ["draft checks", judged.answer],
             fetchWorking: workingOf,

@@ -23,7 +23,7 @@ let answers = 0;
 
 export interface StrengthTold {
   judged: (judged: Judged) => void;
-  progress: (done: number, of: number) => void;
+  progress: (scheme: Scheme, done: number, of: number) => void;
 }
 
 /**
@@ -88,7 +88,7 @@ export class StrengthRun {
     if (word.kind === "working") return this.#settle(word.id, word.working);
     const scheme = this.#asked;
     if (scheme === null || word.turn !== this.#turn) return;
-    if (word.kind === "progress") return this.#told.progress(word.done, word.of);
+    if (word.kind === "progress") return this.#told.progress(scheme, word.done, word.of);
     this.#asked = null;
     answers += 1;
     const told = { answer: answers, scheme };

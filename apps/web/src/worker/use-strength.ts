@@ -19,11 +19,14 @@ export interface LiveStrength {
 /** Strength of the scheme shown, from a Web Worker of its own, once the hand rests; the next change ends what is under way. */
 export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   const [judged, setJudged] = useState<Judged | null>(null);
-  const [progress, setProgress] = useState<LiveStrength["progress"]>(null);
+  const [progress, setProgress] = useState<{ scheme: Scheme; done: number; of: number } | null>(null);
   const run = useRef<StrengthRun | null>(null);
 
   useEffect(() => {
-    const told = { judged: setJudged, progress: (done: number, of: number) => setProgress({ done, of }) };
+    const told = {
+      judged: setJudged,
+      progress: (asked: Scheme, done: number, of: number) => setProgress({ scheme: asked, done, of }),
+    };
     const opened = new StrengthRun(startThread, told);
     run.current = opened;
     return () => opened.stop();
@@ -32,15 +35,13 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   useEffect(() => {
     run.current?.leave(scheme);
     if (inHand || scheme.containers.length === 0) return undefined;
-    const timer = setTimeout(() => {
-      setProgress(null);
-      run.current?.ask(scheme);
-    }, restMs);
+    const timer = setTimeout(() => run.current?.ask(scheme), restMs);
     return () => clearTimeout(timer);
   }, [scheme, inHand]);
 
   const workingOf = useCallback((id: string) => run.current?.workingOf(id) ?? Promise.resolve(null), []);
-  return { judged, stands: judged?.scheme === scheme, progress, workingOf };
+  const underway = progress?.scheme === scheme ? progress : null;
+  return { judged, stands: judged?.scheme === scheme, progress: underway, workingOf };
 }
 
 function startThread() {

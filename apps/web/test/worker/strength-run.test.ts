@@ -27,7 +27,7 @@ function opened() {
   };
   const run = new StrengthRun(start, {
     judged: (answer) => judged.push(answer),
-    progress: (done, of) => progress.push(`${done}/${of}`),
+    progress: (_scheme, done, of) => progress.push(`${done}/${of}`),
   });
   return { run, threads, judged, progress };
 }

@@ -7,6 +7,7 @@ import type { UnitSystem } from "./figures.ts";
 import { givenSentences } from "./given-sentences.ts";
 import { jointSentences } from "./joint-sentences.ts";
 import { postSentences } from "./post-sentences.ts";
+import { inTags } from "./in-tags.ts";
 import type { Named, Reader, Telling } from "./reader.ts";
 import { strengthSentences } from "./strength-sentences.ts";
 import { standSentences } from "./stand-sentences.ts";
@@ -48,5 +49,8 @@ const tell = <K extends MarkKind>(kind: K, fact: Facts[K], named: Named): Tellin
 
 function namedBy({ elements }: Mark, names: ReadonlyMap<string, string>, units: UnitSystem): Named {
   const tags = elements.map((id) => names.get(id) ?? id);
-  return { at: (index) => tags[index] ?? "", rest: (from) => tags.slice(from), say: figuresIn(units) };
+  return {
+    ...{ at: (index) => tags[index] ?? "", rest: (from) => tags.slice(from), say: figuresIn(units) },
+    tagged: (text) => inTags(text, names),
+  };
 }

@@ -15,4 +15,6 @@ export type Named = {
   readonly at: (index: number) => string;
   readonly rest: (from: number) => string[];
   readonly say: Figures;
+  /** A run or a place, with tags in the stead of ids. */
+  readonly tagged: (text: string) => string;
 };

@@ -6,7 +6,7 @@ export function stampRefusalSentence(refusal: StampRefusal): string {
     case "strength not judged":
       return "No strength is judged on it.";
     case "gravity alone":
-      return "Strength is judged under gravity alone: wind, snow and earthquake of the place are not entered.";
+      return "Gravity alone is judged: wind, snow and earthquake are not entered.";
     case "does not work":
       return refusal.marks === 1 ? "1 mark does not work." : `${refusal.marks} marks do not work.`;
     case "not checked":

@@ -5,14 +5,14 @@ import type { Named, Telling } from "./reader.ts";
 
 /** What numbers say of strength: beyond it, within it, open, pulled or pushed with nothing to hold. */
 export const strengthSentences = {
-  overstressed: ({ parts, more }: FactOf<"overstressed">, { at }: Named): Telling => {
-    const [worst] = parts;
+  overstressed: ({ parts, more }: FactOf<"overstressed">, { at, tagged }: Named): Telling => {
+    const [worst, ...next] = parts;
     return {
       architect: {
         body: `${at(0)} is loaded beyond its strength, whatever is assumed: ${usedOf(worst)}.${others(parts.length - 1 + more, "are beyond it too")}`,
       },
       engineer: {
-        body: `${at(0)} is over under every assumption: ${inRow(parts.map(judged))}.${others(more, "are over too")}`,
+        body: `${at(0)} is over under every assumption: ${tagged(inRow([worst].flatMap(told)))}.${tagged(further("Over too", next, more))}`,
       },
       owner: {
         body: `Parts of ${at(0)} are too weak for what is drawn. It needs steel, or less load, before it can stand.`,
@@ -20,16 +20,16 @@ export const strengthSentences = {
     };
   },
 
-  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at }: Named): Telling => {
+  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at, tagged }: Named): Telling => {
     const count = parts.length + more;
-    const [worst] = parts;
+    const [worst, ...next] = parts;
     const first = worst === undefined ? "" : ` First: the ${worst.part}, ${worst.why}.`;
     return {
       architect: {
         body: `Numbers alone do not settle the strength of ${at(0)}.${first === "" ? ` What is open: ${inRow(causes)}.` : first}`,
       },
       engineer: {
-        body: `${at(0)}: ${inRow([...parts.map((part) => `${judged(part)}, ${part.why}`), ...causes])}.${others(more, "are open too")}`,
+        body: `${at(0)}: ${tagged(inRow([...(worst === undefined ? [] : [`${judged(worst)}, ${worst.why}`]), ...causes]))}.${tagged(further("Open too", next, more))}`,
       },
       owner: {
         body: `The strength of ${at(0)} is for the engineer to say${count > 1 ? ", in several places" : ""}. Nothing is wrong with it yet.`,
@@ -37,34 +37,34 @@ export const strengthSentences = {
     };
   },
 
-  "strength-adequate": ({ under, governing, parts }: FactOf<"strength-adequate">, { at }: Named): Telling => ({
+  "strength-adequate": ({ under, governing, parts }: FactOf<"strength-adequate">, { at, tagged }: Named): Telling => ({
     architect: {
       body: `Every part of ${at(0)} that is checked stays within its strength under ${under}; the most used is the ${governing.part} at ${percent(governing.utilisation ?? 0)}.`,
     },
     engineer: {
-      body: `${at(0)}: ${parts} parts within their strengths under ${under}, over the whole envelope. Governing: ${judged(governing)}.`,
+      body: `${at(0)}: ${parts} parts within their strengths under ${under}, over the whole envelope. Governing: ${tagged(judged(governing))}.`,
     },
     owner: {
       body: `The parts of ${at(0)} that were checked are strong enough for ${under === "all loads" ? "the loads of this place" : "what it carries; wind and earthquakes are not looked at yet"}.`,
     },
   }),
 
-  uplift: ({ places, forceKn, run }: FactOf<"uplift">, { at, say }: Named): Telling => ({
+  uplift: ({ places, forceKn, run }: FactOf<"uplift">, { at, say, tagged }: Named): Telling => ({
     architect: {
       body: `${at(0)} is lifted at ${inRow(places)}, and nothing drawn there holds it down. A hold-down or lock for ${say.force(forceKn)} at each would do.`,
     },
     engineer: {
-      body: `${at(0)} pulls at ${inRow(places)}, up to ${say.forceExact(forceKn)} factored, on bearings that only press. Governing run ${run}; other parts are judged as if it were held there.`,
+      body: `${at(0)} pulls at ${inRow(places)}, up to ${say.forceExact(forceKn)} factored, on bearings that only press. Governing run ${tagged(run)}; other parts are judged as if it were held there.`,
     },
     owner: { body: `${at(0)} could be lifted off what it stands on. It has to be held down.` },
   }),
 
-  slides: ({ places, forceKn, frictionKn, run }: FactOf<"slides">, { at, say }: Named): Telling => ({
+  slides: ({ places, forceKn, frictionKn, run }: FactOf<"slides">, { at, say, tagged }: Named): Telling => ({
     architect: {
       body: `${at(0)} is pushed sideways with ${say.force(forceKn)}, more than friction holds. Locks or made connections at ${inRow(places)} would do.`,
     },
     engineer: {
-      body: `${at(0)} takes ${say.forceExact(forceKn)} sideways, factored, against ${say.forceExact(frictionKn)} of friction, with no connection drawn at ${inRow(places)}. Governing run ${run}; locks at play.`,
+      body: `${at(0)} takes ${say.forceExact(forceKn)} sideways, factored, against ${say.forceExact(frictionKn)} of friction, with no connection drawn at ${inRow(places)}. Governing run ${tagged(run)}; locks at play.`,
     },
     owner: { body: `${at(0)} could be pushed off its place. It has to be fastened.` },
   }),
@@ -104,6 +104,17 @@ function judged({ part, place, check, utilisation, ifProved, upperBound, run, en
       ? ""
       : `, ${envelope.least.toFixed(2)} with ${envelope.leastIn} to ${envelope.most?.toFixed(2) ?? "not stated"} with ${envelope.mostIn}`;
   return `${part} ${place}, ${check} ${size}${proved}${upper} in ${run}${span}`;
+}
+
+const told = (part: JudgedPart | undefined): string[] => (part === undefined ? [] : [judged(part)]);
+
+/** The next parts by their size alone: each opens to its working. */
+function further(what: string, next: readonly JudgedPart[], more: number): string {
+  const sizes = next.map(
+    ({ part, place, utilisation }) => `${part} ${place} ${utilisation?.toFixed(2) ?? "not stated"}`,
+  );
+  const rest = more === 0 ? [] : [`${more} more`];
+  return next.length + more === 0 ? "" : ` ${what}: ${inRow([...sizes, ...rest])}.`;
 }
 
 const others = (count: number, what: string): string => (count === 0 ? "" : ` Others ${what}: ${count} more.`);
