@@ -22,14 +22,17 @@ export function MarksSection({ seal, revision }: { seal: SealState; revision: Re
       {seal.dispositions.map((each) => (
         <DispositionLines key={each.disposition.id} now={each} revision={revision} sentence={markSentence} />
       ))}
-      {mayDispose
-        ? open.map((markId) => (
+      {mayDispose && open.length > 0 ? (
+        <details className="matter">
+          <summary>{open.length === 1 ? "1 mark has" : `${open.length} marks have`} no disposition of yours</summary>
+          {open.map((markId) => (
             <details className="matter" key={markId}>
               <summary>{markSentence(markId)}</summary>
               <DispositionForm revision={revision} markId={markId} />
             </details>
-          ))
-        : null}
+          ))}
+        </details>
+      ) : null}
     </section>
   );
 }
