@@ -15,6 +15,7 @@ const ENGINE_ORDER = [
   ["checks"],
   ["strength"],
   ["marks"],
+  ["chart"],
   ["remedies"],
   ["cost"],
   ["drawing"],

@@ -28,6 +28,7 @@ const PLANTED: [source: string, what: string][] = [
   ["(1).toLocaleString();", "toLocaleString"],
   ["names.sort((a, b) => a.localeCompare(b));", "localeCompare"],
   ['name["toLocaleUpperCase"]();', "toLocaleUpperCase"],
+  ["const held = new WeakRef(row);", "WeakRef"],
   ['import { readFileSync } from "node:fs";', "import from node:fs"],
   ['import fs from "fs";', "import from fs"],
   ['import { z } from "zod";', "import from zod"],
@@ -45,6 +46,8 @@ it("determinismBreaches lets exact functions, own modules and types of the schem
     import type { Scheme } from "@cornerway/schema";
     import { sin } from "./numerics/elementary.ts";
     export type { Scheme } from "@cornerway/schema";
+    export { Date as day2, STEP_MM as stepMm } from "./numerics/elementary.ts";
+    const known = new WeakMap<object, number>();
     export const lengthMm = Math.sqrt(4) + Math.abs(-1) + Math.min(1, 2) + Math.max(1, 2) + Math.floor(1.5) + Math.ceil(1.5);
     export const rest = Math.round(1.5) + Math.trunc(1.5) + Math.sign(-1) + Math.fround(1.5) + Math.imul(2, 3) + Math.PI * sin(1);
     export const row = { Date: 1, process: 2 };
@@ -53,7 +56,7 @@ it("determinismBreaches lets exact functions, own modules and types of the schem
       return global + self + (window[0] ?? 0);
     }
     const { Date: day } = row;
-    export const read = row.Date + row.process + day;
+    export const read = row.Date + row.process + day + (known.get(row) ?? 0);
     // Math.sin and x ** 2 in a comment, "Math.cos" in a text
     export const text = "Math.cos ** Date";
   `;

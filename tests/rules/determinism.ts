@@ -13,9 +13,10 @@ const EXACT_MATH = new Set([
 ]);
 
 // What ECMA-262 defines for every machine alike. Anything else that no declaration in the file stands behind comes from
-// the host (console, process, crypto), from the clock (Date, performance) or from the locale (Intl).
+// the host (console, process, crypto), from the clock (Date, performance) or from the locale (Intl). A WeakMap cannot be
+// walked, so when its entries are collected is never seen; a WeakRef would show it.
 const SAME_EVERYWHERE = new Set(
-  `Math Number String Boolean Object Array Map Set JSON Symbol BigInt Infinity NaN undefined arguments
+  `Math Number String Boolean Object Array Map Set WeakMap JSON Symbol BigInt Infinity NaN undefined arguments
    ArrayBuffer DataView Float32Array Float64Array Int8Array Int16Array Int32Array Uint8Array Uint8ClampedArray Uint16Array
    Uint32Array BigInt64Array BigUint64Array Error TypeError RangeError SyntaxError`.split(/\s+/),
 );
@@ -74,12 +75,13 @@ function outsideName(node: ts.Identifier, checker: ts.TypeChecker): string | und
   return SAME_EVERYWHERE.has(node.text) ? undefined : node.text;
 }
 
-/** In `row.Date` and `const { Date: day } = row` the word is only a label. */
+/** In `row.Date`, `const { Date: day } = row` and `export { Date as day } from "./row.ts"` the word is only a label. */
 function isMemberName(node: ts.Identifier): boolean {
   const { parent } = node;
   return (
     (ts.isPropertyAccessExpression(parent) && parent.name === node) ||
-    (ts.isBindingElement(parent) && parent.propertyName === node)
+    (ts.isBindingElement(parent) && parent.propertyName === node) ||
+    (ts.isExportSpecifier(parent) && parent.parent.parent.moduleSpecifier !== undefined)
   );
 }
 
