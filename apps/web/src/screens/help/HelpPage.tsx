@@ -105,7 +105,7 @@ const meanings: Record<Verdict, string> = {
   "needs the engineer": "No rule here covers it. A person must say.",
   "does not work": "The path stops. Nothing carries this load.",
   "not checked":
-    "The engine has not answered: the drawing moved, or the question is one of strength, which is not judged yet.",
+    "The engine has not answered: the drawing moved, strength waits, or wind, snow and earthquake of the place are not entered.",
 };
 
 function VerdictRow({ verdict }: { verdict: Verdict }) {
