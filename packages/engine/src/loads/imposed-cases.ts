@@ -11,6 +11,9 @@ import { imposedWorking } from "./imposed-working.ts";
 /** Where a unit bears along its length, mm from its front end; a unit that is not named bears at its ends. */
 export type BearingLines = ReadonlyMap<string, readonly number[]>;
 
+/** The pattern of imposed load with every floor loaded. */
+export const imposedEverywhere = "L everywhere";
+
 /**
  * Imposed load of the floors in patterns: everywhere; every second unit of each storey, and the others; each unit
  * alone; and where units hang over, the overhangs alone and the spans alone. Nowhere needs no case: combinations may
@@ -20,7 +23,7 @@ export function imposedCases(scheme: Scheme, basis: DesignBasis, bearings: Beari
   const regions = loadedRegions(scheme, basis, bearings);
   const parity = parities(scheme);
   const patterns: readonly (readonly [string, (region: LoadedRegion) => boolean])[] = [
-    ["L everywhere", () => true],
+    [imposedEverywhere, () => true],
     ["L every other unit", ({ containerId }) => parity.get(containerId) === 0],
     ["L the other units", ({ containerId }) => parity.get(containerId) === 1],
     ["L overhangs", ({ name }) => name !== "span"],

@@ -5,7 +5,7 @@ import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } fr
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
-import { FragmentStore, ModelledUnit } from "./modelled-unit.ts";
+import { ModelledUnit } from "./modelled-unit.ts";
 import { postSection } from "./unit-lines-of.ts";
 
 /** What the model leaves out or takes another way than drawn. */
@@ -42,10 +42,7 @@ export function buildModel(
   sameLoads?: BuildingModel,
 ): BuiltModel {
   const plan = bearingPlan(analysis);
-  const fragments = new FragmentStore();
-  const units = analysis.structure.building.units.map(
-    (unit) => new ModelledUnit(analysis, plan, unit, assumptions, fragments),
-  );
+  const units = analysis.structure.building.units.map((unit) => new ModelledUnit(analysis, plan, unit, assumptions));
   const byId = new Map(units.map((one) => [one.unit.id, one]));
   const links = plan.bearings.flatMap((bearing, n) => linkOf(bearing, n, byId, assumptions));
   const holds: HoldPlan = {

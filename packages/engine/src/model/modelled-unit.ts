@@ -12,17 +12,19 @@ import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
 import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
 import type { UnitLines } from "./unit-lines.ts";
 
-/** Containers with the same lines share one fragment. */
-export class FragmentStore {
-  private readonly built = new Map<string, BuiltUnit>();
-
-  of(lines: UnitLines): BuiltUnit {
-    const key = JSON.stringify(lines);
-    const found = this.built.get(key) ?? unitFragment(lines, key);
-    this.built.set(key, found);
-    return found;
-  }
+/** Containers with the same lines share one fragment, also from one model to the next. */
+function fragmentOf(lines: UnitLines): BuiltUnit {
+  const key = JSON.stringify(lines);
+  const found = drawn.get(key) ?? unitFragment(lines, key);
+  // the least recently drawn are forgotten
+  drawn.delete(key);
+  drawn.set(key, found);
+  for (const oldest of drawn.keys()) if (drawn.size > MOST_DRAWN) drawn.delete(oldest);
+  return found;
 }
+
+const drawn = new Map<string, BuiltUnit>();
+const MOST_DRAWN = 128;
 
 /** One container with the names of its bearing points in the building. */
 export class ModelledUnit {
@@ -30,16 +32,10 @@ export class ModelledUnit {
   private readonly lines: UnitLines;
   private readonly built: BuiltUnit;
 
-  constructor(
-    analysis: Analysis,
-    plan: BearingPlan,
-    unit: Unit,
-    assumptions: ModelAssumptions,
-    fragments: FragmentStore,
-  ) {
+  constructor(analysis: Analysis, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions) {
     this.unit = unit;
     this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
-    this.built = fragments.of(this.lines);
+    this.built = fragmentOf(this.lines);
   }
 
   node(point: UnitPoint): string {

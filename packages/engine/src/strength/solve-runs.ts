@@ -4,7 +4,7 @@ import { buildingSolver, type BuildingAnswer, type BuildingSolver } from "../bui
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
-import type { BuildingModel } from "../model/building-model.ts";
+import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
@@ -12,7 +12,11 @@ import type { StrengthRun } from "./strength-runs.ts";
 import { UnitForces, type InfluenceStore, type Loaded } from "./unit-forces.ts";
 
 /** What is kept from one solution to the next. */
-export type StrengthMemory = { readonly cache: CondensationCache; readonly influences: InfluenceStore };
+export type StrengthMemory = {
+  readonly cache: CondensationCache;
+  readonly influences: InfluenceStore;
+  readonly forces: WeakMap<PlacedUnit, UnitForces>;
+};
 
 /** Forces of lines: nine of each from `at` its name on. */
 export type LineForces = {
@@ -184,17 +188,15 @@ const solvedRuns = (
 
 const ENDS_OF_MEMBER = 12;
 
-/** The inside of each container is made ready when it is first asked for. */
-function insideOf(model: BuildingModel, { cache, influences }: StrengthMemory): (unitId: string) => UnitForces {
-  const made = new Map<string, UnitForces>();
+/** The inside of each container is made ready when it is first asked for, and stays so as long as the container is there. */
+function insideOf(model: BuildingModel, { cache, influences, forces }: StrengthMemory): (unitId: string) => UnitForces {
+  const units = new Map(model.units.map((unit) => [unit.id, unit]));
   return (unitId) => {
-    const known = made.get(unitId);
-    if (known !== undefined) return known;
-    const unit = model.units.find(({ id }) => id === unitId);
+    const unit = units.get(unitId);
     if (unit === undefined) throw new RangeError(`the model has no container ${unitId}`);
-    const forces = new UnitForces(unit, cache, influences);
-    made.set(unitId, forces);
-    return forces;
+    const known = forces.get(unit) ?? new UnitForces(unit, cache, influences);
+    forces.set(unit, known);
+    return known;
   };
 }
 

@@ -10,6 +10,7 @@ export const strengthMemory = (): StrengthMemory => ({
     CACHE_BYTES,
     ({ byMovement, layout }) => (byMovement.length + ROWS * layout.length) * BYTES_PER_NUMBER,
   ),
+  forces: new WeakMap(),
 });
 
 const CACHE_BYTES = 500_000_000;

@@ -1,6 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import { inOrder } from "../geometry/in-order.ts";
-import { analyse, type Analysis } from "../load-path/analysis.ts";
+import type { Analysis } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import { assumed } from "./assumed.ts";
 import { assumptionSets, softRacking, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
@@ -13,18 +12,16 @@ import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
-import { schemeActions } from "./scheme-actions.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
-import { solveRuns, type RefusedRun, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import type { RefusedRun, SolvedSet, StrengthMemory } from "./solve-runs.ts";
 import { solveSettling } from "./settling.ts";
 import { skinResults } from "./skin-results.ts";
-import { spreadOnRails } from "./spread-on-rails.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
-import { strengthRuns, type RunPlan } from "./strength-runs.ts";
-import { leansOf, swayFactor, type Lean } from "./sway.ts";
-import { enlarged, swayRuns, type SwayRuns } from "./sway-runs.ts";
+import { strengthPlan } from "./strength-plan.ts";
+import type { RunPlan } from "./strength-runs.ts";
+import type { Lean } from "./sway.ts";
 import type { UnitStrength } from "./unit-strength.ts";
 import { unitVerdicts } from "./unit-verdicts.ts";
 
@@ -80,15 +77,10 @@ export function strengthOf(
   memory: StrengthMemory,
   tell: TellProgress = () => undefined,
 ): Strength {
-  const scheme = inOrder(given);
-  const analysis = analyse(scheme);
-  const actions = schemeActions(scheme, analysis, basis);
-  if (!actions.accepted) return actions;
-  const firstOrder = strengthRuns(actions, basis);
-  const cases = firstOrder.cases.map((action) => spreadOnRails(action, analysis.structure.building));
+  const plan = strengthPlan(given, basis, memory);
+  if (!plan.accepted) return plan;
+  const { scheme, analysis, actions, cases, leans } = plan;
   const [base, ...others] = assumptionSets;
-  const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
-  const plan = enlarged(firstOrder, swayFactor(leans));
   const first = solveSettling(analysis, cases, plan.runs, base, memory);
   let done = 1;
   tell(done, strengthSteps);
@@ -149,21 +141,6 @@ function lateralGapsOf(scheme: Scheme, { structure }: Analysis, { allowable }: S
   const { sheetWalls } = scheme.basis;
   if (sheetWalls.rule === "left out") return [];
   return lateralGaps(scheme, wallsByUnit(structure, sheetWalls, allowable));
-}
-
-/** The building's lean from a solution of its own, walls at their softest, before level loads are enlarged by it. */
-function leansUnder(
-  runs: SwayRuns | undefined,
-  analysis: Analysis,
-  cases: RunPlan["cases"],
-  { factored }: StrengthBasis,
-  memory: StrengthMemory,
-): Lean[] {
-  if (runs === undefined) return [];
-  const { built, solved } = solveRuns(analysis, cases, [runs.upright, ...runs.pushed], softRacking, memory);
-  const [upright, ...pushed] = solved;
-  if (upright?.run.id !== runs.upright.id) return [];
-  return leansOf(built.model.units, modelledBearings(built, analysis.structure.building), upright, pushed, factored);
 }
 
 const leanResult = ({ unitId, run, check }: Lean): ElementResult =>

@@ -1,0 +1,26 @@
+import type { Scheme } from "@cornerway/schema";
+import { strengthBasisFor } from "./strength.ts";
+import { governingVectors, strengthLive, type GoverningVectors, type LiveStrength } from "./strength/live-strength.ts";
+import { strengthMemory } from "./strength/strength-memory.ts";
+import { strengthOf, type Strength, type TellProgress } from "./strength/strength-of.ts";
+
+/** Full runs and live answers on one memory: each full run says which vectors the live answers after it look at. */
+export interface StrengthWhileDrawing {
+  /** All vectors; only this is stored, submitted or printed. */
+  readonly full: (scheme: Scheme, tell?: TellProgress) => Strength;
+  /** Gravity and the vectors that governed the last full run; no verdict, it waits for the full run. */
+  readonly live: (scheme: Scheme) => LiveStrength;
+}
+
+export function strengthWhileDrawing(): StrengthWhileDrawing {
+  const memory = strengthMemory();
+  let governed: GoverningVectors = new Map();
+  return {
+    full: (scheme, tell) => {
+      const answer = strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory, tell);
+      if (answer.accepted) governed = governingVectors(answer);
+      return answer;
+    },
+    live: (scheme) => strengthLive(scheme, strengthBasisFor(scheme.site.edition), memory, governed),
+  };
+}

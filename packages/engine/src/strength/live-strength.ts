@@ -1,0 +1,174 @@
+import type { Scheme } from "@cornerway/schema";
+import type { CheckedElement } from "../checks/limit-state.ts";
+import type { HazardRefusal } from "../loads/hazard-refusal.ts";
+import { gravityOnly } from "../loads/expanded-combination.ts";
+import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
+import { checkedParts } from "./checked-parts.ts";
+import { buildModel } from "../model/build-model.ts";
+import { imposedEverywhere } from "../loads/imposed-cases.ts";
+import { screen, type PartWorst } from "./screen.ts";
+import { solveSettling } from "./settling.ts";
+import type { SolvedSet, StrengthMemory } from "./solve-runs.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
+import type { Strength } from "./strength-of.ts";
+import type { StrengthPart } from "./strength-part.ts";
+import { strengthPlan, type StrengthPlan } from "./strength-plan.ts";
+import type { StrengthRun } from "./strength-runs.ts";
+
+/** Runs that governed the parts of each owner in a full run, by set of assumptions. */
+export type GoverningVectors = ReadonlyMap<AssumptionId, ReadonlyMap<string, ReadonlySet<string>>>;
+
+/** A part under the vectors looked at. It says nothing of those that were not. */
+export type LivePart = {
+  readonly id: string;
+  readonly ownerId: string;
+  readonly element: CheckedElement;
+  readonly place: string;
+  /** Greatest utilisation; null where a strength that acts is refused. */
+  readonly utilisation: number | null;
+  readonly run: string;
+  readonly assumptions: AssumptionId;
+  /** What has to be held for this run to stand; empty where it stands as drawn. */
+  readonly held: readonly string[];
+};
+
+/** What can be said at once. It is no verdict: it waits for the full run. */
+export type LiveStrength =
+  | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] }
+  | {
+      readonly accepted: true;
+      readonly waitsFor: "the full run";
+      /** Every vector looked at, set by set. */
+      readonly looked: readonly { readonly assumptions: AssumptionId; readonly runs: readonly string[] }[];
+      /** Vectors of the full run that were not looked at, over its sets solved for every run; the others wait as a whole. */
+      readonly notLooked: number;
+      readonly setsWaiting: readonly AssumptionId[];
+      /** Worst first, refused ones before all. */
+      readonly parts: readonly LivePart[];
+      /** Runs looked at that do not stand as drawn. */
+      readonly withoutEquilibrium: number;
+      readonly vectors: number;
+      readonly checks: number;
+    };
+
+/** The vectors that governed parts in a full run, those of sets solved for every run. */
+export function governingVectors({ results }: Extract<Strength, { accepted: true }>): GoverningVectors {
+  const vectors = new Map(liveSets.map(({ id }) => [id, new Map<string, Set<string>>()]));
+  for (const { assumptions, governingRun, ownerId } of results) {
+    const ofSet = vectors.get(assumptions);
+    const own = ofSet?.get(ownerId) ?? new Set<string>();
+    ofSet?.set(ownerId, own.add(governingRun));
+  }
+  return vectors;
+}
+
+/** What is looked at while one draws: other sets differ little from these and cost a condensation each. */
+const liveSets: readonly AssumptionSet[] = assumptionSets.filter(({ solves }) => solves === "every run");
+
+/**
+ * Strength under gravity loads and under the vectors that governed the last full run, while one draws: each part under those
+ * that governed a part of its owner. `memory` keeps what an edit leaves as it is: containers that did not change are not
+ * condensed again. Equal to the full run on these vectors.
+ */
+export function strengthLive(
+  given: Scheme,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+  governed: GoverningVectors,
+): LiveStrength {
+  const plan = strengthPlan(given, basis, memory);
+  if (!plan.accepted) return plan;
+  const { scheme, analysis, cases } = plan;
+  const chosen = liveSets.map((set) => ({ set, runs: lookedAt(plan, governed.get(set.id)) }));
+  const used = new Set(chosen.flatMap(({ runs }) => runs.flatMap(({ factors }) => Object.keys(factors))));
+  const built = buildModel(
+    analysis,
+    cases.filter(({ id }) => used.has(id)),
+    {},
+  );
+  const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, memory, built.model));
+  const parts = checkedParts(analysis, built, scheme, basis);
+  const looks = lookFor(parts, sets, governed, gravityRuns(plan));
+  const looked = sets.map(vectorsOf);
+  const vectors = looked.reduce((sum, { runs }) => sum + runs.length, 0);
+  return {
+    accepted: true,
+    waitsFor: "the full run",
+    looked,
+    notLooked: plan.runs.length * sets.length - vectors,
+    setsWaiting: assumptionSets.filter(({ solves }) => solves !== "every run").map(({ id }) => id),
+    parts: looks.worsts.flatMap(livePart).toSorted(worstFirst),
+    withoutEquilibrium: sets.reduce((sum, { refused }) => sum + refused.length, 0),
+    vectors,
+    checks: looks.checks,
+  };
+}
+
+type Plan = Extract<StrengthPlan, { accepted: true }>;
+
+/** Gravity loads with imposed load everywhere, on supports that stay. */
+function gravityRuns({ runs, cases }: Plan): ReadonlySet<string> {
+  const besides = new Set(
+    cases
+      .filter(({ id, symbol }) => symbol === "T" || symbol === "N" || (symbol === "L" && id !== imposedEverywhere))
+      .map(({ id }) => id),
+  );
+  return new Set(
+    runs
+      .filter(
+        ({ combination, factors }) => gravityOnly(combination) && !Object.keys(factors).some((id) => besides.has(id)),
+      )
+      .map(({ id }) => id),
+  );
+}
+
+function lookedAt(plan: Plan, governed: ReadonlyMap<string, ReadonlySet<string>> = new Map()): StrengthRun[] {
+  const ids = new Set([...gravityRuns(plan), ...[...governed.values()].flatMap((own) => [...own])]);
+  return plan.runs.filter(({ id }) => ids.has(id));
+}
+
+/** The parts of each owner under gravity loads and what governed it in each set. */
+function lookFor(
+  parts: readonly StrengthPart[],
+  sets: readonly SolvedSet[],
+  governed: GoverningVectors,
+  gravity: ReadonlySet<string>,
+): { readonly worsts: readonly PartWorst[]; readonly checks: number } {
+  const owners = [...new Set(parts.map(({ ownerId }) => ownerId))];
+  let checks = 0;
+  const worsts = owners.flatMap((ownerId) => {
+    const own = parts.filter((part) => part.ownerId === ownerId);
+    return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
+      const known = governed.get(set.id)?.get(ownerId);
+      const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
+      checks += runs.reduce((sum, { run }) => sum + own.filter(({ level }) => level === run.level).length, 0);
+      return screen(own, runs, found);
+    }, []);
+  });
+  return { worsts, checks };
+}
+
+const vectorsOf = ({ set, solved, refused }: SolvedSet) => ({
+  assumptions: set.id,
+  runs: [
+    ...solved.map(({ run }) => run.id),
+    ...refused.filter(({ held }) => held === undefined).map(({ run }) => run.id),
+  ],
+});
+
+function livePart({ part, asDrawn, heldDown }: PartWorst): LivePart[] {
+  const worst = asDrawn ?? heldDown;
+  if (worst === undefined) return [];
+  const { id, ownerId, element, place } = part;
+  const { use, solved } = worst;
+  const utilisation = Number.isFinite(use) ? use : null;
+  return [
+    { id, ownerId, element, place, utilisation, run: solved.run.id, assumptions: solved.set.id, held: solved.held },
+  ];
+}
+
+function worstFirst(a: LivePart, b: LivePart): number {
+  const [one, other] = [a.utilisation ?? Infinity, b.utilisation ?? Infinity];
+  if (one !== other) return other - one;
+  return a.id < b.id ? -1 : 1;
+}

@@ -1,0 +1,56 @@
+import type { Scheme } from "@cornerway/schema";
+import { inOrder } from "../geometry/in-order.ts";
+import { analyse, type Analysis } from "../load-path/analysis.ts";
+import type { ActionCase } from "../loads/action-case.ts";
+import type { HazardRefusal } from "../loads/hazard-refusal.ts";
+import type { SiteActions } from "../loads/site-actions.ts";
+import { softRacking } from "./assumption-sets.ts";
+import { modelledBearings } from "./modelled-bearings.ts";
+import { schemeActions } from "./scheme-actions.ts";
+import { solveRuns, type StrengthMemory } from "./solve-runs.ts";
+import { spreadOnRails } from "./spread-on-rails.ts";
+import type { StrengthBasis } from "./strength-basis.ts";
+import { strengthRuns, type RunPlan } from "./strength-runs.ts";
+import { leansOf, swayFactor, type Lean } from "./sway.ts";
+import { enlarged, swayRuns, type SwayRuns } from "./sway-runs.ts";
+
+/** All that is to be solved of a scheme, before anything but its lean is. */
+export type StrengthPlan =
+  | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] }
+  | {
+      readonly accepted: true;
+      readonly scheme: Scheme;
+      readonly analysis: Analysis;
+      readonly actions: Extract<SiteActions, { accepted: true }>;
+      readonly cases: readonly ActionCase[];
+      readonly leans: readonly Lean[];
+      readonly runs: RunPlan["runs"];
+    };
+
+/** Actions, combinations, and level loads enlarged by the building's own lean. Throws a RangeError for a scheme without containers. */
+export function strengthPlan(given: Scheme, basis: StrengthBasis, memory: StrengthMemory): StrengthPlan {
+  const scheme = inOrder(given);
+  const analysis = analyse(scheme);
+  const actions = schemeActions(scheme, analysis, basis);
+  if (!actions.accepted) return actions;
+  const firstOrder = strengthRuns(actions, basis);
+  const cases = firstOrder.cases.map((action) => spreadOnRails(action, analysis.structure.building));
+  const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
+  const { runs } = enlarged(firstOrder, swayFactor(leans));
+  return { accepted: true, scheme, analysis, actions, cases, leans, runs };
+}
+
+/** The building's lean from a solution of its own, walls at their softest, before level loads are enlarged by it. */
+function leansUnder(
+  runs: SwayRuns | undefined,
+  analysis: Analysis,
+  cases: RunPlan["cases"],
+  { factored }: StrengthBasis,
+  memory: StrengthMemory,
+): Lean[] {
+  if (runs === undefined) return [];
+  const { built, solved } = solveRuns(analysis, cases, [runs.upright, ...runs.pushed], softRacking, memory);
+  const [upright, ...pushed] = solved;
+  if (upright?.run.id !== runs.upright.id) return [];
+  return leansOf(built.model.units, modelledBearings(built, analysis.structure.building), upright, pushed, factored);
+}

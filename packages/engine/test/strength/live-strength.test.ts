@@ -1,0 +1,105 @@
+import type { Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { strengthBasisFor } from "../../src/strength.ts";
+import { governingVectors, strengthLive, type LiveStrength } from "../../src/strength/live-strength.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
+import { strengthOf, type Strength } from "../../src/strength/strength-of.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
+import { drawnUnit } from "./drawn-unit.ts";
+
+type Live = Extract<LiveStrength, { accepted: true }>;
+type Full = Extract<Strength, { accepted: true }>;
+
+const withWindow = (fromMm: number): Scheme => {
+  const drawn = drawnUnit({
+    type: "1CC",
+    above: 1,
+    openings: [{ face: "right", framed: true, fromMm, widthMm: 1200 }],
+  });
+  return {
+    ...drawn,
+    basis: { ...drawn.basis, hazards: sampleHazards({ wind: { mph: 110 } }), soil: { class: "sand" } },
+  };
+};
+const before = withWindow(1500);
+const after = withWindow(2100);
+const basis = strengthBasisFor(before.site.edition);
+const accepted = <T extends { readonly accepted: boolean }>(answer: T): Extract<T, { accepted: true }> => {
+  if (!answer.accepted) throw new Error("the sample is accepted");
+  return answer as Extract<T, { accepted: true }>;
+};
+
+const memory = strengthMemory();
+const full: Full = accepted(strengthOf(before, basis, memory));
+const governed = governingVectors(full);
+const live: Live = accepted(strengthLive(before, basis, memory, governed));
+const condensedBefore = memory.cache.condensed;
+const edited: Live = accepted(strengthLive(after, basis, memory, governed));
+const condensedByEdit = memory.cache.condensed - condensedBefore;
+
+const close = (ours: number | null, theirs: number | undefined): void => {
+  if (theirs === undefined) return expect(ours).toBeNull();
+  expect(Math.abs((ours ?? NaN) - theirs)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(theirs)));
+};
+
+/** Parts that a vector governed which a live answer looks at, in both answers. */
+function pairs(one: Live, other: Full) {
+  const looked = new Map(one.looked.map(({ assumptions, runs }) => [assumptions, new Set(runs)]));
+  const byId = new Map(one.parts.map((part) => [part.id, part]));
+  return other.results.flatMap((result) => {
+    const part = byId.get(result.id);
+    const isIn = looked.get(result.assumptions)?.has(result.governingRun) === true;
+    return part !== undefined && isIn ? [{ part, result }] : [];
+  });
+}
+
+describe("strength while one draws", () => {
+  it("finds the utilisation and the governing run of the full run for every part that a vector it looks at governed", () => {
+    const same = pairs(live, full);
+    expect(same.length).toBeGreaterThan(20);
+    for (const { part, result } of same) {
+      close(part.utilisation, result.utilisation);
+      expect(part.run).toBe(result.governingRun);
+      expect(part.held).toEqual(result.held);
+    }
+  });
+
+  it("is never above the full run of an edited scheme, and equal where one of its vectors governs there for the same owner", () => {
+    const again: Full = accepted(strengthOf(after, basis, strengthMemory()));
+    const byId = new Map(again.results.map((result) => [result.id, result]));
+    for (const { id, utilisation, held } of edited.parts) {
+      const result = byId.get(id);
+      if (result === undefined || result.held.length !== held.length) continue;
+      expect(utilisation ?? Infinity).toBeLessThanOrEqual((result.utilisation ?? Infinity) * (1 + 1e-9));
+    }
+    const equal = pairs(edited, again).filter(({ part, result }) => part.run === result.governingRun);
+    expect(equal.length).toBeGreaterThan(20);
+    for (const { part, result } of equal) close(part.utilisation, result.utilisation);
+  });
+
+  it("has the same answer on a memory of its own: what is kept from before changes nothing", () => {
+    expect(accepted(strengthLive(after, basis, strengthMemory(), governed))).toEqual(edited);
+  });
+
+  it("condenses only the edited container anew: once as it is, once with soft walls for the lean", () => {
+    expect(condensedByEdit).toBe(2);
+  });
+
+  it("says which vectors it looked at, how many it did not, and that it waits for the full run", () => {
+    expect(live.waitsFor).toBe("the full run");
+    expect(live.looked.map(({ assumptions }) => assumptions)).toEqual(["locks at play", "locks tied"]);
+    const gravity = live.looked[0]?.runs.filter((run) => run.startsWith("1.4D") || run.startsWith("1.2D + 1.6L"));
+    expect(gravity?.length).toBeGreaterThan(1);
+    expect(live.vectors).toBe(live.looked.reduce((sum, { runs }) => sum + runs.length, 0));
+    expect(live.notLooked).toBeGreaterThan(live.vectors);
+    const sets = full.envelope.map(({ assumptions }) => assumptions);
+    expect([...live.looked.map(({ assumptions }) => assumptions), ...live.setsWaiting]).toEqual(sets);
+    expect(live.checks).toBeLessThan(full.checks / 10);
+  });
+
+  it("before any full run looks at gravity loads alone", () => {
+    const first = accepted(strengthLive(before, basis, strengthMemory(), new Map()));
+    for (const { runs } of first.looked) for (const run of runs) expect(run).not.toMatch(/ W| E| T /);
+    expect(first.parts.length).toBeGreaterThan(20);
+  });
+});
