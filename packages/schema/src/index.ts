@@ -7,6 +7,7 @@ export * from "./beam.ts";
 export * from "./canonical.ts";
 export * from "./cautions.ts";
 export * from "./check.ts";
+export * from "./compare-schemes.ts";
 export * from "./condition.ts";
 export * from "./container-number.ts";
 export * from "./content-digest.ts";

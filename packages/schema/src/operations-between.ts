@@ -46,6 +46,13 @@ const same = (one: unknown, other: unknown): boolean => canonicalJson(one) === c
 const additionsOf = <N extends CollectionName>(name: N, elements: readonly ElementOf<N>[], stays: Set<string>) =>
   elements.filter(({ id }) => !stays.has(id)).map((element) => additions[name](element));
 
+/** The operation that sets an element as it is. */
+export const settingOf = <N extends CollectionName>(name: N, element: ElementOf<N>): Operation =>
+  additions[name](element);
+
+/** The operation that takes an element away. */
+export const removalOf = (name: CollectionName, id: string): Operation => removals[name](id);
+
 const additions: { [N in CollectionName]: (element: ElementOf<N>) => Operation } = {
   containers: (container) => ({ kind: "container.place", container }),
   posts: (post) => ({ kind: "post.set", post }),
