@@ -27,26 +27,38 @@ export const Confirmation = z
   .meta({ id: "Confirmation" });
 export type Confirmation = z.infer<typeof Confirmation>;
 
-/** Every value from memory that enters an answer: bases of marks, clauses and symbols of workings, loads, combinations. */
+/**
+ * Every value from memory that enters an answer: bases of marks, clauses and symbols of workings, loads, combinations. A
+ * symbol that is the result of another working is left out: what that rests on is found there.
+ */
 export function memoryValues(
   result: Assessment,
   report: StrengthReport | null,
   workings: readonly CheckWorking[],
 ): string[] {
-  const found = new Set<string>();
-  for (const { certainty, basis } of result.marks) if (certainty === "memory") found.add(basis);
-  for (const working of workings) collect(working, found);
-  for (const { clause } of [...(report?.loads ?? []), ...(report?.combinations ?? []), ...(report?.windLimits ?? [])])
-    if (clause.certainty === "memory") found.add(clauseWords(clause));
-  return [...found].sort();
+  const { loads = [], combinations = [], windLimits = [] } = report ?? {};
+  const all = workings.flatMap(withParts);
+  const worked = new Set([...all, ...loads].map(({ title }) => title));
+  const bases = result.marks.filter(({ certainty }) => certainty === "memory").map(({ basis }) => basis);
+  const clauses = [...all, ...loads, ...combinations, ...windLimits].map(({ clause }) => clause);
+  const symbols = all.flatMap((working) => working.symbols).filter(({ source }) => !worked.has(source ?? ""));
+  const found = [
+    ...bases,
+    ...clauses.filter(({ certainty }) => certainty === "memory").map(clauseWords),
+    ...symbols.filter(({ certainty }) => certainty === "memory").map(symbolWords),
+  ];
+  return [...new Set(found)].sort();
 }
 
-function collect({ clause, symbols, parts }: CheckWorking, found: Set<string>): void {
-  if (clause.certainty === "memory") found.add(clauseWords(clause));
-  for (const { meaning, value, unit, source, certainty } of symbols)
-    if (certainty === "memory") found.add(`${meaning}: ${value} ${unit}${source === undefined ? "" : `, ${source}`}`);
-  for (const part of parts) collect(part, found);
-}
+const withParts = (working: CheckWorking): CheckWorking[] => [working, ...working.parts.flatMap(withParts)];
 
 const clauseWords = ({ document, edition, place }: CheckWorking["clause"]): string =>
   `${document}, ${edition}, ${place}`;
+
+/** As many figures as a published value has: beyond them lies only the conversion of units. */
+const figures = 6;
+
+function symbolWords({ meaning, value, unit, source }: CheckWorking["symbols"][number]): string {
+  const number = `${Number(value.toPrecision(figures))}${unit === "1" ? "" : ` ${unit}`}`;
+  return `${meaning}: ${number}${source === undefined ? "" : `, ${source}`}`;
+}

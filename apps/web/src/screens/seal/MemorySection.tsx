@@ -71,18 +71,20 @@ function OpenValues({ values, mine }: { values: readonly string[]; mine: boolean
     <div className="seal-acts">
       <fieldset className="seal-values">
         <legend>Held against the published text</legend>
-        {values.map((value) => (
-          <label key={value}>
-            <input
-              type="checkbox"
-              checked={here.includes(value)}
-              onChange={({ target }) =>
-                choose(target.checked ? [...here, value] : here.filter((each) => each !== value))
-              }
-            />
-            <span>{value}</span>
-          </label>
-        ))}
+        <div>
+          {values.map((value) => (
+            <label key={value}>
+              <input
+                type="checkbox"
+                checked={here.includes(value)}
+                onChange={({ target }) =>
+                  choose(target.checked ? [...here, value] : here.filter((each) => each !== value))
+                }
+              />
+              <span>{value}</span>
+            </label>
+          ))}
+        </div>
       </fieldset>
       <PersonField label="The text: document, edition, place">
         {(bound) => (
