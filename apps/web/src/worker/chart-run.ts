@@ -17,6 +17,7 @@ export interface ChartThread {
 
 /** A chart as far as it is drawn. */
 export interface ChartSoFar {
+  request: ChartRequest | null;
   side: ChartSide | null;
   columns: readonly ChartColumn[];
   /** The whole of it, once it is drawn. */
@@ -32,7 +33,7 @@ export interface ChartSoFar {
 }
 
 const nothing: ChartSoFar = {
-  ...{ side: null, columns: [], chart: null, done: 0, of: 0 },
+  ...{ request: null, side: null, columns: [], chart: null, done: 0, of: 0 },
   ...{ state: "drawing", broke: null, confirmed: null, confirming: null },
 };
 
@@ -62,8 +63,8 @@ export class ChartRun {
     this.end();
     this.#asked = { scheme, request, key };
     const chart = this.#kept.get(key);
-    if (chart !== undefined) return this.#say(drawn(nothing, chart));
-    this.#say(nothing);
+    if (chart !== undefined) return this.#say(drawn({ ...nothing, request }, chart));
+    this.#say({ ...nothing, request });
     this.#post({ kind: "draw", turn: this.#turn, scheme, request });
   }
 

@@ -69,3 +69,7 @@ export const chartVerdictWords = (verdict: Verdict, under: "gravity loads only" 
   chartVerdict(verdict, under) === verdict
     ? verdictHeadings[verdict]
     : `${verdictHeadings[verdict]} under gravity alone; wind and earthquake not checked`;
+
+/** The price step of a place: a step, the least it can be, or none where nothing is checked. */
+export const chartPriceWords = (priced: { readonly step: string; readonly atLeast: boolean } | undefined): string =>
+  priced === undefined ? "no price: not checked" : `${priced.atLeast ? "at least " : ""}${priced.step}`;

@@ -1,5 +1,11 @@
-import type { ChartColumn, ChartDistances } from "@cornerway/engine";
-import { chartSentence, chartVerdict, chartVerdictWords, type Verdict } from "@cornerway/schema";
+import {
+  chartSteel,
+  openingPriceStep,
+  type ChartColumn,
+  type ChartDistances,
+  type ChartStretch,
+} from "@cornerway/engine";
+import { chartPriceWords, chartSentence, chartVerdict, chartVerdictWords, type Verdict } from "@cornerway/schema";
 import type { ReactNode } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { verdictClass } from "../../look/verdict-class.ts";
@@ -63,7 +69,7 @@ export function ChartMargin(props: ChartMarginProps) {
             verdict={found.stretch.verdict}
             under={under}
             sentence={chartSentence(found.stretch.why, tagOf)}
-            grey={`By the place traced at ${drawnLength(found.column.centreMm, units)}, widths ${drawnLength(found.stretch.fromMm, units)} to ${drawnLength(found.stretch.toMm, units)}.`}
+            grey={`Price step: ${priceOf(so, found.stretch, under)}. By the place traced at ${drawnLength(found.column.centreMm, units)}, widths ${drawnLength(found.stretch.fromMm, units)} to ${drawnLength(found.stretch.toMm, units)}.`}
           />
         )}
         <div className="note-offers">
@@ -119,6 +125,13 @@ export function ChartMargin(props: ChartMarginProps) {
       <footer>{footer}</footer>
     </section>
   );
+}
+
+/** The price step of a stretch at its widest. */
+function priceOf(so: LiveChart["so"], { verdict, toMm }: ChartStretch, under: SaidProps["under"]): string {
+  const sheet = so?.side?.sheet;
+  if (so?.request == null || sheet === undefined) return chartPriceWords(undefined);
+  return chartPriceWords(openingPriceStep(chartVerdict(verdict, under), chartSteel(so.request, sheet, toMm)));
 }
 
 function Drawing({ live: { so, stop, again } }: { live: LiveChart }) {
