@@ -7,6 +7,7 @@ import { StartFailure } from "../../apps/api/start/start-failure.mjs";
 import { auditDependencies } from "./audit.mjs";
 import { runChecks } from "./checks.mjs";
 import { ensureChromium } from "./chromium.mjs";
+import { ensurePoppler } from "./poppler.mjs";
 import { runSuites } from "./suites.mjs";
 import { summaryLines } from "./summary.mjs";
 
@@ -16,6 +17,7 @@ import { summaryLines } from "./summary.mjs";
 export function runEverything() {
   return runCommand(async (signal) => {
     await prepareClone(ensureInstalled, signal);
+    await ensurePoppler(signal);
     const tallies = [
       await build(signal),
       ...(await runChecks(signal)),

@@ -16,6 +16,11 @@ export type Written = {
   pressure: (pa: number) => string;
   moment: (knm: number) => string;
   mass: (kg: number) => string;
+  /** Strength of concrete and steel, with its unit. */
+  stress: (mpa: number) => string;
+  speed: (metresPerSecond: number) => string;
+  /** Heights of the land, with their unit. */
+  height: (metres: number) => string;
   /** Ground pressure, force over area, with its unit. */
   bearing: (kpa: number) => string;
 };
@@ -24,6 +29,8 @@ const knPerKip = newtonsPerPound;
 const mmPerFoot = mmPerInch * 12;
 const paPerPsf = newtonsPerPound / (mmPerFoot / 1000) ** 2;
 const kgPerPound = 0.45359237;
+/** A mile is 5280 ft, exact. */
+const metresPerSecondPerMph = (5280 * mmPerFoot) / 1000 / 3600;
 
 export const written: Record<UnitSystem, Written> = {
   SI: {
@@ -36,6 +43,9 @@ export const written: Record<UnitSystem, Written> = {
     pressure: (pa) => `${fixed(pa / 1000, 2)} kPa`,
     moment: (knm) => `${fixed(knm, 1)} kN m`,
     mass: (kg) => `${fixed(kg, 0)} kg`,
+    stress: (mpa) => `${fixed(mpa, 1)} MPa`,
+    speed: (metresPerSecond) => `${fixed(metresPerSecond, 1)} m/s`,
+    height: (m) => `${fixed(m, 0)} m`,
     bearing: (kpa) => `${fixed(kpa, 1)} kPa`,
   },
   US: {
@@ -48,6 +58,9 @@ export const written: Record<UnitSystem, Written> = {
     pressure: (pa) => `${fixed(pa / paPerPsf, 1)} psf`,
     moment: (knm) => `${fixed(knm / (knPerKip * (mmPerFoot / 1000)), 1)} kip-ft`,
     mass: (kg) => `${fixed(kg / kgPerPound, 0)} lb`,
+    stress: (mpa) => `${fixed((mpa * mmPerInch ** 2) / newtonsPerPound, 0)} psi`,
+    speed: (metresPerSecond) => `${fixed(metresPerSecond / metresPerSecondPerMph, 0)} mph`,
+    height: (m) => `${fixed((m * 1000) / mmPerFoot, 0)} ft`,
     bearing: (kpa) => `${fixed((kpa * 1000) / paPerPsf, 0)} psf`,
   },
 };

@@ -96,7 +96,7 @@ export function criteriaRows({ scheme, units }: SetSource): string[][] {
           ["Risk category", hazards.riskCategory],
           [
             "Wind",
-            `${hazards.wind.speedMs} m/s basic, exposure ${hazards.wind.exposure}, ground ${hazards.wind.elevationM} m above sea level, topographic factor ${hazards.wind.topographicFactor} (${hazards.wind.edition})`,
+            `${say.speed(hazards.wind.speedMs)} basic, exposure ${hazards.wind.exposure}, ground ${say.height(hazards.wind.elevationM)} above sea level, topographic factor ${hazards.wind.topographicFactor} (${hazards.wind.edition})`,
           ],
           [
             "Snow",
@@ -120,7 +120,7 @@ export function criteriaRows({ scheme, units }: SetSource): string[][] {
         ? `${basis.soil.class}, presumptive: no soil report is laid in`
         : `${say.pressure(basis.soil.report.bearingPa)} allowed, ${basis.soil.report.source}`,
     ],
-    ["Concrete of pads", `${basis.concreteMpa} MPa`],
+    ["Concrete of pads", say.stress(basis.concreteMpa)],
     ["Level as built", `within ${say.small(basis.levelErrorUm / 1000)} either way at pads, posts and seats`],
     ["Settlement of one support", say.small(basis.settlementUm / 1000)],
     [

@@ -1,4 +1,5 @@
 import { catalogRows, coverageTable, effectOnVerdict } from "@cornerway/engine";
+import { memoryValues } from "@cornerway/schema";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 import { certaintyWords, significant } from "./words.ts";
@@ -78,7 +79,8 @@ export function layCoverage(flow: CalculationFlow, { proof }: SetSource): void {
 }
 
 /** Values that no text was at hand for, until an engineer confirms each. */
-export function layFromMemory(flow: CalculationFlow, { scheme }: SetSource): void {
+export function layFromMemory(flow: CalculationFlow, source: SetSource): void {
+  const { scheme } = source;
   const types = new Set<string>(scheme.containers.map(({ type }) => type));
   const named = new Set(usedSections(scheme));
   const rows = catalogRows.flatMap((row) => {
@@ -111,6 +113,31 @@ export function layFromMemory(flow: CalculationFlow, { scheme }: SetSource): voi
       { heading: "Confirmed by, date", share: 20 },
     ],
     rows,
+  });
+  layRestsOn(flow, source);
+}
+
+/** Clauses and values from memory that this answer rests on, with who held each against its text. */
+function layRestsOn(flow: CalculationFlow, { assessment, proof, record }: SetSource): void {
+  const confirmed = new Map<string, string>();
+  for (const { payload } of record.entries) {
+    if (payload?.kind !== "values confirmed") continue;
+    const { values, author, against } = payload.confirmation;
+    for (const value of values) confirmed.set(value, `${author.name}, against ${against}`);
+  }
+  const workings = (proof?.workings ?? []).map(({ working }) => working);
+  const values = memoryValues(assessment, proof?.report ?? null, workings);
+  const open = values.filter((value) => !confirmed.has(value)).length;
+  flow.heading("Clauses and values this answer rests on");
+  flow.paragraph(`${values.length} in all, ${open} of them confirmed by nobody yet.`);
+  flow.table({
+    name: "Clauses from memory",
+    size: 7.4,
+    columns: [
+      { heading: "Clause or value", share: 66 },
+      { heading: "Confirmed by", share: 34 },
+    ],
+    rows: values.map((value) => [value, confirmed.get(value) ?? ""]),
   });
 }
 

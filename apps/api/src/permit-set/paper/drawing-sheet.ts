@@ -85,7 +85,6 @@ function titleBlock(source: SetSource, spec: SheetSpec, { border }: SheetRoom): 
   const top = border.y + border.height - titleHeight;
   const left = x + 12;
   const { project, revision } = source;
-  const status = wrap(statusLine(source), "lettering strong", 9.5, columnWidth - 24);
   const cells = top + 128;
   const rules: Ink[] = [
     rule(x, right, top + 44, "fine"),
@@ -105,11 +104,12 @@ function titleBlock(source: SetSource, spec: SheetSpec, { border }: SheetRoom): 
         ...wrap(`${project.place} · ${project.client}`, "lettering", 8, columnWidth - 24)
           .slice(0, 1)
           .map((words) => text(left, top + 34, words, { tone: "graphite" })),
-        ...status
-          .slice(0, 2)
-          .map((words, at) => text(left, top + 58 + at * 11, words, { face: "lettering strong", size: 9.5 })),
-        ...wrap(`${cautionLine}. The cautions are on S0 and S0.1.`, "lettering slanted", 7.4, columnWidth - 24).map(
-          (words, at) => text(left, top + 95 + at * 9, words, { face: "lettering slanted", size: 7.4 }),
+        ...wrap(spec.title, "prose", 12, columnWidth - 24)
+          .slice(0, 1)
+          .map((words) => text(left, top + 59, words, { face: "prose", size: 12 })),
+        text(left, top + 76, statusLine(source), { face: "lettering strong", size: 9.5 }),
+        ...wrap(`${cautionLine}. Cautions: S0, S0.1.`, "lettering slanted", 7.4, columnWidth - 24).map((words, at) =>
+          text(left, top + 95 + at * 9, words, { face: "lettering slanted", size: 7.4 }),
         ),
         caption(left, top + 114, "Digest of set", { size: 7 }),
       ],

@@ -74,7 +74,7 @@ export function elevationSheets(source: SetSource, derived: Derived): Sheet[] {
           ),
           heading("How to read it"),
           prose(
-            "Corner fittings are solid and to size; rails, posts and sills are to size; folds of the sheet are at their true pitch. Added steel is hatched in pairs. Faces set back more than 0.9 m are lighter and bear no tags.",
+            "Corner fittings are solid and to size; rails, posts and sills are to size; folds of the sheet are at their true pitch. Added steel is hatched in pairs. Faces set back behind the front of their level are lighter and bear no tags.",
           ),
           prose(
             "Openings are drawn to their clear size and set out on the cut plans, from the outer face of the corner fitting.",
