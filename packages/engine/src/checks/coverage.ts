@@ -160,13 +160,19 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
-  deflection: { checked: [...members, "door header"] },
+  deflection: {
+    bounded: ["bottom side rail", "top side rail", "added beam"],
+    notCovered: ["cross member", "sill", "front header", "door header", "added post", "jamb"],
+    why: "at service level on one set of assumptions; a limit of finishes, which the engineer may set otherwise",
+  },
   drift: {
     bounded: ["building"],
     why: "each unit as a storey of its own, at its worst corner; wind by common practice",
   },
   "gap closure": {
-    checked: ["building", ...members, "door header"],
+    bounded: ["building", "bottom side rail"],
+    notCovered: ["top side rail", "added beam"],
+    why: "between neighbours by the sum of both; under a rail by its own sag, the sheet below taken as still",
   },
   vibration: { notCovered: ["building"], why: "floors are not judged for bounce" },
   fatigue: { notCovered: ["building"], why: "loads of a building are taken as static" },

@@ -10,8 +10,6 @@ export const notRun: Readonly<Partial<Record<LimitState, readonly CheckedElement
   "plate bending": ["added post", "added beam", "jamb", "seat", "pad"],
   "bearing on concrete": ["added post", "jamb", "seat", "pad"],
   anchor: ["added post"],
-  deflection: ["bottom side rail", "top side rail", "added beam"],
-  "gap closure": ["bottom side rail", "top side rail", "added beam"],
 };
 
 /** What strength leaves out whatever the scheme, and what that does to the verdict; printed with every answer. */
@@ -25,7 +23,7 @@ export const notJudged: readonly string[] = [
     "lateral lines: a storey and direction without a counted wall; irregularities, overstrength",
     "diaphragms, collectors; flow in floor and roof sheets; folds beside a window",
     "wind on a part: glass, doors, boards under an overhang",
-    "deflection of rails and beams, and the gaps it closes between units one over another",
+    "deflection of cross members, sills and door headers; gaps over openings and glass",
     "anchors and plates under posts",
     "lifting of less than a whole unit, with posts or steel that hang outside it; erection stages",
     "welds of frames, bolts, plates",

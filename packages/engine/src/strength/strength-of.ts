@@ -7,6 +7,7 @@ import { checkedParts } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
+import { deflectionResults } from "./deflection-results.ts";
 import { liftResults } from "./lift-results.ts";
 import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
@@ -103,6 +104,7 @@ export function strengthOf(
     ...leans.map(leanResult),
     ...skinResults(scheme, actions, basis, judged),
     ...liftResults(scheme, basis, memory),
+    ...deflectionResults(scheme, analysis, actions, basis.factored, memory),
   ].toSorted(worstFirst);
 
   const refused = whole.flatMap((set) => set.refused);
