@@ -11,6 +11,7 @@ import partPlugin from "./plugins/part.ts";
 import partsEndPlugin from "./plugins/parts-end.ts";
 import problemsPlugin from "./plugins/problems.ts";
 import rateLimitPlugin from "./plugins/rate-limit.ts";
+import recordSigningPlugin from "./plugins/record-signing.ts";
 import referencePlugin from "./plugins/reference.ts";
 import requestIdPlugin from "./plugins/request-id.ts";
 import requestLogPlugin from "./plugins/request-log.ts";
@@ -66,6 +67,7 @@ export async function buildApp(config: Config, log?: { write(line: string): void
   await app.register(requestLogPlugin);
   await app.register(webPlugin, { webRoot: config.webRoot });
   await app.register(webhooksPlugin, { settings: config });
+  await app.register(recordSigningPlugin, { secretsKey: config.secretsKey });
   await app.register(descriptionPlugin);
   await app.register(referencePlugin);
   for (const routes of allRoutes) await app.register(routes);

@@ -14,6 +14,7 @@ export const problems = {
   "key-reused": { status: 422, title: "That Idempotency-Key was used for something else." },
   "too-many-kept": { status: 409, title: "No more of these are kept. Take one away first." },
   "webhooks-off": { status: 422, title: "This service is not set up to send webhooks." },
+  "signing-off": { status: 422, title: "This service is not set up to sign heads of records." },
   "address-refused": { status: 422, title: "Webhooks are not sent to that address." },
   "role-refused": { status: 403, title: "Your role in this project does not do that." },
   "not-confirmed": { status: 403, title: "The owner has not confirmed you as the engineer yet." },

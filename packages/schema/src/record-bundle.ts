@@ -39,7 +39,7 @@ export const SignedHead = z
 export type SignedHead = z.infer<typeof SignedHead>;
 
 /** One entry as a proof needs it. `opened` is null where what happened is withheld: its digest stays. */
-export const BundleEntry = z
+export const ToldEntry = z
   .strictObject({
     number: z.int().min(1),
     time: Moment,
@@ -57,7 +57,14 @@ export const BundleEntry = z
       })
       .nullable(),
   })
-  .meta({ id: "BundleEntry" });
+  .meta({ id: "ToldEntry" });
+export type ToldEntry = z.infer<typeof ToldEntry>;
+
+/** An entry that whoever holds the bundle may not see: its place in the tree, and nothing of who, when or what. */
+export const HiddenEntry = z.strictObject({ number: z.int().min(1), leaf: Digest }).meta({ id: "HiddenEntry" });
+export type HiddenEntry = z.infer<typeof HiddenEntry>;
+
+export const BundleEntry = z.union([ToldEntry, HiddenEntry]);
 export type BundleEntry = z.infer<typeof BundleEntry>;
 
 /** A whole record to be checked away from the service; the file is its RFC 8785 form, signed as a whole. */

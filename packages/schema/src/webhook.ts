@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Digest, PersonId, ProjectId } from "./ids.ts";
+import { SignedHead } from "./record-bundle.ts";
 import { Actor } from "./record-entry.ts";
 import { Moment, RevisionLetter } from "./review.ts";
 
@@ -54,6 +55,8 @@ export const WebhookWord = z
       /** The revision it is about, when it is about one. */
       revision: RevisionLetter.nullable(),
     }),
+    /** The head after that entry, signed: kept apart from the service, it shows later that nothing before it was altered. */
+    signedHead: SignedHead,
     read: z.string(),
     caution: z.string(),
   })

@@ -1,18 +1,27 @@
 import { parseArgs } from "node:util";
+import { SignedHead } from "@cornerway/schema";
 import type { KnownOutside } from "../record/verify-bundle.ts";
-import type { Answer } from "./answer.ts";
+import { badInput, type Answer } from "./answer.ts";
 import { readText } from "./read-input.ts";
 import { verifyCommand } from "./verify-command.ts";
 
-/** `verify bundle.json [--key fingerprint] [--head number:head]`; undefined when the words are not that. */
+type Words = { file: string; key: string | undefined; head: string | undefined };
+
+/** `verify bundle.json [--key fingerprint] [--head number:head or head.json]`; undefined when the words are not that. */
 export async function verifyAnswer(words: readonly string[]): Promise<Answer | undefined> {
   const asked = wordsOf(words);
   if (asked === undefined) return undefined;
+  const head = asked.head === undefined ? { ok: true as const, head: undefined } : await headOf(asked.head);
+  if (!head.ok) return head.answer;
   const source = await readText(asked.file);
-  return source.ok ? verifyCommand(source.name, source.text, asked.known) : source.answer;
+  if (!source.ok) return source.answer;
+  return verifyCommand(source.name, source.text, {
+    ...(asked.key !== undefined && { fingerprint: asked.key }),
+    ...(head.head !== undefined && { head: head.head }),
+  });
 }
 
-function wordsOf(words: readonly string[]): { file: string; known: KnownOutside } | undefined {
+function wordsOf(words: readonly string[]): Words | undefined {
   const { values, positionals } = parseArgs({
     args: [...words],
     options: { key: { type: "string" }, head: { type: "string" } },
@@ -22,14 +31,29 @@ function wordsOf(words: readonly string[]): { file: string; known: KnownOutside 
   const [file, ...more] = positionals;
   const { key, head, ...others } = values;
   if (file === undefined || more.length > 0 || Object.keys(others).length > 0) return undefined;
-  const [, number, hash] = /^([0-9]{1,9}):([0-9a-f]{64})$/.exec(String(head)) ?? [];
-  if (head !== undefined && hash === undefined) return undefined;
   if (key !== undefined && !/^[0-9a-f]{64}$/.test(String(key))) return undefined;
-  return {
-    file,
-    known: {
-      ...(key !== undefined && { fingerprint: String(key) }),
-      ...(hash !== undefined && { head: { number: Number(number), head: hash } }),
-    },
-  };
+  if (typeof head === "boolean" || head === "") return undefined;
+  return { file, key: key === undefined ? undefined : String(key), head };
+}
+
+/** A head as `number:head`, or the file of a signed one as the service gives it. */
+async function headOf(
+  word: string,
+): Promise<{ ok: true; head: NonNullable<KnownOutside["head"]> } | { ok: false; answer: Answer }> {
+  const [, number, hash] = /^([1-9][0-9]{0,8}):([0-9a-f]{64})$/.exec(word) ?? [];
+  if (hash !== undefined) return { ok: true, head: { number: Number(number), head: hash } };
+  const source = await readText(word);
+  if (!source.ok) return source;
+  const parsed = SignedHead.safeParse(readJson(source.text));
+  if (parsed.success) return { ok: true, head: parsed.data };
+  const detail = "is no signed head as the service gives it; a head may be said as number:head as well";
+  return { ok: false, answer: badInput(source.name, [{ pointer: "", detail }]) };
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined; // which is no signed head either
+  }
 }

@@ -1,4 +1,4 @@
-import type { Invitation } from "@cornerway/schema";
+import type { Invitation, SignedHead } from "@cornerway/schema";
 import type { Letter } from "./mailer.ts";
 
 const foot = "\n-- \nCornerway. Whoever holds this letter holds the link: pass it to nobody.\n";
@@ -9,6 +9,7 @@ export const invitationLetter = (
   { email, role, invitedBy }: Invitation,
   projectName: string,
   address: string,
+  head: SignedHead | null,
 ): Letter => ({
   to: email,
   subject: `${invitedBy} asks you into ${projectName}`,
@@ -17,8 +18,15 @@ export const invitationLetter = (
 ${address}
 
 The link works once, within seven days. Without it nothing happens.
-${foot}`,
+${head === null ? "" : headLines(head)}${foot}`,
 });
+
+/** A head in a letter lies outside the service: against it one sees later whether the record was altered. */
+const headLines = ({ number, head, fingerprint }: SignedHead): string => `
+The record of the project to entry ${number}, as this letter was written. Keep it to check the record by:
+head ${number}:${head}
+signed by the key ${fingerprint}
+`;
 
 export const newPasswordLetter = (person: { name: string; email: string }, address: string): Letter => ({
   to: person.email,

@@ -49,34 +49,9 @@ function subProof(leaves: readonly string[], size: number, whole: boolean): stri
     : [...subProof(leaves.slice(k), size - k, false), headOver(leaves.slice(0, k))];
 }
 
-type Head = { readonly size: number; readonly head: string };
-
-/** True when the proof shows the later head to continue the earlier one, RFC 9162 section 2.1.4.2. */
-export function isContinued(earlier: Head, later: Head, proof: readonly string[]): boolean {
-  if (earlier.size < 1 || earlier.size > later.size) return false;
-  if (earlier.size === later.size) return proof.length === 0 && earlier.head === later.head;
-  const path = isPowerOfTwo(earlier.size) ? [earlier.head, ...proof] : [...proof];
-  const [start, ...rest] = path;
-  if (start === undefined) return false;
-  let [fn, sn] = [earlier.size - 1, later.size - 1];
-  while (fn % 2 === 1) [fn, sn] = [(fn - 1) / 2, Math.floor(sn / 2)];
-  let [first, second] = [start, start];
-  for (const hash of rest) {
-    if (sn === 0) return false;
-    if (fn % 2 === 1 || fn === sn) {
-      [first, second] = [nodeHash(hash, first), nodeHash(hash, second)];
-      while (fn % 2 === 0 && fn !== 0) [fn, sn] = [fn / 2, Math.floor(sn / 2)];
-    } else second = nodeHash(second, hash);
-    [fn, sn] = [Math.floor(fn / 2), Math.floor(sn / 2)];
-  }
-  return sn === 0 && first === earlier.head && second === later.head;
-}
-
 /** The largest power of two below a number of leaves. */
 function splitOf(leaves: number): number {
   let k = 1;
   while (k * 2 < leaves) k *= 2;
   return k;
 }
-
-const isPowerOfTwo = (size: number): boolean => size === 1 || splitOf(size) * 2 === size;

@@ -1,14 +1,22 @@
-import { canonicalJson, pointerTo, RecordBundle, type BundleEntry, type RecordKey } from "@cornerway/schema";
+import {
+  canonicalJson,
+  pointerTo,
+  RecordBundle,
+  type BundleEntry,
+  type RecordKey,
+  type SignedHead,
+  type ToldEntry,
+} from "@cornerway/schema";
 import { entryLeaf, payloadDigest } from "./entry-leaf.ts";
 import { bundleStatement } from "./make-bundle.ts";
 import { isKeyChain, isSigned } from "./record-key.ts";
 import { isHeadSigned } from "./sign-head.ts";
 import { headOver } from "./tree-proofs.ts";
 
-/** What someone knows from outside the bundle: a key's fingerprint, or a head they were given earlier. */
+/** What someone knows from outside the bundle: a key's fingerprint, or a head they were given earlier, signed or not. */
 export type KnownOutside = {
   readonly fingerprint?: string;
-  readonly head?: { readonly number: number; readonly head: string };
+  readonly head?: { readonly number: number; readonly head: string } | SignedHead;
 };
 
 export type BundleFinding =
@@ -40,7 +48,7 @@ export function verifyBundle(text: string, known: KnownOutside): BundleFinding {
     ...outsideFaults(bundle, leaves, known),
   ];
   if (faults.length > 0) return { whole: false, faults };
-  const withheld = bundle.entries.filter(({ opened }) => opened === null).length;
+  const withheld = bundle.entries.filter((entry) => "leaf" in entry || entry.opened === null).length;
   return { whole: true, originProved: known.fingerprint !== undefined || known.head !== undefined, bundle, withheld };
 }
 
@@ -59,22 +67,27 @@ function readBundle(text: string): { ok: true; bundle: RecordBundle } | { ok: fa
 const formFaults = (text: string, bundle: RecordBundle): string[] =>
   canonicalJson(bundle) === text ? [] : ["its bytes are not the canonical form of what it says"];
 
-const leafOf = (project: string, { number, time, actor, role, kind, digest }: BundleEntry): string =>
-  entryLeaf({ project, number, time, actor, role, kind, digest });
+function leafOf(project: string, entry: BundleEntry): string {
+  if ("leaf" in entry) return entry.leaf;
+  const { number, time, actor, role, kind, digest } = entry;
+  return entryLeaf({ project, number, time, actor, role, kind, digest });
+}
 
 function entryFaults(entries: readonly BundleEntry[]): string[] {
-  return entries.flatMap((entry, at) => {
-    const before = entries[at - 1];
-    if (entry.number !== at + 1) return [`entry ${at + 1}: bears the number ${entry.number}`];
-    if (before !== undefined && before.time > entry.time)
-      return [`entry ${entry.number}: is earlier than the one before`];
-    if (entry.opened === null) return [];
-    const { salt, payload, token } = entry.opened;
-    if (payload.kind !== entry.kind) return [`entry ${entry.number}: what is opened is of another kind`];
-    return payloadDigest(payload, salt, token) === entry.digest
-      ? []
-      : [`entry ${entry.number}: what is opened is not what was recorded`];
-  });
+  const misplaced = entries.findIndex(({ number }, at) => number !== at + 1);
+  if (misplaced >= 0) return [`entry ${misplaced + 1}: bears the number ${entries[misplaced]?.number}`];
+  const told = entries.flatMap((entry) => ("leaf" in entry ? [] : [entry]));
+  return told.flatMap((entry, at) => toldFaults(entry, told[at - 1]));
+}
+
+function toldFaults({ number, time, kind, digest, opened }: ToldEntry, before: ToldEntry | undefined): string[] {
+  if (before !== undefined && before.time > time) return [`entry ${number}: is earlier than the one before`];
+  if (opened === null) return [];
+  const { salt, payload, token } = opened;
+  if (payload.kind !== kind) return [`entry ${number}: what is opened is of another kind`];
+  return payloadDigest(payload, salt, token) === digest
+    ? []
+    : [`entry ${number}: what is opened is not what was recorded`];
 }
 
 function headFaults({ project, head, entries }: RecordBundle, leaves: readonly string[]): string[] {
@@ -96,15 +109,19 @@ function keyFaults({ signature, ...unsigned }: RecordBundle): string[] {
     : ["the signature of the bundle does not hold"];
 }
 
-function outsideFaults(
-  { keys }: RecordBundle,
-  leaves: readonly string[],
-  { fingerprint, head }: KnownOutside,
-): string[] {
-  const unknownKey = fingerprint !== undefined && !keys.some((key) => key.fingerprint === fingerprint);
+function outsideFaults(bundle: RecordBundle, leaves: readonly string[], { fingerprint, head }: KnownOutside): string[] {
+  const unknownKey = fingerprint !== undefined && !bundle.keys.some((key) => key.fingerprint === fingerprint);
   const otherHead = head !== undefined && (head.number > leaves.length || headOver(leaves, head.number) !== head.head);
   return [
     ...(unknownKey ? ["no key of it has the fingerprint that was expected"] : []),
     ...(otherHead ? [`the record up to ${head.number} is not the one whose head is known`] : []),
+    ...(head !== undefined && "signature" in head ? signedHeadFaults(bundle, head) : []),
   ];
+}
+
+function signedHeadFaults({ project, keys }: RecordBundle, head: SignedHead): string[] {
+  if (head.project !== project) return ["the head that is known is of another project"];
+  const signer = keys.find(({ fingerprint }) => fingerprint === head.fingerprint);
+  if (signer === undefined) return ["the head that is known is signed by a key that is not among its keys"];
+  return isHeadSigned(head, signer.publicKey) ? [] : ["the signature of the head that is known does not hold"];
 }

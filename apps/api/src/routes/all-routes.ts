@@ -16,6 +16,7 @@ import { planCheckRoutes } from "./plan-check.ts";
 import { premiumRoutes } from "./premiums.ts";
 import { projectRoutes } from "./projects.ts";
 import { questionRoutes } from "./questions.ts";
+import { recordProofRoutes } from "./record-proofs.ts";
 import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
 import { revisionRoutes } from "./revisions.ts";
@@ -30,7 +31,7 @@ import { webhookRoutes } from "./webhooks.ts";
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
-  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, liveRoutes],
+  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, liveRoutes],
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],

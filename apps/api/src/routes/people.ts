@@ -17,6 +17,7 @@ import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { signedInOf } from "../plugins/signed-in.ts";
 import { invite, withdrawInvitation } from "../services/invite.ts";
+import { signedHead, withSigner } from "../services/prove-record.ts";
 import { readPeople } from "../services/read-people.ts";
 import { confirmEngineer, leaveProject, removePart, setExpiry } from "../services/see-to-people.ts";
 import { readProjectRow } from "../store/project-rows.ts";
@@ -74,7 +75,9 @@ export const peopleRoutes: FastifyPluginAsyncZod = async (app) => {
     if (!invited.ok) return answer(reply, invited);
     const { invitation, path: linkPath } = invited.value;
     const { name } = await readProjectRow(db, part.projectId);
-    const letterSent = await app.sendLetter(invitationLetter(invitation, name, app.addressOf(linkPath)));
+    const head = await withSigner({ db, part, secretsKey: app.recordSigning.secretsKey }, signedHead);
+    const letter = invitationLetter(invitation, name, app.addressOf(linkPath), head.ok ? head.value : null);
+    const letterSent = await app.sendLetter(letter);
     return reply.code(201).send({ invitation, path: linkPath, letterSent });
   });
 

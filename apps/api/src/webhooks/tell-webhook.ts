@@ -6,11 +6,14 @@ import {
   recordKinds,
   type RecordEntry,
   type RecordPayload,
+  type SignedHead,
   type WebhookWord,
 } from "@cornerway/schema";
 import { z } from "zod";
 import { tellTask } from "../queue/add-webhook-word.ts";
 import type { Task, TaskContext } from "../queue/task.ts";
+import { signHead } from "../record/sign-head.ts";
+import { readSigner } from "../record/signing-key.ts";
 import { stopTelling } from "../services/webhooks.ts";
 import { readHeld } from "../store/membership-rows.ts";
 import { readEntries } from "../store/record-rows.ts";
@@ -43,9 +46,12 @@ export const tellWebhook: Task = {
     const kinds = recordKinds.filter((kind) => mayReadEntry(roles, kind));
     const [entry] = await readEntries(database.connection, webhook.projectId, { after: number - 1, limit: 1, kinds });
     if (entry?.number !== number) return;
+    const { key } = await readSigner(database.connection, config.secretsKey);
+    const at = { project: webhook.projectId, number, head: entry.head, time: new Date().toISOString() };
+    const word = wordOf(webhook, entry, signHead(at, key));
     const { sent, ms } = await send(
       webhook,
-      entry,
+      word,
       unseal(config.secretsKey, webhook.id, webhook.sealedSecret),
       context,
     );
@@ -60,11 +66,11 @@ export const tellWebhook: Task = {
 
 async function send(
   webhook: KeptWebhook,
-  entry: RecordEntry,
+  word: WebhookWord,
   secret: string,
   { config, signal }: TaskContext,
 ): Promise<{ sent: Sent; ms: number }> {
-  const body = JSON.stringify(wordOf(webhook, entry));
+  const body = JSON.stringify(word);
   const begun = Date.now();
   const headers = { "content-type": "application/json", [signatureHeader]: sign(secret, body, begun) };
   const sent = await sendWord(
@@ -75,11 +81,16 @@ async function send(
   return { sent, ms: Date.now() - begun };
 }
 
-function wordOf({ id, projectId }: KeptWebhook, { number, at, kind, actor, head, payload }: RecordEntry): WebhookWord {
+function wordOf(
+  { id, projectId }: KeptWebhook,
+  { number, at, kind, actor, head, payload }: RecordEntry,
+  signedHead: SignedHead,
+): WebhookWord {
   return {
     webhook: id,
     project: projectId,
     entry: { number, at, kind, actor, head, revision: payload === null ? null : revisionOf(payload) },
+    signedHead,
     read: `/api/projects/${projectId}/record?after=${number - 1}&limit=1`,
     caution: cautionLine,
   };

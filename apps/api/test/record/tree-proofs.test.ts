@@ -1,7 +1,8 @@
+import { isContinued } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leafHash } from "../../src/record/tree-head.ts";
-import { consistencyProof, headOver, inclusionProof, isContinued, isIncluded } from "../../src/record/tree-proofs.ts";
+import { consistencyProof, headOver, inclusionProof, isIncluded } from "../../src/record/tree-proofs.ts";
 
 // The eight leaves and the proofs over them that implementations of RFC 6962 and RFC 9162 are commonly tested with; from memory.
 const leaves = ["", "00", "10", "2021", "3031", "40414243", "5051525354555657", "606162636465666768696a6b6c6d6e6f"].map(

@@ -37,7 +37,7 @@ const watch = (message: unknown): void => {
 
 beforeAll(async () => {
   subscribe("fastify.initialization", watch);
-  service = await startService({ REQUESTS_PER_MINUTE: "100000" });
+  service = await startService({ REQUESTS_PER_MINUTE: "100000", SECRETS_KEY: "ab".repeat(32) });
   unsubscribe("fastify.initialization", watch);
   origin = await service.app.listen({ port: 0, host: "127.0.0.1" });
   projectId = await service.openProject();

@@ -44,6 +44,7 @@ const fields: Record<string, Record<string, string>> = {
   MatterStep: Prisma.MatterStepScalarFieldEnum,
   KeptFile: Prisma.KeptFileScalarFieldEnum,
   RecordEntry: Prisma.RecordEntryScalarFieldEnum,
+  RecordKey: Prisma.RecordKeyScalarFieldEnum,
   RecordPayload: Prisma.RecordPayloadScalarFieldEnum,
   RateWindow: Prisma.RateWindowScalarFieldEnum,
   OneTimeLink: Prisma.OneTimeLinkScalarFieldEnum,
@@ -91,6 +92,7 @@ it("every table can be read through its model by the service's role", async () =
     db.requestAnswer.count(),
     db.stamp.count(),
     db.recordEntry.count(),
+    db.recordKey.count(),
     db.recordPayload.count(),
     db.rateWindow.count(),
     db.oneTimeLink.count(),
@@ -107,6 +109,7 @@ it("every table can be read through its model by the service's role", async () =
     db.assessmentReport.count(),
     db.assessmentWorking.count(),
     db.worker.count(),
+    db.permitSet.count(),
   ]);
   expect(counts).toEqual(Object.keys(fields).map(() => 0));
 });

@@ -841,6 +841,86 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/record/bundle": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The whole record as one signed file
+     * @description To be checked without this service (`npx cornerway verify`). Entries you may not see are leaves alone.
+     */
+    get: operations["saveRecordBundle"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/record/continuation": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * That a head continues an earlier one
+     * @description RFC 9162 section 2.1.4, from the head over entries 1 to `from` to the one over 1 to `to`, or all.
+     */
+    get: operations["proveContinuation"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/record/entries/{number}/proof": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * That an entry is in the record
+     * @description RFC 9162 section 2.1.3, under a signed head over the whole record. Of an entry that you may see.
+     */
+    get: operations["proveEntry"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/record/head": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The head of the record, signed
+     * @description Over entries 1 to `number`, or all. Keep it: it shows later that nothing before it was altered.
+     */
+    get: operations["readSignedHead"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/requests": {
     parameters: {
       query?: never;
@@ -1366,6 +1446,30 @@ export interface paths {
     put?: never;
     /** Set a stopped webhook going again */
     post: operations["resumeWebhook"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/record-keys": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The keys that sign heads of records, oldest first
+     * @description For everyone, signed in or not: what a bundle is held against must come from outside it.
+     */
+    get: operations["listRecordKeys"];
+    put?: never;
+    /**
+     * Have a new key sign from now on
+     * @description The one before signs it as its last act and stays listed.
+     */
+    post: operations["rotateRecordKey"];
     delete?: never;
     options?: never;
     head?: never;
@@ -1937,6 +2041,11 @@ export interface components {
     ConfirmationId: string;
     /** Format: uuid */
     ConfirmationIdInput: string;
+    ConsistencyProof: {
+      from: number;
+      head: components["schemas"]["SignedHead"];
+      proof: components["schemas"]["Digest"][];
+    };
     Container: {
       /** @constant */
       doors?: "welded shut" | undefined;
@@ -2355,6 +2464,16 @@ export interface components {
       role: components["schemas"]["Role"];
       since: components["schemas"]["Moment"];
     };
+    HiddenEntry: {
+      leaf: components["schemas"]["Digest"];
+      number: number;
+    };
+    InclusionProof: {
+      head: components["schemas"]["SignedHead"];
+      leaf: components["schemas"]["Digest"];
+      number: number;
+      proof: components["schemas"]["Digest"][];
+    };
     Invitation: {
       email: string;
       expiresAt: components["schemas"]["Moment"];
@@ -2440,6 +2559,16 @@ export interface components {
     LinkUsed: {
       projectId: components["schemas"]["ProjectId"] | null;
       session: components["schemas"]["Session"];
+    };
+    ListedKey: {
+      fingerprint: components["schemas"]["Digest"];
+      follows: {
+        fingerprint: components["schemas"]["Digest"];
+        signature: components["schemas"]["Signature"];
+      } | null;
+      publicKey: components["schemas"]["PublicKey"];
+      since: components["schemas"]["Moment"];
+      until: components["schemas"]["Moment"] | null;
     };
     LoadDerivation: {
       certainty: components["schemas"]["Certainty"];
@@ -4155,6 +4284,7 @@ export interface components {
       verdict: components["schemas"]["Verdict"];
       waitsFor: components["schemas"]["Role"] | null;
     };
+    PublicKey: string;
     Question: {
       askedAt: components["schemas"]["Moment"];
       author: components["schemas"]["Author"];
@@ -4231,6 +4361,16 @@ export interface components {
     /** @enum {string} */
     QuestionViewInput:
       "south elevation" | "east elevation" | "north elevation" | "west elevation" | "plan" | "unfolded wall";
+    RecordBundle: {
+      /** @constant */
+      bundle: 1;
+      entries: (components["schemas"]["ToldEntry"] | components["schemas"]["HiddenEntry"])[];
+      head: components["schemas"]["SignedHead"];
+      keys: components["schemas"]["RecordKey"][];
+      name: string;
+      project: components["schemas"]["ProjectId"];
+      signature: components["schemas"]["Signature"];
+    };
     RecordEntry: {
       actor: components["schemas"]["Actor"];
       at: components["schemas"]["Moment"];
@@ -4240,6 +4380,15 @@ export interface components {
       number: number;
       payload: components["schemas"]["RecordPayload"] | null;
       projectId: components["schemas"]["ProjectId"];
+    };
+    RecordKey: {
+      fingerprint: components["schemas"]["Digest"];
+      follows: {
+        fingerprint: components["schemas"]["Digest"];
+        signature: components["schemas"]["Signature"];
+      } | null;
+      publicKey: components["schemas"]["PublicKey"];
+      since: components["schemas"]["Moment"];
     };
     RecordPayload:
       | {
@@ -4734,6 +4883,15 @@ export interface components {
           /** @constant */
           rule: "cap raised";
         };
+    Signature: string;
+    SignedHead: {
+      fingerprint: components["schemas"]["Digest"];
+      head: components["schemas"]["Digest"];
+      number: number;
+      project: components["schemas"]["ProjectId"];
+      signature: components["schemas"]["Signature"];
+      time: components["schemas"]["Moment"];
+    };
     SignedInPlace: {
       agent: string;
       endsAt: components["schemas"]["Moment"];
@@ -4961,6 +5119,25 @@ export interface components {
     TokenScope: "read" | "draw" | "review";
     /** @enum {string} */
     TokenScopeInput: "read" | "draw" | "review";
+    ToldEntry: {
+      actor: components["schemas"]["PersonId"];
+      digest: components["schemas"]["Digest"];
+      kind: string;
+      number: number;
+      opened: {
+        actorName: string;
+        payload: {
+          kind: string;
+        } & {
+          [key: string]: unknown;
+        };
+        salt: components["schemas"]["Digest"];
+        token?: string | undefined;
+      } | null;
+      /** @enum {string} */
+      role: "architect" | "engineer" | "checker" | "owner" | "reader" | "administrator" | "service";
+      time: components["schemas"]["Moment"];
+    };
     /** @enum {string} */
     Units: "SI" | "US";
     /** @enum {string} */
@@ -12042,6 +12219,488 @@ export interface operations {
       };
     };
   };
+  saveRecordBundle: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RecordBundle"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  proveContinuation: {
+    parameters: {
+      query: {
+        from: number;
+        to?: number | undefined;
+      };
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ConsistencyProof"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  proveEntry: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        number: number;
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["InclusionProof"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSignedHead: {
+    parameters: {
+      query?:
+        | {
+            number?: number | undefined;
+          }
+        | undefined;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SignedHead"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   listRequests: {
     parameters: {
       query?:
@@ -16300,6 +16959,206 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  listRecordKeys: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ListedKey"][];
+        };
+      };
+      /** @description `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "version-unknown" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  rotateRecordKey: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": Record<string, never>;
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ListedKey"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("administrator-only" | "csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
           };
         };
       };
