@@ -51,7 +51,6 @@ interface EntryRow {
 }
 
 function toldEntry({ number, at, actor, role, kind, digest, salt, actorName, token, payload }: EntryRow): BundleEntry {
-  const opened =
-    salt === null ? null : { ...{ salt, actorName, payload }, ...(token === null ? {} : { token }) };
+  const opened = salt === null ? null : { ...{ salt, actorName, payload }, ...(token === null ? {} : { token }) };
   return ToldEntry.parse({ ...{ number, actor, role, kind, digest, opened }, time: at.toISOString() });
 }
