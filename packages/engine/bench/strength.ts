@@ -1,23 +1,69 @@
 import { readScheme, type Scheme } from "@cornerway/schema";
 import { readFileSync } from "node:fs";
 import type { SiteHazards } from "../src/loads/site-hazards.ts";
-import { strength } from "../src/strength.ts";
+import { strengthWhileDrawing } from "../src/strength-while-drawing.ts";
 import type { Strength } from "../src/strength/strength-of.ts";
+import { stackedScheme } from "./support/stacked-building.ts";
 
-/** Time, runs, checks and the ten worst parts of a scheme under hazards of no particular place. */
+/**
+ * Full runs and live answers after an edit, with vectors and checks: of the demo under hazards of no particular place and
+ * under gravity alone, then of stacks, or of the schemes in the files named. `STACKS=64,256` names other stacks, `PARTS=20`
+ * prints so many of the worst parts.
+ */
+const PARTS = Number(process.env["PARTS"] ?? 0);
+const EDITS = 5;
+/** For nine containers and for 64, s; for a live answer, ms. */
+const [MOST_OF_DEMO_S, MOST_OF_64_S, MOST_LIVE_MS] = [2, 15, 50];
+
 const files = process.argv.slice(2);
-for (const file of files.length > 0 ? files : ["../../../shared/demo/scheme.json"]) report(file);
+if (files.length > 0) for (const file of files) report(file, underHazards(schemeIn(file)));
+else {
+  const demo = schemeIn("../../../shared/demo/scheme.json");
+  report("demo, gravity loads", demo, MOST_OF_DEMO_S);
+  report("demo, all loads", underHazards(demo), MOST_OF_DEMO_S);
+  for (const count of (process.env["STACKS"] ?? "64").split(",").map(Number))
+    report(`stack of ${count}, all loads`, underHazards(stackedScheme(count)), count === 64 ? MOST_OF_64_S : Infinity);
+}
 
-function report(file: string): void {
-  const scheme = schemeIn(file);
-  const wall = performance.now();
-  const processor = process.cpuUsage();
-  const answer = strength({ ...scheme, basis: { ...scheme.basis, hazards: hazards(scheme.site.edition) } });
-  const { user, system } = process.cpuUsage(processor);
+interface Timed<T> {
+  readonly result: T;
+  readonly wallMs: number;
+  readonly cpuMs: number;
+}
+
+function timed<T>(work: () => T): Timed<T> {
+  const [wall, cpu] = [performance.now(), process.cpuUsage()];
+  const result = work();
+  const { user, system } = process.cpuUsage(cpu);
+  return { result, wallMs: performance.now() - wall, cpuMs: (user + system) / 1000 };
+}
+
+function report(name: string, scheme: Scheme, mostS = Infinity): void {
+  const { full, live } = strengthWhileDrawing();
+  const whole = timed(() => full(scheme));
+  const answer = whole.result;
+  if (!answer.accepted) return console.log(`${name}: hazards refused`);
   console.log(
-    `${file}: ${scheme.containers.length} containers, ${((user + system) / 1e6).toFixed(1)} s of processor, ${((performance.now() - wall) / 1e3).toFixed(1)} s by the clock`,
+    `${name}: ${scheme.containers.length} containers, ${answer.vectors} vectors, ${answer.checks} checks, ${(whole.cpuMs / 1000).toFixed(2)} s of processor (${(whole.wallMs / 1000).toFixed(2)} s by the clock) of ${mostS} s`,
   );
-  if (answer.accepted) print(answer);
+  if (whole.cpuMs / 1000 > mostS) process.exitCode = 1;
+  const edits = Array.from({ length: EDITS }, (_, n) => timed(() => live(edited(scheme, n + 1))));
+  const [middle] = edits.toSorted((a, b) => a.cpuMs - b.cpuMs).slice(Math.floor(EDITS / 2));
+  if (middle?.result.accepted) {
+    const { vectors, checks, notLooked } = middle.result;
+    console.log(
+      `  after an edit: ${vectors} vectors, ${checks} checks, ${notLooked} vectors wait; ${middle.cpuMs.toFixed(0)} ms of processor (${middle.wallMs.toFixed(0)} ms by the clock) of ${MOST_LIVE_MS} ms`,
+    );
+    if (middle.cpuMs > MOST_LIVE_MS) process.exitCode = 1;
+  }
+  if (PARTS > 0) print(answer);
+}
+
+/** The first opening a centimetre farther on. */
+function edited(scheme: Scheme, step: number): Scheme {
+  const [first, ...others] = scheme.openings;
+  if (first === undefined) return scheme;
+  return { ...scheme, openings: [{ ...first, offsetUm: first.offsetUm + 10_000 * step }, ...others] };
 }
 
 function print(answer: Extract<Strength, { accepted: true }>): void {
@@ -25,7 +71,7 @@ function print(answer: Extract<Strength, { accepted: true }>): void {
   console.log(`${answer.results.length} parts, worst residual ${answer.worstResidual.toExponential(1)}`);
   for (const { id, limitState, utilisation, refused, assumptions, governingRun, held, covered } of answer.results.slice(
     0,
-    10,
+    PARTS,
   ))
     console.log(
       `  ${(utilisation ?? Infinity).toFixed(2)}  ${id}: ${limitState}${refused === undefined ? "" : `, ${refused}`} [${covered}${held.length > 0 ? `, if ${held.join(" ")} held` : ""}] ${assumptions}; ${governingRun}`,
@@ -38,6 +84,10 @@ function schemeIn(file: string): Scheme {
   const reading = readScheme(JSON.parse(readFileSync(new URL(file, import.meta.url), "utf8")));
   if (!reading.ok) throw new Error(`${file} is not a scheme`);
   return reading.scheme;
+}
+
+function underHazards(scheme: Scheme): Scheme {
+  return { ...scheme, basis: { ...scheme.basis, hazards: hazards(scheme.site.edition) } };
 }
 
 /** 115 mph in exposure C, 20 psf of ground snow, S_S 1.0 and S_1 0.4 on class D. */

@@ -28,6 +28,7 @@ import { memberStrengths } from "./member-strengths.ts";
 import { capacitiesOf, memberUse, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
 import { padConcrete } from "./pad-concrete.ts";
 import { doorPostBounds, frontPostBounds, type PostBounds } from "./post-bounds.ts";
+import { remembered } from "./remembered.ts";
 import { seatOnPressedRail, seatOnTubeRail, type PressedRail, type SeatForce, type TubeRail } from "./seat-on-rail.ts";
 import { sheetBending } from "./sheet-bending.ts";
 import { sheetCrushing, type PressedSheet } from "./sheet-crushing.ts";
@@ -103,7 +104,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
   const panelOf = (panel: PlainPanel) => ({ ...panel, modulusMpa: steelModulus.valueMpa });
   return {
     method,
-    memberStrengths: (member) => memberStrengths(member, basis),
+    memberStrengths: remembered((member: CheckedMember) => memberStrengths(member, basis)),
     capacities: capacitiesOf,
     memberUse,
     memberUtilisation,

@@ -30,6 +30,15 @@ export function solveSettling(
   const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
   const moving = new Set(acting.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
   const isMoved = ({ factors }: StrengthRun): boolean => Object.keys(factors).some((id) => moving.has(id));
+  // where no support pulls, it makes no difference
+  if (built.model.supports.every((support) => support.compression_only === true)) {
+    const all = solveBuilt(built, bearings, runs, set, memory);
+    const inOrder = [
+      ...all.refused.filter(({ run }) => !isMoved(run)),
+      ...all.refused.filter(({ run }) => isMoved(run)),
+    ];
+    return { ...all, refused: inOrder };
+  }
   const still = solveBuilt(
     built,
     bearings,
