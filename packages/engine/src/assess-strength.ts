@@ -8,7 +8,7 @@ import { worstFirst } from "./marks/marks-of.ts";
 import { strengthMarks } from "./marks/strength-marks.ts";
 import { verdictsOf, worstOf } from "./marks/verdicts-of.ts";
 import { strength, strengthBasisFor } from "./strength.ts";
-import type { TellProgress } from "./strength/strength-of.ts";
+import type { Strength, TellProgress } from "./strength/strength-of.ts";
 
 /** What the engine says of a scheme with its strength and what stands behind it, or of its load path and why its hazards cannot be used. */
 export type StrengthAssessment =
@@ -19,10 +19,15 @@ export type StrengthAssessment =
  * The assessment of a scheme with strength in its marks and verdicts: what `assess` says, and what numbers say on the
  * scheme's design basis. Nothing is said more mildly than by the load path but what it left to strength. Under gravity alone, where the basis has no hazards,
  * strength says where the scheme does not work and never that it works. Throws a RangeError for a scheme without containers.
+ * `judge` is the full strength run, on a memory of its own unless another is given.
  */
-export function assessStrength(scheme: Scheme, tell?: TellProgress): StrengthAssessment {
+export function assessStrength(
+  scheme: Scheme,
+  tell?: TellProgress,
+  judge: (scheme: Scheme, tell?: TellProgress) => Strength = strength,
+): StrengthAssessment {
   const base = assess(scheme);
-  const answer = strength(scheme, tell);
+  const answer = judge(scheme, tell);
   if (!answer.accepted) return { ...answer, assessment: withoutStrength(base, answer.refusals) };
   const marks = [...answeredByStrength(base.marks, answer), ...strengthMarks(answer, placesIn(scheme))].toSorted(
     worstFirst,

@@ -12,7 +12,7 @@ export const everyKey: readonly KeyLine[] = [
   ["arrows", "move the chosen thing 10 mm"],
   ["Shift + arrows", "move it 305 mm, a cross-member bay"],
   ["[ ]", "smaller, larger"],
-  ["Enter", "set what is in hand"],
+  ["Enter", "set what is in hand; the working of the chosen thing's governing check"],
   ["Delete", "take the chosen thing away"],
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
   ["Page Up, Page Down", "level"],

@@ -16,7 +16,7 @@ const none: ReadonlySet<string> = new Set();
 
 /** The load path at once; strength as soon as its answer is of this very scheme, and until then never as an answer. */
 export function judgedSoFar(path: Assessment | null, strength: LiveStrength, scheme: Scheme): JudgedSoFar {
-  const { judged, stands, progress } = strength;
+  const { judged, stands, progress, glance } = strength;
   if (stands && judged?.assessment != null) {
     const { assessment } = judged;
     return { assessment, marks: assessment.marks, waitingIds: none, remark: judgedRemark(assessment) };
@@ -28,12 +28,16 @@ export function judgedSoFar(path: Assessment | null, strength: LiveStrength, sch
     assessment: awaitingStrength(path),
     marks: [...path.marks, ...stale],
     waitingIds: new Set(stale.map(({ id }) => id)),
-    remark: `${path.questions} questions · ${broke == null ? waitsFor(progress) : `strength not checked: ${broke}`}`,
+    remark: `${path.questions} questions · ${broke == null ? waitsFor(progress, glance) : `strength not checked: ${broke}`}`,
   };
 }
 
-const waitsFor = (progress: LiveStrength["progress"]): string =>
-  progress === null ? "strength waits" : `strength ${progress.done} of ${progress.of}`;
+function waitsFor(progress: LiveStrength["progress"], glance: LiveStrength["glance"]): string {
+  const waits = progress === null ? "strength waits" : `strength ${progress.done} of ${progress.of}`;
+  const worst = glance?.parts.find(({ utilisation }) => utilisation !== null);
+  if (worst === undefined || glance === null) return waits;
+  return `${waits}; so far ${worst.utilisation?.toFixed(2) ?? ""} at most, on ${glance.vectors} load vectors`;
+}
 
 /** "86 questions · 8032 checks on 144 load vectors"; undefined without an answer. */
 export function judgedRemark(assessment: Assessment | null): string | undefined {

@@ -1,3 +1,4 @@
+import type { LivePart } from "@cornerway/engine";
 import type { Assessment, CheckWorking, Scheme, StrengthReport } from "@cornerway/schema";
 import type { StrengthQuestion, StrengthWord } from "./strength-messages.ts";
 
@@ -21,9 +22,17 @@ export interface Judged {
 
 let answers = 0;
 
+/** What a few vectors say at once of a scheme that is being judged, worst first. No answer. */
+export interface Glance {
+  scheme: Scheme;
+  parts: readonly LivePart[];
+  vectors: number;
+}
+
 export interface StrengthTold {
   judged: (judged: Judged) => void;
   progress: (scheme: Scheme, done: number, of: number) => void;
+  glance: (glance: Glance) => void;
 }
 
 /**
@@ -88,6 +97,7 @@ export class StrengthRun {
     if (word.kind === "working") return this.#settle(word.id, word.working);
     const scheme = this.#asked;
     if (scheme === null || word.turn !== this.#turn) return;
+    if (word.kind === "glance") return this.#told.glance({ scheme, parts: word.parts, vectors: word.vectors });
     if (word.kind === "progress") return this.#told.progress(scheme, word.done, word.of);
     this.#asked = null;
     answers += 1;

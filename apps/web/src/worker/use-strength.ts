@@ -1,7 +1,7 @@
 import type { CheckWorking, Scheme } from "@cornerway/schema";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { StrengthWord } from "./strength-messages.ts";
-import { StrengthRun, type Judged } from "./strength-run.ts";
+import { StrengthRun, type Glance, type Judged } from "./strength-run.ts";
 
 /** How long the hand rests before a run is worth its time, ms. */
 const restMs = 700;
@@ -13,6 +13,8 @@ export interface LiveStrength {
   stands: boolean;
   /** How many sets of assumptions are solved of a run under way; null before it begins. */
   progress: { done: number; of: number } | null;
+  /** What the vectors that governed before say of the scheme shown, until its answer comes. */
+  glance: Glance | null;
   workingOf: (id: string) => Promise<CheckWorking | null>;
 }
 
@@ -20,11 +22,12 @@ export interface LiveStrength {
 export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   const [judged, setJudged] = useState<Judged | null>(null);
   const [progress, setProgress] = useState<{ scheme: Scheme; done: number; of: number } | null>(null);
+  const [glance, setGlance] = useState<Glance | null>(null);
   const run = useRef<StrengthRun | null>(null);
 
   useEffect(() => {
     const told = {
-      judged: setJudged,
+      ...{ judged: setJudged, glance: setGlance },
       progress: (asked: Scheme, done: number, of: number) => setProgress({ scheme: asked, done, of }),
     };
     const opened = new StrengthRun(startThread, told);
@@ -40,8 +43,9 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   }, [scheme, inHand]);
 
   const workingOf = useCallback((id: string) => run.current?.workingOf(id) ?? Promise.resolve(null), []);
+  const glimpsed = glance?.scheme === scheme ? glance : null;
   const underway = progress?.scheme === scheme ? progress : null;
-  return { judged, stands: judged?.scheme === scheme, progress: underway, workingOf };
+  return { judged, stands: judged?.scheme === scheme, progress: underway, glance: glimpsed, workingOf };
 }
 
 function startThread() {

@@ -7,7 +7,7 @@ import { schemeOf, unitAt } from "../support/schemes.ts";
 
 const path = assess(judgedScheme);
 const live = (more: Partial<LiveStrength>): LiveStrength => ({
-  ...{ judged: null, stands: false, progress: null, workingOf: () => Promise.resolve(null), ...more },
+  ...{ judged: null, stands: false, progress: null, glance: null, workingOf: () => Promise.resolve(null), ...more },
 });
 const judged = {
   ...{ answer: 1, scheme: judgedScheme, assessment: judgedAssessment, report: judgedProof.report, broke: null },
@@ -25,6 +25,21 @@ describe("judgedSoFar", () => {
 
   it("says how many sets of assumptions are solved", () => {
     expect(judgedSoFar(path, live({ progress: { done: 2, of: 6 } }), judgedScheme).remark).toMatch(/strength 2 of 6$/);
+  });
+
+  it("tells what a few vectors say as waiting, never as an answer", () => {
+    const part = {
+      id: "p",
+      ownerId: "g1",
+      element: "sill",
+      place: "door",
+      run: "1.4D",
+      assumptions: "locks at play",
+    } as const;
+    const glance = { scheme: judgedScheme, parts: [{ ...part, utilisation: 0.834, held: [] }], vectors: 12 };
+    const { remark, assessment } = judgedSoFar(path, live({ glance }), judgedScheme);
+    expect(remark).toMatch(/strength waits; so far 0\.83 at most, on 12 load vectors$/);
+    expect(assessment?.strength).toBeUndefined();
   });
 
   it("is the whole answer once it is of the very scheme shown", () => {

@@ -1,7 +1,7 @@
 import type { CheckWorking } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import type { StrengthQuestion, StrengthWord } from "../../src/worker/strength-messages.ts";
-import { StrengthRun, type Judged } from "../../src/worker/strength-run.ts";
+import { StrengthRun, type Glance, type Judged } from "../../src/worker/strength-run.ts";
 import { judgedAssessment, judgedProof } from "../support/judged-unit.ts";
 import { schemeOf, unitAt } from "../support/schemes.ts";
 
@@ -25,11 +25,13 @@ function opened() {
     threads.push(thread);
     return thread;
   };
+  const glances: Glance[] = [];
   const run = new StrengthRun(start, {
+    glance: (glance) => glances.push(glance),
     judged: (answer) => judged.push(answer),
     progress: (_scheme, done, of) => progress.push(`${done}/${of}`),
   });
-  return { run, threads, judged, progress };
+  return { run, threads, judged, progress, glances };
 }
 
 const answerTo = (turn: number): StrengthWord => ({
@@ -83,6 +85,16 @@ describe("StrengthRun", () => {
     run.ask(at(10));
     expect(await late).toBeNull();
     expect(await run.workingOf("three")).toBeNull();
+  });
+
+  it("tells a glance of the scheme that is being judged, before its answer", () => {
+    const { run, threads, glances, judged } = opened();
+    const scheme = at(0);
+    run.ask(scheme);
+    threads[0]?.hear({ kind: "glance", turn: 1, parts: [], vectors: 4 });
+    threads[0]?.hear({ kind: "glance", turn: 0, parts: [], vectors: 9 });
+    expect(glances).toEqual([{ scheme, parts: [], vectors: 4 }]);
+    expect(judged).toEqual([]);
   });
 
   it("says what the engine broke with", () => {
