@@ -9,6 +9,8 @@ import { assumptionSets, softRacking, type AssumptionSet } from "../strength/ass
 import { modelledBearings, type ModelledBearing } from "../strength/modelled-bearings.ts";
 import { schemeActions } from "../strength/scheme-actions.ts";
 import { governingRuns, screen } from "../strength/screen.ts";
+import { solveSettling } from "../strength/settling.ts";
+import { onSoftPads } from "../strength/soft-pads.ts";
 import { solveRuns, type SolvedSet, type StrengthMemory } from "../strength/solve-runs.ts";
 import { spreadOnRails } from "../strength/spread-on-rails.ts";
 import type { StrengthBasis } from "../strength/strength-basis.ts";
@@ -80,13 +82,13 @@ export function trialGround(
   const leans = leansUnder(sway, analysis, cases, basis, memory);
   const plan = enlarged(firstOrder, swayFactor(leans));
   const [base] = assumptionSets;
-  const first = solveRuns(analysis, cases, plan.runs, base, memory);
+  const first = solveSettling(analysis, cases, plan.runs, base, memory);
   const bearings = modelledBearings(first.built, building);
   const ownBearings = bearings.filter((bearing) => touches(bearing, request.containerId));
   const whole = assumptionSets.map((set) => {
     if (set === base) return first;
     return set.solves === "every run"
-      ? solveRuns(analysis, cases, plan.runs, set, memory, first.built.model)
+      ? solveSettling(analysis, cases, plan.runs, set, memory, first.built.model)
       : undefined;
   });
   const parts = triedParts(analysis, first.built, unit, scheme, basis);
@@ -95,11 +97,14 @@ export function trialGround(
   const runs = firstOrder.runs.filter(({ id }) => governing.has(id));
   const acting = new Set([...runs, ...swaying(sway)].flatMap(({ factors }) => Object.keys(factors)));
   const used = cases.filter(({ id }) => acting.has(id));
-  const sets = assumptionSets.map((set, n): TrialSet => ({
-    set,
-    built: buildModel(analysis, used, {}, set.assumptions, first.built.model),
-    groups: groupsOf(whole[n] ?? first, runs),
-  }));
+  const sets = assumptionSets.map((set, n): TrialSet => {
+    const built = buildModel(analysis, used, {}, set.assumptions, first.built.model);
+    return {
+      set,
+      built: set.pads === "soft" ? onSoftPads(built, bearings, building.padById) : built,
+      groups: groupsOf(whole[n] ?? first, runs),
+    };
+  });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
   const otherOpenings = scheme.openings.filter(({ containerId }) => containerId !== unit.id);
   const solved = { sets, sway, leans, bearings, ownBearings, whole: first, under } as const;
