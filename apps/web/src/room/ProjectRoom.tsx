@@ -9,6 +9,7 @@ import { isProblem } from "../data/http.ts";
 import { useProject } from "../data/project.ts";
 import { useSession } from "../data/session.ts";
 import { LiveRegion, useSay } from "./LiveRegion.tsx";
+import { RecordBroken } from "./RecordBroken.tsx";
 import { RoomContext } from "./room-context.ts";
 import { useLive } from "./use-live.ts";
 
@@ -41,6 +42,7 @@ function Lines({ project, me, draft }: OfProject & { draft: DraftStore | null })
   const { sentence, say } = useSay();
   return (
     <RoomContext value={{ project, me, draft, ...live, say }}>
+      <RecordBroken projectId={project.id} lineHolds={live.lineDownSince === null} />
       <Outlet />
       <LiveRegion sentence={sentence} />
     </RoomContext>

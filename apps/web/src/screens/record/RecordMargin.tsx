@@ -1,10 +1,8 @@
 import type { RecordEntry } from "@cornerway/schema";
-import { Link } from "@tanstack/react-router";
-import { useRoom } from "../../room/room-context.ts";
+import type { ReactNode } from "react";
 
-/** How to read the thread, what it holds, and what it does not show. */
-export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
-  const { project } = useRoom();
+/** How to read the thread, what it holds, where it goes from here, and what it does not show. */
+export function RecordMargin({ entries, children }: { entries: readonly RecordEntry[]; children?: ReactNode }) {
   const of = (kind: string) => entries.filter((entry) => entry.kind === kind).length;
   const rows: [string, string][] = [
     ["Entries seen", String(entries.length)],
@@ -41,13 +39,7 @@ export function RecordMargin({ entries }: { entries: readonly RecordEntry[] }) {
           ))}
         </dl>
       </section>
-      <section>
-        <h2 className="caption">The permit set</h2>
-        <p>The record up to its last entry is printed with drawings and calculations as one set.</p>
-        <Link className="command" to="/projects/$projectId/permit-set" params={{ projectId: project.id }}>
-          The permit set and the plan check
-        </Link>
-      </section>
+      {children}
       <section>
         <h2 className="caption">The caution</h2>
         <p>

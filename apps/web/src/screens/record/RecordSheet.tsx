@@ -11,6 +11,8 @@ import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
 import { namesIn } from "../../wording/name-of.ts";
 import { filterEntries, noFilter } from "./filter-entries.ts";
+import { PermitSetSection } from "./PermitSetSection.tsx";
+import { ProofSection } from "./ProofSection.tsx";
 import { RecordFilters } from "./RecordFilters.tsx";
 import { pageLength, pagesOf, RecordPages } from "./RecordPages.tsx";
 import { RecordMargin } from "./RecordMargin.tsx";
@@ -19,7 +21,7 @@ import "./record.css";
 
 /** Sheet 7: every act in order, a stitch each, with its leaf and the head of the tree over all before it. */
 export function RecordSheet() {
-  const { project, draft } = useRoom();
+  const { project, draft, lineDownSince } = useRoom();
   const record = useRecord(project.id);
   const revision = useRevision(project.id, project.revision);
   useSheetKeys({});
@@ -66,7 +68,12 @@ export function RecordSheet() {
           />
         )
       }
-      margin={<RecordMargin entries={entries} />}
+      margin={
+        <RecordMargin entries={entries}>
+          <ProofSection projectId={project.id} lineHolds={lineDownSince === null} />
+          <PermitSetSection projectId={project.id} />
+        </RecordMargin>
+      }
       titleBlock={
         <RoomTitleBlock
           sheet={7}

@@ -1,0 +1,12 @@
+import { Link } from "@tanstack/react-router";
+
+/** Where the record goes into print. */
+export const PermitSetSection = ({ projectId }: { projectId: string }) => (
+  <section>
+    <h2 className="caption">The permit set</h2>
+    <p>The record up to its last entry is printed with drawings and calculations as one set.</p>
+    <Link className="command" to="/projects/$projectId/permit-set" params={{ projectId }}>
+      The permit set and the plan check
+    </Link>
+  </section>
+);
