@@ -15,6 +15,7 @@ export class ClosedCases {
   private readonly loads = new Map<string, CombinedLoads>();
   private readonly moved = new Map<string, Movement>();
   private readonly sums = new WeakMap<Combo, Movement>();
+  private readonly summed = new WeakMap<Combo, CombinedLoads>();
 
   constructor(building: BuildingSystem, closed: Prepared) {
     this.building = building;
@@ -23,6 +24,12 @@ export class ClosedCases {
 
   /** Loads of a combination, cases added in the order in which it names them. */
   loadsOf(combo: Combo): CombinedLoads {
+    const known = this.summed.get(combo) ?? this.sumLoads(combo);
+    this.summed.set(combo, known);
+    return known;
+  }
+
+  private sumLoads(combo: Combo): CombinedLoads {
     const parts = partsOf(combo).map(([name, factor]) => ({ load: this.loadOf(name), factor }));
     const freedoms = this.closed.equationOf.length;
     const [forces, settlement] = [new Float64Array(freedoms), new Float64Array(freedoms)];
