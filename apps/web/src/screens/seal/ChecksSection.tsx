@@ -27,7 +27,14 @@ function CheckLines({ now: { check, standing }, revision }: { now: CheckNow; rev
   return (
     <blockquote className="comment hand-checker">
       <p>
-        <b>{outcome === "agrees" ? "Agrees." : `${points.length} open when it was checked.`}</b> {text}
+        <b>
+          {outcome === "agrees"
+            ? "Agrees."
+            : points.length === 1
+              ? "1 point left open."
+              : `${points.length} points left open.`}
+        </b>{" "}
+        {text}
       </p>
       {points.length === 0 ? null : (
         <ol>
