@@ -36,6 +36,7 @@ describe("a new firm sets itself up", () => {
     service = await startProcess(database.serviceUrl, {
       WEB_ROOT: inject("pagesFolder"),
       MAIL_FOLDER: mailFolder,
+      SECRETS_KEY: "5c".repeat(32),
     });
     browser = await openBrowser();
     for (const who of ["administrator", "owner", "architect", "engineer"])

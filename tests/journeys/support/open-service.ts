@@ -25,7 +25,8 @@ const project = {
 export async function openService(environment: Record<string, string> = {}): Promise<OpenService> {
   const database = await freshDatabase();
   await fillDatabase(database.ownerUrl);
-  const service = await startProcess(database.serviceUrl, { WEB_ROOT: inject("pagesFolder"), ...environment });
+  const own = { WEB_ROOT: inject("pagesFolder"), SECRETS_KEY: "ab".repeat(32) };
+  const service = await startProcess(database.serviceUrl, { ...own, ...environment });
   return {
     origin: service.origin,
     projectId: project.id,

@@ -39,7 +39,7 @@ const ways: [string, () => Mailer, () => string[]][] = [
 describe.each(ways)("letters by way of %s", (_way, open, letters) => {
   it("arrive whole, with the link in one piece, and no name in them adds a header", async () => {
     const mailer = open();
-    await mailer.send(invitationLetter(made, "Millrace Yard", address));
+    await mailer.send(invitationLetter(made, "Millrace Yard", address, null));
     mailer.close();
     expect(letters()).toHaveLength(1);
     const [head = "", body = ""] = (letters()[0] ?? "").split(/\r?\n\r?\n/, 2);
@@ -53,15 +53,26 @@ describe.each(ways)("letters by way of %s", (_way, open, letters) => {
 
 it("a letter in a folder holds the link as it was told", async () => {
   const mailer = fileMailer(folder, from);
-  await mailer.send(invitationLetter(made, "Millrace Yard", address));
+  await mailer.send(invitationLetter(made, "Millrace Yard", address, null));
   expect(linkIn(lettersIn(folder)[0])).toBe(`/invitation#${"A".repeat(43)}`);
   for (const name of readdirSync(folder)) expect(statSync(path.join(folder, name)).mode & 0o077).toBe(0);
+});
+
+it("a letter of invitation holds the head of the record as `verify --head` takes it, and the fingerprint of its key", () => {
+  const head = { project: made.id, number: 7, head: "3e".repeat(32), time: made.madeAt };
+  const { text } = invitationLetter(made, "Millrace Yard", address, {
+    ...{ ...head, fingerprint: "b7".repeat(32), signature: "A".repeat(86) },
+  });
+  expect(text).toContain(`\nhead 7:${"3e".repeat(32)}\nsigned by the key ${"b7".repeat(32)}\n`);
+  expect(invitationLetter(made, "Millrace Yard", address, null).text).not.toContain("signed by the key");
 });
 
 it("a mail server off this machine is given no letter unencrypted", async () => {
   const away = await mailServer({ host: "127.0.0.2" }); // reached over loopback, and not among the names that are let off
   const mailer = smtpMailer(away.url, from);
-  await expect(mailer.send(invitationLetter(made, "Millrace Yard", address))).rejects.toMatchObject({ code: "ETLS" });
+  await expect(mailer.send(invitationLetter(made, "Millrace Yard", address, null))).rejects.toMatchObject({
+    code: "ETLS",
+  });
   mailer.close();
   expect(away.letters).toEqual([]);
   await away.close();
@@ -89,6 +100,6 @@ describe("a letter that does not leave", () => {
     mkdirSync(closed);
     writeFileSync(path.join(closed, "mail"), "a file where the folder would be");
     const mailer = fileMailer(path.join(closed, "mail"), from);
-    await expect(mailer.send(invitationLetter(made, "Millrace Yard", address))).rejects.toThrow(/EEXIST|ENOTDIR/);
+    await expect(mailer.send(invitationLetter(made, "Millrace Yard", address, null))).rejects.toThrow(/EEXIST|ENOTDIR/);
   });
 });

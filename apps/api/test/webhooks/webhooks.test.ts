@@ -71,6 +71,7 @@ describe("a webhook", () => {
     expect(verifyWebhook(String(secret), signature, `${body} `, Date.now())).toBe(false);
     expect(verifyWebhook(String(secret), signature, body, Date.now() + 301_000)).toBe(false);
     expect(words()[at]).toMatchObject({ webhook: id, project: projectId, entry: { kind: "drawn", number: entry } });
+    expect(words()[at]?.signedHead).toMatchObject({ project: projectId, number: entry, head: words()[at]?.entry.head });
     expect(words()[at]?.caution).toMatch(/preliminary until sealed/i);
     const entries = (await architect.get(String(words()[at]?.read)).expect(200)).body as { number: number }[];
     expect(entries.map(({ number }) => number)).toEqual([entry]);

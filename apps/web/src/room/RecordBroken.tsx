@@ -14,8 +14,8 @@ export function RecordBroken({ projectId, lineHolds }: { projectId: string; line
       <h2>The record is not the one this browser knew</h2>
       <p>
         On {dayAndTimeOf(kept.time)} this browser kept the head over entries 1 to {kept.number}. The record it is shown
-        now does not continue it: something before entry {kept.number} was altered or taken away, or an older copy of
-        the record was put back.
+        now does not continue it: something up to entry {kept.number} was altered or taken away, or an older copy of the
+        record was put back.
       </p>
       <p>
         Do not answer, stamp or build from it. Tell the owner and whoever runs the service, and give them both heads. A
