@@ -37,7 +37,7 @@ describe("WorkerPool", () => {
     const answer = assessStrength(scheme);
     if (!answer.accepted) throw new Error("there are no hazards to refuse");
     const { assessment, proof } = answer;
-    const given = await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme));
+    const given = await open({ threads: 1, limitMs: 60_000 }).assess(taskOf(scheme));
     if (!given.ok) throw new Error(given.why);
     expect(given.assessment).toEqual(assessment);
     expect(given.resultDigest).toBe(resultDigest(contentDigest, assessment, proof));
@@ -48,12 +48,12 @@ describe("WorkerPool", () => {
   it("tells of hazards that cannot be used with the load path alone", async () => {
     const { basis, site } = emptyScheme;
     const scheme = { ...schemeOf(1), site, basis: { ...basis, hazards: ofAnotherEdition } };
-    const given = await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(scheme));
+    const given = await open({ threads: 1, limitMs: 60_000 }).assess(taskOf(scheme));
     expect(given).toMatchObject({ ok: true, proof: null, assessment: { verdict: "not checked" } });
   });
 
   it("answers more tasks than it has threads, each its own", async () => {
-    const pool = open({ threads: 2, limitMs: 20_000 });
+    const pool = open({ threads: 2, limitMs: 60_000 });
     const answers = await Promise.all([1, 2, 3, 4, 5, 6].map((count) => pool.assess(taskOf(schemeOf(count)))));
     expect(answers.map((answer) => (answer.ok ? answer.assessment.units.length : answer.why))).toEqual([
       1, 2, 3, 4, 5, 6,
@@ -82,7 +82,7 @@ describe("WorkerPool", () => {
 
   it("tells the steps that are done", async () => {
     const steps: number[] = [];
-    await open({ threads: 1, limitMs: 20_000 }).assess(taskOf(schemeOf(1)), { onStep: (done) => steps.push(done) });
+    await open({ threads: 1, limitMs: 60_000 }).assess(taskOf(schemeOf(1)), { onStep: (done) => steps.push(done) });
     expect(steps).toEqual(Array.from({ length: assessmentSteps - 1 }, (_, at) => at + 1));
   });
 
@@ -97,7 +97,7 @@ describe("WorkerPool", () => {
   });
 
   it("forgets a thread that dies while it is idle, and gives the next task to another", async () => {
-    const pool = open({ threads: 1, limitMs: 20_000, entry: beside("./dies-idle.ts") });
+    const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./dies-idle.ts") });
     expect(await pool.assess(taskOf(schemeOf(1)))).toMatchObject({ ok: true });
     await expect.poll(() => pool.state.threads).toBe(0);
     expect(await pool.assess(taskOf(schemeOf(1)))).toMatchObject({ ok: true });

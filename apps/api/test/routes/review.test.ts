@@ -56,7 +56,7 @@ async function send(): Promise<RevisionSummary> {
 
 async function assessed(letter: string): Promise<Revision> {
   const read = async () => Revision.parse((await engineer.get(`${path}/revisions/${letter}`).expect(200)).body);
-  await expect.poll(async () => (await read()).assessment, { timeout: 20_000, interval: 50 }).toBe("done");
+  await expect.poll(async () => (await read()).assessment, { timeout: 60_000, interval: 50 }).toBe("done");
   return read();
 }
 
@@ -307,7 +307,9 @@ describe("stamps", () => {
     "%s is not open where strength is judged under gravity alone, and says so",
     async (disposition) => {
       await send();
-      const pressed = await press(newStamp(await assessed("A"), { disposition }));
+      const condition = { id: randomUUID(), text: "State wind, snow and earthquake.", owedBy: "architect" } as const;
+      const conditions = disposition === "Make corrections noted" ? [condition] : [];
+      const pressed = await press(newStamp(await assessed("A"), { disposition, conditions }));
       expect(expectProblem(pressed, "stamp-not-open").detail).toMatch(/Gravity alone.*not entered.*not checked/);
     },
   );
