@@ -1,5 +1,5 @@
-import type { ChartColumn, ChartSide } from "@cornerway/engine";
-import { chartVerdict, type Opening } from "@cornerway/schema";
+import type { ChartSide } from "@cornerway/engine";
+import { chartVerdict } from "@cornerway/schema";
 import { useEffect, useRef } from "react";
 import { Lettering } from "../../drawing/label/Lettering.tsx";
 import { linePath, polylinePath, px } from "../../drawing/px-path.ts";
@@ -11,25 +11,10 @@ import { spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
 import { BearingStrokes } from "./BearingStrokes.tsx";
+import type { ChartFieldProps } from "./chart-field-props.ts";
 import { chartRegions } from "./chart-regions.ts";
 import type { ChartScale } from "./chart-scale.ts";
 import { WallBelow } from "./WallBelow.tsx";
-
-export type ChartFieldProps = {
-  readonly side: ChartSide;
-  readonly columns: readonly ChartColumn[];
-  readonly under: "gravity loads only" | "all loads";
-  readonly scale: ChartScale;
-  readonly widthPx: number;
-  readonly heightPx: number;
-  /** What is tried, and where the opening is drawn. */
-  readonly tried: ChartPlace;
-  readonly drawn: { readonly place: ChartPlace; readonly opening: Opening } | null;
-  readonly sill: { readonly fromMm: number; readonly toMm: number };
-  readonly tagOf: (id: string) => string;
-  readonly label: string;
-  readonly onTry: (place: ChartPlace) => void;
-};
 
 /** The chart standing on the wall it speaks of: place along, width up, regions by verdict. Everything in it is in the table too. */
 export function ChartField(props: ChartFieldProps) {

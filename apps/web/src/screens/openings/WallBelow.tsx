@@ -2,7 +2,7 @@ import type { ChartSide } from "@cornerway/engine";
 import { linePath, px, rectPath, type RectPx } from "../../drawing/px-path.ts";
 import { Hexagon } from "../../look/Hexagon.tsx";
 import { ink, weight } from "../../look/ink.ts";
-import type { ChartFieldProps } from "./ChartField.tsx";
+import type { ChartFieldProps } from "./chart-field-props.ts";
 import type { ChartScale } from "./chart-scale.ts";
 
 /** The wall in its true proportions under the chart: members that must stay, openings, what is tried. */
