@@ -114,7 +114,7 @@ export type {
 } from "./chart/chart.ts";
 export { premium } from "./cost/premium.ts";
 export { premiumDifference } from "./cost/premium-difference.ts";
-export { changesOnElevation, changesOnPlan } from "./drawing/change-places.ts";
+export { changesOnElevation, changesOnPlan, storeyLike } from "./drawing/change-places.ts";
 export type { PlacedChange } from "./drawing/change-places.ts";
 export { compassOf } from "./drawing/compass-of.ts";
 export { convexHull } from "./drawing/convex-hull.ts";

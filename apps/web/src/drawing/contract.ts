@@ -35,6 +35,8 @@ export type ViewProps = {
   noteNumbers?: ReadonlyMap<string, number> | undefined;
   /** Marks an engineer has answered on this very content: inked. All others are screening, drawn at pencil weight. */
   answeredMarkIds?: ReadonlySet<string> | undefined;
+  /** True where only lines are wanted: no load path, no hatches. Verdicts are still read out. */
+  linesOnly?: boolean | undefined;
   /** The scheme with an open request taken in: what it adds is drawn dashed, inside the engineer's cloud. */
   proposed?: Scheme | undefined;
   /** The scheme as it was: drawn under the present one, dashed in pencil. */

@@ -4,7 +4,6 @@ import { useState } from "react";
 import { dateOf } from "../controls/calendar.ts";
 import { TitleBlock } from "../sheet/TitleBlock.tsx";
 import type { SheetNumber } from "../sheet/contract.ts";
-import { asleepSheets } from "./asleep-sheets.ts";
 import { useRoom } from "./room-context.ts";
 
 /** The title block of this project's sheets, with the row of seven as the way from one to the next. */
@@ -34,7 +33,6 @@ export function RoomTitleBlock(props: {
           })
         }
         onProject={() => void navigate({ to: "/" })}
-        asleepSheets={asleepSheets}
       />
     </>
   );

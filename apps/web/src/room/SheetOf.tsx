@@ -15,7 +15,7 @@ const Record = lazy(async () => ({ default: (await import("../screens/record/Rec
 const Calculations = lazy(async () => ({
   default: (await import("../screens/calculations/CalculationsSheet.tsx")).CalculationsSheet,
 }));
-const Asleep = lazy(async () => ({ default: (await import("../screens/asleep/AsleepSheet.tsx")).AsleepSheet }));
+const Compare = lazy(async () => ({ default: (await import("../screens/compare/CompareSheet.tsx")).CompareSheet }));
 
 /** The sheet the address names; without a name, the one this person's role lands on. Each is fetched when turned to. */
 export function SheetOf() {
@@ -36,7 +36,7 @@ function sheetNumbered(number: number) {
     case 7:
       return <Record />;
     case 4:
-      return <Asleep sheet={4} />;
+      return <Compare />;
     case 6:
       return <Calculations />;
     default:

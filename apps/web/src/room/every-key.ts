@@ -20,6 +20,8 @@ export const everyKey: readonly KeyLine[] = [
   ["U", "the chosen container unfolded"],
   ["N, Shift N", "next, former note"],
   ["A, R", "on sheet 3: take in; write or answer"],
+  ["B held", "on sheet 4: the former revision alone"],
+  ["L", "on sheet 4: the changes as a table, and back"],
   ["Esc", "let go"],
   ["?", "the keys of the sheet that is open"],
 ];

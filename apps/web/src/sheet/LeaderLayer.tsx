@@ -16,6 +16,8 @@ type LeaderLayerProps = {
   chosenNumber?: number | null | undefined;
   /** Words and figures on the drawing, px of the sheet: leaders and numbers keep off them. */
   lettered?: readonly KeptClear[] | undefined;
+  /** False where the drawing bears the numbers itself. */
+  numbered?: boolean | undefined;
 };
 
 const nothingLettered: readonly KeptClear[] = [];
@@ -36,6 +38,7 @@ export const LeaderLayer = memo(function LeaderLayer({
   slots,
   chosenNumber = null,
   lettered = nothingLettered,
+  numbered = true,
 }: LeaderLayerProps) {
   const near = anchors.filter((anchor) =>
     isNear(
@@ -56,13 +59,15 @@ export const LeaderLayer = memo(function LeaderLayer({
         return (
           <g key={number}>
             {line !== null && <Leader line={line} end={anchor.end} colour={colour} chosen={number === chosenNumber} />}
-            <NumberOnDrawing
-              of={anchor}
-              at={spots.get(number) ?? anchor}
-              number={number}
-              colour={colour}
-              hasLeader={line !== null}
-            />
+            {numbered && (
+              <NumberOnDrawing
+                of={anchor}
+                at={spots.get(number) ?? anchor}
+                number={number}
+                colour={colour}
+                hasLeader={line !== null}
+              />
+            )}
           </g>
         );
       })}

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { everyKey } from "../../src/room/every-key.ts";
+import { compareKeyLines } from "../../src/screens/compare/compare-keys.ts";
 import { reviewKeyLines } from "../../src/screens/review/review-keys.ts";
 import { schemeKeyLines } from "../../src/screens/scheme/scheme-keys.ts";
 
@@ -12,5 +13,10 @@ describe("the page that explains the keys", () => {
     const own = reviewKeyLines.filter(([key]) => !schemeKeyLines.some(([other]) => other === key));
     const told = everyKey.map(([key]) => key).join(" ");
     for (const [key] of own) for (const part of key.split(/[ ,]+/)) expect(told, key).toContain(part);
+  });
+
+  it("has every key of the sheet that compares", () => {
+    const told = everyKey.map(([key]) => key);
+    for (const [key] of compareKeyLines) expect(told).toContain(key);
   });
 });

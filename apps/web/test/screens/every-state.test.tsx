@@ -5,6 +5,7 @@ import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { RoomContext } from "../../src/room/room-context.ts";
+import { CompareSheet } from "../../src/screens/compare/CompareSheet.tsx";
 import { Desk } from "../../src/screens/desk/Desk.tsx";
 import { HelpPage } from "../../src/screens/help/HelpPage.tsx";
 import { NothingHere } from "../../src/screens/not-found/NothingHere.tsx";
@@ -36,6 +37,7 @@ const screens = [
   { name: "desk", screen: <Desk />, empty: /No sheets are yours yet/, ownRoom: false },
   { name: "sheet 1", screen: <SchemeSheet />, empty: /Nothing was sent yet/, ownRoom: true },
   { name: "sheet 3", screen: <ReviewSheet />, empty: /The architect has not sent a revision/, ownRoom: true },
+  { name: "sheet 4", screen: <CompareSheet />, empty: /Nothing was sent yet/, ownRoom: true },
   { name: "sheet 5", screen: <StatusSheet />, empty: /Nothing was sent yet|Nothing yet/, ownRoom: true },
   { name: "sheet 7", screen: <RecordSheet />, empty: /Nothing has happened here yet/, ownRoom: true },
   { name: "settings", screen: <SettingsPage />, empty: /No revision was sent yet/, ownRoom: true },

@@ -25,9 +25,6 @@ export function changesOnElevation(
   return placed(changes, partsOnElevation(before, side), partsOnElevation(after, side));
 }
 
-/** Storeys of two schemes are the same where their levels lie nearer than this, mm: half a unit's height. */
-const sameStoreyMm = 1448;
-
 /** The changes the plan of one storey of the later scheme shows. */
 export function changesOnPlan(
   changes: readonly ElementChange[],
@@ -35,10 +32,18 @@ export function changesOnPlan(
   after: Scheme,
   storey: number,
 ): PlacedChange[] {
-  const levelMm = storeysOf(after).find(({ index }) => index === storey)?.levelMm ?? after.site.groundZUm / 1000;
-  const then = storeysOf(before).find((each) => Math.abs(each.levelMm - levelMm) < sameStoreyMm)?.index;
-  const was = then === undefined ? new Map<string, PaperRect>() : partsOnPlan(before, then);
+  const then = storeyLike(before, after, storey);
+  const was = then === null ? new Map<string, PaperRect>() : partsOnPlan(before, then);
   return placed(changes, was, partsOnPlan(after, storey));
+}
+
+/** Storeys of two schemes are the same where their levels lie nearer than this, mm: half a high cube's 2896. */
+const sameStoreyMm = 1448;
+
+/** The storey of one scheme at the level of a storey of another; null where it has none there. */
+export function storeyLike(scheme: Scheme, other: Scheme, storey: number): number | null {
+  const levelMm = storeysOf(other).find(({ index }) => index === storey)?.levelMm ?? other.site.groundZUm / 1000;
+  return storeysOf(scheme).find((each) => Math.abs(each.levelMm - levelMm) < sameStoreyMm)?.index ?? null;
 }
 
 type Parts = ReadonlyMap<string, PaperRect>;

@@ -74,7 +74,8 @@ const shownIds = ({ faces, posts, pads, objects }: ElevationModel): string[] => 
 
 /** What the marks say of it: hatches, the load path, what is proposed, lettering. Nothing here takes the pointer. */
 function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Drawn) {
-  const { scheme, assessment, transform: view, side } = props;
+  const { scheme, transform: view, side } = props;
+  const assessment = props.linesOnly === true ? null : props.assessment;
   const places = useMemo(() => hatchedPlaces(assessment?.marks ?? [], model), [assessment, model]);
   const strokes = useMemo(
     () => (assessment === null ? [] : pathStrokes(assessment, side, model.faces, model.posts)),

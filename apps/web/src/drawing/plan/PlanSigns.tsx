@@ -14,7 +14,8 @@ import { overheadInk, planLabels } from "./plan-labels.ts";
 
 /** What lies over a storey, what the marks say of it, and names. Nothing here takes the pointer. */
 export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: PlanModel; words: ElementWords }) {
-  const { scheme, assessment, transform: view, storey, proposed } = props;
+  const { scheme, transform: view, storey, proposed } = props;
+  const assessment = props.linesOnly === true ? null : props.assessment;
   const { answered, verdicts } = words;
   const units = useUnits();
   const labels = useMemo(() => planLabels(model, view, verdicts, units), [model, view, verdicts, units]);

@@ -1,35 +1,33 @@
-import { asleepSheets } from "../../room/asleep-sheets.ts";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
-import { sheets } from "../../sheet/contract.ts";
-import type { SheetNumber } from "../../sheet/contract.ts";
-import "./asleep.css";
+import "./compare.css";
 
-/** A sheet that is not drawn yet keeps its place and says why. */
-export function AsleepSheet({ sheet }: { sheet: SheetNumber }) {
+/** Sheet 4 while there are not two revisions. It fills by itself when the second one arrives. */
+export function NothingToCompare({ sent }: { sent: number }) {
   const { project } = useRoom();
   useSheetKeys({});
-  const name = sheets.find(({ number }) => number === sheet)?.name ?? "";
   return (
     <SheetFrame
-      title={`Sheet ${sheet}, ${name}, ${project.name}`}
+      title={`Sheet 4, Compare, ${project.name}`}
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
       field={() => (
-        <section className="asleep-sheet">
-          <h2>Sheet {sheet} is not drawn yet</h2>
-          <p>{asleepSheets.get(sheet)}</p>
+        <section className="nothing-to-compare">
+          <h2>{sent === 0 ? "Nothing was sent yet" : `Revision ${project.revision ?? ""} stands alone`}</h2>
+          <p>
+            Two revisions are laid over each other here as soon as {sent === 0 ? "two are" : "the next one is"} sent.
+          </p>
         </section>
       )}
       titleBlock={
         <RoomTitleBlock
-          sheet={sheet}
+          sheet={4}
           scale="none"
           revision={project.revision}
           verdict="not checked"
-          verdictLine="Not drawn yet"
+          verdictLine="Nothing to compare"
         />
       }
     />

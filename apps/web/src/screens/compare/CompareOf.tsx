@@ -1,0 +1,179 @@
+import type { Pair, Revision, Scheme } from "@cornerway/schema";
+import { useMemo, useRef, useState } from "react";
+import { choiceKeys } from "../../hand/step-choice.ts";
+import { wholeWords } from "../../notes/notes-from-marks.ts";
+import { FieldTeller } from "../../paper/FieldTeller.tsx";
+import { layViews } from "../../paper/lay-views.ts";
+import { levelMarks } from "../../paper/level-marks.ts";
+import { useEye } from "../../paper/use-eye.ts";
+import { useField } from "../../paper/use-field.ts";
+import { useLettered } from "../../paper/use-lettered.ts";
+import { KeysSlip } from "../../room/KeysSlip.tsx";
+import { RoomSpine } from "../../room/RoomSpine.tsx";
+import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
+import { useRoom } from "../../room/room-context.ts";
+import { useLookingPresence } from "../../room/use-looking-presence.ts";
+import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { ink } from "../../look/ink.ts";
+import { LeaderLayer } from "../../sheet/LeaderLayer.tsx";
+import { LevelStrip } from "../../sheet/LevelStrip.tsx";
+import { SheetFrame } from "../../sheet/SheetFrame.tsx";
+import type { NoteSlot } from "../../sheet/contract.ts";
+import { ChangeTable } from "./ChangeTable.tsx";
+import { compareKeyLines, useBHeld } from "./compare-keys.ts";
+import { CompareMargin } from "./CompareMargin.tsx";
+import { ComparePaper } from "./ComparePaper.tsx";
+import { findView } from "./find-view.ts";
+import { ScaleSlider } from "./ScaleSlider.tsx";
+import { useClouds } from "./use-clouds.ts";
+import { useCompared } from "./use-compared.ts";
+import { WholeTable } from "./WholeTable.tsx";
+import "./compare.css";
+
+export interface CompareOfProps {
+  revisions: Pair<Revision>;
+  /** All revisions, oldest first. */
+  letters: readonly string[];
+  onPair: (one: string, other: string) => void;
+}
+
+/** Two revisions over each other: clouds and deltas on the drawing, what changed in words in the margin. */
+export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
+  const { project } = useRoom();
+  const { before, after } = revisions;
+  const letters = { before: before.letter, after: after.letter };
+  const schemes = useMemo(() => ({ before: before.scheme, after: after.scheme }), [before.scheme, after.scheme]);
+  const laidBy = useMemo(() => both(schemes), [schemes]);
+  const compared = useCompared(revisions);
+  const eye = useEye(after.scheme);
+  const { field, onField } = useField();
+  const views = useMemo(
+    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey)),
+    [field, laidBy, eye.side, eye.storey],
+  );
+  const { numbered, marks } = useClouds({
+    ...{ changes: compared.comparison.elements, lines: compared.lines, schemes, revisionLetters: all, views, field },
+    ...{ side: eye.side, storey: eye.storey },
+  });
+  const [share, setShare] = useState(1);
+  const seenShare = useBHeld() ? 0 : share;
+  const [chosenId, choose] = useState<string | null>(null);
+  const [lineId, chooseLine] = useState<string | null>(null);
+  const [asTable, showTable] = useState(false);
+  const [keysShown, showKeys] = useState(false);
+  const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
+  const overlay = useRef<SVGGElement>(null);
+  const lettered = useLettered(overlay, marks);
+  useLookingPresence(4, chosenId);
+
+  const chosen = numbered.find(({ line }) => lineId !== null && line.ids.includes(lineId)) ?? null;
+  const show = (number: number) => {
+    const next = numbered.find((each) => each.number === number);
+    if (next === undefined) return;
+    chooseLine(next.line.ids[0] ?? null);
+    if (next.anchor !== null) return;
+    const view = findView(compared.comparison.elements, schemes, next.line.ids);
+    if (view !== null && "side" in view) eye.turnTo(view.side);
+    if (view !== null && "storey" in view) eye.cutAt(view.storey);
+  };
+  const step = (by: 1 | -1) => {
+    if (numbered.length === 0) return;
+    const at = chosen === null ? (by === 1 ? -1 : 0) : chosen.number - 1;
+    show(((at + by + numbered.length) % numbered.length) + 1);
+  };
+  const letGo = () => {
+    choose(null);
+    chooseLine(null);
+  };
+  useSheetKeys({
+    ...choiceKeys(after.scheme, chosenId, choose),
+    PageUp: eye.up,
+    PageDown: eye.down,
+    n: () => step(1),
+    "Shift+n": () => step(-1),
+    v: () => eye.turn(1),
+    "Shift+v": () => eye.turn(-1),
+    l: () => showTable(!asTable),
+    Escape: () => (keysShown ? showKeys(false) : asTable ? showTable(false) : letGo()),
+    "?": () => showKeys(!keysShown),
+  });
+
+  return (
+    <SheetFrame
+      title={`Sheet 4, Compare, ${project.name}, revisions ${letters.before} and ${letters.after}`}
+      spine={<RoomSpine draftMoves={0} currentLetter={letters.after} />}
+      levels={
+        views === null ? null : (
+          <LevelStrip levels={levelMarks(after.scheme, views)} chosenStorey={eye.storey} onChoose={eye.cutAt} />
+        )
+      }
+      field={(place) => (
+        <FieldTeller field={place} onField={onField}>
+          {views === null || asTable ? null : (
+            <ComparePaper
+              {...{ field: place, views, letters, schemes, marks, chosenId }}
+              assessments={{ before: before.result, after: after.result }}
+              side={eye.side}
+              storey={eye.storey}
+              share={seenShare}
+              revisionLetters={all}
+              chosenNumber={chosen?.number ?? null}
+              onChoose={choose}
+              onSide={eye.turnTo}
+            />
+          )}
+          {asTable ? (
+            <ChangeTable letters={letters} compared={compared} numbered={numbered} onClose={() => showTable(false)} />
+          ) : (
+            <section className="compare-panel" aria-label="The two revisions">
+              <ScaleSlider letters={letters} share={share} onShare={setShare} />
+              <WholeTable letters={letters} whole={compared.whole} />
+            </section>
+          )}
+          {keysShown ? <KeysSlip lines={compareKeyLines} onClose={() => showKeys(false)} /> : null}
+        </FieldTeller>
+      )}
+      margin={
+        <CompareMargin
+          {...{ letters, all, compared, numbered, onPair }}
+          chosenNumber={chosen?.number ?? null}
+          onChoose={show}
+          onTable={() => showTable(!asTable)}
+          onKeys={() => showKeys(true)}
+          onSlots={setSlots}
+        />
+      }
+      overlay={
+        <g ref={overlay}>
+          {asTable || seenShare === 0 ? null : (
+            <LeaderLayer
+              anchors={numbered.flatMap(({ anchor, number }) =>
+                anchor === null ? [] : [{ ...anchor, number, colour: ink.ochre }],
+              )}
+              slots={slots}
+              chosenNumber={chosen?.number ?? null}
+              lettered={lettered}
+              numbered={false}
+            />
+          )}
+        </g>
+      }
+      titleBlock={
+        <RoomTitleBlock
+          sheet={4}
+          scale="as noted"
+          revision={letters.after}
+          verdict={after.verdict}
+          verdictLine={wholeWords(after.verdict)}
+          remark={`${letters.after}, as sent`}
+        />
+      }
+    />
+  );
+}
+
+/** Both schemes' units, so that the views have room for the one and the other. */
+const both = ({ before, after }: Pair<Scheme>): Scheme => ({
+  ...after,
+  containers: [...after.containers, ...before.containers],
+});

@@ -1,0 +1,67 @@
+import { changesOnElevation } from "@cornerway/engine";
+import { compareSchemes, type Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { cloudMarks, deltaBox } from "../../src/drawing/compare/cloud-marks.ts";
+import { sharedArea } from "../../src/drawing/label/place-labels.ts";
+import { layViews } from "../../src/paper/lay-views.ts";
+import { demoScheme } from "../support/demo-scheme.ts";
+import { schemeOf, unitAt } from "../support/schemes.ts";
+
+/** Rows of 40 ft units two and a half metres apart, three high, so many in all. */
+const rows = (count: number): Scheme =>
+  schemeOf(
+    Array.from({ length: count }, (_, at) => {
+      const [column, level] = [Math.floor(at / 3), at % 3];
+      return unitAt(
+        `u${String(at).padStart(2, "0")}`,
+        `U${at}`,
+        (column % 5) * 13_000,
+        Math.floor(column / 5) * 2488,
+        level * 2896,
+      );
+    }),
+  );
+
+const shifted = (scheme: Scheme): Scheme => ({
+  ...scheme,
+  containers: scheme.containers.map((unit, at) => (at % 3 === 0 ? { ...unit, xUm: unit.xUm + 600_000 } : unit)),
+  openings: scheme.openings.map((opening) => ({ ...opening, widthUm: opening.widthUm - 100_000 })),
+});
+
+function marksOf(scheme: Scheme) {
+  const after = shifted(scheme);
+  const { elements } = compareSchemes(scheme, after);
+  const placed = changesOnElevation(elements, scheme, after, "south");
+  const { elevation } = layViews({ widthPx: 930, heightPx: 868 }, after, "south", 0);
+  const numberOf = new Map(elements.map(({ id }, at) => [id, at + 1]));
+  return { placed, marks: cloudMarks(placed, numberOf, elevation.transform, []) };
+}
+
+describe("cloudMarks(placed, numberOf, view, lettered)", () => {
+  it.each([
+    ["the demo", demoScheme],
+    ["24 containers", rows(24)],
+    ["60 containers", rows(60)],
+  ])("of %s cloud every change the view shows once, and no delta lies on another", (_name, scheme) => {
+    const { placed, marks } = marksOf(scheme);
+    expect(placed.length).toBeGreaterThan(4);
+    expect(marks.flatMap(({ ids }) => ids).toSorted()).toEqual(placed.map(({ id }) => id).toSorted());
+    const boxes = marks.map(({ delta }) => deltaBox(delta));
+    const overlaps = boxes.flatMap((box, at) => boxes.slice(at + 1).filter((other) => sharedArea(box, other) > 0));
+    expect(overlaps).toEqual([]);
+  });
+
+  it("hold what is clouded with air round it", () => {
+    const { marks } = marksOf(demoScheme);
+    for (const { cloud, wash, gone } of marks) {
+      const held = wash ?? gone;
+      expect(cloud.xPx).toBeLessThan(held?.xPx ?? 0);
+      expect(cloud.widthPx).toBeGreaterThan(held?.widthPx ?? 0);
+    }
+  });
+
+  it("are none where nothing changed", () => {
+    const placed = changesOnElevation(compareSchemes(demoScheme, demoScheme).elements, demoScheme, demoScheme, "south");
+    expect(cloudMarks(placed, new Map(), { originXPx: 0, originYPx: 0, pxPerM: 50 }, [])).toEqual([]);
+  });
+});
