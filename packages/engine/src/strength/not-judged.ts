@@ -5,6 +5,13 @@ export const notRun: Readonly<Partial<Record<LimitState, readonly CheckedElement
   "web yielding": ["added beam"],
   "web buckling": ["added beam"],
   "flange bending": ["added beam"],
+  "web crippling": ["cross member", "sill", "added beam"],
+  "bending with web crippling": ["cross member", "sill"],
+  "local moment at a seat": ["sill"],
+  "wall plastification": ["added beam", "added post"],
+  "side wall yielding": ["added beam"],
+  "side wall crippling": ["added beam"],
+  shear: ["corner fitting"],
   weld: ["seat", "tie", "added post", "added beam", "jamb"],
   bolt: ["seat", "tie", "made connection"],
   "plate bending": ["added post", "added beam", "jamb", "seat", "pad"],
@@ -14,14 +21,14 @@ export const notRun: Readonly<Partial<Record<LimitState, readonly CheckedElement
 
 /** What strength leaves out whatever the scheme, and what that does to the verdict; printed with every answer. */
 export const notJudged: readonly string[] = [
-  "ties between units, hatches, findings on members, sheet walls left out or capped otherwise: not in the model; the unit needs the engineer",
+  "ties between units, hatches, findings on members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",
+  "overstrength below walls that do not run down: not run; the building needs the engineer",
   "added beams: what stands on one stands as on the ground; the unit needs the engineer",
   "made connections: by the weld of a stated detail, not of one drawn; bounded, never checked",
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of posts and seats",
-    "lateral lines: a storey and direction without a counted wall; irregularities, overstrength",
-    "diaphragms, collectors; flow in floor and roof sheets; folds beside a window",
+    "diaphragms, collectors, ties between units against sideways loads; flow in floor and roof sheets",
     "wind on a part: glass, doors, boards under an overhang",
     "deflection of cross members, sills and door headers; gaps over openings and glass",
     "anchors and plates under posts",
