@@ -9,7 +9,7 @@ import { verifyAnswer } from "./cli/verify-answer.ts";
 
 /**
  * The command line: `assess scheme.json [--text] [--load-path]`, `frame model.json`, `strength scheme.json [--hazards hazards.json] [--text]`
- * `chart scheme.json --of F1 …` and `verify bundle.json [--key fingerprint] [--head number:head]`; `-` reads standard input. Writes the answer
+ * `chart scheme.json --of F1 …` and `verify bundle.json [--key fingerprint] [--head number:head|head.json]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
 export async function runCommand(words: readonly string[]): Promise<number> {
@@ -62,7 +62,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

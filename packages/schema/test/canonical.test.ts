@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { canonicalJson, digestOf } from "../src/index.ts";
 
 describe("canonicalJson", () => {
-  // RFC 8785, section 3.2.2 and 3.2.3 (quoted from memory).
+  // RFC 8785, section 3.2.2 and 3.2.3, as the tests of several independent implementations print them.
   it("writes the example of RFC 8785 section 3.2.2 as section 3.2.3 prints it", () => {
     const input = String.raw`{
       "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
@@ -32,7 +32,7 @@ describe("canonicalJson", () => {
     ]);
   });
 
-  // RFC 8785, appendix B: IEEE 754 bits and their JSON form (from memory).
+  // RFC 8785, appendix B: IEEE 754 bits and their JSON form, as the tests of several independent implementations print them.
   it.each([
     ["0000000000000000", "0"],
     ["8000000000000000", "0"],

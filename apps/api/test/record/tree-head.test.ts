@@ -5,7 +5,8 @@ import { appendLeaf, leafHash, treeHead } from "../../src/record/tree-head.ts";
 
 /**
  * Leaf inputs and the roots of the trees over the first one to eight of them: the vectors that implementations of
- * RFC 6962 and RFC 9162 are tested with. From memory; the property below holds them against the RFC's own definition.
+ * RFC 6962 and RFC 9162 are tested with, as several independent ones print them; the property below holds them against the
+ * RFC's own definition.
  */
 const inputs = ["", "00", "10", "2021", "3031", "40414243", "5051525354555657", "606162636465666768696a6b6c6d6e6f"];
 const roots = [
