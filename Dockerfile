@@ -24,6 +24,8 @@ COPY --from=build /srv/cornerway/apps/api/node_modules ./apps/api/node_modules
 COPY --from=build /srv/cornerway/apps/api/start ./apps/api/start
 COPY --from=build /srv/cornerway/apps/api/dist ./apps/api/dist
 COPY --from=build /srv/cornerway/apps/web/dist ./apps/web/dist
+# The verification manual, which permit sets print.
+COPY --from=build /srv/cornerway/shared/verification ./shared/verification
 RUN mkdir -m 700 /var/lib/cornerway && chown node:node /var/lib/cornerway
 USER node
 EXPOSE 3000

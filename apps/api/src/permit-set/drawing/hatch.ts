@@ -18,7 +18,7 @@ function rising(x: number, y: number, width: number, height: number, from: numbe
 }
 
 /** Places scattered in a box, the same for the same seed (a linear congruence; Numerical Recipes' constants, from memory). */
-export function scattered({ x, y, width, height }: Box, count: number, seed: number): { x: number; y: number }[] {
+function scattered({ x, y, width, height }: Box, count: number, seed: number): { x: number; y: number }[] {
   let state = (seed * 2654435761) % 4294967296;
   const next = () => {
     state = (state * 1664525 + 1013904223) % 4294967296;

@@ -1,10 +1,10 @@
-import { pathStrokes, project, type ElevationModel, type PathStroke, type Side } from "@cornerway/engine";
-import type { Assessment, Mark } from "@cornerway/schema";
+import { pathStrokes, type ElevationModel, type PathStroke, type Side } from "@cornerway/engine";
+import type { Assessment } from "@cornerway/schema";
 import type { Ink } from "../paper/ink.ts";
 import { path, polygonD, type At } from "../paper/shapes.ts";
 import type { View } from "../paper/view.ts";
 import type { Written } from "../written.ts";
-import { label, noteNumber } from "./signs.ts";
+import { label } from "./signs.ts";
 
 /** Width of a stroke, pt for each kN where one metre is 50 × 0.75 pt; it never is less or more than these. */
 const perKn = 0.122 * 0.75;
@@ -85,7 +85,3 @@ function longBreak({ x, y }: At, width: number): Ink[] {
   );
   return [path(polygonD([...a, ...b.toReversed()]), { fill: "paper" }), path(lines.join(""), { pen: "edge" })];
 }
-
-/** Numbers of the marks on their places, as the list of marks gives them. */
-export const markNumbers = (marks: readonly { mark: Mark; number: number }[], side: Side, view: View): Ink[] =>
-  marks.flatMap(({ mark, number }) => noteNumber(view.toPaper(project(side, mark.at)), number));

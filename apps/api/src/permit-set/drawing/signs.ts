@@ -42,12 +42,6 @@ export function label(
   ];
 }
 
-/** The number of a note: a circle. */
-export const noteNumber = (at: At, number: number): Ink[] => [
-  path(circleD(at, 6), { pen: "fine", fill: "paper" }),
-  text(at.x, at.y + 2.4, String(number), { size: 7, face: "lettering strong", anchor: "middle" }),
-];
-
 /** The title under a view: its number, name and scale, with the rule under it. */
 export function viewTitle(at: At, number: number, name: string, scale: string, width = 220): Ink[] {
   return [
@@ -102,6 +96,3 @@ export function northArrow(at: At, cos: number, sin: number): Ink[] {
     text(turned(0, 19).x, turned(0, 19).y + 3, "N", { size: 9, face: "lettering strong", anchor: "middle" }),
   ];
 }
-
-/** A line from a note to its place, with a dot on it. */
-export const leader = (from: At, to: At): Ink[] => [line(from, to, "fine"), path(circleD(to, 1.3), { fill: "ink" })];

@@ -54,10 +54,6 @@ export function widthOf(text: string, face: Face, size: number, tracking = 0): n
   return own * size + signs * tracking;
 }
 
-/** Signs of a text that no face has. */
-export const missingSigns = (text: string, face: Face): string[] =>
-  Array.from(text.normalize("NFC")).filter((sign) => faceOf(sign, face) === undefined);
-
 function faceOf(sign: string, face: Face): FaceFile | undefined {
   if (hasSign(face, sign)) return face;
   return hasSign("signs", sign) ? "signs" : undefined;

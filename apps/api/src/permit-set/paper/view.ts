@@ -53,7 +53,7 @@ export function fitView(extent: Extent, room: Box, units: UnitSystem): View {
   return viewAt(scale, extent, room);
 }
 
-export function viewAt(scale: Scale, extent: Extent, room: Box): View {
+function viewAt(scale: Scale, extent: Extent, room: Box): View {
   const perMm = ptPerMm / scale.ratio;
   const left = room.x + (room.width - (extent.u1 - extent.u0) * perMm) / 2 - extent.u0 * perMm;
   const foot = room.y + (room.height + (extent.v1 - extent.v0) * perMm) / 2 + extent.v0 * perMm;

@@ -33,7 +33,7 @@ function byElement(reactions: readonly { elementId: string; forceKn: number }[])
 }
 
 /** The same building with nobody and nothing in it. */
-export const withoutImposed = (scheme: Scheme): Scheme => ({
+const withoutImposed = (scheme: Scheme): Scheme => ({
   ...scheme,
   uses: [],
   loads: scheme.loads.filter((load) => load.case !== "imposed"),

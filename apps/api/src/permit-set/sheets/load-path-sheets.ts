@@ -192,5 +192,3 @@ function bearingInk(bearing: Bearing, view: View, derived: Derived, force: (kn: 
       : path(circleD(at, 3.4), bearing.on === "rail" ? { pen: "profile", fill: "paper" } : { fill: "ink" });
   return [sign, ...label(spot, force(bearing.forceKn), { size: 7 })];
 }
-
-export const storeyTitle = (name: string): string => `${capital(name)} level`;

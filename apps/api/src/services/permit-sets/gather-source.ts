@@ -74,7 +74,7 @@ function sealIssueOf(
 }
 
 /** Who holds a part once all these entries have happened. */
-export function partiesOf(entries: readonly RecordEntry[]): { role: string; name: string }[] {
+function partiesOf(entries: readonly RecordEntry[]): { role: string; name: string }[] {
   const held = new Map<string, { role: string; name: string }>();
   for (const { payload } of entries) {
     switch (payload?.kind) {

@@ -20,7 +20,7 @@ import { authorOf, type Part } from "../part.ts";
 import { findComment } from "./read-register.ts";
 
 /** Which act each step is. */
-export const actOfStep = {
+const actOfStep = {
   assigned: "keep-comments",
   answered: "answer-comment",
   closed: "close-comment",
