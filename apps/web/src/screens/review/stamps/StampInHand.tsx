@@ -25,6 +25,8 @@ export function StampInHand({ revision, elementId, signer, onCannot, onAside }: 
   const { project, say } = useRoom();
   const press = usePressStamp(project.id);
   const wording = useAccount().data?.stampWording ?? {};
+  // Refused, nothing is written: whatever is pressed next is still this one stamp.
+  const [id] = useState(newUuid);
   const [chosen, choose] = useState<Disposition | null>(null);
   const [text, setText] = useState("");
   const [conditions, setConditions] = useState<NewCondition[]>([]);
@@ -32,13 +34,13 @@ export function StampInHand({ revision, elementId, signer, onCannot, onAside }: 
   const { letter, contentDigest, resultDigest, scheme } = revision;
   const name = elementId === null ? `Revision ${letter}` : `${namesIn(scheme)(elementId)}, revision ${letter}`;
   const dispatch = () => {
-    if (chosen === null) return;
+    if (chosen === null || press.isPending) return;
     if (resultDigest === null) return onCannot("This revision is not checked yet, so it cannot be stamped.");
     const why = whyNotYet({ chosen, text, conditions, password });
     if (why !== undefined) return onCannot(why);
     const on = elementId === null ? {} : { elementId };
     const with_ = chosen === "No exceptions taken" ? {} : { conditions };
-    const said = { id: newUuid(), revision: letter, disposition: chosen, text: text.trim(), ...on, ...with_ };
+    const said = { id, revision: letter, disposition: chosen, text: text.trim(), ...on, ...with_ };
     press.mutate(
       { stamp: { ...said, contentDigest, resultDigest }, password },
       {
