@@ -78,6 +78,10 @@ describe("strength from the draft to the stamp", () => {
       .click();
     engineer = await watchedPage(browser);
     const { page, faults } = engineer;
+    const refused: string[] = [];
+    page.on("response", (answer) => {
+      if (answer.status() >= 400) refused.push(`${answer.status()} ${answer.url()}`);
+    });
     await signIn(page, service.origin, "engineer");
     await page.goto(`${service.origin}/projects/${service.projectId}/sheet/6`);
     await page.getByRole("heading", { name: "Governing checks" }).waitFor({ timeout: 60_000 });
@@ -105,6 +109,7 @@ describe("strength from the draft to the stamp", () => {
     }
     await page.setViewportSize(sizes[0]);
     await page.keyboard.press("Escape");
+    expect(refused).toEqual([]);
     expect(faults).toEqual([]);
   });
 });
