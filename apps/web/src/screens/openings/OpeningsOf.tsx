@@ -44,9 +44,9 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
   const [asTable, showTable] = useState(false);
   const [keysShown, showKeys] = useState(false);
   const [pxPerM, setPxPerM] = useState(50);
-  const choice = standingChoice(scheme, chosen);
+  const choice = useMemo(() => standingChoice(scheme, chosen), [scheme, chosen]);
   const choiceKey = JSON.stringify(choice);
-  const request = useMemo(() => (choice === null ? null : requestOf(scheme, choice)), [scheme, choiceKey]); // eslint-disable-line react-hooks/exhaustive-deps
+  const request = useMemo(() => (choice === null ? null : requestOf(scheme, choice)), [scheme, choice]);
   const live = useOpeningChart(scheme, request);
   const names = useMemo(() => elementNames(scheme), [scheme]);
   const tagOf = (id: string): string => names.get(id) ?? (id.startsWith("~") ? "the new opening" : id);
