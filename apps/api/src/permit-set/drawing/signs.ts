@@ -1,6 +1,6 @@
 import { pt, type Ink, type Tone } from "../paper/ink.ts";
 import { barLengthMm, type View } from "../paper/view.ts";
-import { box, circleD, line, path, polygonD, rule, text, type At } from "../paper/shapes.ts";
+import { box, circleD, path, polygonD, rule, text, type At } from "../paper/shapes.ts";
 import { widthOf } from "../paper/typefaces.ts";
 import type { UnitSystem } from "@cornerway/schema";
 import { written } from "../written.ts";

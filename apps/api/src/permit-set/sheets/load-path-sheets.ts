@@ -12,7 +12,6 @@ import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import type { Ink } from "../paper/ink.ts";
 import { box, caption, circleD, path, text, type Box } from "../paper/shapes.ts";
 import { fitView, type View } from "../paper/view.ts";
-import { capital } from "../paper/words.ts";
 import type { SetSource } from "../set-source.ts";
 import { written } from "../written.ts";
 import { narrativeOf } from "./load-path-narrative.ts";
