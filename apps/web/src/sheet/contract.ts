@@ -65,7 +65,7 @@ export type LeaderAnchor = ScreenPoint & { end: "dot" | "arrow"; upwards?: boole
 export type NotesMarginProps = {
   /** "Notes, as you draw" */
   heading: string;
-  /** "86 questions · load path only" */
+  /** "86 questions · 8032 checks on 144 load vectors" */
   remark?: string | undefined;
   notes: readonly SheetNote[];
   chosenNumber?: number | null | undefined;
