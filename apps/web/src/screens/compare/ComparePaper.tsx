@@ -115,7 +115,10 @@ function Titles({ views, letters, side, storey, schemes, share, onSide }: Compar
   const { elevation, plan, oneView } = views;
   const { before, after } = letters;
   const which = share === 0 ? `${before} alone` : `${before} under ${after}`;
-  const inks = `ink is ${after} · dashed pencil is ${before} · yellow pencil is what changed`;
+  const inks =
+    elevation.rect.widthPx < wordsFromPx
+      ? "yellow is what changed"
+      : `ink is ${after} · dashed pencil is ${before} · yellow pencil is what changed`;
   const storeyName = (storeysOf(schemes.after)[storey]?.name ?? "Ground").toLowerCase();
   const remark = share === 0 || oneView ? scaleOf(elevation) : `${scaleOf(elevation)} · ${inks}`;
   return (
@@ -133,6 +136,9 @@ function Titles({ views, letters, side, storey, schemes, share, onSide }: Compar
     </>
   );
 }
+
+/** A narrower field has no room for all inks in words beside the choice of sides, px. */
+const wordsFromPx = 700;
 
 /** 50 px a metre is 1:100 on the sheet. */
 const scaleOf = ({ transform }: LaidView) => `1:${Math.round(5000 / transform.pxPerM)}`;

@@ -1,11 +1,10 @@
 import { Command } from "../../controls/Command.tsx";
 import { HerePeople } from "../../room/HerePeople.tsx";
 import { PeopleLink } from "../../room/PeopleLink.tsx";
-import "../../room/margin-foot.css";
 
 /** The foot of the margin: who else is here, the changes as a table, and the keys. */
 export const KeysFoot = ({ onTable, onKeys }: { onTable: () => void; onKeys: () => void }) => (
-  <div className="margin-foot">
+  <div className="compare-foot">
     <HerePeople />
     <PeopleLink />
     <Command shortcut="L" onPress={onTable}>
