@@ -55,23 +55,24 @@ export const figuresIn = (units: UnitSystem): Figures => figuresByUnits[units];
 /** Forces to the tenth of a kilonewton, where no reader has chosen units. */
 export const kilonewtonsExact = metric.forceExact;
 
-/** A length in feet and inches to the nearest sixteenth: 5'-3 1/2"; under a foot 3 1/2"; 0" for none. */
+/** A length in feet and inches to the nearest sixteenth: 5'-3 1/2"; 19'-0 1/16"; under a foot 3 1/2"; 0" for none. */
 export function feetAndInches(lengthMm: number): string {
   const sixteenths = Math.round((Math.abs(lengthMm) / mmPerInch) * sixteenthsPerInch);
   const perFoot = inchesPerFoot * sixteenthsPerInch;
   const feet = Math.floor(sixteenths / perFoot);
-  const inches = inchText(sixteenths % perFoot);
+  const inches = inchText(sixteenths % perFoot, feet > 0);
   const sign = lengthMm < 0 && sixteenths > 0 ? "−" : "";
   return `${sign}${feet === 0 ? "" : `${feet}'-`}${inches}"`;
 }
 
-function inchText(sixteenths: number): string {
+/** After feet the whole inches are written even where there are none. */
+function inchText(sixteenths: number, afterFeet: boolean): string {
   const whole = Math.floor(sixteenths / sixteenthsPerInch);
   const rest = sixteenths % sixteenthsPerInch;
   if (rest === 0) return `${whole}`;
   const shared = [8, 4, 2].find((each) => rest % each === 0) ?? 1;
   const fraction = `${rest / shared}/${sixteenthsPerInch / shared}`;
-  return whole === 0 ? fraction : `${whole} ${fraction}`;
+  return whole === 0 && !afterFeet ? fraction : `${whole} ${fraction}`;
 }
 
 export const percent = (share: number): string => `${fixed(share * 100, 0)} %`;
