@@ -30,6 +30,10 @@ describe("who may do what", () => {
         "read-prices",
         "ask-question",
         "meet-condition",
+        "print-set",
+        "keep-comments",
+        "answer-comment",
+        "close-comment",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -57,6 +61,10 @@ describe("who may do what", () => {
         "confirm-value",
         "issue-for-seal",
         "keep-file",
+        "print-set",
+        "keep-comments",
+        "answer-comment",
+        "close-comment",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -73,6 +81,8 @@ describe("who may do what", () => {
         "ask-question",
         "judge-condition",
         "check-revision",
+        "print-set",
+        "close-comment",
         "read-draft",
         "read-revisions",
         "read-record",
@@ -90,6 +100,9 @@ describe("who may do what", () => {
         "decide",
         "ask-question",
         "meet-condition",
+        "print-set",
+        "keep-comments",
+        "close-comment",
         "read-revisions",
         "read-record",
         "read-people",
@@ -101,7 +114,7 @@ describe("who may do what", () => {
         "keep-webhooks",
       ],
     ],
-    ["reader", ["read-revisions", "read-record", "read-people", "leave-project"]],
+    ["reader", ["close-comment", "read-revisions", "read-record", "read-people", "leave-project"]],
   ])("the %s: %j", (role, expected) => {
     expect(actsOf(role)).toEqual(expected);
   });
@@ -151,6 +164,7 @@ describe("who may see what", () => {
     expect(recordKinds.filter((kind) => mayReadEntry(["reader"], kind))).toEqual([
       ...["project opened", "role given", "role confirmed", "role removed", "role expired", "expiry set"],
       ...["revision sent", "assessed", "stamp pressed"],
+      ...["set printed", "comments brought in", "comment followed"],
       ...["revision checked", "mark disposed", "values confirmed", "issued for seal", "sealed copy kept"],
     ]);
   });

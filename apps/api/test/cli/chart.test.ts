@@ -33,7 +33,7 @@ describe("cornerway chart", () => {
 
   it("writes CSV that reads back: units in the heads, every width of every place once, the caution in each row", () => {
     expect([csv.err, csv.code]).toEqual(["", 0]);
-    const [heads, ...rows] = parse(csv.out) as string[][];
+    const [heads, ...rows] = parse(csv.out);
     expect(heads).toEqual([...chartHeads]);
     expect(chartHeads.slice(0, 3).every((head) => head.endsWith("(mm)"))).toBe(true);
     const byPlace = new Map<string, number[][]>();
@@ -45,7 +45,7 @@ describe("cornerway chart", () => {
   });
 
   it("says of what works under gravity alone that it is not checked, with the verdict under these loads beside it", () => {
-    const rows = (parse(csv.out) as string[][]).slice(1);
+    const rows = parse(csv.out).slice(1);
     const works = rows.filter(([, , , , under]) => under === "works with steel");
     expect(works.length).toBeGreaterThan(0);
     for (const [, , , verdict, , loads] of works)

@@ -32,13 +32,19 @@ const ask = async (units: "SI" | "US" = "SI") => {
 };
 const read = async (id: string) => PermitSetRun.parse((await room.by.reader.get(`${sets}/${id}`).expect(200)).body);
 const fileOf = async (id: string): Promise<Buffer> =>
-  Buffer.from((await room.by.reader.get(`${sets}/${id}/file`).buffer(true).parse(asBuffer).expect(200)).body);
-
-type Parser = (response: NodeJS.ReadableStream, done: (error: Error | null, body: Buffer) => void) => void;
-const asBuffer: Parser = (response, done) => {
-  const parts: Buffer[] = [];
-  response.on("data", (part: Buffer) => parts.push(part)).on("end", () => done(null, Buffer.concat(parts)));
-};
+  Buffer.from(
+    (
+      await room.by.reader
+        .get(`${sets}/${id}/file`)
+        .buffer(true)
+        .parse((response, done) => {
+          const parts: Buffer[] = [];
+          response.on("data", (part: Buffer) => parts.push(part));
+          response.on("end", () => done(null, Buffer.concat(parts)));
+        })
+        .expect(200)
+    ).body,
+  );
 
 /** The task as a worker runs it. */
 const run = (id: string, lastTry = false, signal = new AbortController().signal) => {

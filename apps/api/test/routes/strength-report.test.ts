@@ -4,9 +4,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDatabase, type Database } from "../../src/store/database.ts";
 import { readReport, readWorkings } from "../../src/store/proof-rows.ts";
 import { expectProblem } from "../support/expect-problem.ts";
-import { openReviewRoom, signInAll, type ReviewRoom } from "../support/review-room.ts";
+import { openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { place } from "../support/sample.ts";
-import { startService, type TestService } from "../support/service.ts";
+import type { TestService } from "../support/service.ts";
 
 let service: TestService;
 let database: Database;
@@ -16,10 +16,10 @@ const at = (part: string) => `${room.path}/revisions/${revision.letter}/assessme
 const workingAt = (id: string) => `${at("working")}?${new URLSearchParams({ id }).toString()}`;
 
 beforeAll(async () => {
-  service = await startService();
+  service = await startReviewService();
   database = openDatabase(service.database.serviceUrl);
   room = await openReviewRoom(service, await signInAll(service));
-  revision = await room.send(place(1));
+  revision = await room.sendJudged([place(1)]);
 });
 afterAll(async () => {
   await database.close();
@@ -50,7 +50,9 @@ describe("the assessment of a revision", () => {
 
   it("gives each working by its name, under a tag of its own, to everyone who reads revisions", async () => {
     const { results } = StrengthReport.parse((await room.by.reader.get(at("report")).expect(200)).body);
-    const [one, other] = results.filter(({ clause }) => clause !== undefined);
+    const checked = results.filter(({ clause }) => clause !== undefined);
+    const [one] = checked;
+    const other = checked.find(({ part }) => part !== one?.part);
     const first = await room.by.reader.get(workingAt(one?.id ?? "")).expect(200);
     expect(CheckWorking.parse(first.body).utilisation).toBeCloseTo(one?.utilisation ?? NaN, 3);
     const tag = first.headers["etag"] ?? "";

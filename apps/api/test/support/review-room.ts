@@ -1,11 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { assess } from "@cornerway/engine";
 import { Draft, Revision, resultDigest, type Assessment, type Operation, type Role } from "@cornerway/schema";
+import { assessScheme, type SchemeAssessed } from "../../src/assessment/assess-scheme.ts";
 import { recordAssessment } from "../../src/services/record-assessment.ts";
 import { act } from "./sample.ts";
 import { startService, type Browser, type TestService } from "./service.ts";
 
-/** The service without a worker: the room writes the answer to each revision itself, by the load path alone. */
+/** The service without a worker: the room writes the answer to each revision itself, by the load path alone unless told otherwise. */
 export const startReviewService = (): Promise<TestService> => startService({ WORKER: "apart" });
 
 /** A project with everyone at work in it, and what they do again and again. */
@@ -29,13 +30,23 @@ export class ReviewRoom {
     operations: Operation[],
     alter: (answer: Assessment) => Assessment = (answer) => answer,
   ): Promise<Revision> {
+    return this.#sendAssessed(operations, ({ scheme, contentDigest }) => {
+      const assessment = alter(assess(scheme));
+      return { assessment, resultDigest: resultDigest(contentDigest, assessment), proof: null };
+    });
+  }
+
+  /** The architect draws and sends the draft; it is assessed with its strength, as a worker does it. */
+  async sendJudged(operations: Operation[]): Promise<Revision> {
+    return this.#sendAssessed(operations, ({ scheme, contentDigest }) => assessScheme(scheme, contentDigest));
+  }
+
+  async #sendAssessed(operations: Operation[], assessed: (sent: Revision) => SchemeAssessed): Promise<Revision> {
     await this.draw(operations);
     const letter = await this.sendDraft();
-    const { scheme, contentDigest } = await this.read(letter);
-    const assessment = alter(assess(scheme));
-    const run = { projectId: this.projectId, letter, attempt: 1, contentDigest };
-    const answer = { assessment, resultDigest: resultDigest(contentDigest, assessment), proof: null };
-    await recordAssessment(this.service.owner, run, { ok: true, ...answer });
+    const sent = await this.read(letter);
+    const run = { projectId: this.projectId, letter, attempt: 1, contentDigest: sent.contentDigest };
+    await recordAssessment(this.service.owner, run, { ok: true, ...assessed(sent) });
     return this.read(letter);
   }
 

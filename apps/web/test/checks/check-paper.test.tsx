@@ -3,7 +3,7 @@ import { cautionLine, type CheckWorking } from "@cornerway/schema";
 import { cleanup, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import CheckPaper from "../../src/checks/CheckPaper.tsx";
+import CheckPaper, { type CheckPaperProps } from "../../src/checks/CheckPaper.tsx";
 import type { CheckSource } from "../../src/checks/check-source.ts";
 import { checkWord, ownChecks } from "../../src/checks/own-checks.ts";
 import { judgedProof, judgedScheme } from "../support/judged-unit.ts";
@@ -21,7 +21,8 @@ const fetched = (id: string): Promise<CheckWorking | null> =>
   Promise.resolve(workings.find((kept) => kept.id === id)?.working ?? null);
 
 function laid(given: CheckSource, checkId: string | null = null) {
-  const [onCheck, onClose] = [vi.fn(), vi.fn()];
+  const onCheck = vi.fn<CheckPaperProps["onCheck"]>();
+  const onClose = vi.fn<CheckPaperProps["onClose"]>();
   render(
     <QueryClientProvider client={new QueryClient({ defaultOptions: { queries: { retry: false } } })}>
       <CheckPaper source={given} elementId="g1" checkId={checkId} onCheck={onCheck} onClose={onClose} />

@@ -1,21 +1,21 @@
 import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { CalculationsPage } from "../../src/screens/calculations/CalculationsPage.tsx";
+import { CalculationsPage, type CalculationsPageProps } from "../../src/screens/calculations/CalculationsPage.tsx";
 import { NoCalculations } from "../../src/screens/calculations/NoCalculations.tsx";
 import { judgedAssessment, judgedProof, judgedScheme } from "../support/judged-unit.ts";
 
 afterEach(cleanup);
 
 const { report } = judgedProof;
-const { strength } = judgedAssessment;
-if (strength === undefined) throw new Error("strength was judged");
 
 function laid() {
-  const onOpen = vi.fn();
+  const { strength } = judgedAssessment;
+  if (strength === undefined) throw new Error("strength was judged");
+  const onOpen = vi.fn<CalculationsPageProps["onOpen"]>();
   const given = { assessment: judgedAssessment, scheme: judgedScheme, letter: "A", strength, report, onOpen };
   const { container } = render(<CalculationsPage {...given} />);
   for (const fold of container.querySelectorAll("details")) fold.open = true;
-  return { onOpen, container };
+  return { onOpen, container, strength };
 }
 
 describe("the calculations of a revision", () => {
@@ -44,7 +44,7 @@ describe("the calculations of a revision", () => {
   });
 
   it("list every combination, every set of the envelope, and every limit state with what is not run", () => {
-    laid();
+    const { strength } = laid();
     for (const { text } of report.combinations)
       expect(screen.getAllByRole("rowheader", { name: text }).length).toBeGreaterThan(0);
     const envelope = within(screen.getByRole("region", { name: "Envelope" }));

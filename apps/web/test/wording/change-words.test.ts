@@ -6,7 +6,11 @@ import { demoScheme } from "../support/demo-scheme.ts";
 import { furnished } from "../support/furnished.ts";
 
 /** What is said of everything that is not the same in two schemes. */
-function told(before: Scheme, after: Scheme, { plain = false, units = "SI" as UnitSystem } = {}): string[] {
+function told(
+  before: Scheme,
+  after: Scheme,
+  { plain = false, units = "SI" }: { plain?: boolean; units?: UnitSystem } = {},
+): string[] {
   const names = [namesIn(after), namesIn(before)];
   const nameOf = (id: string) => names.map((each) => each(id)).find((name) => name !== id) ?? id;
   return compareSchemes(before, after)

@@ -31,7 +31,8 @@ export function secondOrder({ nodes, bars, held }: PlaneFrame, forces: Readonly<
 }
 
 function addBar(stiffness: Matrix, nodes: PlaneFrame["nodes"], { from, to, inertiaMm4, compressionN = 0 }: PlaneBar) {
-  const [a = [0, 0], b = [0, 0]] = [nodes[from], nodes[to]];
+  const [a, b] = [nodes[from], nodes[to]];
+  if (a === undefined || b === undefined) throw new RangeError(`a bar from node ${from} to ${to} of ${nodes.length}`);
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const l = Math.hypot(dx, dy);
   const [c, s] = [dx / l, dy / l];
