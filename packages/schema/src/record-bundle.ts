@@ -3,8 +3,15 @@ import { Digest, PersonId, ProjectId } from "./ids.ts";
 import { Moment } from "./review.ts";
 import { roles } from "./roles.ts";
 
-const base64url = (bytes: number) =>
-  z.string().regex(new RegExp(`^[A-Za-z0-9_-]{${Math.ceil((bytes * 4) / 3)}}$`), `${bytes} bytes in base64url`);
+const base64urlAlphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
+
+/** RFC 4648 section 5 without padding; section 3.5: bits the last sign has to spare are zero, so bytes have one text only. */
+const base64url = (bytes: number) => {
+  const signs = Math.ceil((bytes * 8) / 6);
+  const spared = 2 ** (signs * 6 - bytes * 8);
+  const last = [...base64urlAlphabet].filter((_, value) => value % spared === 0).join("");
+  return z.string().regex(new RegExp(`^[A-Za-z0-9_-]{${signs - 1}}[${last}]$`), `${bytes} bytes in base64url`);
+};
 
 /** Ed25519 signature, RFC 8032: 64 bytes. */
 export const Signature = base64url(64).meta({ id: "Signature" });
