@@ -2,8 +2,11 @@ import { defineConfig } from "vitest/config";
 
 const source = { resolve: { conditions: ["development"] }, ssr: { resolve: { conditions: ["development", "node"] } } };
 
-/** Files of one worker share its modules: their tests keep no state in any, and most of the time went into importing them anew. */
-const shared = { isolate: false };
+/**
+ * Files of one worker share its modules: their tests keep no state in any, and most of the time went into importing them
+ * anew. Two workers, since one of two cores would be left idle.
+ */
+const shared = { isolate: false, maxWorkers: 2 };
 
 /** Starts PostgreSQL for a project's run; tests take a copy of its migrated template with `freshDatabase()`. */
 const database = "tests/support/database.ts";

@@ -257,7 +257,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
       expect.stringMatching(/^Change request 2: Two posts under the south end/),
       expect.stringMatching(/^Change request 2 taken in\./),
       expect.stringMatching(/^Revision B sent\./),
-      expect.stringMatching(/^Revision B: not checked/),
+      expect.stringMatching(/^Revision B: does not work/),
       "Revision B stamped: Revise and resubmit.",
     ]);
     await picture(page, "10-record");
