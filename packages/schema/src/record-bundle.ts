@@ -9,7 +9,10 @@ const base64urlAlphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0
 const base64url = (bytes: number) => {
   const signs = Math.ceil((bytes * 8) / 6);
   const spared = 2 ** (signs * 6 - bytes * 8);
-  const last = base64urlAlphabet.split("").filter((_, value) => value % spared === 0).join("");
+  const last = base64urlAlphabet
+    .split("")
+    .filter((_, value) => value % spared === 0)
+    .join("");
   return z.string().regex(new RegExp(`^[A-Za-z0-9_-]{${signs - 1}}[${last}]$`), `${bytes} bytes in base64url`);
 };
 
