@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
@@ -43,7 +44,9 @@ it("SIGTERM to the start alone ends the installation too", async () => {
 it("a start killed outright leaves its installation at work; the next start ends that one before it installs", async () => {
   const first = install();
   await registry.asked;
+  const gone = once(first.child, "exit");
   process.kill(first.child.pid ?? 0, "SIGKILL");
+  await gone;
   expect(processesOf(clone.folder)).toHaveLength(1);
   await expectInstalled();
   expect(processesOf(clone.folder)).toEqual([]);
