@@ -37,6 +37,7 @@ describe("regions of the chart", () => {
 
   it("answer for a place by the nearest column and the stretch its width falls in", () => {
     const columns = [column(1000, 900), column(2000, 1300)];
+    expect(answerAt(columns, { centreMm: 9000, widthMm: 1300 })).toBeNull();
     expect(answerAt(columns, { centreMm: 1600, widthMm: 1300 })?.stretch.verdict).toBe("works with steel");
     expect(answerAt(columns, { centreMm: 1400, widthMm: 1300 })?.stretch.verdict).toBe("does not work");
     expect(answerAt([], { centreMm: 1, widthMm: 1 })).toBeNull();

@@ -63,7 +63,7 @@ export function ChartMargin(props: ChartMarginProps) {
           <LengthField label="Width" valueMm={tried.widthMm} onSet={(widthMm) => onTry({ ...tried, widthMm })} />
         </fieldset>
         {found === null ? (
-          <p className="chart-waits">No place is traced yet.</p>
+          <p className="chart-waits">This place is not traced yet.</p>
         ) : (
           <Said
             verdict={found.stretch.verdict}

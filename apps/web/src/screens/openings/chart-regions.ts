@@ -1,4 +1,4 @@
-import type { ChartColumn, ChartStretch } from "@cornerway/engine";
+import { usualFineness, type ChartColumn, type ChartStretch } from "@cornerway/engine";
 import { verdicts, type Verdict } from "@cornerway/schema";
 import { linePath, polygonPath } from "../../drawing/px-path.ts";
 import type { ChartScale } from "./chart-scale.ts";
@@ -116,13 +116,16 @@ function nameSpot(
   return tallest === undefined ? null : { xPx: tallest.xPx, yPx: tallest.yPx };
 }
 
-/** What the chart says of a place and width: by the nearest column, the nearest width it judged. */
+/**
+ * What the chart says of a place and width: by the nearest column, the nearest width it judged. Null where no column within
+ * the spacing of the chart is traced yet, since a column further off speaks of another place.
+ */
 export function answerAt(
   columns: readonly ChartColumn[],
   { centreMm, widthMm }: { readonly centreMm: number; readonly widthMm: number },
 ): { readonly column: ChartColumn; readonly stretch: ChartStretch } | null {
   const [column] = columns.toSorted((a, b) => Math.abs(a.centreMm - centreMm) - Math.abs(b.centreMm - centreMm));
-  if (column === undefined) return null;
+  if (column === undefined || Math.abs(column.centreMm - centreMm) > usualFineness.apartMm) return null;
   const stretch = column.stretches.find(({ toMm }) => widthMm <= toMm) ?? column.stretches.at(-1);
   return stretch === undefined ? null : { column, stretch };
 }
