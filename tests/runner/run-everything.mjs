@@ -11,7 +11,7 @@ import { ensurePoppler } from "./poppler.mjs";
 import { runSuites } from "./suites.mjs";
 import { summaryLines } from "./summary.mjs";
 
-/** @typedef {{ name: string, passed: number, failed: number, skipped: number, seconds: number }} Tally */
+/** @typedef {{ name: string, passed: number, failed: number, skipped: number, seconds: number, failures?: string[] }} Tally */
 
 /** The whole of `npm test`, down to the exit status of the process: 0 only when nothing failed. */
 export function runEverything() {

@@ -1,5 +1,5 @@
 /**
- * One line for each part, then the sum alone on the last line.
+ * One line for each part, then what failed, then the sum alone on the last line.
  * @param {import("./run-everything.mjs").Tally[]} tallies
  * @returns {string[]}
  */
@@ -9,7 +9,17 @@ export function summaryLines(tallies) {
     ({ name, passed, failed, skipped, seconds }) =>
       `${name.padEnd(width)}  ${cell(passed)} passed  ${cell(failed)} failed${skipped > 0 ? `  ${cell(skipped)} skipped` : ""}  ${seconds.toFixed(1)} s`,
   );
-  return ["", ...lines, "", `${sum(tallies, "passed")} passed, ${sum(tallies, "failed")} failed`];
+  const failures = tallies.flatMap(({ name, failures = [] }) =>
+    failures.map((failure) => `FAILED ${name}: ${failure}`),
+  );
+  return [
+    "",
+    ...lines,
+    "",
+    ...failures,
+    ...(failures.length > 0 ? [""] : []),
+    `${sum(tallies, "passed")} passed, ${sum(tallies, "failed")} failed`,
+  ];
 }
 
 /** @param {number} count */
