@@ -16,6 +16,7 @@ const ENGINE_ORDER = [
   ["strength"],
   ["marks"],
   ["chart"],
+  ["impact"],
   ["remedies"],
   ["cost"],
   ["drawing"],

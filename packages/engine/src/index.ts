@@ -151,3 +151,5 @@ export type { SectionCut, SectionModel, SectionPlane } from "./drawing/section-m
 export { seenOnElevation, seenOnIsometric, seenOnPlan } from "./drawing/seen-objects.ts";
 export type { SeenObject } from "./drawing/seen-objects.ts";
 export type { Side } from "./drawing/side.ts";
+export { compareVerdicts, isWorse, worsenedSubjects } from "./impact/compare-verdicts.ts";
+export type { MarkTurned, UnitTurned, VerdictsCompared } from "./impact/compare-verdicts.ts";
