@@ -1,8 +1,8 @@
 import type { Side } from "@cornerway/engine";
-import type { PointerEvent } from "react";
+import type { PointerEvent, ReactNode } from "react";
 import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
 import type { HeldEdges } from "../tools/resize-opening.ts";
-import type { ViewTransform } from "./view-transform.ts";
+import type { Projection, ViewTransform } from "./view-transform.ts";
 
 export type { Side } from "@cornerway/engine";
 
@@ -24,6 +24,17 @@ export type PickedElement = {
 
 export type ElementPointerHandler = (picked: PickedElement, event: PointerEvent<SVGGElement>) => void;
 
+/** Where a layer inks: the view it lies on, how that stands on the field, and what is drawn there. */
+export type LayerPlace = {
+  projection: Projection;
+  transform: ViewTransform;
+  scheme: Scheme;
+  assessment: Assessment | null;
+};
+
+/** Something inked on a view over its members and under its lettering, such as forces; it never takes the pointer. */
+export type ViewLayer = (place: LayerPlace) => ReactNode;
+
 /** What the three views share. Views hold no state: what is chosen or proposed comes in from outside. */
 export type ViewProps = {
   scheme: Scheme;
@@ -43,6 +54,7 @@ export type ViewProps = {
   ghost?: Scheme | undefined;
   /** True while an answer is awaited for more than 0.1 s: the path drops to pencil. */
   waiting?: boolean | undefined;
+  layer?: ViewLayer | undefined;
   onElementPointerDown?: ElementPointerHandler | undefined;
   /** Letters of the revisions in use; grid rows are lettered after them. */
   revisionLetters?: readonly string[] | undefined;

@@ -1,6 +1,7 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
 import { useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
+import type { ViewLayer } from "../drawing/contract.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
 import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
@@ -32,6 +33,8 @@ export interface PaperSheetProps {
   waiting?: boolean;
   proposed?: Scheme | undefined;
   ghost?: Scheme | undefined;
+  /** Inked on elevation and plan, such as forces. */
+  layer?: ViewLayer | undefined;
   drawingRemark?: string | undefined;
   answeredMarkIds: ReadonlySet<string>;
   revisionLetters: readonly string[];
@@ -145,6 +148,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   proposed={props.proposed}
                   ghost={props.ghost}
                   waiting={props.waiting ?? false}
+                  layer={props.layer}
                   remark={props.drawingRemark}
                   isometric={props.isometric ?? true}
                   inHand={hand.tool !== null || hand.held?.kind === "beam"}

@@ -2,7 +2,7 @@ import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import { memo, useCallback, useDeferredValue, useRef, useState } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
-import type { PickedElement, Side } from "../drawing/contract.ts";
+import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
 import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
@@ -31,6 +31,8 @@ export interface SchemePaperProps {
   proposed?: Scheme | undefined;
   ghost?: Scheme | undefined;
   waiting?: boolean;
+  /** Inked on elevation and plan. */
+  layer?: ViewLayer | undefined;
   /** Said after the name of the elevation: "proposed", "not checked". */
   remark?: string | undefined;
   isometric: boolean;
@@ -71,6 +73,7 @@ export function SchemePaper(props: SchemePaperProps) {
     proposed: props.proposed,
     ghost: props.ghost,
     waiting: props.waiting,
+    layer: props.layer,
     onElementPointerDown: pick,
     onElementFocus: props.onFocusElement,
   };

@@ -85,6 +85,7 @@ function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Draw
     <g pointerEvents="none">
       <HatchedPlaces places={places} view={view} answered={answered} />
       <PathStrokes strokes={strokes} view={view} waiting={props.waiting ?? false} verdicts={verdicts} />
+      {props.layer?.({ projection: side, transform: view, scheme, assessment })}
       {props.proposed !== undefined && (
         <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
       )}

@@ -42,6 +42,7 @@ export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: P
           strokeDasharray={dash.overhead}
         />
       ))}
+      {props.layer?.({ projection: "plan", transform: view, scheme, assessment })}
       {proposed !== undefined && <PlanProposed before={scheme} after={proposed} storey={storey} view={view} />}
       {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
         <Lettering
