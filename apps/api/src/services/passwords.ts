@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { passwordFault } from "@cornerway/schema";
 import { hash, verify } from "@node-rs/argon2";
 import { refuseField, type Outcome } from "../outcome.ts";
+import { isCommonPassword } from "./common-passwords.ts";
 import { Turnstile } from "./turnstile.ts";
 
 /**
@@ -30,6 +31,7 @@ export function refusePassword(
   about: { name: string; email: string },
   pointer: string,
 ): Outcome<never> | undefined {
-  const fault = passwordFault(password, [about.name, about.email]);
+  const listed = isCommonPassword(password) ? "It is on the list of passwords that are tried first." : null;
+  const fault = passwordFault(password, [about.name, about.email]) ?? listed;
   return fault === null ? undefined : refuseField("password-refused", pointer, fault);
 }
