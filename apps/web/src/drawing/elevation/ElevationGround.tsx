@@ -4,7 +4,7 @@ import { PencilTree, ScaleFigure } from "../figures/ScaleFigures.tsx";
 import { GroundLine } from "../ground/GroundLine.tsx";
 import { PadSection } from "../ground/PadSection.tsx";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
-import type { ElementSetting } from "./ElevationUnit.tsx";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 
 /** Ground beyond the building on either side, px. */
 const groundBeyondPx = 46;
@@ -15,7 +15,7 @@ export function ElevationGround({
   figures,
   ...setting
 }: { model: ElevationModel; figures: boolean } & ElementSetting) {
-  const { view, nameOf, selectedId, entryId, still } = setting;
+  const { view } = setting;
   const groundPx = yToPx(view, model.groundMm);
   const fromPx = xToPx(view, model.extent?.u0Mm ?? -6100) - groundBeyondPx;
   const toPx = xToPx(view, model.extent?.u1Mm ?? 6100) + groundBeyondPx;
@@ -26,17 +26,7 @@ export function ElevationGround({
       {model.pads.map((place) => {
         const rect = rectToPx(view, place);
         return (
-          <DrawnElement
-            key={place.pad.id}
-            id={place.pad.id}
-            kind="pad"
-            {...nameOf(place.pad.id)}
-            level={1}
-            selected={selectedId === place.pad.id}
-            entry={entryId === place.pad.id}
-            rect={rect}
-            still={still}
-          >
+          <DrawnElement key={place.pad.id} {...itemOf(setting, place.pad.id, "pad")} rect={rect}>
             <PadSection rect={rect} seed={place.pad.id} behind={place.behind} />
           </DrawnElement>
         );

@@ -6,31 +6,14 @@ import { DrawnElement } from "../DrawnElement.tsx";
 import { rectToPx } from "../paper-to-px.ts";
 import { rectPath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
-import type { ElementSetting } from "./ElevationUnit.tsx";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 
 /** Added posts: prussian, dashed where a face stands before them. */
-export function ElevationPosts({
-  posts,
-  view,
-  selectedId,
-  entryId,
-  nameOf,
-  still,
-}: { posts: readonly ElevationPost[] } & ElementSetting) {
+export function ElevationPosts({ posts, ...setting }: { posts: readonly ElevationPost[] } & ElementSetting) {
   return posts.map((place) => {
-    const rect = rectToPx(view, place);
+    const rect = rectToPx(setting.view, place);
     return (
-      <DrawnElement
-        key={place.post.id}
-        id={place.post.id}
-        kind="post"
-        {...nameOf(place.post.id)}
-        level={1}
-        selected={selectedId === place.post.id}
-        entry={entryId === place.post.id}
-        rect={rect}
-        still={still}
-      >
+      <DrawnElement key={place.post.id} {...itemOf(setting, place.post.id, "post")} rect={rect}>
         <PostShaft rect={rect} behind={place.behind} />
       </DrawnElement>
     );

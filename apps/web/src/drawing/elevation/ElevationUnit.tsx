@@ -3,7 +3,7 @@ import { memo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import type { ElementNamer } from "../element-namer.ts";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { CutStage } from "../objects/CutStage.tsx";
 import { FramingDrawing } from "../objects/FramingDrawing.tsx";
@@ -15,32 +15,12 @@ import { OpeningDrawing } from "./OpeningDrawing.tsx";
 import { OpeningHandles } from "./OpeningHandles.tsx";
 import { UnitFace } from "./UnitFace.tsx";
 
-/** What every element of a view is drawn with. */
-export type ElementSetting = {
-  view: ViewTransform;
-  verdicts: ReadonlyMap<string, ElementVerdict>;
-  nameOf: ElementNamer;
-  entryId: string | null;
-  selectedId: string | null;
-  /** True in a drawing that is only looked at. */
-  still: boolean;
-};
-
 /** One face of a unit with what is cut in it, as tree items. */
 export function ElevationUnit({ face, ...setting }: { face: ElevationFace } & ElementSetting) {
-  const { view, selectedId, entryId, nameOf, still } = setting;
+  const { view, still } = setting;
   const id = face.container.id;
   return (
-    <DrawnElement
-      id={id}
-      kind="container"
-      {...nameOf(id)}
-      level={1}
-      selected={selectedId === id}
-      entry={entryId === id}
-      rect={rectToPx(view, face)}
-      still={still}
-    >
+    <DrawnElement {...itemOf(setting, id, "container")} rect={rectToPx(view, face)}>
       <UnitFace face={face} view={view} />
       {face.openings.length > 0 && (
         <g role={still ? undefined : "group"}>
@@ -65,19 +45,10 @@ function ElevationOpeningElement({
   along,
   ...setting
 }: { place: ElevationOpening; beyond: boolean; along: 1 | -1 } & ElementSetting) {
-  const { view, selectedId, entryId, nameOf, verdicts, still } = setting;
+  const { view, selectedId, verdicts, still } = setting;
   const { id } = place.opening;
   return (
-    <DrawnElement
-      id={id}
-      kind="opening"
-      {...nameOf(id)}
-      level={2}
-      selected={selectedId === id}
-      entry={entryId === id}
-      rect={rectToPx(view, place)}
-      still={still}
-    >
+    <DrawnElement {...itemOf(setting, id, "opening", 2)} rect={rectToPx(view, place)}>
       <OpeningFace place={place} view={view} beyond={beyond} verdict={verdicts.get(id)} />
       {selectedId === id && !still && <OpeningHandles rect={rectToPx(view, place)} along={along} />}
     </DrawnElement>

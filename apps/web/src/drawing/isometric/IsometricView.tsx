@@ -14,6 +14,7 @@ import { ink, verdictInk } from "../../look/ink.ts";
 import type { IsometricViewProps } from "../contract.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import { ElementTree } from "../ElementTree.tsx";
+import { itemOf } from "../element-setting.ts";
 import { entryElement } from "../entry-element.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { Objects } from "../objects/Objects.tsx";
@@ -33,6 +34,7 @@ export function IsometricView(props: IsometricViewProps) {
     [...objects.map(({ object }) => object.id), ...model.units.map(({ container }) => container.id)],
     selectedId,
   );
+  const setting = { nameOf, entryId, selectedId: selectedId ?? null, still: false };
   return (
     <g className="isometric">
       <path
@@ -52,12 +54,7 @@ export function IsometricView(props: IsometricViewProps) {
           return (
             <DrawnElement
               key={id}
-              id={id}
-              kind="container"
-              {...nameOf(id)}
-              level={1}
-              selected={selectedId === id}
-              entry={entryId === id}
+              {...itemOf(setting, id, "container")}
               rect={boundsOf(unit.silhouette.map(toPx))}
               outline={polygonPath(unit.silhouette.map(toPx))}
             >
@@ -68,10 +65,7 @@ export function IsometricView(props: IsometricViewProps) {
         <Objects
           objects={atScale(objects, view.pxPerM)}
           eye={{ kind: "isometric", pxPerM: view.pxPerM, toPx: (at) => toPx(isoPoint(at)) }}
-          nameOf={nameOf}
-          entryId={entryId}
-          selectedId={selectedId ?? null}
-          still={false}
+          {...setting}
         />
       </ElementTree>
     </g>

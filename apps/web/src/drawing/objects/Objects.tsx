@@ -3,7 +3,7 @@ import { memo } from "react";
 import { dash } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 import { sameDrawn } from "../same-drawn.ts";
 import type { ObjectEye } from "./object-eye.ts";
 import { objectInk, type InkPath } from "./object-ink.ts";
@@ -14,22 +14,16 @@ type ObjectsProps = { objects: readonly SeenObject[]; eye: ObjectEye } & Pick<
 >;
 
 /** Beams, seats, ties, locks and free loads, as items of a view's tree. */
-export function Objects({ objects, eye, nameOf, entryId, selectedId, still }: ObjectsProps) {
+export function Objects({ objects, eye, ...setting }: ObjectsProps) {
   const units = useUnits();
   return objects.map(({ object, hidden }) => {
     const { paths, rect } = objectInk(object, eye, hidden, units);
     return (
       <DrawnElement
         key={object.id}
-        id={object.id}
-        kind={object.kind}
-        {...nameOf(object.id)}
-        level={1}
-        selected={selectedId === object.id}
-        entry={entryId === object.id}
+        {...itemOf(setting, object.id, object.kind)}
         rect={rect}
         outline={eye.kind === "isometric" && object.kind === "beam" ? paths[0]?.d : undefined}
-        still={still}
       >
         <InkPaths paths={paths} />
       </DrawnElement>

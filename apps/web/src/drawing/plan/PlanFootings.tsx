@@ -2,35 +2,25 @@ import type { Pad } from "@cornerway/schema";
 import { cosDegThousandths, sinDegThousandths, sectionWidthMm, type PlanModel } from "@cornerway/engine";
 import { dash, ink } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 import { polygonPath, polylinePath, rectPath, type RectPx } from "../px-path.ts";
 import { toScreen, type ScreenPoint, type ViewPoint, type ViewTransform } from "../view-transform.ts";
 import { boundsPx } from "./PlanUnitDrawing.tsx";
 
 /** Pads under the ground storey, dashed since they lie below the cut. */
-export function PlanPads({ model, view, nameOf, selectedId, entryId, still }: { model: PlanModel } & ElementSetting) {
+export function PlanPads({ model, ...setting }: { model: PlanModel } & ElementSetting) {
   return model.pads.map((pad) => {
     const outline = padOutline(pad);
     return (
-      <DrawnElement
-        key={pad.id}
-        id={pad.id}
-        kind="pad"
-        {...nameOf(pad.id)}
-        level={1}
-        selected={selectedId === pad.id}
-        entry={entryId === pad.id}
-        rect={boundsPx(outline, view)}
-        still={still}
-      >
+      <DrawnElement key={pad.id} {...itemOf(setting, pad.id, "pad")} rect={boundsPx(outline, setting.view)}>
         <path
-          d={polygonPath(outline.map((point) => toScreen(view, point)))}
+          d={polygonPath(outline.map((point) => toScreen(setting.view, point)))}
           fill="none"
           stroke={ink.graphite}
           strokeWidth={pad.support === undefined ? 0.6 : 0.9}
           strokeDasharray="3 2"
         />
-        {pad.support !== undefined && <SupportSign pad={pad} outline={outline} view={view} />}
+        {pad.support !== undefined && <SupportSign pad={pad} outline={outline} view={setting.view} />}
       </DrawnElement>
     );
   });
@@ -72,23 +62,13 @@ function padOutline({ xUm, yUm, lengthUm, widthUm, turnMdeg }: Pad): ViewPoint[]
 }
 
 /** Added posts cut through: the section in prussian. */
-export function PlanPosts({ model, view, nameOf, selectedId, entryId, still }: { model: PlanModel } & ElementSetting) {
+export function PlanPosts({ model, ...setting }: { model: PlanModel } & ElementSetting) {
   return model.posts.map(({ post, at }) => {
-    const { xPx, yPx } = toScreen(view, at);
-    const size = Math.max(5, (sectionWidthMm(post.section) * view.pxPerM) / 1000);
+    const { xPx, yPx } = toScreen(setting.view, at);
+    const size = Math.max(5, (sectionWidthMm(post.section) * setting.view.pxPerM) / 1000);
     const rect: RectPx = { xPx: xPx - size / 2, yPx: yPx - size / 2, widthPx: size, heightPx: size };
     return (
-      <DrawnElement
-        key={post.id}
-        id={post.id}
-        kind="post"
-        {...nameOf(post.id)}
-        level={1}
-        selected={selectedId === post.id}
-        entry={entryId === post.id}
-        rect={rect}
-        still={still}
-      >
+      <DrawnElement key={post.id} {...itemOf(setting, post.id, "post")} rect={rect}>
         <path d={rectPath(rect)} fill={ink.prussian} />
       </DrawnElement>
     );

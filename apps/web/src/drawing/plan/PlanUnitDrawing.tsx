@@ -3,7 +3,7 @@ import { memo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { dash, ink, verdictInk } from "../../look/ink.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
+import { itemOf, type ElementSetting } from "../element-setting.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
 import { sameDrawn } from "../same-drawn.ts";
@@ -12,34 +12,19 @@ import { foldedSheet } from "./folded-sheet.ts";
 
 /** A unit cut in plan: folded sheets, corner posts solid, openings with their jambs. */
 export function PlanUnitDrawing({ unit, ...setting }: { unit: PlanUnit } & ElementSetting) {
-  const { view, nameOf, selectedId, entryId, verdicts, still } = setting;
+  const { view, verdicts, still } = setting;
   const { id } = unit.container;
   const openings = unit.walls.flatMap((wall) => wall.openings.map((hole) => ({ wall, hole })));
   return (
-    <DrawnElement
-      id={id}
-      kind="container"
-      {...nameOf(id)}
-      level={1}
-      selected={selectedId === id}
-      entry={entryId === id}
-      rect={boundsPx(unit.outline, view)}
-      still={still}
-    >
+    <DrawnElement {...itemOf(setting, id, "container")} rect={boundsPx(unit.outline, view)}>
       <UnitPlan unit={unit} view={view} />
       {openings.length > 0 && (
         <g role={still ? undefined : "group"}>
           {openings.map(({ wall, hole }) => (
             <DrawnElement
               key={hole.opening.id}
-              id={hole.opening.id}
-              kind="opening"
-              {...nameOf(hole.opening.id)}
-              level={2}
-              selected={selectedId === hole.opening.id}
-              entry={entryId === hole.opening.id}
+              {...itemOf(setting, hole.opening.id, "opening", 2)}
               rect={boundsPx(bandOf(wall, hole, 130), view)}
-              still={still}
             >
               <HolePlan wall={wall} hole={hole} view={view} verdict={verdicts.get(hole.opening.id)} />
             </DrawnElement>

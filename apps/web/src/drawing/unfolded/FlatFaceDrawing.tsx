@@ -3,7 +3,7 @@ import { Hexagon } from "../../look/Hexagon.tsx";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
-import type { ElementSetting } from "../elevation/ElevationUnit.tsx";
+import type { ElementSetting } from "../element-setting.ts";
 import { OpeningDrawing } from "../elevation/OpeningDrawing.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { rectToPx } from "../paper-to-px.ts";
