@@ -3,6 +3,7 @@ import { atScale } from "../objects/at-scale.ts";
 import { useMemo } from "react";
 import type { ElementKind, ElevationViewProps } from "../contract.ts";
 import { project, screenToSite, type ScreenPoint } from "../view-transform.ts";
+import { LayerOn } from "../LayerOn.tsx";
 import { ElementTree } from "../ElementTree.tsx";
 import { EmptyElevation } from "../empty/EmptyElevation.tsx";
 import { entryElement } from "../entry-element.ts";
@@ -85,7 +86,7 @@ function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Draw
     <g pointerEvents="none">
       <HatchedPlaces places={places} view={view} answered={answered} />
       <PathStrokes strokes={strokes} view={view} waiting={props.waiting ?? false} verdicts={verdicts} />
-      {props.layer?.({ projection: side, transform: view, scheme, assessment })}
+      <LayerOn layer={props.layer} projection={side} transform={view} scheme={scheme} assessment={assessment} />
       {props.proposed !== undefined && (
         <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
       )}

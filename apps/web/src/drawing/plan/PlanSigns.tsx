@@ -8,6 +8,7 @@ import { polygonPath } from "../px-path.ts";
 import type { ElementWords } from "../use-element-words.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { toScreen, type ViewPoint } from "../view-transform.ts";
+import { LayerOn } from "../LayerOn.tsx";
 import { PlanProposed } from "./PlanProposed.tsx";
 import { planHatches } from "./plan-hatches.ts";
 import { overheadInk, planLabels } from "./plan-labels.ts";
@@ -42,7 +43,7 @@ export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: P
           strokeDasharray={dash.overhead}
         />
       ))}
-      {props.layer?.({ projection: "plan", transform: view, scheme, assessment })}
+      <LayerOn layer={props.layer} projection="plan" transform={view} scheme={scheme} assessment={assessment} />
       {proposed !== undefined && <PlanProposed before={scheme} after={proposed} storey={storey} view={view} />}
       {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
         <Lettering
