@@ -79,6 +79,7 @@ function solvedRun(
     nodeIds: combination.nodeIds,
     inner: told,
     flows: told,
+    inside: (unitId) => combination.unit(unitId),
     between: () => {
       throw new RangeError("steel between the containers is not told here");
     },

@@ -1,5 +1,6 @@
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { FrameRefusal, FrameSolution } from "../analysis/frame-result.ts";
+import type { UnitSolution } from "../analysis/recover-unit.ts";
 import { buildingSolver, type BuildingAnswer, type BuildingSolver } from "../building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
@@ -43,6 +44,8 @@ export type SolvedRun = {
   /** Forces of lines inside a container, valid until another run is asked for; so are the flows of its sheets. */
   readonly inner: (unitId: string) => LineForces;
   readonly flows: (unitId: string) => SheetFlows;
+  /** Everything inside a container, movements as well, recovered when it is asked for. */
+  readonly inside: (unitId: string) => UnitSolution;
   /** Steel that belongs to no container. */
   readonly between: () => LineForces;
 };
@@ -175,6 +178,7 @@ const solvedRuns = (
         const forces = inside(unitId);
         return { values: forces.flowsUnder(one, standing[n + 1]), panelAt: forces.panelAt };
       },
+      inside: (unitId) => solved.unit(unitId),
       between: () => {
         const { memberEndForces } = solved.frame;
         const ids = Object.keys(memberEndForces);
