@@ -8,6 +8,8 @@ export interface HoldCandidate {
   readonly onCorner: boolean;
   readonly xMm: number;
   readonly yMm: number;
+  /** Held with play though the plan ties: it holds no more than its container needs to keep its place. */
+  readonly atPlay?: true;
 }
 
 /** How a building is held in plan: which bearings do it depends on which have lifted. */
@@ -28,7 +30,8 @@ export interface PlanHold {
  * The holds in force once these bearings have lifted, and the containers with fewer than two bearings left to hold them.
  *
  * Locks at play: every container is held by one bearing both ways and by its farthest bearing across the line between the
- * two, which is determinate in plan: upright loads cause no level reactions. Tied: every bearing holds both ways.
+ * two, which is determinate in plan: upright loads cause no level reactions. Tied: every bearing holds both ways, but those
+ * that play.
  */
 export function planHolds(
   plan: HoldPlan,
@@ -37,10 +40,9 @@ export function planHolds(
   const holds = new Map<string, PlanHold>();
   const standing = plan.candidates.filter(({ bearing }) => !lifted.has(bearing));
   const unheld: string[] = [];
-  for (const { bearing, of } of standing)
-    if (of === null || plan.kind === "tied") holds.set(bearing, { x: true, y: true });
-  if (plan.kind === "tied") return { holds, unheld };
-  for (const [of, own] of byContainer(plan.candidates)) {
+  const isTied = ({ of, atPlay }: HoldCandidate): boolean => of === null || (plan.kind === "tied" && atPlay !== true);
+  for (const candidate of standing) if (isTied(candidate)) holds.set(candidate.bearing, { x: true, y: true });
+  for (const [of, own] of byContainer(plan.candidates.filter((candidate) => !isTied(candidate)))) {
     const first =
       own.find(({ onCorner, bearing }) => onCorner && !lifted.has(bearing)) ??
       own.find(({ bearing }) => !lifted.has(bearing));

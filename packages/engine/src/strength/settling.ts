@@ -3,6 +3,7 @@ import type { ActionCase } from "../loads/action-case.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import { buildModel } from "../model/build-model.ts";
+import type { HoldCandidate } from "../model/plan-holds.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { onSoftPads } from "./soft-pads.ts";
@@ -12,7 +13,9 @@ import type { StrengthRun } from "./strength-runs.ts";
 /**
  * Runs in which a support moves, apart from the others. Ground that goes down or was built low pulls nothing: what stands over
  * it loses its bearing, whatever holds it down there against wind. A hold-down that had to pull its pad's ground after it
- * would twist a container as no ground can.
+ * would twist a container as no ground can. Nor do pads push against each other: what a box that twists moves them apart, a few
+ * millimetres, goes into anchor holes (8 mm wider than a rod of 3/4 in; AISC Manual Table 14-2, from memory) and into the
+ * ground, so the ground holds with play.
  */
 export function solveSettling(
   analysis: Analysis,
@@ -30,8 +33,8 @@ export function solveSettling(
   const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
   const moving = new Set(acting.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
   const isMoved = ({ factors }: StrengthRun): boolean => Object.keys(factors).some((id) => moving.has(id));
-  // where no support pulls, it makes no difference
-  if (built.model.supports.every((support) => support.compression_only === true)) {
+  // where no support pulls and none is tied, it makes no difference
+  if (set.assumptions.holds !== "tied" && built.model.supports.every((support) => support.compression_only === true)) {
     const all = solveBuilt(built, bearings, runs, set, memory);
     const inOrder = [
       ...all.refused.filter(({ run }) => !isMoved(run)),
@@ -48,7 +51,7 @@ export function solveSettling(
   );
   const moved = runs.filter(isMoved);
   if (moved.length === 0) return still;
-  const pulled = solveBuilt(pressedOnly(built, bearings), bearings, moved, set, memory);
+  const pulled = solveBuilt(onMovingGround(built, bearings), bearings, moved, set, memory);
   const solved = new Map([...still.solved, ...pulled.solved].map((one) => [one.run.id, one]));
   return {
     set,
@@ -58,18 +61,21 @@ export function solveSettling(
   };
 }
 
-/** Every bearing on the ground presses only. */
-function pressedOnly(built: BuiltModel, bearings: readonly ModelledBearing[]): BuiltModel {
+/** Every bearing on the ground presses only, and holds with play. */
+function onMovingGround(built: BuiltModel, bearings: readonly ModelledBearing[]): BuiltModel {
   const { model } = built;
-  const grounded = new Set(bearings.filter(({ on }) => on === "support").map(({ name }) => name));
+  const grounded = new Set(bearings.filter(({ planned }) => "ground" in planned.below).map(({ name }) => name));
   const press = <T extends object>(one: T, name: string): T =>
     grounded.has(name) ? { ...one, compression_only: true } : one;
+  const play = (candidate: HoldCandidate): HoldCandidate =>
+    grounded.has(candidate.bearing) ? { ...candidate, atPlay: true } : candidate;
   return {
     ...built,
     model: {
       ...model,
       supports: model.supports.map((support) => press(support, support.node)),
       links: model.links.map((link) => press(link, link.id)),
+      ...(model.holds && { holds: { ...model.holds, candidates: model.holds.candidates.map(play) } }),
     },
   };
 }
