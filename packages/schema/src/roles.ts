@@ -66,7 +66,7 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "confirm-value": ["engineer"],
   /** With the sealed copy that comes back. */
   "issue-for-seal": ["engineer"],
-  "keep-file": ["engineer"],
+  "keep-file": ["architect", "engineer", "owner"],
   "print-set": ["architect", "engineer", "checker", "owner"],
   /** Brings in what the authority asks, and says who sees to it. */
   "keep-comments": ["architect", "engineer", "owner"],

@@ -24,8 +24,8 @@ export interface Description {
   description?: string;
   /** What is answered when it is done, by status; null where there is no body. */
   answers: Record<number, z.ZodType | null>;
-  /** Media type of the answers, `application/json` unless said. */
-  mediaType?: string;
+  /** Media types the answers come in, `application/json` unless said. */
+  mediaType?: string | readonly string[];
   /** Headers of the answers, by name, with what they say. */
   headers?: Record<string, string>;
   /** Problems of this route alone; those that follow from its kind are added by themselves. */
@@ -56,7 +56,10 @@ export function described<Parts extends object>(told: Description, parts: Parts)
   const response: Record<string, unknown> = {};
   for (const [status, schema] of Object.entries(answers))
     if (schema !== null)
-      response[status] = { description: statusWords(Number(status)), content: { [mediaType]: { schema } } };
+      response[status] = {
+        description: statusWords(Number(status)),
+        content: Object.fromEntries([mediaType].flat().map((type) => [type, { schema }])),
+      };
   const words = { tags: [tag], operationId: id, summary, ...(description === undefined ? {} : { description }) };
   return { ...parts, ...words, told, response };
 }

@@ -1,5 +1,5 @@
 import multipart from "@fastify/multipart";
-import { FileId, KeptFile, largestFileBytes, ProjectId } from "@cornerway/schema";
+import { FileId, KeptFile, keptMediaTypes, largestFileBytes, ProjectId } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
@@ -16,11 +16,11 @@ const keeping = described(
   {
     tag: "review",
     id: "keepFile",
-    summary: "Keep a PDF as it is, under an id of the sender's",
+    summary: "Keep a PDF as it is, or a photo, under an id of the sender's",
     description:
-      "One part named `file` of multipart/form-data (RFC 7578); known by its content, its bytes never touched.",
+      "One part named `file` of multipart/form-data (RFC 7578), known by its content. A PDF is never touched; a JPEG or PNG is drawn anew, without its position or other metadata.",
     answers: { 201: KeptFile },
-    problems: ["id-reused", "file-refused", "media-type", "body-too-large"],
+    problems: ["id-reused", "file-refused", "media-type", "body-too-large", "busy"],
   },
   { params },
 );
@@ -31,7 +31,7 @@ const reading = described(
     id: "readFile",
     summary: "A kept file, to save",
     answers: { 200: z.string() },
-    mediaType: "application/pdf",
+    mediaType: keptMediaTypes,
     headers: { "content-disposition": "The name to save it under." },
   },
   { params },

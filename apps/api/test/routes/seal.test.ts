@@ -243,7 +243,7 @@ describe("the sealed copy", () => {
     const large = Buffer.concat([pdf("large"), Buffer.alloc(largestFileBytes), Buffer.from("%%EOF")]);
     expectProblem(await attach(everyone.engineer, id, large), "body-too-large");
     expectProblem(await everyone.engineer.post(`${room.path}/files/${id}`, { file: "text" }), "media-type");
-    expectProblem(await attach(everyone.architect, id, pdf("a")), "role-refused");
+    expectProblem(await attach(everyone.checker, id, pdf("a")), "role-refused");
     const kept = KeptFile.parse((await attach(everyone.engineer, id, pdf("a")).expect(201)).body);
     expect((await attach(everyone.engineer, id, pdf("a")).expect(201)).body).toEqual(kept);
     expectProblem(await attach(everyone.engineer, id, pdf("b")), "id-reused");

@@ -56,7 +56,7 @@ const notYours: Record<Act, string> = {
   "dispose-mark": "Only the engineer puts a disposition on a mark.",
   "confirm-value": "Only the engineer confirms values.",
   "issue-for-seal": "Only the engineer issues for seal.",
-  "keep-file": "Only the engineer lays calculations and sealed copies here.",
+  "keep-file": "Architect, engineer and owner lay files and photos here.",
   "read-prices": "A reader sees no prices.",
   "keep-cost-book": "Only engineer and owner change the cost book.",
   decide: "Only the owner agrees to a price or declines it.",

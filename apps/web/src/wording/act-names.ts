@@ -18,7 +18,7 @@ export const actNames: Record<Act, string> = {
   "dispose-mark": "Put their own disposition on a mark",
   "confirm-value": "Confirm values from memory",
   "issue-for-seal": "Issue a revision for seal",
-  "keep-file": "Lay a calculation or a sealed copy here",
+  "keep-file": "Lay files and photos here",
   "read-prices": "See what it costs",
   "keep-cost-book": "Change the cost book",
   decide: "Agree to a price, or decline it",

@@ -27,6 +27,7 @@ export async function keepSealedCopy(
       return earlier.bodyDigest === bodyDigest ? done(await sealIssueNow(tx, projectId, issue)) : refuse("id-reused");
     const file = await findFile(tx, projectId, body.fileId);
     if (file === null) return refuseField("body-invalid", "/fileId", "no such file is kept here");
+    if (file.mediaType !== "application/pdf") return refuseField("body-invalid", "/fileId", "a sealed copy is a PDF");
     if (file.digest !== body.digest) return refuseField("digest-mismatch", "/digest", "not that file's");
     const by = authorOf(part, "issue-for-seal");
     const { name, sizeBytes } = file;
