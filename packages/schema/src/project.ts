@@ -96,6 +96,9 @@ export const Revision = RevisionSummary.extend({ scheme: Scheme, result: Assessm
 });
 export type Revision = z.infer<typeof Revision>;
 
+/** How many of each kind a thread holds at most: the latest. Earlier ones are in the lists that come in pages. */
+export const mostOfThread = 1_000;
+
 /** Everything a review sheet shows beside the drawing. */
 export const Thread = z
   .strictObject({ notes: z.array(Note), requests: z.array(ChangeRequest), stamps: z.array(Stamp) })

@@ -1,4 +1,4 @@
-import { NewNote, Note, NoteId, ProjectId, Thread } from "@cornerway/schema";
+import { mostOfThread, NewNote, Note, NoteId, ProjectId, Thread } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { described } from "../description/described.ts";
@@ -6,7 +6,7 @@ import { pageHeaders, pageQuery, sendPage } from "../description/paging.ts";
 import { projectParams } from "../description/params.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
-import { mostOfThread, readNotePage, readThread } from "../services/read-thread.ts";
+import { readNotePage, readThread } from "../services/read-thread.ts";
 import { settleNote } from "../services/settle-note.ts";
 import { writeNote } from "../services/write-note.ts";
 

@@ -1,8 +1,7 @@
-import { mayReadEntry, type StampNow } from "@cornerway/schema";
+import { mayReadEntry, mostOfThread, type StampNow } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readLatestStamps } from "../store/stamp-rows.ts";
 import type { Part } from "./part.ts";
-import { mostOfThread } from "./read-thread.ts";
 import { Standings } from "./standings.ts";
 
 /** The stamps of a project in the order they were pressed, each with whether it is still on what is there. */

@@ -1,13 +1,10 @@
-import { mayReadEntry, type ChangeRequest, type Note, type Thread } from "@cornerway/schema";
+import { mayReadEntry, mostOfThread, type ChangeRequest, type Note, type Thread } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readLatestNotes, readNotesAfter } from "../store/note-rows.ts";
 import { readLatestRequests, readRequestsAfter } from "../store/request-rows.ts";
 import { readLatestStamps } from "../store/stamp-rows.ts";
 import type { Part } from "./part.ts";
 import { pageOf, type Page } from "./page.ts";
-
-/** Of each kind. Whatever is earlier is in the lists that come in pages. */
-export const mostOfThread = 1_000;
 
 /** What was last written, asked and decided, less what the record's table of who may see what keeps from the reader. */
 export async function readThread(
