@@ -153,3 +153,8 @@ export type { SeenObject } from "./drawing/seen-objects.ts";
 export type { Side } from "./drawing/side.ts";
 export { compareVerdicts, isWorse, worsenedSubjects } from "./impact/compare-verdicts.ts";
 export type { MarkTurned, UnitTurned, VerdictsCompared } from "./impact/compare-verdicts.ts";
+export type { Drawn } from "./impact/drawn.ts";
+export { impact } from "./impact/impact.ts";
+export type { Impact } from "./impact/impact.ts";
+export type { StoodOn } from "./impact/stood-on.ts";
+export type { SupportLost } from "./impact/supports-lost.ts";
