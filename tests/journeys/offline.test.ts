@@ -27,8 +27,8 @@ describe("while the line is down", () => {
     await page.getByText("G1 · 40 ft high cube").waitFor();
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     // What the page is made of is on the shelf once the worker has it.
-    await vi.waitUntil(async () => (await partsKept(page)) > 10, { timeout: 20_000 });
-    await vi.waitUntil(async () => (await keptKeys(page)).some((key) => key.startsWith("draft ")), { timeout: 20_000 });
+    await vi.waitUntil(async () => (await partsKept(page)) > 10, { timeout: 60_000 });
+    await vi.waitUntil(async () => (await keptKeys(page)).some((key) => key.startsWith("draft ")), { timeout: 60_000 });
   });
 
   afterAll(async () => {
@@ -45,7 +45,7 @@ describe("while the line is down", () => {
     await page.close();
     page = await context.newPage();
     await page.goto(sheet);
-    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 20_000 });
+    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 60_000 });
     await page.keyboard.press(".");
     await expect.poll(() => east(page).inputValue()).toBe("0.700");
     await picture(page, "32-offline-again");
@@ -57,7 +57,7 @@ describe("while the line is down", () => {
     await page.getByText(/2 moves wait in this browser for the line/).waitFor();
     await page.getByRole("button", { name: "Stay" }).click();
     await page.goto(sheet);
-    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 20_000 });
+    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 60_000 });
     expect((await keptKeys(page)).filter((key) => key.startsWith("acts "))).toHaveLength(1);
   });
 
@@ -73,7 +73,7 @@ describe("while the line is down", () => {
     await expect.poll(() => keptKeys(page).then((keys) => keys.filter((key) => key.startsWith("acts ")))).toEqual([]);
     await other.close();
     await page.goto(`${service.origin}/projects/${service.projectId}/sheet/7`);
-    await page.getByText("G1 moved 0.50 m east.").waitFor({ timeout: 20_000 });
+    await page.getByText("G1 moved 0.50 m east.").waitFor({ timeout: 60_000 });
     const told = await page.locator("[data-entry] .record-what").allInnerTexts();
     expect(told.filter((words) => words.includes("G1 moved")).map((words) => words.trim())).toEqual([
       "G1 moved 0.50 m east.",

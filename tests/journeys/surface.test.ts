@@ -97,7 +97,7 @@ describe("what other programs use", () => {
     const secret = await page.getByLabel("Secret").inputValue();
     await picture(page, "surface-04-webhook", true);
     expect(await seriousFindings(page)).toEqual([]);
-    await expect.poll(() => listener.heard.length, { timeout: 20_000 }).toBeGreaterThan(0);
+    await expect.poll(() => listener.heard.length, { timeout: 60_000 }).toBeGreaterThan(0);
     const [{ headers, body } = { headers: undefined, body: "" }] = listener.heard;
     expect(verifyWebhook(secret, String(headers?.["cornerway-signature"]), body, Date.now())).toBe(true);
     expect(WebhookWord.parse(JSON.parse(body)).entry.kind).toBe("webhook made");

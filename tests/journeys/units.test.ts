@@ -52,7 +52,7 @@ describe("units", () => {
     ] as const) {
       await east.fill(typed);
       await page.keyboard.press("Enter");
-      await expect.poll(() => east.inputValue(), { timeout: 10_000 }).toBe(shown);
+      await expect.poll(() => east.inputValue(), { timeout: 30_000 }).toBe(shown);
     }
     await east.fill("1,613");
     await page.keyboard.press("Enter");

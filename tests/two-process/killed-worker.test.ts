@@ -39,7 +39,7 @@ it("the job of a worker killed at its work is taken over by another within secon
   await send();
   const held = await holdProject(); // so that the answer cannot be written yet
   const killed = await startWorkerProcess();
-  await expect.poll(jobs, { timeout: 20_000 }).toEqual([{ attempts: 1, running: true }]);
+  await expect.poll(jobs).toEqual([{ attempts: 1, running: true }]);
   await startWorkerProcess();
   killed.process.kill("SIGKILL");
   await killed.ended;

@@ -42,13 +42,13 @@ it("what someone holds at one process is seen at the other, and signing out at o
   const presence: Presence = { sheet: 2, selected: "g1", dragging: null };
   await mine.line.say({ type: "presence", presence });
   const seen = () => theirs.line.here.find(({ name }) => name === "Person 0")?.presence;
-  await expect.poll(seen, { timeout: 5000 }).toEqual(presence);
+  await expect.poll(seen).toEqual(presence);
 
   const headers = { cookie: mine.cookie, "csrf-token": mine.csrfToken };
   const from = Date.now();
   const signedOut = await fetch(`${theirs.origin}/api/session`, { method: "DELETE", headers });
   expect(signedOut.status).toBe(204);
-  await expect.poll(() => mine.line.closed?.code, { timeout: 5000 }).toBe(4401);
+  await expect.poll(() => mine.line.closed?.code).toBe(4401);
   expect((mine.line.closed?.atMs ?? Infinity) - from).toBeLessThan(2000);
-  await expect.poll(() => theirs.line.here.map(({ name }) => name), { timeout: 5000 }).toEqual(["Person 1"]);
+  await expect.poll(() => theirs.line.here.map(({ name }) => name)).toEqual(["Person 1"]);
 });

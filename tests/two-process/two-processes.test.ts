@@ -58,7 +58,7 @@ it(`${total} acts of ${clientCount} people at two processes, one killed and the 
     include: { payload: true },
   });
   const last = entries.length;
-  await expect.poll(() => clients.map(({ upTo }) => upTo), { timeout: 20_000 }).toEqual(clients.map(() => last));
+  await expect.poll(() => clients.map(({ upTo }) => upTo)).toEqual(clients.map(() => last));
 
   const upToLast = Array.from({ length: last }, (_, at) => at + 1);
   expect(entries.map(({ number }) => number)).toEqual(upToLast);

@@ -87,7 +87,7 @@ describe("resume", () => {
     const projectId = path.split("/").at(-1) ?? "";
     await service.owner.connection.$executeRawUnsafe(copies(projectId, 1500));
     const client = await resumed(architect);
-    await expect.poll(() => client.upTo, { timeout: 10_000 }).toBe(1546);
+    await expect.poll(() => client.upTo).toBe(1546);
     expect(client.entries.map(({ number }) => number)).toEqual(Array.from({ length: 1546 }, (_, at) => at + 1));
   });
 
@@ -100,10 +100,10 @@ describe("resume", () => {
     slow.socket.pause();
     await new Promise((later) => setTimeout(later, 15_000));
     slow.socket.resume();
-    await expect.poll(() => slow.closed?.code, { timeout: 10_000 }).toBe(1013);
+    await expect.poll(() => slow.closed?.code).toBe(1013);
     expect(slow.upTo).toBeLessThan(307);
     const again = await resumed(architect, slow.upTo);
-    await expect.poll(() => again.upTo, { timeout: 20_000 }).toBe(307);
+    await expect.poll(() => again.upTo).toBe(307);
     const numbers = [...slow.entries, ...again.entries].map(({ number }) => number);
     expect(numbers).toEqual(Array.from({ length: 307 }, (_, at) => at + 1));
   });
@@ -191,7 +191,7 @@ describe("a line is cut within 2 s", () => {
     await expect.poll(() => client.upTo).toBe(6);
     const from = Date.now();
     await browser.delete("/api/session").expect(204);
-    await expect.poll(() => client.closed?.code, { timeout: 3000 }).toBe(4401);
+    await expect.poll(() => client.closed?.code).toBe(4401);
     expect((client.closed?.atMs ?? Infinity) - from).toBeLessThan(2000);
   });
 
@@ -202,7 +202,7 @@ describe("a line is cut within 2 s", () => {
     await service.owner.connection.membership.deleteMany({
       where: { projectId: path.split("/").at(-1) ?? "", role: "reader" },
     });
-    await expect.poll(() => client.closed?.code, { timeout: 3000 }).toBe(4401);
+    await expect.poll(() => client.closed?.code).toBe(4401);
     expect((client.closed?.atMs ?? Infinity) - from).toBeLessThan(2000);
   });
 });
@@ -216,7 +216,7 @@ describe("when the listening connection is lost", () => {
     );
     expect(ended.length).toBeGreaterThan(0);
     for (let n = 1; n <= 5; n += 1) await draw(n);
-    await expect.poll(() => client.upTo, { timeout: 12_000 }).toBe(11);
+    await expect.poll(() => client.upTo).toBe(11);
     expect(client.entries.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
   });
 });

@@ -35,9 +35,7 @@ it("while the database is away a write is answered unready and not half done, an
   await new Promise((resume) => setTimeout(resume, 1500));
   await proxy.mend();
 
-  await expect
-    .poll(async () => (await architect.post(`${path}/draft/acts`, body)).status, { timeout: 10_000 })
-    .toBe(200);
+  await expect.poll(async () => (await architect.post(`${path}/draft/acts`, body)).status).toBe(200);
   expect((await architect.post(`${path}/draft/acts`, body).expect(200)).body.draftNumber).toBe(1);
   await expect.poll(() => line.upTo, { timeout: 40_000 }).toBe(7);
   line.end();

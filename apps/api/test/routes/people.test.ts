@@ -56,7 +56,7 @@ async function linesOf(browser: Browser): Promise<LiveClient[]> {
 }
 
 async function closeWithin2s(lines: readonly LiveClient[], fromMs: number, code: number): Promise<void> {
-  for (const line of lines) await expect.poll(() => line.closed?.code, { timeout: 4000 }).toBe(code);
+  for (const line of lines) await expect.poll(() => line.closed?.code).toBe(code);
   for (const line of lines) expect((line.closed?.atMs ?? Infinity) - fromMs).toBeLessThan(2000);
 }
 
@@ -85,7 +85,7 @@ describe("every socket of a person, at each of two instances, is closed within 2
     for (const line of lines) expect(line.closed?.atMs).toBeGreaterThanOrEqual(end.getTime() - 50);
     expectProblem(await reader.get(path), "not-found");
     const expired = async () => (await record()).filter(({ kind }) => kind === "role expired");
-    await expect.poll(async () => (await expired()).length, { timeout: 12_000 }).toBe(1);
+    await expect.poll(async () => (await expired()).length).toBe(1);
     expect((await expired())[0]).toMatchObject({
       actor: { role: "service" },
       payload: { kind: "role expired", personId, personName, role: "reader" },

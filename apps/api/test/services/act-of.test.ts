@@ -28,7 +28,7 @@ async function drawWhile(work: (tx: typeof service.owner.connection) => Promise<
   let drawn: Promise<Awaited<ReturnType<Browser["post"]>>> | undefined;
   await service.owner.act(projectId, async (tx) => {
     drawn = architect.post(`/api/projects/${projectId}/draft/acts`, act(0, [place(1)])).then((answer) => answer);
-    await vi.waitFor(async () => expect(await waiting()).toBe(1), { timeout: 4_000 });
+    await vi.waitFor(async () => expect(await waiting()).toBe(1), { timeout: 30_000 });
     await work(tx);
     return done(null);
   });

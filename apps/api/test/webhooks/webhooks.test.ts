@@ -62,7 +62,7 @@ describe("a webhook", () => {
   it("is told of an act once it is done, signed, through the queue", async () => {
     const { id, secret } = await make(architect);
     const { entry } = (await draw(0, 1)).body as { entry: number };
-    await expect.poll(() => words().map((word) => word.entry.number), { timeout: 20_000 }).toContain(entry);
+    await expect.poll(() => words().map((word) => word.entry.number)).toContain(entry);
     const at = words().findIndex((word) => word.entry.number === entry);
     const { headers, body } = listener.heard[at] ?? { headers: undefined, body: "" };
     const signature = String(headers?.["cornerway-signature"]);
@@ -82,7 +82,7 @@ describe("a webhook", () => {
     const before = await last();
     await architect.post(`${path}/draft/acts`, act(9, [place(1)])).expect(409);
     await draw(0, 2);
-    await expect.poll(() => words().some((word) => word.entry.number === before + 1), { timeout: 20_000 }).toBe(true);
+    await expect.poll(() => words().some((word) => word.entry.number === before + 1)).toBe(true);
     expect(words().every((word) => word.entry.number <= before + 1)).toBe(true);
   });
 
