@@ -33,6 +33,7 @@ const invitation = createRoute({
   path: linkPages.invitation,
   component: linkPage,
 });
+const reader = createRoute({ getParentRoute: () => root, path: linkPages["reader-link"], component: linkPage });
 const first = createRoute({ getParentRoute: () => root, path: linkPages["first-administrator"], component: linkPage });
 const newPassword = createRoute({ getParentRoute: () => root, path: linkPages["new-password"], component: linkPage });
 
@@ -107,7 +108,7 @@ const sheet = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
-    ...[invitation, first, newPassword, forgotten, account, startProject, people],
+    ...[invitation, reader, first, newPassword, forgotten, account, startProject, people],
     project.addChildren([landing, seal, permitSet, settings, costBook, premium, sheet]),
   ]),
   defaultPreload: false,

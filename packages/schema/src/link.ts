@@ -1,13 +1,15 @@
 import { z } from "zod";
 import { PersonName } from "./account.ts";
 import { ProjectId } from "./ids.ts";
+import { Moment } from "./review.ts";
 import { Role } from "./roles.ts";
 import { SentPassword } from "./sent-password.ts";
 import { Session } from "./session.ts";
 
-/** Addresses of the pages that one-time links lead to; the secret follows after `#`, where no server sees it. */
+/** Addresses of the pages that links lead to; the secret follows after `#`, where no server sees it. A reader's works until it ends. */
 export const linkPages = {
   invitation: "/invitation",
+  "reader-link": "/reader",
   "first-administrator": "/first",
   "new-password": "/new-password",
 } as const;
@@ -31,6 +33,16 @@ export const OpenedLink = z
       /** `signed-in` when this browser is signed in with that address already. */
       account: z.enum(["none", "known", "signed-in"]),
     }),
+    z.strictObject({
+      kind: z.literal("reader-link"),
+      projectName: z.string(),
+      /** For whom it was made, and by whom. */
+      name: z.string(),
+      madeBy: z.string(),
+      expiresAt: Moment,
+      /** Whoever is signed in in this browser as someone else, and will not be any more. */
+      signedInAs: z.string().nullable(),
+    }),
     z.strictObject({ kind: z.literal("first-administrator") }),
     z.strictObject({ kind: z.literal("new-password"), email: z.string(), name: z.string() }),
   ])
@@ -43,6 +55,7 @@ export const UseLink = z
     z.strictObject({ as: z.literal("new person"), name: PersonName, password: SentPassword }),
     z.strictObject({ as: z.literal("known person"), password: SentPassword }),
     z.strictObject({ as: z.literal("signed in") }),
+    z.strictObject({ as: z.literal("reader") }),
     z.strictObject({
       as: z.literal("first administrator"),
       name: PersonName,

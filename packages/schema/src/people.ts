@@ -43,6 +43,33 @@ export const Invitation = z
   .meta({ id: "Invitation" });
 export type Invitation = z.infer<typeof Invitation>;
 
+/** A link by which someone without an account reads, such as the permit reviewer: until it ends or is withdrawn. */
+export const ReaderLink = z
+  .strictObject({
+    /** Of the reader it stands for. */
+    id: PersonId,
+    /** For whom it was made. */
+    name: z.string(),
+    madeBy: z.string(),
+    madeAt: Moment,
+    expiresAt: Moment,
+    /** How often it was opened, and when last. */
+    opened: z.int().min(0),
+    lastOpenedAt: Moment.nullable(),
+  })
+  .meta({ id: "ReaderLink" });
+export type ReaderLink = z.infer<typeof ReaderLink>;
+
+export const NewReaderLink = z.strictObject({ name: personLine(120), expiresAt: Moment }).meta({ id: "NewReaderLink" });
+export type NewReaderLink = z.infer<typeof NewReaderLink>;
+
+/** `path` holds the secret and is told this once. */
+export const ReaderLinkMade = z.strictObject({ link: ReaderLink, path: z.string() }).meta({ id: "ReaderLinkMade" });
+export type ReaderLinkMade = z.infer<typeof ReaderLinkMade>;
+
+/** How many links of a project are good at a time. */
+export const mostReaderLinks = 20;
+
 /** Who has a part in a project. `acts` are those the one who asks may do there, as administrator of the service too. */
 export const ProjectPeople = z
   .strictObject({
@@ -50,6 +77,8 @@ export const ProjectPeople = z
     members: z.array(ProjectMember),
     /** Empty for those who may not ask people in. */
     invitations: z.array(Invitation),
+    /** The same. */
+    readerLinks: z.array(ReaderLink),
     acts: z.array(z.enum(acts)),
   })
   .meta({ id: "ProjectPeople" });

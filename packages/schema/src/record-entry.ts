@@ -30,6 +30,8 @@ export const RecordPayload = z
       /** Whoever asked them in; absent for those given their part when the project was opened. */
       invitedBy: z.string().optional(),
       /** When a reader's part ends. */
+/** Someone who reads by a link: for whom it was made. */
+const ofReader = { personId: PersonId, name: z.string() };
       expiresAt: Moment.optional(),
     }),
     z.strictObject({ kind: z.literal("person invited"), email: z.string(), role: Role }),
@@ -56,6 +58,9 @@ export const RecordPayload = z
       kind: z.literal("revision sent"),
       letter: RevisionLetter,
       contentDigest: Digest,
+    z.strictObject({ kind: z.literal("reader link made"), ...ofReader, expiresAt: Moment }),
+    z.strictObject({ kind: z.literal("reader link opened"), ...ofReader }),
+    z.strictObject({ kind: z.literal("reader link ended"), ...ofReader }),
       draftNumber: z.int(),
       remark: z.string().nullable(),
     }),
@@ -159,6 +164,9 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "revision checked": ["architect", "engineer", "checker", "owner", "reader"],
   "mark disposed": ["architect", "engineer", "checker", "owner", "reader"],
   "values confirmed": ["architect", "engineer", "checker", "owner", "reader"],
+  "reader link made": ["architect", "engineer", "checker", "owner"],
+  "reader link opened": ["architect", "engineer", "checker", "owner"],
+  "reader link ended": ["architect", "engineer", "checker", "owner"],
   "file kept": ["architect", "engineer", "checker", "owner"],
   "issued for seal": ["architect", "engineer", "checker", "owner", "reader"],
   "sealed copy kept": ["architect", "engineer", "checker", "owner", "reader"],

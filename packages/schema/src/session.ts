@@ -9,7 +9,11 @@ export type SignIn = z.infer<typeof SignIn>;
 /** Who is signed in, and the token every write must carry in the `csrf-token` header. */
 export const Session = z
   .strictObject({
-    person: z.strictObject({ id: PersonId, name: z.string(), email: z.string(), administrator: z.boolean() }),
+    person: z.strictObject({
+      ...{ id: PersonId, name: z.string(), email: z.string(), administrator: z.boolean() },
+      /** There for whoever reads by a link, and then true: they have no account. */
+      byLink: z.literal(true).optional(),
+    }),
     csrfToken: z.string(),
   })
   .meta({ id: "Session" });

@@ -10,6 +10,8 @@ export function problemsOf({ url, method, config, schema }: RouteOptions, own: r
   if (!url.startsWith("/api/")) return [...new Set(codes)];
   codes.push("too-many-tries", "version-unknown");
   if (config?.open !== true) codes.push("not-signed-in", "token-refused", "scope-refused", "credentials-doubled");
+  const isOfReaders = config?.byLink === true || (config?.act !== undefined && method === "GET");
+  if (config?.open !== true && !isOfReaders) codes.push("reading-only");
   if (method !== "GET") codes.push("origin-refused");
   if (method !== "GET" && config?.open !== true) codes.push("csrf-refused");
   if (config?.act !== undefined) codes.push("not-found", "role-refused", "not-confirmed");

@@ -28,6 +28,8 @@ declare module "fastify" {
   interface FastifyContextConfig {
     /** Open to people who are not signed in. */
     open?: boolean;
+    /** Open to readers by a link as well, though it is no reading of a project. */
+    byLink?: boolean;
   }
 }
 
@@ -53,6 +55,7 @@ export default fp(
       request.signedIn = await whoSends(request);
       if (request.routeOptions.config.open === true || request.is404) return;
       if (request.signedIn === null) return sendProblem(reply, { code: "not-signed-in" });
+      if (request.signedIn.person.byLink && !opensByLink(request)) return sendProblem(reply, { code: "reading-only" });
       if (!request.ws && !isRead(request) && !carriesToken(request, request.signedIn))
         return sendProblem(reply, { code: "csrf-refused" });
     });
@@ -92,6 +95,12 @@ const loopback = new Set(["localhost", "127.0.0.1", "::1", "[::1]"]);
 const isOnThisMachine = (request: FastifyRequest): boolean => loopback.has(request.hostname);
 
 const isRead = (request: FastifyRequest): boolean => ["GET", "HEAD"].includes(request.method) && !request.ws;
+
+/** Whoever reads by a link reads in their project as far as its reader may, and follows it; nothing else is theirs. */
+const opensByLink = (request: FastifyRequest): boolean => {
+  const { act, byLink } = request.routeOptions.config;
+  return byLink === true || (act !== undefined && (isRead(request) || request.ws));
+};
 
 /** Browsers name the origin on every write and every socket; on a write, programs that are no browsers may leave it out. */
 function comesFromHere({ headers, host, ws }: FastifyRequest): boolean {

@@ -16,6 +16,7 @@ import { planCheckRoutes } from "./plan-check.ts";
 import { premiumRoutes } from "./premiums.ts";
 import { projectRoutes } from "./projects.ts";
 import { questionRoutes } from "./questions.ts";
+import { readerLinkRoutes } from "./reader-links.ts";
 import { recordProofRoutes } from "./record-proofs.ts";
 import { recordRoutes } from "./record.ts";
 import { requestRoutes } from "./requests.ts";
@@ -33,7 +34,7 @@ export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
   ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, liveRoutes],
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
-  ...[linkRoutes, accountRoutes, peopleRoutes, startProjectRoutes],
+  ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes],
   ...[permitSetRoutes, planCheckRoutes],

@@ -17,7 +17,7 @@ const listing = described(
 );
 
 export const owedRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get("/api/owed", { config: { scope: "read" }, schema: listing }, async (request) =>
+  app.get("/api/owed", { config: { scope: "read", byLink: true }, schema: listing }, async (request) =>
     readOwed(app.database.connection, signedInOf(request).person.id),
   );
 };

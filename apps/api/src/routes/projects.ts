@@ -32,7 +32,7 @@ const reading = described(
 );
 
 export const projectRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get("/api/projects", { config: { scope: "read" }, schema: listing }, async (request, reply) => {
+  app.get("/api/projects", { config: { scope: "read", byLink: true }, schema: listing }, async (request, reply) => {
     const { person } = signedInOf(request);
     return sendPage(request, reply, await readProjects(app.database.connection, person.id, request.query));
   });

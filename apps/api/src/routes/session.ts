@@ -33,12 +33,12 @@ export const sessionRoutes: FastifyPluginAsyncZod = async (app) => {
     return reply.code(201).send(outcome.value.session);
   });
 
-  app.get("/api/session", { schema: reading }, async (request) => {
+  app.get("/api/session", { config: { byLink: true }, schema: reading }, async (request) => {
     const { person, token } = signedInOf(request);
     return sessionOf(person, token);
   });
 
-  app.delete("/api/session", { schema: signingOut }, async (request, reply) => {
+  app.delete("/api/session", { config: { byLink: true }, schema: signingOut }, async (request, reply) => {
     await deleteSession(app.database.connection, signedInOf(request).sessionId);
     clearSessionCookie(request, reply);
     return reply.code(204).send();

@@ -11,10 +11,14 @@ import { deleteExpired, readExpired } from "../store/membership-rows.ts";
 export async function expireParts(database: Database): Promise<void> {
   for (const { projectId, personId } of await readExpired(database.connection))
     await database.act(projectId, async (tx): Promise<Outcome<null>> => {
-      const personName = await deleteExpired(tx, projectId, personId);
-      if (personName === null) return done(null);
-      const of = { personId, personName, role: "reader" as const };
-      await append(tx, projectId, serviceActor, () => ({ kind: "role expired", ...of }));
+      const gone = await deleteExpired(tx, projectId, personId);
+      if (gone === null) return done(null);
+      const { name } = gone;
+      await append(tx, projectId, serviceActor, () =>
+        gone.byLink
+          ? { kind: "reader link ended", personId, name }
+          : { kind: "role expired", personId, personName: name, role: "reader" },
+      );
       return done(null);
     });
 }

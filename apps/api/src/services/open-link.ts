@@ -44,6 +44,14 @@ async function tell(db: Connection, link: Link, person: SignedInPerson | undefin
   switch (link.kind) {
     case "first-administrator":
       return { kind: link.kind };
+    case "reader-link": {
+      const reader = await findPersonById(db, link.personId);
+      if (reader === null) return null;
+      const { name: projectName } = await readProjectRow(db, link.projectId);
+      const expiresAt = link.expiresAt.toISOString();
+      const signedInAs = person === undefined || person.id === reader.id ? null : person.name;
+      return { kind: link.kind, projectName, name: reader.name, madeBy: link.madeBy.name, expiresAt, signedInAs };
+    }
     case "new-password": {
       const whose = await findPersonById(db, link.personId);
       return whose && { kind: link.kind, email: whose.email, name: whose.name };

@@ -11,9 +11,11 @@ import {
   setExpiry as setExpiryRow,
 } from "../store/membership-rows.ts";
 import { findPersonById, readLicence } from "../store/person-rows.ts";
+import { findReaders } from "../store/reader-link-rows.ts";
 import { actOf } from "./act-of.ts";
 import { refuseEnd } from "./invite.ts";
 import { actorOf, authorAs, authorOf, type Part } from "./part.ts";
+import { endReading } from "./reader-link/end-reading.ts";
 
 /** The owner says who the engineer is; nobody says so of themselves. */
 export function confirmEngineer(database: Database, sender: Part, personId: string): Promise<Outcome<null>> {
@@ -42,7 +44,10 @@ export const leaveProject = (database: Database, sender: Part, role: Role): Prom
     endPart(tx, part.projectId, { personId: part.person.id, role, by: authorAs(part, "leave-project", role) }),
   );
 
-/** Ends a part, never the last owner's; with it goes every invitation that person made, or that waits for them. */
+/**
+ * Ends a part, never the last owner's; with it goes every invitation that person made, or that waits for them, and every
+ * reader's link they made: they know its secret.
+ */
 async function endPart(
   tx: Connection,
   projectId: string,
@@ -55,6 +60,7 @@ async function endPart(
   await append(tx, projectId, by, () => ({ kind: "role removed", ...of }));
   for (const closed of await closeInvitationsOf(tx, projectId, person))
     await append(tx, projectId, by, () => ({ kind: "invitation withdrawn", ...closed }));
+  for (const { id } of await findReaders(tx, projectId, { madeBy: personId })) await endReading(tx, projectId, id, by);
   return done(null);
 }
 

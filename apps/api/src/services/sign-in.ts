@@ -44,7 +44,7 @@ export const sessionIdOf = secretHash;
 /** Bound to the session, so that it needs no store and a token of another session is no use. */
 export const csrfTokenOf = (token: string): string => createHmac("sha256", token).update("csrf").digest("base64url");
 
-export const sessionOf = ({ id, name, email, administrator }: SignedInPerson, token: string): Session => ({
-  person: { id, name, email, administrator },
+export const sessionOf = ({ id, name, email, administrator, byLink }: SignedInPerson, token: string): Session => ({
+  person: { id, name, email, administrator, ...(byLink ? { byLink } : {}) },
   csrfToken: csrfTokenOf(token),
 });

@@ -13,6 +13,7 @@ import {
 } from "../store/person-rows.ts";
 import { deleteSessionsOf, type SignedInPerson } from "../store/session-rows.ts";
 import { refuseRole } from "./exclusion.ts";
+import { comeToRead } from "./reader-link/come-to-read.ts";
 import { giveRole } from "./give-role.ts";
 import { guardedPassword } from "./guarded-sign-in.ts";
 import { hashPassword, refusePassword } from "./passwords.ts";
@@ -40,6 +41,7 @@ export async function useLink(
   if (link === null) return refuse("link-gone");
   if (link.kind === "first-administrator" && body.as === "first administrator") return comeFirst(database, link, body);
   if (link.kind === "new-password" && body.as === "new password") return setPassword(database, link, body);
+  if (link.kind === "reader-link" && body.as === "reader") return comeToRead(database, link, from.person);
   if (link.kind !== "invitation") return wrongUse;
   switch (body.as) {
     case "new person":
@@ -63,7 +65,7 @@ async function comeNew(database: Database, link: Invitation, body: By<"new perso
   if (refused !== undefined) return refused;
   if ((await findPerson(database.connection, email)) !== null) return wrongUse;
   const passwordHash = await hashPassword(body.password);
-  const person = { id: randomUUID(), name: body.name.trim(), email, administrator: false };
+  const person = { id: randomUUID(), name: body.name.trim(), email, administrator: false, byLink: false };
   return join(database, link, person, (tx) => insertPerson(tx, { ...person, passwordHash }));
 }
 
@@ -71,10 +73,10 @@ async function comeNew(database: Database, link: Invitation, body: By<"new perso
 function join(
   database: Database,
   { id: linkId, projectId, role, partEndsAt, madeBy }: Invitation,
-  { id, name, email, administrator }: SignedInPerson,
+  { id, name, email, administrator, byLink }: SignedInPerson,
   makePerson: (tx: Connection) => Promise<boolean> = async () => true,
 ): Promise<Outcome<Used>> {
-  const person = { id, name, email, administrator };
+  const person = { id, name, email, administrator, byLink };
   return database.act(projectId, async (tx) => {
     if (!(await closeLink(tx, linkId))) return refuse("link-gone");
     const refused = await refuseRole(tx, projectId, id, role);
@@ -95,7 +97,13 @@ async function comeFirst(
   const refused = refusePassword(password, { name, email }, "/password");
   if (refused !== undefined) return refused;
   const passwordHash = await hashPassword(password);
-  const person = { id: randomUUID(), name: name.trim(), email: email.toLowerCase(), administrator: true };
+  const person = {
+    id: randomUUID(),
+    name: name.trim(),
+    email: email.toLowerCase(),
+    administrator: true,
+    byLink: false,
+  };
   return database.write(async (tx) => {
     if (!(await closeLink(tx, link.id))) return refuse("link-gone");
     await closeFirstLinks(tx);
@@ -115,12 +123,12 @@ async function setPassword(
   const refused = refusePassword(password, account, "/password");
   if (refused !== undefined) return refused;
   const passwordHash = await hashPassword(password);
-  const { id, name, email, administrator } = account;
+  const { id, name, email, administrator, byLink } = account;
   return database.write(async (tx) => {
     if (!(await closeLink(tx, link.id))) return refuse("link-gone");
     await updatePasswordHash(tx, id, passwordHash);
     await closeLinksOf(tx, id);
     await deleteSessionsOf(tx, id);
-    return done({ person: { id, name, email, administrator }, projectId: null });
+    return done({ person: { id, name, email, administrator, byLink }, projectId: null });
   });
 }

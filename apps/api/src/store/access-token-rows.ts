@@ -19,7 +19,7 @@ export interface FoundToken {
   prefix: string;
   scopes: TokenScope[];
   /** Never as an administrator, whatever they are by hand. */
-  person: Person & { administrator: false };
+  person: Person & { administrator: false; byLink: false };
 }
 
 /** Use is written down no more often than this. */
@@ -42,7 +42,7 @@ export async function useToken(db: Connection, secretHash: string): Promise<Foun
     id,
     prefix,
     scopes: row.scopes.map((scope) => TokenScope.parse(scope)),
-    person: { id: personId, name, email, administrator: false },
+    person: { id: personId, name, email, administrator: false, byLink: false },
   };
 }
 

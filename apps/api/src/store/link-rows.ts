@@ -19,6 +19,7 @@ export type Link = Common &
         madeBy: Actor;
         madeAt: Date;
       }
+    | { kind: "reader-link"; personId: string; projectId: string; madeBy: Actor; madeAt: Date }
     | { kind: "new-password"; personId: string }
     | { kind: "first-administrator" }
   );
@@ -77,7 +78,7 @@ export async function closeInvitationsOf(
 ): Promise<{ email: string; role: Role }[]> {
   const rows = await tx.$queryRaw<{ email: string; role: string }[]>`
     update "one_time_link" set "closed_at" = now(), "ticket_hash" = null
-    where "project_id" = ${projectId}::uuid and "closed_at" is null and ("made_by" ->> 'id' = ${id} or "email" = ${email})
+    where "project_id" = ${projectId}::uuid and "kind" = 'invitation' and "closed_at" is null and ("made_by" ->> 'id' = ${id} or "email" = ${email})
     returning "email", "role"`;
   return rows.map((row) => ({ email: row.email, role: Role.parse(row.role) }));
 }
@@ -122,6 +123,8 @@ function linkOf(row: Row): Link {
   const { id, kind, expiresAt, email, personId, projectId, partEndsAt, madeAt } = row;
   if (kind === "first-administrator") return { id, kind, expiresAt };
   if (kind === "new-password" && personId !== null) return { id, kind, expiresAt, personId };
+  if (kind === "reader-link" && personId !== null && projectId !== null)
+    return { id, kind, expiresAt, personId, projectId, madeBy: Actor.parse(row.madeBy), madeAt };
   if (kind !== "invitation" || email === null || projectId === null) throw new Error(`the link ${id} is not whole`);
   const made = { madeBy: Actor.parse(row.madeBy), madeAt, role: Role.parse(row.role) };
   return { id, kind, expiresAt, email, projectId, partEndsAt, ...made };

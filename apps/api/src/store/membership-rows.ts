@@ -71,14 +71,18 @@ export const readExpired = (db: Connection): Promise<{ projectId: string; person
     take: 100,
   });
 
-/** The name of a person whose part as reader is over and is taken away by this; null when it is not, or not any more. */
-export async function deleteExpired(tx: Connection, projectId: string, personId: string): Promise<string | null> {
-  const rows = await tx.$queryRaw<{ name: string }[]>`
+/** A person whose part as reader is over and is taken away by this; null when it is not, or not any more. */
+export async function deleteExpired(
+  tx: Connection,
+  projectId: string,
+  personId: string,
+): Promise<{ name: string; byLink: boolean } | null> {
+  const rows = await tx.$queryRaw<{ name: string; byLink: boolean }[]>`
     with gone as (
       delete from "membership" where "project_id" = ${projectId}::uuid and "person_id" = ${personId}::uuid and "expires_at" <= now()
       returning "person_id"
-    ) select p."name" from gone join "person" p on p."id" = gone."person_id"`;
-  return rows[0]?.name ?? null;
+    ) select p."name", p."by_link" as "byLink" from gone join "person" p on p."id" = gone."person_id"`;
+  return rows[0] ?? null;
 }
 
 /** The engineer's parts of a project: how many the owner confirmed, and since when the last one waits to be. */
@@ -107,10 +111,10 @@ export async function readActedRoles(db: Connection, projectId: string, personId
   return rows.map(({ role }) => role);
 }
 
-/** Everyone who has a part in a project now, each once with all their parts, by name. */
+/** Everyone who has a part in a project now, each once with all their parts, by name; without those who read by a link. */
 export async function readProjectMembers(db: Connection, projectId: string): Promise<ProjectMember[]> {
   const rows = await db.membership.findMany({
-    where: { projectId, OR: [{ expiresAt: null }, { expiresAt: { gt: new Date() } }] },
+    where: { projectId, person: { byLink: false }, OR: [{ expiresAt: null }, { expiresAt: { gt: new Date() } }] },
     include: { person: { select: { name: true, email: true, licenceNumber: true, licenceJurisdiction: true } } },
     orderBy: [{ person: { name: "asc" } }, { personId: "asc" }, { role: "asc" }],
   });

@@ -12,13 +12,15 @@ export interface Person {
 export interface Account extends Person {
   passwordHash: string;
   administrator: boolean;
+  byLink: boolean;
 }
 
-const ofAccount = { id: true, name: true, email: true, passwordHash: true, administrator: true } as const;
+const named = { id: true, name: true, email: true } as const;
+const ofAccount = { ...named, passwordHash: true, administrator: true, byLink: true } as const;
 
-/** Someone by the address they sign in with, in any case, with the hash of their password. */
+/** Someone by the address they sign in with, in any case, with the hash of their password; nobody who reads by a link. */
 export const findPerson = (db: Connection, email: string): Promise<Account | null> =>
-  db.person.findUnique({ where: { email: email.toLowerCase() }, select: ofAccount });
+  db.person.findUnique({ where: { email: email.toLowerCase(), byLink: false }, select: ofAccount });
 
 export const findPersonById = (db: Connection, id: string): Promise<Account | null> =>
   db.person.findUnique({ where: { id }, select: ofAccount });
@@ -31,6 +33,13 @@ export async function insertPerson(tx: Connection, person: Person & { passwordHa
     insert into "person" ("id", "name", "email", "password_hash")
     values (${id}::uuid, ${name}, ${email.toLowerCase()}, ${passwordHash}) on conflict ("email") do nothing`;
   return count > 0;
+}
+
+/** Writes down someone who will read by a link: no password is theirs, and no address. */
+export async function insertLinkReader(tx: Connection, { id, name }: Pick<Person, "id" | "name">): Promise<void> {
+  await tx.$executeRaw`
+    insert into "person" ("id", "name", "email", "password_hash", "by_link")
+    values (${id}::uuid, ${name}, ${`${id}@reader.invalid`}, '', true)`;
 }
 
 /** Makes someone the administrator of the service; false when there is anyone besides them. */

@@ -67,13 +67,14 @@ interface SessionRow extends SignedInPerson {
   awaitsConfirmation: boolean;
 }
 
-const foundOf = ({ id, name, email, administrator, unseen, projectThere, roles, awaitsConfirmation }: SessionRow) => ({
-  ...{ person: { id, name, email, administrator }, unseen, projectThere },
+const foundOf = ({ unseen, projectThere, roles, awaitsConfirmation, ...row }: SessionRow) => ({
+  person: { id: row.id, name: row.name, email: row.email, administrator: row.administrator, byLink: row.byLink },
+  ...{ unseen, projectThere },
   held: { roles: roles.map((role) => Role.parse(role)), awaitsConfirmation },
 });
 
 const sessions = `
-  select asked."n", p."id"::text, p."name", p."email", p."administrator",
+  select asked."n", p."id"::text, p."name", p."email", p."administrator", p."by_link" as "byLink",
     s."seen_at" < now() - interval '${seenEverySeconds} seconds' as "unseen", project."id" is not null as "projectThere",
     coalesce(held."roles", '{}') as "roles", coalesce(held."waits", false) as "awaitsConfirmation"
   from unnest($1::text[], $2::uuid[]) with ordinality as asked("session", "project", "n")

@@ -10,6 +10,8 @@ export const seenEverySeconds = 60;
 /** Who is signed in. */
 export interface SignedInPerson extends Person {
   administrator: boolean;
+  /** True for whoever reads by a link. */
+  byLink: boolean;
 }
 
 /** Where someone signed in, as far as it is kept. */

@@ -11,11 +11,12 @@ import { hashPassword } from "../../src/services/passwords.ts";
 import { LiveClient } from "../support/live-client.ts";
 import { act, place } from "../support/sample.ts";
 import { password, signInAs, startService, type Browser, type TestService } from "../support/service.ts";
+import { Visitor } from "../support/visitor.ts";
 import { rows, type Row } from "./route-table.ts";
 
 /** Everyone there is a column for; each is someone of their own. */
 const columns = [
-  ...["nobody signed in", "no part", "expired reader", "administrator", "engineer unconfirmed"],
+  ...["nobody signed in", "no part", "expired reader", "administrator", "engineer unconfirmed", "reader by link"],
   ...roles,
 ] as const;
 type Column = (typeof columns)[number];
@@ -51,6 +52,7 @@ beforeAll(async () => {
   await membership.create({ data: { projectId, personId: id("expired reader"), role: "reader", expiresAt } });
   await membership.create({ data: { projectId, personId: id("engineer unconfirmed"), role: "engineer" } });
   await person.update({ where: { id: id("administrator") }, data: { administrator: true } });
+  browsers.set("reader by link", await readerByLink());
   await browsers
     .get("architect")
     ?.post(`/api/projects/${projectId}/draft/acts`, act(0, [place(1)]))
@@ -67,11 +69,25 @@ async function newcomer(name: string): Promise<Browser> {
   return signInAs(service.app, person);
 }
 
+async function readerByLink(): Promise<Browser> {
+  const body = { name: "Counter 3", expiresAt: new Date(Date.now() + 86_400_000).toISOString() };
+  const made = await browsers.get("owner")?.post(`/api/projects/${projectId}/reader-links`, body).expect(201);
+  return new Visitor(service).enter(String(made?.body.path), { as: "reader" });
+}
+
+/** Besides what a reader may read of the project: who they are, which project, what waits there, and a way out. */
+const openByLink = ["GET /api/session", "DELETE /api/session", "GET /api/projects", "GET /api/owed"];
+
 /** What the tables of packages/schema say of a column and a route. */
 function expected(column: Column, { route, asks, allowed }: Row): number {
   const granted = allowed ?? (/^GET (?!.*:(?!projectId))/.test(route) ? 200 : 400);
   if (asks === "nothing") return granted;
   if (column === "nobody signed in") return 401;
+  if (column === "reader by link") {
+    if (openByLink.includes(route)) return granted;
+    const reads = asks !== "signed in" && asks !== "administrator" && route.startsWith("GET");
+    return reads && mayDo[asks].includes("reader") ? granted : 403;
+  }
   if (asks === "signed in") return granted;
   if (asks === "administrator") return column === "administrator" ? granted : 403;
   if (column === "administrator") return administratorMayDo.includes(asks) ? granted : 404;

@@ -110,6 +110,8 @@ export const rows: readonly Row[] = [
   { route: `GET ${project}/people`, asks: "read-people" },
   { route: `POST ${project}/invitations`, asks: "invite" },
   { route: `DELETE ${project}/invitations/:invitationId`, asks: "invite" },
+  { route: `POST ${project}/reader-links`, asks: "invite" },
+  { route: `DELETE ${project}/reader-links/:readerId`, asks: "invite" },
   { route: `POST ${project}/people/:personId/confirm`, asks: "confirm-engineer" },
   { route: `POST ${project}/people/:personId/remove`, asks: "remove-person" },
   { route: `POST ${project}/leave`, asks: "leave-project" },

@@ -34,6 +34,12 @@ export function entrySentence(
       return `The part of ${payload.personName} as ${payload.role} ran out.`;
     case "expiry set":
       return `The part of ${payload.personName} as ${payload.role} ends on ${dateOf(payload.expiresAt)}.`;
+    case "reader link made":
+      return `A link to read made for ${payload.name}, good until ${dateOf(payload.expiresAt)}.`;
+    case "reader link opened":
+      return `${payload.name} opened the link to read.`;
+    case "reader link ended":
+      return `The link of ${payload.name} opens nothing any more.`;
     case "webhook made":
       return `${payload.host} is told of this project.`;
     case "webhook ended":

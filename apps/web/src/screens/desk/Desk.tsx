@@ -46,9 +46,11 @@ export function Desk() {
             <Link className="command command-quiet" to="/help">
               How to read the sheets
             </Link>
-            <Link className="command command-quiet" to="/account">
-              Your account
-            </Link>
+            {session.data?.person.byLink !== true && (
+              <Link className="command command-quiet" to="/account">
+                Your account
+              </Link>
+            )}
             <SignOut />
           </nav>
         </header>

@@ -11,9 +11,10 @@ import type { LinkFormProps } from "./form-contract.ts";
 import { FirstForm } from "./FirstForm.tsx";
 import { InvitationForm } from "./InvitationForm.tsx";
 import { NewPasswordForm } from "./NewPasswordForm.tsx";
+import { ReaderForm } from "./ReaderForm.tsx";
 import "./link-page.css";
 
-/** Where a one-time link leads: an invitation, the first administrator, or a new password. */
+/** Where a link leads: an invitation, a project to read, the first administrator, or a new password. */
 export function LinkPage() {
   const link = useOpenedLink();
   if (link.isPending) return <Ruled label="Opening the link" />;
@@ -39,6 +40,8 @@ function Opened({ link }: { link: OpenedLink }) {
   switch (link.kind) {
     case "invitation":
       return <InvitationForm link={link} {...rest} />;
+    case "reader-link":
+      return <ReaderForm link={link} {...rest} />;
     case "first-administrator":
       return <FirstForm {...rest} />;
     case "new-password":
@@ -57,8 +60,8 @@ const LinkGone = () => (
     }
   >
     <section className="link-words">
-      <p>It was used, withdrawn, or its time is over. A link works once.</p>
-      <p>Whoever asked you in can make a new one. For a new password, have another letter sent to your address.</p>
+      <p>It was used, withdrawn, or its time is over. A link works once; one to read works until it ends.</p>
+      <p>Whoever gave it to you can make a new one. For a new password, have another letter sent to your address.</p>
       <Link className="command" to="/forgotten">
         Have a letter sent
       </Link>

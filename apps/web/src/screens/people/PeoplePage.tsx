@@ -13,6 +13,7 @@ import { InviteForm } from "./InviteForm.tsx";
 import { MayTables } from "./MayTables.tsx";
 import { MemberTable } from "./MemberTable.tsx";
 import { NotYours } from "./NotYours.tsx";
+import { ReaderLinksSection } from "./ReaderLinksSection.tsx";
 import { WebhooksSection } from "./WebhooksSection.tsx";
 import "./people.css";
 
@@ -61,6 +62,7 @@ function People({ projectId, people, error }: { projectId: string; people: Proje
           />
         </div>
       )}
+      {acts.includes("invite") && <ReaderLinksSection projectId={projectId} links={people.readerLinks} />}
       <WebhooksSection projectId={projectId} />
       <MayTables />
     </PageSheet>

@@ -9,11 +9,11 @@ import { ReplyForm } from "./ReplyForm.tsx";
 
 /** One comment word for word, who sees to it, what was answered, and what may be done about it. */
 export function CommentLines({ comment }: { comment: PlanCheckComment }) {
-  const { project } = useRoom();
+  const { project, me } = useRoom();
   const step = useCommentStep(project.id, comment.id);
   const { number, discipline, text, about, state, reply, closed, assignedTo } = comment;
   const answers = state === "open" && whyNot(project, "answer-comment") === undefined;
-  const closes = state === "answered" && whyNot(project, "close-comment") === undefined;
+  const closes = state === "answered" && whyNot(project, "close-comment") === undefined && me.byLink !== true;
   return (
     <li value={comment.order}>
       <h3>
