@@ -1,14 +1,19 @@
-import { buildingSolver, type BuildingCombination } from "../building.ts";
+import { buildingSolver, type BuildingCombination, type BuildingSolver } from "../building.ts";
 import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "../strength/assumption-sets.ts";
 import type { ModelledBearing } from "../strength/modelled-bearings.ts";
+import { onMovingGround } from "../strength/settling.ts";
 import { smallMovements } from "../strength/small-movements.ts";
 import type { SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/strength-runs.ts";
 import { ownForces, type OwnForces } from "./own-forces.ts";
 
-/** Runs that stood with the same bearings held, when the building was solved whole. */
-export type HeldRuns = { readonly held: readonly string[]; readonly runs: readonly StrengthRun[] };
+/** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */
+export type HeldRuns = {
+  readonly held: readonly string[];
+  readonly runs: readonly StrengthRun[];
+  readonly ground: "still" | "moving";
+};
 
 /** What was solved, and the runs that do not stand even with all bearings held. */
 export type TriedRuns = { readonly solved: readonly SolvedRun[]; readonly fallen: readonly StrengthRun[] };
@@ -25,9 +30,16 @@ export function solveTried(
   set: AssumptionSet,
   { cache }: StrengthMemory,
 ): TriedRuns {
-  const solver = buildingSolver(model, cache);
+  const solvers = new Map<HeldRuns["ground"], BuildingSolver>();
+  const solverOn = (ground: HeldRuns["ground"]): BuildingSolver => {
+    const solver =
+      solvers.get(ground) ?? buildingSolver(ground === "still" ? model : onMovingGround(model, bearings), cache);
+    solvers.set(ground, solver);
+    return solver;
+  };
   const standing: Standing[] = [];
-  const solve = (held: readonly string[], runs: readonly StrengthRun[]): StrengthRun[] => {
+  const solve = ({ held, runs, ground }: HeldRuns): StrengthRun[] => {
+    const solver = solverOn(ground);
     const names = new Set(bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
     const answers = solver(Object.fromEntries(runs.map(({ id, factors }) => [id, factors])), names);
     return runs.filter((run) => {
@@ -39,15 +51,18 @@ export function solveTried(
       return false;
     });
   };
-  const loose = groups.flatMap(({ held, runs }) => solve(held, runs));
   const everything = [...new Set(bearings.map(({ ownerId }) => ownerId))];
-  const fallen = loose.length === 0 ? [] : solve(everything, loose);
+  const loose = groups.map((group): HeldRuns => ({ ...group, held: everything, runs: solve(group) }));
+  const fallen = loose.flatMap((group) => (group.runs.length === 0 ? [] : solve(group)));
   const inside = ownForces(
     unit,
     standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(unit.id) })),
     cache,
   );
-  return { solved: standing.map((one, n) => solvedRun(one, set, unit.id, inside[n])), fallen };
+  const byId = new Map<string, SolvedRun>();
+  const solved = standing.map((one, n) => solvedRun(one, set, unit.id, inside[n], byId));
+  for (const one of solved) byId.set(one.run.id, one);
+  return { solved, fallen };
 }
 
 type Standing = {
@@ -61,6 +76,7 @@ function solvedRun(
   set: AssumptionSet,
   ownId: string,
   own: OwnForces | undefined,
+  byId: ReadonlyMap<string, SolvedRun>,
 ): SolvedRun {
   const told = (unitId: string): OwnForces => {
     if (unitId !== ownId || own === undefined) throw new RangeError(`forces inside ${unitId} are not told here`);
@@ -75,6 +91,7 @@ function solvedRun(
     },
     bearing: (name) => combination.bearing(name),
     residual: combination.residual,
+    gravityAlone: () => (run.gravityAlone === undefined ? undefined : byId.get(run.gravityAlone)),
     movement: combination.movement,
     nodeIds: combination.nodeIds,
     inner: told,

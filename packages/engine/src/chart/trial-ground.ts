@@ -8,8 +8,9 @@ import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import { assumptionSets, softRacking, type AssumptionSet } from "../strength/assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "../strength/modelled-bearings.ts";
 import { schemeActions } from "../strength/scheme-actions.ts";
+import { andGravityAlone } from "../strength/gravity-alone.ts";
 import { governingRuns, screen } from "../strength/screen.ts";
-import { solveSettling } from "../strength/settling.ts";
+import { movesGround, solveSettling } from "../strength/settling.ts";
 import { onSoftPads } from "../strength/soft-pads.ts";
 import { solveRuns, type SolvedSet, type StrengthMemory } from "../strength/solve-runs.ts";
 import { spreadOnRails } from "../strength/spread-on-rails.ts";
@@ -93,7 +94,7 @@ export function trialGround(
   });
   const parts = triedParts(analysis, first.built, unit, scheme, basis);
   const screened = whole.reduce((found, set) => screen(parts, set?.solved ?? [], found), screen(parts, []));
-  const governing = new Set(governingRuns(screened).map(({ id }) => id));
+  const governing = new Set(andGravityAlone(governingRuns(screened), plan.runs).map(({ id }) => id));
   const runs = firstOrder.runs.filter(({ id }) => governing.has(id));
   const acting = new Set([...runs, ...swaying(sway)].flatMap(({ factors }) => Object.keys(factors)));
   const used = cases.filter(({ id }) => acting.has(id));
@@ -102,7 +103,7 @@ export function trialGround(
     return {
       set,
       built: set.pads === "soft" ? onSoftPads(built, bearings, building.padById) : built,
-      groups: groupsOf(whole[n] ?? first, runs),
+      groups: groupsOf(whole[n] ?? first, runs, movesGround(used)),
     };
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
@@ -134,15 +135,21 @@ function leansUnder(
 }
 
 /** Runs by what had to be held for them to stand; those that nothing made stand are left out. */
-function groupsOf({ solved }: SolvedSet, runs: readonly StrengthRun[]): HeldRuns[] {
+function groupsOf(
+  { solved }: SolvedSet,
+  runs: readonly StrengthRun[],
+  isMoved: (run: StrengthRun) => boolean,
+): HeldRuns[] {
   const heldBy = new Map(solved.map(({ run, held }) => [run.id, held]));
-  const groups = new Map<string, { held: readonly string[]; runs: StrengthRun[] }>();
+  const groups = new Map<string, HeldRuns & { runs: StrengthRun[] }>();
   for (const run of runs) {
     const held = heldBy.get(run.id);
     if (held === undefined) continue;
-    const group = groups.get(held.join(" ")) ?? { held, runs: [] };
+    const ground = isMoved(run) ? "moving" : "still";
+    const key = `${ground}: ${held.join(" ")}`;
+    const group = groups.get(key) ?? { held, runs: [], ground };
     group.runs.push(run);
-    groups.set(held.join(" "), group);
+    groups.set(key, group);
   }
   return [...groups.values()];
 }

@@ -37,9 +37,9 @@ export function trial(ground: TrialGround, openings: readonly Opening[], sets: r
   for (const trialSet of sets) {
     const { built, placed } = builtWith(tried, trialSet);
     parts ??= triedParts(tried.analysis, built, tried.unit, tried.scheme, ground.basis);
-    const groups = trialSet.groups.map(({ held, runs }): HeldRuns => ({
-      held,
-      runs: enlarged({ cases: ground.cases, runs }, times).runs,
+    const groups = trialSet.groups.map((group): HeldRuns => ({
+      ...group,
+      runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
     const answer = solveTried(built.model, placed, ground.bearings, groups, trialSet.set, ground.memory);
     worsts = screen(parts, answer.solved, worsts);
@@ -83,7 +83,7 @@ function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[])
   const soft = sets.find(({ set }) => set.id === softRacking.id);
   if (sway === undefined || soft === undefined) return leans;
   const { built, placed } = builtWith(tried, soft);
-  const groups = [{ held: [], runs: swaying(sway) }];
+  const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
   const { solved } = solveTried(built.model, placed, bearings, groups, soft.set, memory);
   const [upright, ...pushed] = solved;
   if (upright?.run.id !== sway.upright.id) return [];

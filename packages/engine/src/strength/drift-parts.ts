@@ -81,9 +81,9 @@ function windPart(ownerId: string, corners: readonly UnitCorner[]): StrengthPart
     ...named(ownerId, "drift in wind"),
     level: "allowable",
     use: (solved) =>
-      factorOf(solved.run.combination, "W") === 0 ? 0 : worstLean(corners, solved) / (windDriftPart * heightMm),
+      factorOf(solved.run.combination, "W") === 0 ? 0 : worstSway(corners, solved) / (windDriftPart * heightMm),
     decide: (solved) => {
-      const driftMm = worstLean(corners, solved);
+      const driftMm = worstSway(corners, solved);
       return {
         limitState: "drift",
         utilisation: driftMm / (windDriftPart * heightMm),
@@ -100,6 +100,16 @@ const heightOf = (corners: readonly UnitCorner[]): number => Math.min(...corners
 
 const worstLean = (corners: readonly UnitCorner[], solved: SolvedRun): number =>
   corners.reduce((most, corner) => Math.max(most, lengthOf(leanOf(corner, solved))), 0);
+
+/** What wind adds to the lean that is there without it. */
+function worstSway(corners: readonly UnitCorner[], solved: SolvedRun): number {
+  const alone = solved.gravityAlone();
+  if (alone === undefined) return worstLean(corners, solved);
+  return corners.reduce((most, corner) => {
+    const [before, after] = [leanOf(corner, alone), leanOf(corner, solved)];
+    return Math.max(most, lengthOf([after[0] - before[0], after[1] - before[1]]));
+  }, 0);
+}
 
 /** What presses on the bearings of a container, and what they hold sideways, N. */
 function forcesUnder(own: readonly ModelledBearing[], solved: SolvedRun): [number, number] {

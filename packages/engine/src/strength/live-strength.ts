@@ -6,6 +6,7 @@ import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumpt
 import { checkedParts } from "./checked-parts.ts";
 import { buildModel } from "../model/build-model.ts";
 import { imposedEverywhere } from "../loads/imposed-cases.ts";
+import { andGravityAlone } from "./gravity-alone.ts";
 import { screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import type { SolvedSet, StrengthMemory } from "./solve-runs.ts";
@@ -124,7 +125,10 @@ function gravityRuns({ runs, cases }: Plan): ReadonlySet<string> {
 
 function lookedAt(plan: Plan, governed: ReadonlyMap<string, ReadonlySet<string>> = new Map()): StrengthRun[] {
   const ids = new Set([...gravityRuns(plan), ...[...governed.values()].flatMap((own) => [...own])]);
-  return plan.runs.filter(({ id }) => ids.has(id));
+  return andGravityAlone(
+    plan.runs.filter(({ id }) => ids.has(id)),
+    plan.runs,
+  );
 }
 
 /** The parts of each owner under gravity loads and what governed it in each set. */

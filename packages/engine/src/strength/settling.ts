@@ -1,6 +1,5 @@
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
-import type { BuiltModel } from "../model/build-model.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import { buildModel } from "../model/build-model.ts";
 import type { HoldCandidate } from "../model/plan-holds.ts";
@@ -31,8 +30,7 @@ export function solveSettling(
   const onRigid = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
   const bearings = modelledBearings(onRigid, building);
   const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
-  const moving = new Set(acting.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
-  const isMoved = ({ factors }: StrengthRun): boolean => Object.keys(factors).some((id) => moving.has(id));
+  const isMoved = movesGround(acting);
   // where no support pulls and none is tied, it makes no difference
   if (set.assumptions.holds !== "tied" && built.model.supports.every((support) => support.compression_only === true)) {
     const all = solveBuilt(built, bearings, runs, set, memory);
@@ -51,7 +49,7 @@ export function solveSettling(
   );
   const moved = runs.filter(isMoved);
   if (moved.length === 0) return still;
-  const pulled = solveBuilt(onMovingGround(built, bearings), bearings, moved, set, memory);
+  const pulled = solveBuilt({ ...built, model: onMovingGround(built.model, bearings) }, bearings, moved, set, memory);
   const solved = new Map([...still.solved, ...pulled.solved].map((one) => [one.run.id, one]));
   return {
     set,
@@ -61,21 +59,23 @@ export function solveSettling(
   };
 }
 
+/** Tells the runs in which a support moves. */
+export function movesGround(cases: readonly ActionCase[]): (run: StrengthRun) => boolean {
+  const moving = new Set(cases.filter(({ symbol }) => symbol === "T").map(({ id }) => id));
+  return ({ factors }) => Object.keys(factors).some((id) => moving.has(id));
+}
+
 /** Every bearing on the ground presses only, and holds with play. */
-function onMovingGround(built: BuiltModel, bearings: readonly ModelledBearing[]): BuiltModel {
-  const { model } = built;
+export function onMovingGround(model: BuildingModel, bearings: readonly ModelledBearing[]): BuildingModel {
   const grounded = new Set(bearings.filter(({ planned }) => "ground" in planned.below).map(({ name }) => name));
   const press = <T extends object>(one: T, name: string): T =>
     grounded.has(name) ? { ...one, compression_only: true } : one;
   const play = (candidate: HoldCandidate): HoldCandidate =>
     grounded.has(candidate.bearing) ? { ...candidate, atPlay: true } : candidate;
   return {
-    ...built,
-    model: {
-      ...model,
-      supports: model.supports.map((support) => press(support, support.node)),
-      links: model.links.map((link) => press(link, link.id)),
-      ...(model.holds && { holds: { ...model.holds, candidates: model.holds.candidates.map(play) } }),
-    },
+    ...model,
+    supports: model.supports.map((support) => press(support, support.node)),
+    links: model.links.map((link) => press(link, link.id)),
+    ...(model.holds && { holds: { ...model.holds, candidates: model.holds.candidates.map(play) } }),
   };
 }

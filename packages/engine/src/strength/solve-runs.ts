@@ -38,6 +38,8 @@ export type SolvedRun = {
   readonly bearing: (name: string) => readonly [number, number, number];
   /** Largest unbalanced force over the largest load. */
   readonly residual: number;
+  /** Its gravity loads by themselves, where they stand; undefined for runs without level loads. */
+  readonly gravityAlone: () => SolvedRun | undefined;
   /** Six movements of every node between the containers, mm and radians, global axes, in the order of `nodeIds`. */
   readonly movement: Float64Array;
   readonly nodeIds: readonly string[];
@@ -154,8 +156,9 @@ const solvedRuns = (
   standing: readonly Standing[],
   set: AssumptionSet,
   inside: (unitId: string) => UnitForces,
-): SolvedRun[] =>
-  standing.map((one, n): SolvedRun => {
+): SolvedRun[] => {
+  const byId = new Map<string, SolvedRun>();
+  const all = standing.map((one, n): SolvedRun => {
     const { run, held, solved } = one;
     return {
       run,
@@ -168,6 +171,7 @@ const solvedRuns = (
       get residual() {
         return solved.residual;
       },
+      gravityAlone: () => (run.gravityAlone === undefined ? undefined : byId.get(run.gravityAlone)),
       movement: solved.movement,
       nodeIds: solved.nodeIds,
       inner: (unitId) => {
@@ -189,6 +193,9 @@ const solvedRuns = (
       },
     };
   });
+  for (const one of all) byId.set(one.run.id, one);
+  return all;
+};
 
 const ENDS_OF_MEMBER = 12;
 

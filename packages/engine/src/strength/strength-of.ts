@@ -13,6 +13,7 @@ import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { notJudged } from "./not-judged.ts";
+import { andGravityAlone } from "./gravity-alone.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
 import type { RefusedRun, SolvedSet, StrengthMemory } from "./solve-runs.ts";
 import { solveSettling } from "./settling.ts";
@@ -97,7 +98,7 @@ export function strengthOf(
   const screened = screenSets(parts, whole);
   const rest = others
     .filter(({ solves }) => solves === "governing runs")
-    .map((set) => solve(set, governingRuns(screened)));
+    .map((set) => solve(set, andGravityAlone(governingRuns(screened), plan.runs)));
   const judged = screenSets(parts, rest, screened).map(elementResult);
   const results = [
     ...judged,

@@ -4,9 +4,11 @@ import type { CombinationLevel } from "../loads/load-combination.ts";
 import { notionalLoading } from "../loads/notional-runs.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
 import { withoutDominated } from "./dominated-runs.ts";
+import { withGravityAlone } from "./gravity-alone.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 
-export type StrengthRun = DesignRun & { readonly level: CombinationLevel };
+/** `gravityAlone`: at allowable level with level loads, the run of its gravity loads by themselves. */
+export type StrengthRun = DesignRun & { readonly level: CombinationLevel; readonly gravityAlone?: string };
 
 /** Every action case once, and every vector to solve with them. */
 export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: readonly StrengthRun[] };
@@ -34,13 +36,13 @@ export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, 
   const gravity = [cases.deadMost, cases.deadLeast, cases.deadBare, ...cases.imposed, ...cases.roofLive, ...cases.snow];
   const pushed = notionalLoading(actions.building, factored, everywhere(gravity, cases), loads.notional);
   const allowable = withoutDominated(at("allowable", { ...cases, movements: [] }), actions);
-  return {
+  return withGravityAlone({
     cases: [...gravity, ...cases.wind, ...cases.earthquake, ...cases.movements, ...pushed.cases],
     runs: [
       ...[...factored, ...pushed.runs].map((run): StrengthRun => ({ ...run, level: "strength" })),
       ...allowable.map((run): StrengthRun => ({ ...run, level: "allowable" })),
     ],
-  };
+  });
 }
 
 /** Gravity loads without the patterns of imposed load: nothing leans for one unit loaded alone. */

@@ -42,13 +42,7 @@ const run = (id: string, factors: Readonly<Record<string, number>>): StrengthRun
 const solvedIn = (weightN: number, set: AssumptionSet): (readonly (readonly number[])[])[] => {
   const analysis = analyse(scheme);
   const runs = [run("still", { own: 1 }), run("moved", { own: 1, T: 1 })];
-  const { solved, built } = solveSettling(
-    analysis,
-    [ownWeight(scheme, weightN), settled],
-    runs,
-    set,
-    strengthMemory(),
-  );
+  const { solved, built } = solveSettling(analysis, [ownWeight(scheme, weightN), settled], runs, set, strengthMemory());
   expect(solved.map((one) => one.run.id)).toEqual(["still", "moved"]);
   const bearings = modelledBearings(built, analysis.structure.building);
   return solved.map((one) => bearings.map((bearing) => bearingForce(bearing, one)));

@@ -42,8 +42,9 @@ export function wallsByUnit(
 const NEWTON = 1;
 
 /**
- * Each counted wall at allowable level. In wind it takes what the model's sheet does over its counted pieces; in an
- * earthquake no less than its share where counted walls alone hold the container, as door frames and the sheet of walls that do
+ * Each counted wall at allowable level, under what level loads add to the gravity loads beside them: the table is of racking,
+ * and what gravity does to the sheet is its shear buckling's. In wind it takes what the model's sheet does over its counted
+ * pieces; in an earthquake no less than its share where counted walls alone hold the container, as door frames and the sheet of walls that do
  * not count are no part of the permitted system.
  */
 export function wallParts(
@@ -59,8 +60,13 @@ export function wallParts(
   const strips = wallStrips(fragment, lines);
   return counted.map((wall) => {
     const sheet = strips.get(wall.face)?.filter((strip) => countsIn(wall, strip)) ?? [];
+    const before = new WeakMap<SolvedRun, number>();
     const forceOf = (solved: SolvedRun): number => {
-      const flow = Math.abs(shearOf(sheet, unit.id, solved));
+      if (solved.run.gravityAlone === undefined) return 0;
+      const alone = solved.gravityAlone();
+      const beforeN = alone === undefined ? 0 : (before.get(alone) ?? shearOf(sheet, unit.id, alone));
+      if (alone !== undefined) before.set(alone, beforeN);
+      const flow = Math.abs(shearOf(sheet, unit.id, solved) - beforeN);
       return isEarthquake(solved) ? Math.max(flow, shareOf(wall.face, solved)) : flow;
     };
     const part = forcePart(named(wall), forceOf, (forceN) => {
