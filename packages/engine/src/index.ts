@@ -156,5 +156,6 @@ export type { MarkTurned, UnitTurned, VerdictsCompared } from "./impact/compare-
 export type { Drawn } from "./impact/drawn.ts";
 export { impact } from "./impact/impact.ts";
 export type { Impact } from "./impact/impact.ts";
+export { stoodOnBy } from "./impact/stood-on.ts";
 export type { StoodOn } from "./impact/stood-on.ts";
 export type { SupportLost } from "./impact/supports-lost.ts";

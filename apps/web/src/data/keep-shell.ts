@@ -13,6 +13,7 @@ export function keepShell(): void {
  */
 const keptAhead = [
   () => import("../screens/scheme/SchemeSheet.tsx"),
+  () => import("../screens/scheme/UndoesWatch.tsx"),
   () => import("../screens/desk/Desk.tsx"),
   () => import("../twin/ChosenSlip.tsx"),
   () => import("../twin/chosen/ChosenPart.tsx"),

@@ -27,13 +27,15 @@ export interface HandOptions {
   cannot: (why: string) => void;
   mayDraw: boolean;
   side: Side;
+  /** What stands on these and would stay; nothing where nobody knows. */
+  standing?: (ids: readonly string[]) => readonly string[];
 }
 
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
-export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
+export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneStanding }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
   const [held, hold] = useState<Held | null>(null);
-  /** What would go, while it is asked whether what hangs on it may go too. */
+  /** What would go, while it is asked about what hangs or stands on it. */
   const [going, setGoing] = useState<readonly string[] | null>(null);
   const chosen = useChosen(scheme);
   const { chosenId, chosenIds, choose } = chosen;
@@ -65,11 +67,12 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
     if (made.length > 0) chosen.chooseAll(made);
   };
 
-  /** Takes things away; what hangs on them is asked about first. */
+  /** Takes things away; what hangs or stands on them is asked about first. */
   const remove = (ids: readonly string[] = chosenIds) => {
     if (ids.length === 0) return;
     if (!mayDraw) return cannot("Only the architect draws.");
-    if (going === null && askedAbout(scheme, ids).length > 0) return setGoing(ids);
+    const asks = askedAbout(scheme, ids).length + standing(ids).length > 0;
+    if (going === null && asks) return setGoing(ids);
     finish(removeElements(scheme, ids));
   };
 
@@ -150,6 +153,8 @@ export function useHand({ scheme, draw, cannot, mayDraw, side }: HandOptions) {
 }
 
 export type Hand = ReturnType<typeof useHand>;
+
+const noneStanding = () => [];
 
 const noSteps: StepsMm = { rightMm: 0, upMm: 0 };
 

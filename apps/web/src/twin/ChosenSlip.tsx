@@ -1,5 +1,5 @@
 import type { Container, Operation, Scheme } from "@cornerway/schema";
-import { lazy, Suspense, useMemo } from "react";
+import { lazy, Suspense, useContext, useMemo } from "react";
 import { Command } from "../controls/Command.tsx";
 import { Ruled } from "../controls/Ruled.tsx";
 import { Slip } from "../sheet/Slip.tsx";
@@ -13,6 +13,7 @@ import { Adding } from "./adding/Adding.tsx";
 import { isPartList } from "./chosen/part-list.ts";
 import { QuantityForm } from "./QuantityForm.tsx";
 import { SizeField } from "./SizeField.tsx";
+import { Typing } from "./typing.ts";
 import { unitForm } from "./unit-form.ts";
 
 const ChosenPart = lazy(() => import("./chosen/ChosenPart.tsx"));
@@ -68,6 +69,7 @@ type ChosenUnitProps = Pick<ChosenSlipProps, "scheme" | "asleepBecause" | "onDra
 
 function ChosenUnit({ scheme, unit, asleepBecause, onDraw }: ChosenUnitProps) {
   const twin = useMemo(() => unitForm(scheme, unit), [scheme, unit]);
+  const typing = useContext(Typing);
   return (
     <>
       <QuantityForm
@@ -76,6 +78,7 @@ function ChosenUnit({ scheme, unit, asleepBecause, onDraw }: ChosenUnitProps) {
         command={`Draw ${unit.tag} so`}
         asleepBecause={asleepBecause}
         onValues={(values) => onDraw(twin.operations(values))}
+        onTyping={(values) => typing(values === null ? null : twin.operations(values))}
       >
         {asleepBecause === undefined ? (
           <SizeField type={unit.type} onChange={(type) => onDraw(retypeUnit(scheme, unit, type))} />

@@ -16,11 +16,13 @@ export interface QuantityFormProps {
   command: string;
   asleepBecause?: string | undefined;
   onValues: (values: Record<string, number>) => void;
+  /** Told what stands typed, at each stroke; null where it makes no sense or is drawn. */
+  onTyping?: (values: Record<string, number> | null) => void;
   children?: ReactNode;
 }
 
 /** The typed twin of a drag: fields with units; Enter draws them. */
-export function QuantityForm({ fields, command, asleepBecause, onValues, children }: QuantityFormProps) {
+export function QuantityForm({ fields, command, asleepBecause, onValues, onTyping, children }: QuantityFormProps) {
   const units = useUnits();
   const shape = useMemo(() => quantitySchema(fields, units), [fields, units]);
   const values = useMemo(
@@ -34,9 +36,14 @@ export function QuantityForm({ fields, command, asleepBecause, onValues, childre
   const { errors } = form.formState;
   // What was typed gives way to what it came to, which may be written otherwise or be what stood there.
   const enter = form.handleSubmit((typed) => {
+    onTyping?.(null);
     onValues(typed);
     form.reset();
   });
+  const tell = () => {
+    const read = shape.safeParse(form.getValues());
+    onTyping?.(read.success ? read.data : null);
+  };
   return (
     <form
       className="twin"
@@ -52,7 +59,7 @@ export function QuantityForm({ fields, command, asleepBecause, onValues, childre
             {(bound) => (
               <input
                 {...bound}
-                {...form.register(name)}
+                {...form.register(name, { onChange: tell })}
                 inputMode="decimal"
                 autoComplete="off"
                 readOnly={asleepBecause !== undefined}

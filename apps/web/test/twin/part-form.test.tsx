@@ -37,6 +37,22 @@ describe("a part's form", () => {
     expect(drawn).toEqual([{ ...seat, packingUm: 40_000 }]);
   });
 
+  it("tells what stands typed at each stroke, nothing while it makes no sense, and nothing once it is drawn", () => {
+    const told: (number | null)[] = [];
+    render(
+      <PartForm
+        {...{ element: seat, schema: SeatSchema, fields: seatFields, command: "Draw S1 so" }}
+        onElement={() => undefined}
+        onTyping={(next) => told.push(next?.packingUm ?? null)}
+      />,
+    );
+    type("Packing, mm", "40");
+    type("Packing, mm", "40 thick");
+    type("Packing, mm", "41");
+    press("Draw S1 so");
+    expect(told).toEqual([40_000, null, 41_000, null]);
+  });
+
   it("refuses nonsense at its place and draws nothing", () => {
     const drawn = seatForm();
     type("Packing, mm", "thick");

@@ -19,6 +19,7 @@ import "./draft-footer.css";
 export function DraftFooter({
   draft,
   premium,
+  undoes,
   pxPerM,
   onKeys,
   onDraw,
@@ -26,6 +27,8 @@ export function DraftFooter({
   draft: DraftSnapshot;
   /** Of what is drawn; null where it is not counted. */
   premium: Premium | null;
+  /** What the edit under way would undo, in one line. */
+  undoes: string | null;
   pxPerM: number;
   onKeys: () => void;
   onDraw: BringInProps["onDraw"];
@@ -50,6 +53,7 @@ export function DraftFooter({
   return (
     <div className="draft-footer">
       <div className="draft-next">
+        {undoes === null ? null : <p className="draft-undoes">{undoes}</p>}
         {premium === null ? null : <PremiumLine projectId={project.id} premium={premium} />}
         <Waiting draft={draft} />
         {why === undefined ? (

@@ -17,6 +17,7 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { Typing } from "../../twin/typing.ts";
 import { useDraftChecks } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
 import { useAssessment } from "../../worker/use-assessment.ts";
@@ -34,6 +35,8 @@ import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
 import { useSayMove } from "./use-say-move.ts";
+import { useStanding } from "./use-standing.ts";
+import { useUndoes } from "./use-undoes.tsx";
 
 /** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
 export function DraftScheme({ store }: { store: DraftStore }) {
@@ -46,9 +49,15 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const revisions = useRevisions(project.id).data;
   const letters = useMemo(() => (revisions ?? []).map(({ letter }) => letter), [revisions]);
   const mayDraw = may(project.roles, "draw");
-  const hand = useHand({ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side });
+  const { standing, hear } = useStanding();
+  const hand = useHand({
+    ...{ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side },
+    standing,
+  });
   const book = useCostBook(project).data?.book ?? null;
   const { assessed, waiting } = useAssessment(hand.shown, book);
+  useEffect(() => hear(assessed), [hear, assessed]);
+  const { typing, watch, undoes } = useUndoes(draft.scheme, hand);
   const shown = hand.shown;
   const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";
   const strength = useStrength(shown, hand.held !== null);
@@ -98,13 +107,20 @@ export function DraftScheme({ store }: { store: DraftStore }) {
         <>
           <Tour draft={draft} noteChosen={noteId !== null} />
           {checks.slip}
-          <DraftSlips store={store} draft={draft} hand={hand} acts={acts} broke={assessed?.broke ?? null} />
+          <Typing value={typing}>
+            <DraftSlips
+              {...{ store, draft, hand, acts, undoes }}
+              standing={standing(hand.going ?? [])}
+              broke={assessed?.broke ?? null}
+            />
+          </Typing>
         </>
       }
       footer={(pxPerM) => (
         <DraftFooter
           draft={draft}
           premium={empty ? null : (assessed?.premium ?? null)}
+          undoes={hand.going === null ? undoes : null}
           pxPerM={pxPerM}
           onKeys={() => showKeys(true)}
           onDraw={acts.draw}
@@ -131,6 +147,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
               <BringIn scheme={draft.scheme} onDraw={acts.draw} asleepBecause={whyNot(project, "draw")} />
             </EmptySheet>
           ) : null}
+          {watch}
           {checks.paper}
           {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
         </>

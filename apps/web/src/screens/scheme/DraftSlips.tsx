@@ -27,10 +27,14 @@ export interface DraftSlipsProps {
   acts: ReturnType<typeof useDraftActs>;
   /** What the engine said when it broke. */
   broke: string | null;
+  /** What stands on what would go. */
+  standing: readonly string[];
+  /** What the edit under way would undo. */
+  undoes: string | null;
 }
 
 /** What is laid first in the margin of the draft: what asks for an answer, then what is in hand or chosen. */
-export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps) {
+export function DraftSlips({ store, draft, hand, acts, broke, standing, undoes }: DraftSlipsProps) {
   const { project } = useRoom();
   const asleepBecause = whyNot(project, "draw");
   const trouble = acts.cannot ?? draft.refused;
@@ -64,6 +68,8 @@ export function DraftSlips({ store, draft, hand, acts, broke }: DraftSlipsProps)
           <RemoveSlip
             scheme={draft.scheme}
             ids={hand.going}
+            standing={standing}
+            undoes={undoes}
             onRemove={() => hand.remove(hand.going ?? [])}
             onKeep={() => hand.setGoing(null)}
           />

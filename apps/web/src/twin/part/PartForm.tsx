@@ -18,6 +18,8 @@ export interface PartFormProps<E extends object> {
   /** What pressing it puts on the drawing: "Draw S1 so". */
   command: string;
   onElement: (element: E) => void;
+  /** Told the element as it stands typed, at each answer; null where it makes no sense or is drawn. */
+  onTyping?: (element: E | null) => void;
   /** What one answer implies for others, before the element is held to its schema. */
   settle?: (element: object) => object;
   /** A choice is drawn as soon as it is made. */
@@ -36,21 +38,27 @@ export function PartForm<E extends object>(props: PartFormProps<E>) {
   const [faults, setFaults] = useState<Readonly<Record<string, string>>>({});
   const shown = (field: PartField) => typed[field.path] ?? printValue(field, valueAt(element, field.path), units);
 
-  const finish = (answers: Readonly<Record<string, string>>) => {
-    if (asleepBecause !== undefined) return;
+  const read = (answers: Readonly<Record<string, string>>) => {
     const { changed, unread } = readAll(element, fields, answers, (field, text) => readValue(field, text, units));
     const whole = schema.safeParse((props.settle ?? same)(changed));
     const wrong = { ...(whole.success ? {} : faultsByField(fields, whole.error.issues, units)), ...unread };
+    return { wrong, whole: whole.success && Object.keys(unread).length === 0 ? whole.data : null };
+  };
+  const finish = (answers: Readonly<Record<string, string>>) => {
+    if (asleepBecause !== undefined) return;
+    const { wrong, whole } = read(answers);
     setFaults(wrong);
-    if (!whole.success || Object.keys(unread).length > 0) return;
+    if (whole === null) return;
     setTyped({});
-    props.onElement(whole.data);
+    props.onTyping?.(null);
+    props.onElement(whole);
   };
   const answer = (field: PartField, text: string) => {
     const answers = { ...typed, [field.path]: text };
     setTyped(answers);
     props.onAnswer?.(field.path, text);
     if (props.live === true && isChosen(field)) finish(answers);
+    else props.onTyping?.(read(answers).whole);
   };
 
   return (
