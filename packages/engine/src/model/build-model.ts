@@ -5,6 +5,7 @@ import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } fr
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
+import { isTaken } from "./measured-steel.ts";
 import { ModelledUnit } from "./modelled-unit.ts";
 import { postSection } from "./unit-lines-of.ts";
 
@@ -18,7 +19,7 @@ export type ModelNote =
   | { readonly kind: "beam not modelled"; readonly elementId: string; readonly unitId: string }
   /** A tie between units: each moves by itself. */
   | { readonly kind: "tie not modelled"; readonly elementId: string; readonly unitId: string }
-  /** What was found or proved of a member: the catalogue's section and the unproved yield stand in the model and its checks. */
+  /** What was found or proved of a member beyond a measured thickness of rails, headers, sills and cross members. */
   | { readonly kind: "finding not taken"; readonly elementId: string; readonly unitId: string }
   /** A bare sheet edge: the layered sheet is up to 7 % too stiff there; a jamb is asked for. */
   | { readonly kind: "unframed edge"; readonly openingId: string };
@@ -220,7 +221,9 @@ function fabricNotes({ structure }: Analysis): ModelNote[] {
 function steelNotes({ structure, bearings }: Analysis): ModelNote[] {
   const { ties, overrides, units } = structure.building;
   // a finding on a post or beam concerns whoever stands on it: all of them, until it is taken
-  const found = overrides.flatMap(({ id, elementId }) => {
+  const found = overrides.flatMap((override) => {
+    if (isTaken(override)) return [];
+    const { id, elementId } = override;
     const own = units.filter((unit) => unit.id === elementId);
     return (own.length > 0 ? own : units).map((unit): ModelNote => {
       return { kind: "finding not taken", elementId: id, unitId: unit.id };

@@ -1,5 +1,7 @@
+import { containerMembers } from "../catalog/sections/container-members.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
+import { measuredSection } from "../catalog/sections/measured-section.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Cut } from "../fabric/fabric-of.ts";
@@ -7,6 +9,7 @@ import type { Unit } from "../geometry/building.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
 import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
+import { measuredSteel, type MeasuredSteel } from "./measured-steel.ts";
 import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
 import type { FrameBar, SheetStiffness, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
 
@@ -20,13 +23,15 @@ export function unitLinesOf(
   const { dimensions } = unit;
   const { cuts } = structure.fabric(unit.id);
   const lengthMm = dimensions.holeSpacingLengthwiseMm;
+  const measured = measuredSteel(structure.building.overrides, unit.id);
   return {
     lengthMm,
     widthMm: dimensions.holeSpacingCrosswiseMm,
     heightMm: dimensions.heightMm,
     bottomRailMm: assumptions.bottomRailMm,
     topRailMm: dimensions.heightMm - assumptions.topRailBelowTopMm,
-    sections: assumptions.sections,
+    sections: { ...assumptions.sections, ...measuredLines(measured) },
+    ...(Object.keys(measured).length === 0 ? {} : { measured }),
     floorBays: Math.max(1, Math.round(lengthMm / assumptions.crossMemberSpacingMm)),
     sideSheet: assumptions.sideSheet,
     frontSheet: assumptions.frontSheet,
@@ -38,6 +43,18 @@ export function unitLinesOf(
     posts: postsOf(structure, plan, unit, assumptions),
     seats: seatsOf(plan, unit.id),
   };
+}
+
+const lineMembers = { topRail: "top side rail", bottomRail: "bottom side rail", crossMember: "cross member" } as const;
+
+/** The lines of members whose thickness was measured. */
+function measuredLines(measured: MeasuredSteel): Partial<UnitLines["sections"]> {
+  const lines = (["topRail", "bottomRail", "crossMember"] as const).flatMap((line) => {
+    const thicknessMm = measured[lineMembers[line]];
+    if (thicknessMm === undefined) return [];
+    return [[line, lineSection(measuredSection(containerMembers[lineMembers[line]], thicknessMm))] as const];
+  });
+  return Object.fromEntries(lines);
 }
 
 const weldedShut = ({ container, openings }: Unit): boolean =>

@@ -1,4 +1,5 @@
 import type { ModelSection } from "./analytical-model.ts";
+import type { MeasuredSteel } from "./measured-steel.ts";
 
 export type WallName = "left" | "right" | "front";
 export type SideName = "left" | "right";
@@ -31,6 +32,8 @@ export interface UnitLines {
     /** Folds of the sheet above and below a window's jambs: they hold its frame in the plane of the wall by bending upright, and carry nothing else. */
     readonly fold: ModelSection;
   };
+  /** Thicknesses that were measured of its members; absent where none was. */
+  readonly measured?: MeasuredSteel;
   /** Spaces between cross members. */
   readonly floorBays: number;
   readonly sideSheet: SheetStiffness;

@@ -1,5 +1,7 @@
 import { containerMembers } from "../catalog/sections/container-members.ts";
+import { measuredPressed, measuredTube } from "../catalog/sections/measured-section.ts";
 import { corrugatedSheet, folds } from "../catalog/sections/corrugated-sheet.ts";
+import type { PressedSection, TubeSection } from "../catalog/sections/section.ts";
 import type { Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Check } from "../checks/check.ts";
@@ -7,6 +9,7 @@ import type { CheckedElement } from "../checks/limit-state.ts";
 import { isoProofLoad } from "../checks/iso-proof-load.ts";
 import type { Building } from "../geometry/building.ts";
 import type { UnitPoint } from "../model/bearing-plan.ts";
+import { measuredSteel } from "../model/measured-steel.ts";
 import type { EndName, SideName } from "../model/unit-lines.ts";
 import { bearingForce, placeOf, type ModelledBearing } from "./modelled-bearings.ts";
 import { forcePart } from "./force-part.ts";
@@ -49,13 +52,20 @@ function partsAt(point: UnitPoint, bearing: ModelledBearing, building: Building,
       ]),
     ];
   const lengthMm = building.unitById.get(point.unitId)?.dimensions.holeSpacingLengthwiseMm ?? 0;
+  const measured = measuredSteel(building.overrides, point.unitId);
   const { rail, side, u } = point.seat;
   const toEndMm = Math.min(u, lengthMm - u);
-  if (rail === "bottom")
-    return [part("bottom side rail", (forceN, steel) => onBottomRail(forceN, toEndMm, steel, basis))];
+  if (rail === "bottom") {
+    const section = measuredPressed(containerMembers["bottom side rail"], measured["bottom side rail"]);
+    return [part("bottom side rail", (forceN, steel) => onBottomRail(section, forceN, toEndMm, steel, basis))];
+  }
   if (side === "door") return [part("door header", () => [doorHeaderRefused])];
   const element = side === "front" ? "front header" : "top side rail";
-  const seated = part(element, (forceN, steel) => onTopRail(element, forceN, toEndMm, steel, basis));
+  const section = measuredTube(
+    containerMembers[element],
+    measured[side === "front" ? "top end rail" : "top side rail"],
+  );
+  const seated = part(element, (forceN, steel) => onTopRail(element, section, forceN, toEndMm, steel, basis));
   const cut = cutBelow(point.unitId, side, u, building);
   return [
     seated,
@@ -97,8 +107,13 @@ const doorHeaderRefused: Check = {
 const sideSheet = corrugatedSheet(folds.side, 1.6);
 const endSheet = corrugatedSheet(folds.end, 2);
 
-function onBottomRail(forceN: number, toEndMm: number, steel: Steel, basis: CheckBasis): readonly Check[] {
-  const section = containerMembers["bottom side rail"];
+function onBottomRail(
+  section: PressedSection,
+  forceN: number,
+  toEndMm: number,
+  steel: Steel,
+  basis: CheckBasis,
+): readonly Check[] {
   const held = { strongMm: 300, weakMm: 300, twistMm: 300 };
   const member = { element: "bottom side rail", section, steel, lengths: held, unbracedMm: 0, cb: 1 } as const;
   const bending = basis.memberStrengths(member).headPressed;
@@ -108,12 +123,12 @@ function onBottomRail(forceN: number, toEndMm: number, steel: Steel, basis: Chec
 
 function onTopRail(
   element: "top side rail" | "front header",
+  section: TubeSection,
   forceN: number,
   toEndMm: number,
   steel: Steel,
   basis: CheckBasis,
 ): readonly Check[] {
-  const section = containerMembers[element];
   const held = { strongMm: 300, weakMm: 300, twistMm: 300 };
   const bending = basis.memberStrengths({ element, section, steel, lengths: held, unbracedMm: 0, cb: 1 }).headPressed;
   const sheet = element === "front header" ? endSheet : sideSheet;

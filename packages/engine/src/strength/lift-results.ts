@@ -88,6 +88,7 @@ function unitAlone(scheme: Scheme, container: Container): Scheme {
     site: { ...scheme.site, groundZUm: container.zUm },
     containers: [{ ...container, doors: "welded shut" }],
     openings: scheme.openings.filter(({ containerId, cut }) => containerId === container.id && cut === undefined),
+    overrides: scheme.overrides.filter(({ elementId }) => elementId === container.id),
     pads: corners.map(({ name, at }): Pad => ({
       id: `lift-${name}`,
       tag: "L",
@@ -99,7 +100,7 @@ function unitAlone(scheme: Scheme, container: Container): Scheme {
       depthUm: 100_000,
       turnMdeg: 0,
     })),
-    ...{ posts: [], beams: [], seats: [], ties: [], locks: [], overrides: [], loads: [], freeLoads: [], uses: [] },
+    ...{ posts: [], beams: [], seats: [], ties: [], locks: [], loads: [], freeLoads: [], uses: [] },
   };
 }
 

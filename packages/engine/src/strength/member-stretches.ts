@@ -1,9 +1,11 @@
 import { findSection } from "../catalog/sections/find-section.ts";
 import { containerMembers, doorHeader } from "../catalog/sections/container-members.ts";
 import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
-import type { Section } from "../catalog/sections/section.ts";
+import { measuredSection } from "../catalog/sections/measured-section.ts";
+import type { PressedSection, Section, TubeSection } from "../catalog/sections/section.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
+import type { Measurable } from "../model/measured-steel.ts";
 import type { UnitLines, UnitOpening } from "../model/unit-lines.ts";
 import { steelOf, type MemberStretch } from "./member-part.ts";
 import type { UnitBeam } from "./unit-beams.ts";
@@ -44,27 +46,32 @@ function nameOf(
     place,
     member: memberOf(element, section, { lengthMm, heldMm: lengthMm }),
   });
+  const steel = (member: Measurable, section: PressedSection | TubeSection): Section =>
+    measuredSection(section, lines.measured?.[member]);
   switch (beam.kind) {
     case "bottomRail":
-      return railOf(beam, lines, "bottom", bottomRailOf(lines));
+      return railOf(beam, lines, "bottom", steel("bottom side rail", bottomRailOf(lines)));
     case "topRail":
-      return railOf(beam, lines, "top", containerMembers["top side rail"]);
+      return railOf(beam, lines, "top", steel("top side rail", containerMembers["top side rail"]));
     case "cross":
       return {
         place: "all",
-        member: memberOf("cross member", containerMembers["cross member"], {
+        member: memberOf("cross member", steel("cross member", containerMembers["cross member"]), {
           lengthMm: lines.widthMm,
           heldMm: held,
         }),
       };
     case "frontEndbottomRail":
-      return { place: "front", member: sillOf(containerMembers["front sill"], lines) };
+      return { place: "front", member: sillOf(steel("bottom end rail", containerMembers["front sill"]), lines) };
     case "doorEndbottomRail":
-      return { place: "door", member: sillOf(containerMembers["door sill"], lines) };
+      return { place: "door", member: sillOf(steel("door sill", containerMembers["door sill"]), lines) };
     case "frontEndtopRail":
-      return { place: "front", member: memberOf("front header", containerMembers["front header"], endOf(lines)) };
+      return {
+        place: "front",
+        member: memberOf("front header", steel("top end rail", containerMembers["front header"]), endOf(lines)),
+      };
     case "doorEndtopRail":
-      return across("door header", "door", assumedDoorHeader, lines.widthMm);
+      return across("door header", "door", steel("door header", assumedDoorHeader), lines.widthMm);
     case "header":
       return across("added beam", `over the opening ${spanAt(beam, lines)}`, barOf(beam), openingWidth(beam, lines));
     case "lintel":
@@ -171,7 +178,7 @@ function wallOf({ uMm, yMm, side }: UnitBeam, { widthMm }: UnitLines): string {
 
 /** Rails of short units are lower. */
 const SHORT_MM = 7000;
-const bottomRailOf = ({ lengthMm }: UnitLines): Section =>
+const bottomRailOf = ({ lengthMm }: UnitLines): PressedSection =>
   lengthMm < SHORT_MM ? containerMembers["bottom side rail, 20 ft"] : containerMembers["bottom side rail"];
 
 /** Common practice, no published source: the lower of the headers specified. */

@@ -154,10 +154,10 @@ describe("what strength does not take up", () => {
 
   it.each<[string, Partial<Scheme>]>([
     [
-      "a thinner rail found in a survey",
+      "a thinner corner post found in a survey",
       {
         overrides: [
-          { id: "v", elementId: unit, member: "bottom side rail", thicknessUm: 3000, source: "survey of the yard" },
+          { id: "v", elementId: unit, member: "corner post", thicknessUm: 5000, source: "survey of the yard" },
         ],
       },
     ],
