@@ -68,6 +68,11 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     bounded: [...channels, ...thinTubes, "door header", ...posts],
     why: "open shapes by St Venant shear alone, thin tubes and cells by the clause of structural tubes",
   },
+  "torsion with other forces": {
+    checked: ["added post", "added beam", "jamb"],
+    bounded: [...channels, ...thinTubes, "door header"],
+    why: "the clause of structural tubes, where torsion takes more than a fifth of its strength; open shapes as if by it",
+  },
   "axial force with bending": {
     checked: members,
     bounded: ["door header", ...posts],

@@ -6,6 +6,7 @@ export const limitStates = [
   "bending, weak axis",
   "shear",
   "torsion",
+  "torsion with other forces",
   "axial force with bending",
   "bending with shear",
   "amplification",

@@ -85,7 +85,7 @@ function bendingAndShear(
 /** H3.2 leaves torsion out up to a fifth of its strength. */
 function torsionAndAll(strengths: MemberStrengths, workings: Workings, demand: MemberDemand): Check[] {
   const { element, torsion, shearWeak, basis } = strengths;
-  const subject = { element, limitState: "torsion" } as const;
+  const subject = { element, limitState: "torsion with other forces" } as const;
   if (!torsion.ok || Math.abs(demand.torsionNmm) <= 0.2 * torsion.available) return [];
   if (!shearWeak.ok) return [{ ok: false, ...subject, why: shearWeak.why }];
   const working = torsionWithOthers(aisc(basis.steel, "H3.2"), {

@@ -74,7 +74,8 @@ export function memberUtilisation(capacities: Capacities, demand: MemberDemand):
     ["bending, strong axis", mx],
     ["bending, weak axis", my],
     ["shear", Math.max(vx, vy)],
-    ["torsion", t > 0.2 ? Math.max(t, p + mx + my + (vx + vy + t) * (vx + vy + t)) : t],
+    ["torsion", t],
+    ["torsion with other forces", t > 0.2 ? p + mx + my + (vx + vy + t) * (vx + vy + t) : 0],
     ["axial force with bending", thin ? p + mx + my : heavyOrLight(p, mx + my)],
     ["bending with shear", thin ? Math.sqrt(mx * mx + vx * vx) : 0],
   ]);
