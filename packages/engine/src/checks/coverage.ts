@@ -1,4 +1,5 @@
 import { checkedElements, limitStates, type CheckedElement, type LimitState } from "./limit-state.ts";
+import { notRun } from "./not-run.ts";
 
 /** How far a limit state of an element is judged. */
 export type Coverage = "checked" | "bounded" | "not covered" | "does not arise";
@@ -11,11 +12,12 @@ export const effectOnVerdict = {
   "does not arise": "none",
 } as const satisfies Record<Coverage, string>;
 
-/** One line of the table. `why` says what a bound or a gap rests on. */
+/** One line of the table. `run`: a strength run makes this check; `why` says what a bound or a gap rests on. */
 export type CoverageLine = {
   readonly limitState: LimitState;
   readonly element: CheckedElement;
   readonly coverage: Coverage;
+  readonly run: boolean;
   readonly why?: string;
 };
 
@@ -190,7 +192,9 @@ export function coverageOf(limitState: LimitState, element: CheckedElement): Cov
   const row = coverageRows[limitState];
   const coverage = coverageIn(row, element);
   const saysWhy = row.why !== undefined && coverage !== "does not arise";
-  return { limitState, element, coverage, ...(saysWhy ? { why: row.why } : {}) };
+  const judged = coverage === "checked" || coverage === "bounded";
+  const run = judged && notRun[limitState]?.includes(element) !== true;
+  return { limitState, element, coverage, run, ...(saysWhy ? { why: row.why } : {}) };
 }
 
 /** Every limit state of every element, in the order of the two lists: what is printed. */

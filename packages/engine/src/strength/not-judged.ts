@@ -1,24 +1,3 @@
-import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
-
-/** Checks the coverage table has and no strength run makes: no verdict answers for them. */
-export const notRun: Readonly<Partial<Record<LimitState, readonly CheckedElement[]>>> = {
-  "web yielding": ["added beam"],
-  "web buckling": ["added beam"],
-  "flange bending": ["added beam"],
-  "web crippling": ["cross member", "sill", "added beam"],
-  "bending with web crippling": ["cross member", "sill"],
-  "local moment at a seat": ["sill"],
-  "wall plastification": ["added beam", "added post"],
-  "side wall yielding": ["added beam"],
-  "side wall crippling": ["added beam"],
-  shear: ["corner fitting"],
-  weld: ["seat", "tie", "added post", "added beam", "jamb"],
-  bolt: ["seat", "tie", "made connection"],
-  "plate bending": ["added post", "added beam", "jamb", "seat", "pad"],
-  "bearing on concrete": ["added post", "jamb", "seat", "pad"],
-  anchor: ["added post"],
-};
-
 /** What strength leaves out whatever the scheme, and what that does to the verdict; printed with every answer. */
 export const notJudged: readonly string[] = [
   "ties between units, hatches, findings on members beyond a measured thickness of rails, headers, sills and cross members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",

@@ -2,7 +2,7 @@ import { StrengthProof, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { assessStrength } from "../../src/assess-strength.ts";
 import { coverageTable } from "../../src/checks/coverage.ts";
-import { notRun } from "../../src/strength/not-judged.ts";
+import { notRun } from "../../src/checks/not-run.ts";
 import { ordinarySchemes } from "../strength/ordinary-schemes/ordinary-schemes.ts";
 
 const proofOf = (scheme: Scheme | undefined): StrengthProof => {

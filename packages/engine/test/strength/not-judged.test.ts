@@ -3,7 +3,8 @@ import { defaultBasis } from "@cornerway/schema";
 import { coverageOf, coverageTable } from "../../src/checks/coverage.ts";
 import type { CheckedElement, LimitState } from "../../src/checks/limit-state.ts";
 import { strength } from "../../src/strength.ts";
-import { notJudged, notRun } from "../../src/strength/not-judged.ts";
+import { notRun } from "../../src/checks/not-run.ts";
+import { notJudged } from "../../src/strength/not-judged.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 
 const isNotRun = (limitState: LimitState, element: CheckedElement) => notRun[limitState]?.includes(element) === true;

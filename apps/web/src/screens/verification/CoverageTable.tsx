@@ -11,7 +11,8 @@ export function CoverageTable() {
       <h2 className="caption">What the engine can check, limit state by limit state</h2>
       <p>
         Verdicts of strength rest on these; sheet 6 of a project says which of them its run makes. Bounded:{" "}
-        {effectOnVerdict.bounded}. Not covered: {effectOnVerdict["not covered"]}.
+        {effectOnVerdict.bounded}. Not covered: {effectOnVerdict["not covered"]}. Not run: no strength run makes the
+        check and no verdict answers for it.
       </p>
       <PageScroll label="Table of limit states">
         <table className="coverage">
@@ -23,6 +24,7 @@ export function CoverageTable() {
                   {coverage}
                 </th>
               ))}
+              <th scope="col">not run</th>
               <th scope="col">Why</th>
             </tr>
           </thead>
@@ -41,15 +43,20 @@ function Line({ limitState, lines }: { limitState: LimitState; lines: ReturnType
   const own = lines.filter((line) => line.limitState === limitState);
   const elements = (coverage: Coverage) =>
     own
-      .filter((line) => line.coverage === coverage)
+      .filter((line) => line.coverage === coverage && (line.run || coverage === "not covered"))
       .map(({ element }) => element)
       .join(", ");
+  const notRun = own
+    .filter(({ run, coverage }) => !run && (coverage === "checked" || coverage === "bounded"))
+    .map(({ element }) => element)
+    .join(", ");
   return (
     <tr>
       <th scope="row">{limitState}</th>
       {told.map((coverage) => (
         <td key={coverage}>{elements(coverage)}</td>
       ))}
+      <td>{notRun}</td>
       <td>{own.find(({ why }) => why !== undefined)?.why}</td>
     </tr>
   );
