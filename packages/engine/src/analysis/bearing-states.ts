@@ -2,7 +2,7 @@ import { FactorMemory } from "../numerics/factor-memory.ts";
 import { openedBearings, type OpenedBearings } from "./opened-bearings.ts";
 import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
-import { Responses } from "./responses.ts";
+import { responsesOf, type Responses } from "./responses.ts";
 import type { ContactState, System } from "./system.ts";
 import { updatedState } from "./updated-state.ts";
 
@@ -20,17 +20,21 @@ export interface BearingStates {
 
 /**
  * The last states stay at hand, since load vectors often leave the bearings in the same state; `memory` saves the fronts
- * that a newly factorised state leaves as they were.
+ * that a newly factorised state leaves as they were. `respond` finds the responses of a factorised state.
  */
-export function bearingStates(system: System, memory = new FactorMemory()): BearingStates {
+export function bearingStates(
+  system: System,
+  memory = new FactorMemory(),
+  respond: (from: Prepared) => Responses = responsesOf,
+): BearingStates {
   const updated = new Latest<Prepared | null>(STATES_KEPT);
   const opened = new Latest<OpenedBearings>(STATES_KEPT);
   const standing = new Latest<Preparation>(FACTORS_KEPT);
   const falling = new Latest<Preparation>(STATES_KEPT);
-  const responsesOf = new WeakMap<Prepared, Responses>();
+  const responsesFrom = new WeakMap<Prepared, Responses>();
   const responses = (from: Prepared): Responses => {
-    const known = responsesOf.get(from) ?? new Responses(from);
-    responsesOf.set(from, known);
+    const known = responsesFrom.get(from) ?? respond(from);
+    responsesFrom.set(from, known);
     return known;
   };
   return {

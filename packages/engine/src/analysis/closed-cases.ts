@@ -4,7 +4,7 @@ import type { CombinedLoads } from "./combined-loads.ts";
 import type { Action } from "./equilibrium.ts";
 import type { Prepared } from "./prepared.ts";
 import { solveMovements, type Movement } from "./solve-movement.ts";
-import { addTimes } from "./superposed.ts";
+import { addTimes } from "./vectors.ts";
 
 type Combo = Readonly<Record<string, number>>;
 

@@ -32,11 +32,7 @@ export function openedBearings(base: Prepared, members: readonly number[], respo
       moved.length,
       byMm.map((mm, m) => mm * (force[m] ?? 0)),
     );
-    responses.to(unknowns).forEach((response, n) => {
-      const size = sizes[n] ?? 0;
-      if (size !== 0)
-        response.pressures.forEach((pressure, b) => (pressures[b] = (pressures[b] ?? 0) + size * pressure));
-    });
+    responses.addPressures(pressures, unknowns, sizes);
     members.forEach((b, m) => {
       const own = bearings[b]?.kind === "link" ? (sizes[moved.length + m] ?? 0) : 0;
       pressures[b] = (pressures[b] ?? 0) + own;

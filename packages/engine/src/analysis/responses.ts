@@ -2,18 +2,34 @@ import { nameOf, partIn, type BorderUnknown } from "./border-unknowns.ts";
 import { bearingForce } from "./bearing-state.ts";
 import type { Prepared } from "./prepared.ts";
 import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
+import { SweptResponses } from "./swept-responses.ts";
+import { addTimes } from "./vectors.ts";
 
-/** What a factorised state does when one further unknown is 1 and nothing else acts. */
-export interface Response extends Movement {
+/** What a factorised state does when further unknowns go so far (the unknown's own unit) and nothing else acts. */
+export interface Responses {
+  readonly addMovement: (sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array) => void;
   /** Pressure under each bearing, N, those taken as closed that are closed in the factorised state. */
-  readonly pressures: Float64Array;
+  readonly addPressures: (sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array) => void;
 }
 
 /**
- * Responses of one factorised state to further unknowns, each solved for when first asked for. States differ from one another
- * by few unknowns, so every state and load vector is a sum of these and of the loads' own solutions.
+ * In a small building states and load vectors share few unknowns, so the response to each is kept; in a large one every load
+ * vector has unknowns of its own. By the size of the building alone, so that a load vector has the same bits by itself.
  */
-export class Responses {
+export function responsesOf(from: Prepared): Responses {
+  const numbers = from.factor.panels.reduce((sum, panel) => sum + panel.length, 0);
+  return numbers > LARGE ? new SweptResponses(from) : new KeptResponses(from);
+}
+
+/** Numbers in a factor from which one sweep through it for each load vector costs less (measured). */
+const LARGE = 1_000_000;
+
+interface Response extends Movement {
+  readonly pressures: Float64Array;
+}
+
+/** The response to each unknown, solved for when first asked for. */
+export class KeptResponses implements Responses {
   private readonly from: Prepared;
   private readonly known = new Map<string, Response>();
 
@@ -21,8 +37,16 @@ export class Responses {
     this.from = from;
   }
 
+  addMovement(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
+    this.to(unknowns).forEach(({ movement }, n) => addTimes(sum, movement, sizes[n] ?? 0));
+  }
+
+  addPressures(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
+    this.to(unknowns).forEach(({ pressures }, n) => addTimes(sum, pressures, sizes[n] ?? 0));
+  }
+
   /** In the order asked; each has the bits it would have by itself. */
-  to(unknowns: readonly BorderUnknown[]): Response[] {
+  private to(unknowns: readonly BorderUnknown[]): Response[] {
     const names = unknowns.map(nameOf);
     const missing = unknowns.filter((_, n) => !this.known.has(names[n] ?? ""));
     const solved = solveMovements(

@@ -18,7 +18,7 @@ function sizesOf({ unknowns, border }: StateUpdate, basis: Movement, load: LoadV
 export function superposed(update: StateUpdate, basis: Movement, load: LoadVector, responses: Responses): Float64Array {
   const sizes = sizesOf(update, basis, load);
   const movement = basis.movement.slice();
-  responses.to(update.unknowns).forEach((response, n) => addTimes(movement, response.movement, sizes[n] ?? 0));
+  responses.addMovement(movement, update.unknowns, sizes);
   return movement;
 }
 
@@ -32,13 +32,8 @@ export function superposedPressures(
 ): Float64Array {
   const sizes = sizesOf(update, basis, load);
   const pressures = before.slice();
-  responses.to(update.unknowns).forEach((response, n) => addTimes(pressures, response.pressures, sizes[n] ?? 0));
+  responses.addPressures(pressures, update.unknowns, sizes);
   return pressures;
-}
-
-export function addTimes(sum: Float64Array, values: Float64Array, factor: number): void {
-  if (factor === 0) return;
-  for (let f = 0; f < sum.length; f++) sum[f] = (sum[f] ?? 0) + factor * (values[f] ?? 0);
 }
 
 /** By how much the factorised state misses what the unknown is there for: where springs part, held freedoms, freed forces. */
