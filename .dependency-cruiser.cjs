@@ -14,6 +14,7 @@ const ENGINE_ORDER = [
   ["codes"],
   ["checks"],
   ["strength"],
+  ["flow"],
   ["marks"],
   ["chart"],
   ["impact"],

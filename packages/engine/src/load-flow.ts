@@ -1,0 +1,41 @@
+import type { Scheme } from "@cornerway/schema";
+import { runForces, type RunForces } from "./flow/run-forces.ts";
+import type { HazardRefusal } from "./loads/hazard-refusal.ts";
+import { assumptionSets, type AssumptionId } from "./strength/assumption-sets.ts";
+import { strengthBasisFor } from "./strength.ts";
+import { solveSettling } from "./strength/settling.ts";
+import { strengthMemory } from "./strength/strength-memory.ts";
+import { strengthPlan } from "./strength/strength-plan.ts";
+import type { StrengthRun } from "./strength/strength-runs.ts";
+import type { StrengthMemory } from "./strength/solve-runs.ts";
+
+/** A run of the strength plan and the assumptions it is looked at under; the first set unless said. */
+export type FlowRequest = { readonly run: string; readonly assumptions?: AssumptionId };
+
+/** Where the load goes, run by run: solved anew for each that is asked for, by the plan the verdicts rest on. */
+export type LoadFlow =
+  | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] }
+  | {
+      readonly accepted: true;
+      readonly runs: readonly Pick<StrengthRun, "id" | "level">[];
+      /** Forces of one run; null where nothing makes it stand. Throws a RangeError for a run the plan does not have. */
+      readonly of: (request: FlowRequest) => RunForces | null;
+    };
+
+/** Takes the memory of a strength run where there is one. Throws a RangeError for a scheme without containers. */
+export function loadFlow(scheme: Scheme, memory: StrengthMemory = strengthMemory()): LoadFlow {
+  const plan = strengthPlan(scheme, strengthBasisFor(scheme.site.edition), memory);
+  if (!plan.accepted) return plan;
+  const [base] = assumptionSets;
+  return {
+    accepted: true,
+    runs: plan.runs.map(({ id, level }) => ({ id, level })),
+    of: ({ run: id, assumptions }) => {
+      const run = plan.runs.find((one) => one.id === id);
+      if (run === undefined) throw new RangeError(`the plan has no run ${id}`);
+      const set = assumptionSets.find((one) => one.id === assumptions) ?? base;
+      const { built, solved } = solveSettling(plan.analysis, plan.cases, [run], set, memory);
+      return solved[0] === undefined ? null : runForces(plan.analysis, built, solved[0]);
+    },
+  };
+}
