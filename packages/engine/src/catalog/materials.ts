@@ -11,6 +11,7 @@ export type Steel = {
 
 /** Modulus of elasticity, AISC 360 and AISI S100: 29 000 ksi, printed as 200 000 MPa. */
 export const steelModulus = { valueMpa: 200_000, source: "AISC 360, symbols", certainty: "memory" } as const;
+export const steelKgPerMm3 = steelDensity.valueKgPerM3 / 1e9;
 
 /** Shear modulus, AISC 360: 11 200 ksi, printed as 77 200 MPa. */
 export const shearModulus = { valueMpa: 77_200, source: "AISC 360, symbols", certainty: "memory" } as const;

@@ -1,5 +1,5 @@
 import type { PointMm, Scheme } from "@cornerway/schema";
-import { steelDensity } from "../catalog/materials.ts";
+import { steelKgPerMm3 } from "../catalog/materials.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
@@ -60,9 +60,6 @@ const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
     ];
   });
 
-const DENSITY_KG_PER_MM3 = steelDensity.valueKgPerM3 / 1e9;
-
 const named = (section: string): Section => findSection(section) ?? frameTube;
 
-const weightN = ({ areaMm2 }: Section, lengthMm: number): number =>
-  areaMm2 * lengthMm * DENSITY_KG_PER_MM3 * gravity.value;
+const weightN = ({ areaMm2 }: Section, lengthMm: number): number => areaMm2 * lengthMm * steelKgPerMm3 * gravity.value;
