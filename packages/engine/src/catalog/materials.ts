@@ -11,12 +11,12 @@ export type Steel = {
 
 /** Modulus of elasticity, AISC 360 and AISI S100: 29 000 ksi, printed as 200 000 MPa. */
 export const steelModulus = { valueMpa: 200_000, source: "AISC 360, symbols", certainty: "memory" } as const;
-export const steelKgPerMm3 = steelDensity.valueKgPerM3 / 1e9;
 
 /** Shear modulus, AISC 360: 11 200 ksi, printed as 77 200 MPa. */
 export const shearModulus = { valueMpa: 77_200, source: "AISC 360, symbols", certainty: "memory" } as const;
 
 export const steelDensity = { valueKgPerM3: 7850, source: "EN 1991-1-1 Table A.4", certainty: "memory" } as const;
+export const steelKgPerMm3 = steelDensity.valueKgPerM3 / 1e9;
 
 export const poissonRatio = { value: 0.3, source: "AISC 360, AISI S100", certainty: "memory" } as const;
 
