@@ -78,6 +78,7 @@ export * from "./wording/chart-sentences.ts";
 export * from "./wording/element-names.ts";
 export * from "./wording/figures.ts";
 export * from "./wording/in-tags.ts";
+export * from "./wording/run-words.ts";
 export * from "./wording/mark-sentences.ts";
 export * from "./wording/reader.ts";
 export * from "./wording/stamp-refusal.ts";
