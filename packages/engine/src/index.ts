@@ -159,7 +159,7 @@ export type { Impact } from "./impact/impact.ts";
 export { stoodOnBy } from "./impact/stood-on.ts";
 export type { StoodOn } from "./impact/stood-on.ts";
 export type { SupportLost } from "./impact/supports-lost.ts";
-export { loadFlow } from "./load-flow.ts";
+export { governingFirst, loadFlow } from "./load-flow.ts";
 export type { FlowRequest, LoadFlow } from "./load-flow.ts";
 export type { PlacedStrand, RunForces } from "./flow/run-forces.ts";
 export type { Reaction, SolvedStretch } from "./flow/solved-path.ts";

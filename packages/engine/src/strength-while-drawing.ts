@@ -1,4 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
+import { loadFlow, type LoadFlow } from "./load-flow.ts";
 import { strengthBasisFor } from "./strength.ts";
 import { governingVectors, strengthLive, type GoverningVectors, type LiveStrength } from "./strength/live-strength.ts";
 import { strengthMemory } from "./strength/strength-memory.ts";
@@ -10,6 +11,8 @@ export interface StrengthWhileDrawing {
   readonly full: (scheme: Scheme, tell?: TellProgress) => Strength;
   /** Gravity and the vectors that governed the last full run; no verdict, it waits for the full run. */
   readonly live: (scheme: Scheme) => LiveStrength;
+  /** Where the load goes, run by run. */
+  readonly flow: (scheme: Scheme) => LoadFlow;
 }
 
 export function strengthWhileDrawing(): StrengthWhileDrawing {
@@ -22,5 +25,6 @@ export function strengthWhileDrawing(): StrengthWhileDrawing {
       return answer;
     },
     live: (scheme) => strengthLive(scheme, strengthBasisFor(scheme.site.edition), memory, governed),
+    flow: (scheme) => loadFlow(scheme, memory),
   };
 }

@@ -1,13 +1,17 @@
-import type { Assessment, PathStretch } from "@cornerway/schema";
+import type { PathStretch } from "@cornerway/schema";
+import type { SolvedStretch } from "../flow/solved-path.ts";
 import type { Side } from "./side.ts";
 import { project, type ViewPoint } from "./projection.ts";
 import type { ElevationFace } from "./elevation-faces.ts";
 import type { ElevationPost } from "./elevation-posts.ts";
 import { onFaceMm } from "./on-face.ts";
 
+/** A length of the path, and how the force in it changes on the way where that is solved. */
+export type DrawnStretch = PathStretch & Partial<Pick<SolvedStretch, "alongKn">>;
+
 /** One length of the load path as an elevation shows it. */
 export type PathStroke = {
-  stretch: PathStretch;
+  stretch: DrawnStretch;
   from: ViewPoint;
   to: ViewPoint;
   /** Added steel is prussian, the container's own ink. */
@@ -22,17 +26,17 @@ export type PathStroke = {
 
 /** Strokes on the faces at the front of an elevation: posts, added posts, and seats where a load arrives off the corners. */
 export function pathStrokes(
-  assessment: Assessment,
+  { path }: { readonly path: readonly DrawnStretch[] },
   side: Side,
   faces: readonly ElevationFace[],
   posts: readonly ElevationPost[],
 ): PathStroke[] {
-  const own = assessment.path.filter((stretch) =>
+  const own = path.filter((stretch) =>
     stretch.via === "corner post" ? onFront(stretch, side, faces) : shownPost(stretch, posts),
   );
   const feet = own.map(({ to }) => to);
   const heads = own.map(({ from }) => from);
-  const seats = assessment.path.filter(
+  const seats = path.filter(
     (stretch) =>
       stretch.via === "seat" && seatOnFront(stretch, side, faces) && !feet.some((foot) => near(foot, stretch.from)),
   );
@@ -53,7 +57,7 @@ export function pathStrokes(
   ];
 }
 
-const onPaper = (stretch: PathStretch, side: Side) => ({
+const onPaper = (stretch: DrawnStretch, side: Side) => ({
   stretch,
   from: project(side, stretch.from),
   to: project(side, stretch.to),
