@@ -1,12 +1,14 @@
 import { findSection } from "../catalog/sections/find-section.ts";
 import { containerMembers, doorHeader } from "../catalog/sections/container-members.ts";
-import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
+import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { measuredSection } from "../catalog/sections/measured-section.ts";
 import type { PressedSection, Section, TubeSection } from "../catalog/sections/section.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
 import type { Measurable } from "../model/measured-steel.ts";
-import type { UnitLines, UnitOpening } from "../model/unit-lines.ts";
+import type { UnitLines } from "../model/unit-lines.ts";
+import { lengthBeside } from "./bars-on-one-line.ts";
+import { barOf, metres, openingAt, wallOf, windowWidth } from "./beam-at-opening.ts";
 import { steelOf, type MemberStretch } from "./member-part.ts";
 import type { UnitBeam } from "./unit-beams.ts";
 
@@ -52,7 +54,7 @@ function nameOf(
     case "bottomRail":
       return railOf(beam, lines, "bottom", steel("bottom side rail", bottomRailOf(lines)));
     case "topRail":
-      return railOf(beam, lines, "top", steel("top side rail", containerMembers["top side rail"]));
+      return railOf(beam, lines, "top", topRailOf(lines));
     case "cross":
       return {
         place: "all",
@@ -73,13 +75,13 @@ function nameOf(
     case "doorEndtopRail":
       return across("door header", "door", steel("door header", assumedDoorHeader), lines.widthMm);
     case "header":
-      return across("added beam", `over the opening ${spanAt(beam, lines)}`, barOf(beam), openingWidth(beam, lines));
+      return headerOf(beam, lines);
     case "lintel":
       return across(
         "added beam",
         `of the window ${wallOf(beam, lines)} ${metres(beam.zMm)} m up`,
         barOf(beam),
-        lines.heightMm,
+        windowWidth(beam, lines),
       );
     case "jamb":
     case "addedPost":
@@ -101,12 +103,31 @@ const sillOf = (section: Section, lines: UnitLines): CheckedMember => ({
   unbracedMm: lines.widthMm / 2,
 });
 
-/** A rail: along its sheet held by it, over an opening free from edge to edge in the plane of the wall. */
+/**
+ * A rail: along its sheet held by it, over an opening free from edge to edge in the plane of the wall, or as far as a post or
+ * its header holds it.
+ */
 function railOf(beam: UnitBeam, lines: UnitLines, rail: "top" | "bottom", section: Section): Named {
   const held = lines.lengthMm / lines.floorBays;
   const over = openingAt(beam, lines, rail);
-  const member = memberOf(`${rail} side rail`, section, { lengthMm: over?.widthMm ?? held, heldMm: held });
+  const header = rail === "top" ? over?.header : undefined;
+  const freeMm = over?.widthMm ?? held;
+  const lengthMm = header === undefined ? freeMm : lengthBeside(section, header, freeMm);
+  const member = memberOf(`${rail} side rail`, section, { lengthMm, heldMm: held });
   return { place: over === undefined ? beam.side : `${beam.side} over ${over.name}`, member };
+}
+
+/** A header is welded along its rail: roof and rail hold it across as they hold each other. */
+function headerOf(beam: UnitBeam, lines: UnitLines): Named {
+  const section = barOf(beam);
+  const over = openingAt(beam, lines, "top");
+  return {
+    place: `over the opening ${beam.side} ${over?.name ?? ""}`,
+    member: memberOf("added beam", section, {
+      lengthMm: lengthBeside(section, topRailOf(lines), over?.widthMm ?? lines.lengthMm),
+      heldMm: lines.lengthMm / lines.floorBays,
+    }),
+  };
 }
 
 function uprightOf(
@@ -142,40 +163,6 @@ const memberOf = (
   cb: 1,
 });
 
-/** A sheet edge this near to a rail leaves it on its own. */
-const STRIP_MM = 300;
-
-function openingAt(
-  beam: UnitBeam,
-  lines: UnitLines,
-  rail: "top" | "bottom",
-): { readonly name: string; readonly widthMm: number } | undefined {
-  const reaches = (cut: UnitOpening): boolean =>
-    rail === "bottom" ? cut.v0 < lines.bottomRailMm + STRIP_MM : cut.v1 > lines.topRailMm - STRIP_MM;
-  const cut = lines.openings.find(
-    (one) => one.wall === beam.side && one.u0 < beam.uMm && beam.uMm < one.u1 && reaches(one),
-  );
-  if (cut === undefined) return undefined;
-  const [from, to] = betweenPosts(beam, cut, lines);
-  return { name: `${metres(from)}–${metres(to)} m`, widthMm: to - from };
-}
-
-/** The part of an opening the line lies in, between posts that stand on something. */
-function betweenPosts(beam: UnitBeam, { u0, u1 }: UnitOpening, { posts }: UnitLines): [number, number] {
-  const held = posts.filter(({ side, footed }) => side === beam.side && footed).map(({ u }) => u);
-  return [Math.max(u0, ...held.filter((u) => u <= beam.uMm)), Math.min(u1, ...held.filter((u) => u > beam.uMm))];
-}
-
-const openingWidth = (beam: UnitBeam, lines: UnitLines): number =>
-  openingAt(beam, lines, "top")?.widthMm ?? lines.lengthMm;
-const spanAt = (beam: UnitBeam, lines: UnitLines): string =>
-  `${beam.side} ${openingAt(beam, lines, "top")?.name ?? ""}`;
-
-function wallOf({ uMm, yMm, side }: UnitBeam, { widthMm }: UnitLines): string {
-  const inFront = uMm < 1 && Math.abs(yMm) < widthMm / 2 - 1;
-  return inFront ? "front" : side;
-}
-
 /** Rails of short units are lower. */
 const SHORT_MM = 7000;
 const bottomRailOf = ({ lengthMm }: UnitLines): PressedSection =>
@@ -184,8 +171,5 @@ const bottomRailOf = ({ lengthMm }: UnitLines): PressedSection =>
 /** Common practice, no published source: the lower of the headers specified. */
 const assumedDoorHeader = doorHeader(150, 100);
 
-/** Bars of frames go by the name of their section in the model. */
-const barOf = ({ section }: UnitBeam): Section =>
-  findSection(section) ?? (section === windowTube.name ? windowTube : frameTube);
-
-const metres = (mm: number): string => (Math.round(mm / 10) / 100).toFixed(2);
+const topRailOf = ({ measured }: UnitLines): Section =>
+  measuredSection(containerMembers["top side rail"], measured?.["top side rail"]);
