@@ -3,12 +3,18 @@ import { ink, weight } from "../look/ink.ts";
 import { textWidthPx } from "./label/text-width.ts";
 import { px } from "./px-path.ts";
 
+/** Where the rule under a title ends, px. */
+export const titleEndPx = (title: string, xPx: number): number =>
+  xPx + 20 + Math.max(textWidthPx(title.toUpperCase(), 15, 0.07), leastRulePx) + 24;
+
+const leastRulePx = 180;
+
 type ViewTitleProps = { number: number; title: string; remark: string; xPx: number; yPx: number };
 
 /** The numbered title of a view, under it: circle, capitals on a heavy rule, and what to know before reading it. */
 export const ViewTitle = memo(function ViewTitle({ number, title, remark, xPx, yPx }: ViewTitleProps) {
   const capitals = title.toUpperCase();
-  const right = xPx + 20 + Math.max(textWidthPx(capitals, 15, 0.07), 200) + 24;
+  const right = titleEndPx(title, xPx);
   return (
     <g className="view-title">
       <circle cx={px(xPx)} cy={px(yPx)} r={12} fill={ink.paper} stroke={ink.ink} strokeWidth={weight.edge} />

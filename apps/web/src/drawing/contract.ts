@@ -1,4 +1,4 @@
-import type { Side } from "@cornerway/engine";
+import type { EyePlace, Side } from "@cornerway/engine";
 import type { PointerEvent, ReactNode } from "react";
 import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
 import type { HeldEdges } from "../tools/resize-opening.ts";
@@ -55,6 +55,8 @@ export type ViewProps = {
   /** True while an answer is awaited for more than 0.1 s: the path drops to pencil. */
   waiting?: boolean | undefined;
   layer?: ViewLayer | undefined;
+  /** Looked into more closely: the top left of what is seen, px of the field; the grid's circles keep to it. */
+  seenFrom?: { leftPx: number; topPx: number } | undefined;
   onElementPointerDown?: ElementPointerHandler | undefined;
   /** Letters of the revisions in use; grid rows are lettered after them. */
   revisionLetters?: readonly string[] | undefined;
@@ -75,4 +77,5 @@ export type ElevationViewProps = ViewProps & {
 
 export type PlanViewProps = ViewProps & { storey: number };
 
-export type IsometricViewProps = ViewProps;
+/** `eye` is where one looks from; the south-east and above unless given. */
+export type IsometricViewProps = ViewProps & { eye?: EyePlace | undefined };

@@ -4,7 +4,7 @@ import type { Hand } from "./use-hand.ts";
 /** What a sheet needs of a hand. */
 export type PointingHand = Pick<
   Hand,
-  "chosenId" | "chosenIds" | "choose" | "focused" | "pressAt" | "moveTo" | "drop" | "held" | "tool"
+  "chosenId" | "chosenIds" | "choose" | "focused" | "pressAt" | "moveTo" | "drop" | "hold" | "held" | "tool"
 >;
 
 /** A hand that only points: it chooses and draws nothing. */
@@ -18,6 +18,7 @@ export function useLookingHand(): PointingHand {
     pressAt: (picked) => choose(picked?.id ?? null),
     moveTo: () => undefined,
     drop: () => undefined,
+    hold: () => undefined,
     held: null,
     tool: null,
   };

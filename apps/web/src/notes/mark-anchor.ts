@@ -1,10 +1,11 @@
-import { storeysOf, elevationModel, isometricModel } from "@cornerway/engine";
+import { elevationModel, isometricModel, pictureEye, storeysOf, type EyePlace } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import type { Side } from "../drawing/contract.ts";
 import { elevationAnchor, type LeaderTarget } from "../drawing/leaders/elevation-anchor.ts";
 import { isometricAnchor } from "../drawing/leaders/isometric-anchor.ts";
-import { project, toScreen } from "../drawing/view-transform.ts";
-import type { LaidViews } from "../paper/lay-views.ts";
+import { project, toScreen, type ScreenPoint } from "../drawing/view-transform.ts";
+import type { LaidView, LaidViews } from "../paper/lay-views.ts";
+import { drawnRect, isWithin } from "../paper/lens.ts";
 import type { Field } from "../paper/use-field.ts";
 import type { LeaderAnchor } from "../sheet/contract.ts";
 
@@ -16,6 +17,8 @@ export type ViewsOnField = {
   views: LaidViews;
   field: Field;
   isometric: boolean;
+  /** Where the picture of the whole is seen from. */
+  picture: EyePlace;
 };
 
 /**
@@ -29,17 +32,24 @@ export function anchorFinder({
   views,
   field,
   isometric,
+  picture,
 }: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
   const elevation = elevationModel(scheme, side);
-  const solid = isometricModel(scheme);
+  const solid = isometricModel(scheme, pictureEye(picture));
   return (target) => {
     const found =
-      elevationAnchor(target, elevation, views.elevation.transform) ??
-      (isometric && !views.oneView ? isometricAnchor(target.elementId, solid, views.isometric.transform) : null) ??
-      (!views.oneView && storeyAt(scheme, target.at) === storey ? onPlan(target.at, views) : null);
+      inSight(views.elevation, elevationAnchor(target, elevation, views.elevation.transform)) ??
+      (isometric && !views.oneView
+        ? inSight(views.isometric, isometricAnchor(target.elementId, solid, views.isometric.transform))
+        : null) ??
+      (!views.oneView && storeyAt(scheme, target.at) === storey ? inSight(views.plan, onPlan(target.at, views)) : null);
     return found === null ? null : { ...found, xPx: found.xPx + field.leftPx, yPx: found.yPx + field.topPx };
   };
 }
+
+/** A place that a view looked into more closely has lost from sight has no leader there. */
+const inSight = <A extends ScreenPoint>({ rect }: LaidView, anchor: A | null): A | null =>
+  anchor !== null && isWithin(drawnRect(rect), anchor) ? anchor : null;
 
 const onPlan = (at: PointMm, { plan }: LaidViews) => ({
   ...toScreen(plan.transform, project("plan", at)),

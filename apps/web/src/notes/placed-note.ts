@@ -11,6 +11,23 @@ export type UnplacedNote = Omit<SheetNote, "number" | "anchor"> & { id: string; 
 
 export type PlacedNote = SheetNote & { id: string; elementId: string };
 
+/** The same notes in the same order, their leaders where the views now show their places. */
+export function seenNotes(
+  placed: readonly PlacedNote[],
+  notes: readonly UnplacedNote[],
+  view: ViewsOnField,
+): PlacedNote[] {
+  const anchorOf = anchorFinder(view);
+  const places = new Map(notes.map(({ id, at }) => [id, at]));
+  const ends = separateEnds(
+    placed.map(({ id, elementId }) => {
+      const at = places.get(id) ?? null;
+      return at === null ? null : anchorOf({ elementId, at });
+    }),
+  );
+  return placed.map((note, index) => ({ ...note, anchor: ends[index] ?? null }));
+}
+
 /** Notes in an order in which leaders do not cross; those without a place come last. */
 export function placeNotes(notes: readonly UnplacedNote[], view: ViewsOnField | null): PlacedNote[] {
   const anchorOf = view === null ? null : anchorFinder(view);

@@ -4,7 +4,9 @@ import type { ReactNode } from "react";
 import type { ViewLayer } from "../drawing/contract.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
-import { leaderAnchors, noteNumbers, placeNotes } from "../notes/placed-note.ts";
+import { project, toScreen } from "../drawing/view-transform.ts";
+import { elementPlace } from "../notes/element-place.ts";
+import { leaderAnchors, noteNumbers, placeNotes, seenNotes } from "../notes/placed-note.ts";
 import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
 import { useKeys } from "../keys/use-keys.ts";
 import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
@@ -13,12 +15,15 @@ import { NotesMargin } from "../sheet/NotesMargin.tsx";
 import { SheetFrame } from "../sheet/SheetFrame.tsx";
 import type { NoteSlot } from "../sheet/contract.ts";
 import { FieldTeller } from "./FieldTeller.tsx";
+import { isPlain } from "./lens.ts";
+import type { LaidViews } from "./lay-views.ts";
 import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
 import { UnfoldedPaper } from "./UnfoldedPaper.tsx";
 import { useLettered } from "./use-lettered.ts";
-import { useField } from "./use-field.ts";
+import { lensKeys, useLenses } from "./use-lenses.ts";
+import { useField, type Field } from "./use-field.ts";
 import type { Eye } from "./use-eye.ts";
 
 export interface PaperSheetProps {
@@ -70,28 +75,33 @@ export function PaperSheet(props: PaperSheetProps) {
   const { field, onField } = useField();
   const chosenIds = useMemo(() => new Set(hand.chosenIds), [hand.chosenIds]);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
-  const views = useMemo(
-    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey)),
-    [field, laidBy, eye.side, eye.storey],
+  const laid = useMemo(
+    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey, eye.picture)),
+    [field, laidBy, eye.side, eye.storey, eye.picture],
   );
-  const notes = useMemo(
-    () =>
-      placeNotes(
-        props.notes,
-        field === null || views === null || eye.unfoldedId !== null
-          ? null
-          : { scheme, side: eye.side, storey: eye.storey, views, field, isometric: props.isometric ?? true },
-      ),
-    [props.notes, scheme, eye.side, eye.storey, eye.unfoldedId, views, field, props.isometric],
-  );
+  const looking = useLenses(laid, eye.side);
+  const { views } = looking;
+  const notes = useNotesOnViews(props, field, laid, views);
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const overlay = useRef<SVGGElement>(null);
   const lettered = useLettered(overlay, notes);
   const chosen = notes.find(({ id }) => id === props.chosenNoteId);
+  const show = (id: string) => {
+    const at = views === null || isPlain(looking.lenses.elevation) ? null : elementPlace(scheme, id);
+    if (views !== null && at !== null) looking.bring(toScreen(views.elevation.transform, project(eye.side, at)));
+  };
+  const chooseNote = (note: PlacedNote) => {
+    props.onNote(note);
+    show(note.elementId);
+  };
+  const focus = (id: string) => {
+    hand.focused(id);
+    if (document.activeElement?.matches(":focus-visible") === true) show(id);
+  };
   const step = (by: 1 | -1) => {
     const at = chosen === undefined ? (by === 1 ? -1 : 0) : chosen.number - 1;
     const next = notes.at((at + by + notes.length) % Math.max(1, notes.length));
-    if (next !== undefined) props.onNote(next);
+    if (next !== undefined) chooseNote(next);
   };
   const unfold = () => eye.unfold(eye.unfoldedId === null ? unitOf(scheme, hand.chosenId) : null);
   useKeys({
@@ -100,6 +110,11 @@ export function PaperSheet(props: PaperSheetProps) {
     v: () => eye.turn(1),
     "Shift+v": () => eye.turn(-1),
     u: unfold,
+    o: () => eye.stepPicture(1, 0),
+    "Shift+o": () => eye.stepPicture(-1, 0),
+    i: () => eye.stepPicture(0, 1),
+    "Shift+i": () => eye.stepPicture(0, -1),
+    ...lensKeys(looking),
   });
   return (
     <SheetFrame
@@ -137,6 +152,10 @@ export function PaperSheet(props: PaperSheetProps) {
                 <SchemePaper
                   field={place}
                   views={views}
+                  looking={looking}
+                  picture={eye.picture}
+                  onPicture={eye.dragPicture}
+                  onPictureHome={eye.pictureAsIsometric}
                   scheme={scheme}
                   assessment={props.assessment}
                   side={eye.side}
@@ -157,8 +176,9 @@ export function PaperSheet(props: PaperSheetProps) {
                   onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
                   onMove={hand.moveTo}
                   onDrop={hand.drop}
-                  onFocusElement={hand.focused}
+                  onFocusElement={focus}
                   onSide={eye.turnTo}
+                  onCancel={() => hand.hold(null)}
                 />
               )}
             </AlsoChosen>
@@ -174,7 +194,7 @@ export function PaperSheet(props: PaperSheetProps) {
           chosenNumber={chosen?.number ?? null}
           onChoose={(number) => {
             const note = notes.find((each) => each.number === number);
-            if (note !== undefined) props.onNote(note);
+            if (note !== undefined) chooseNote(note);
           }}
           slip={props.slip}
           footer={views === null ? undefined : props.footer?.(views.elevation.transform.pxPerM)}
@@ -192,6 +212,28 @@ export function PaperSheet(props: PaperSheetProps) {
         </g>
       }
     />
+  );
+}
+
+/** Notes numbered by the views as laid, so that looking closer renumbers none; their leaders end where they are seen. */
+function useNotesOnViews(
+  { notes, scheme, eye, isometric = true }: PaperSheetProps,
+  field: Field | null,
+  laid: LaidViews | null,
+  views: LaidViews | null,
+): readonly PlacedNote[] {
+  const { side, storey, unfoldedId, picture } = eye;
+  const on = useMemo(
+    () =>
+      field === null || laid === null || unfoldedId !== null
+        ? null
+        : { scheme, side, storey, views: laid, field, isometric, picture },
+    [field, laid, unfoldedId, scheme, side, storey, isometric, picture],
+  );
+  const placed = useMemo(() => placeNotes(notes, on), [notes, on]);
+  return useMemo(
+    () => (on === null || views === null || views === laid ? placed : seenNotes(placed, notes, { ...on, views })),
+    [placed, notes, on, views, laid],
   );
 }
 

@@ -1,25 +1,35 @@
 import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import { memo, useCallback, useDeferredValue, useRef, useState } from "react";
 import type { PointerEvent } from "react";
-import { storeysOf } from "@cornerway/engine";
+import { storeysOf, type EyePlace } from "@cornerway/engine";
 import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
 import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
-import { ViewTitle } from "../drawing/ViewTitle.tsx";
 import { screenToSite, type Projection } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
 import { viewAt } from "./lay-views.ts";
-import type { LaidView, LaidViews, RectPx } from "./lay-views.ts";
+import { isPlain, type Lens } from "./lens.ts";
+import { useOrbitPointer } from "./use-orbit-pointer.ts";
+import { useLensPointer } from "./use-lens-pointer.ts";
+import type { LookedAt } from "./use-lenses.ts";
+import { WithinView } from "./WithinView.tsx";
+import type { LaidView, LaidViews } from "./lay-views.ts";
 import type { Field } from "./use-field.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
-import { SideChoice } from "./SideChoice.tsx";
+import { PaperTitles } from "./PaperTitles.tsx";
 import "./paper.css";
 
 export interface SchemePaperProps {
   field: Field;
   views: LaidViews;
+  looking: LookedAt;
+  /** Where the picture of the whole is seen from. */
+  picture: EyePlace;
+  /** Turns that picture by the hand, px right and down. */
+  onPicture: (rightPx: number, downPx: number) => void;
+  onPictureHome: () => void;
   scheme: Scheme;
   assessment: Assessment | null;
   side: Side;
@@ -47,6 +57,8 @@ export interface SchemePaperProps {
   onDrop: () => void;
   onFocusElement: (id: string) => void;
   onSide: (side: Side) => void;
+  /** Lets go of what is held: the fingers took the drawing itself. */
+  onCancel: () => void;
 }
 
 /** Pointer reach of snapping, px on the paper. */
@@ -56,6 +68,9 @@ const reachPx = 12;
 export function SchemePaper(props: SchemePaperProps) {
   const { field, views, scheme, side, storey } = props;
   const picked = useRef<PickedElement | null>(null);
+  const paper = useRef<SVGSVGElement>(null);
+  const orbit = useOrbitPointer(paper, views, props.onPicture);
+  const lens = useLensPointer(paper, views, props.looking, props.onCancel);
   const [planWanted, setPlanWanted] = useState(false);
   const planShown = views.oneView && planWanted;
   const pick = useCallback((found: PickedElement) => {
@@ -63,6 +78,7 @@ export function SchemePaper(props: SchemePaperProps) {
   }, []);
   const levelMm = storeysOf(scheme)[storey]?.levelMm ?? scheme.site.groundZUm / 1000;
   const point = (event: PointerEvent<SVGSVGElement>) => pointOf(event, views, side, levelMm);
+  const { lenses } = props.looking;
   const shared = {
     scheme,
     assessment: props.assessment,
@@ -82,6 +98,7 @@ export function SchemePaper(props: SchemePaperProps) {
   const calmAssessment = useDeferredValue(props.assessment);
   return (
     <svg
+      ref={paper}
       className={props.inHand ? "paper paper-in-hand" : "paper"}
       width={field.widthPx}
       height={field.heightPx}
@@ -89,6 +106,7 @@ export function SchemePaper(props: SchemePaperProps) {
       role={props.inHand ? "application" : "group"}
       aria-label={props.inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
       onPointerDown={(event) => {
+        if (lens.down(event) || (props.isometric && orbit.down(event))) return;
         const at = point(event);
         if (at !== null && event.button === 0) {
           event.currentTarget.setPointerCapture(event.pointerId);
@@ -97,29 +115,52 @@ export function SchemePaper(props: SchemePaperProps) {
         picked.current = null;
       }}
       onPointerMove={(event) => {
+        if (lens.move(event) || orbit.move(event)) return;
         const at = point(event);
         if (at !== null) props.onMove(at);
       }}
-      onPointerUp={props.onDrop}
+      onPointerUp={(event) => {
+        if (lens.up(event)) return;
+        const orbited = orbit.up();
+        if (orbited === "pressed" && picked.current !== null) props.onFocusElement(picked.current.id);
+        if (orbited === null) props.onDrop();
+        picked.current = null;
+      }}
+      onPointerCancel={lens.up}
     >
       {props.isometric && !views.oneView ? (
-        <CalmIsometric
-          {...shared}
-          scheme={calmScheme}
-          assessment={calmAssessment}
-          transform={views.isometric.transform}
-        />
+        <WithinView name="isometric" view={views.isometric} lens={lenses.isometric}>
+          <CalmIsometric
+            {...shared}
+            scheme={calmScheme}
+            assessment={calmAssessment}
+            transform={views.isometric.transform}
+            eye={props.picture}
+          />
+        </WithinView>
       ) : null}
-      {views.oneView && !planShown ? null : <PlanView {...shared} transform={views.plan.transform} storey={storey} />}
+      {views.oneView && !planShown ? null : (
+        <WithinView name="plan" view={views.plan} lens={lenses.plan}>
+          <PlanView
+            {...shared}
+            transform={views.plan.transform}
+            storey={storey}
+            seenFrom={seenFrom(views.plan, lenses.plan)}
+          />
+        </WithinView>
+      )}
       {planShown ? null : (
-        <ElevationView
-          {...shared}
-          transform={views.elevation.transform}
-          side={side}
-          figures
-          levelLinesFromPx={-66}
-          levelLinesToPx={field.widthPx - 24}
-        />
+        <WithinView name="elevation" view={views.elevation} lens={lenses.elevation}>
+          <ElevationView
+            {...shared}
+            transform={views.elevation.transform}
+            side={side}
+            figures
+            levelLinesFromPx={-66}
+            levelLinesToPx={field.widthPx - 24}
+            seenFrom={seenFrom(views.elevation, lenses.elevation)}
+          />
+        </WithinView>
       )}
       <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
       {props.aligning === undefined ? null : <AligningTicks {...props} aligning={props.aligning} />}
@@ -127,6 +168,9 @@ export function SchemePaper(props: SchemePaperProps) {
     </svg>
   );
 }
+
+/** Where a view looked into more closely begins; nothing where the whole of it is seen. */
+const seenFrom = ({ rect }: LaidView, lens: Lens) => (isPlain(lens) ? undefined : rect);
 
 const CalmIsometric = memo(IsometricView);
 
@@ -144,45 +188,6 @@ function AligningTicks({
     </>
   );
 }
-
-type PaperTitlesProps = SchemePaperProps & { planShown: boolean; onPlan: (shown: boolean) => void };
-
-function PaperTitles({ onSide, planShown, onPlan, ...props }: PaperTitlesProps) {
-  const { views, side, storey, scheme, remark, assessment, isometric: shown } = props;
-  const storeyName = (storeysOf(scheme)[storey]?.name ?? "Ground").toLowerCase();
-  const planTitle = `plan, ${storeyName} floor`;
-  const { elevation, plan, isometric, oneView } = views;
-  const stroke = assessment === null ? "not checked" : "stroke width is force, by statics alone";
-  return (
-    <>
-      <ViewTitle
-        number={1}
-        title={planShown ? planTitle : `${side} elevation${remark === undefined ? "" : `, ${remark}`}`}
-        remark={oneView ? scaleOf(planShown ? plan : elevation) : `${scaleOf(elevation)} · ${stroke}`}
-        {...titlePlace(elevation.rect)}
-      />
-      <SideChoice
-        xPx={elevation.rect.leftPx + elevation.rect.widthPx - (oneView ? 234 : 196)}
-        yPx={titlePlace(elevation.rect).yPx + 15}
-        side={planShown ? null : side}
-        onSide={(to) => {
-          onPlan(false);
-          onSide(to);
-        }}
-        onPlan={oneView ? () => onPlan(true) : undefined}
-      />
-      {oneView ? null : <ViewTitle number={2} title={planTitle} remark={scaleOf(plan)} {...titlePlace(plan.rect)} />}
-      {shown && !oneView ? (
-        <ViewTitle number={3} title="isometric" remark="not to scale" {...titlePlace(isometric.rect)} />
-      ) : null}
-    </>
-  );
-}
-
-/** 50 px a metre is 1:100 on the sheet. */
-const scaleOf = ({ transform }: LaidView) => `1:${Math.round(5000 / transform.pxPerM)}`;
-
-const titlePlace = ({ leftPx, topPx, heightPx }: RectPx) => ({ xPx: leftPx + 26, yPx: topPx + heightPx - 24 });
 
 function pointOf(event: PointerEvent<SVGSVGElement>, views: LaidViews, side: Side, levelMm: number): Point | null {
   const box = event.currentTarget.getBoundingClientRect();

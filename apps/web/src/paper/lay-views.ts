@@ -1,4 +1,11 @@
-import { placeContainer, solidCorners, isometricModel, isometricSize } from "@cornerway/engine";
+import {
+  isometricPlace,
+  pictureEye,
+  pictureSize,
+  placeContainer,
+  solidCorners,
+  type EyePlace,
+} from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
 import { project } from "../drawing/view-transform.ts";
@@ -45,7 +52,13 @@ const oneViewBelowPx = 480;
  * Where the three views stand on the field: elevation above, plan and isometric below it side by side. The plan is
  * drawn as large as its own storey allows; the elevation keeps its place whatever storey is cut.
  */
-export function layViews(field: FieldPx, scheme: Scheme, side: Side, storey: number): LaidViews {
+export function layViews(
+  field: FieldPx,
+  scheme: Scheme,
+  side: Side,
+  storey: number,
+  picture: EyePlace = isometricPlace,
+): LaidViews {
   const half = Math.round(field.widthPx * 0.52);
   const oneView = field.widthPx < oneViewBelowPx;
   const above = oneView ? field.heightPx : Math.round(field.heightPx * bestShare(field, half, scheme, side));
@@ -56,7 +69,7 @@ export function layViews(field: FieldPx, scheme: Scheme, side: Side, storey: num
     oneView,
     elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
     plan: planOn(oneView ? top : left, scheme, storey),
-    isometric: { rect: right, transform: isometricTransform(right, scheme) },
+    isometric: { rect: right, transform: isometricTransform(right, scheme, picture) },
   };
 }
 
@@ -146,9 +159,11 @@ function centred(rect: RectPx, extent: Extent, room: RoomPx): ViewTransform {
 /** Most px a metre of the isometric: a single unit is not drawn larger than this. */
 const mostIsometricPxPerM = 22;
 
-/** The isometric, as large as its own outline allows, its title under it. */
-function isometricTransform(rect: RectPx, scheme: Scheme): ViewTransform {
-  const { widthMm, heightMm } = isometricSize(isometricModel(scheme));
+/** The picture of the whole, as large as its outline allows as isometric and as seen now, its title under it. */
+function isometricTransform(rect: RectPx, scheme: Scheme, picture: EyePlace): ViewTransform {
+  const sizes = [isometricPlace, picture].map((place) => pictureSize(scheme, pictureEye(place)));
+  const widthMm = Math.max(...sizes.map((size) => size.widthMm));
+  const heightMm = Math.max(...sizes.map((size) => size.heightMm));
   const across = ((rect.widthPx - 70) * 1000) / Math.max(1, widthMm);
   const up = ((rect.heightPx - 66) * 1000) / Math.max(1, heightMm);
   return {

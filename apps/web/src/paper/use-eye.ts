@@ -1,7 +1,8 @@
-import { storeysOf } from "@cornerway/engine";
+import { isometricPlace, storeysOf, type EyePlace } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import { useState } from "react";
 import type { Side } from "../drawing/contract.ts";
+import { orbited, orbitedByPx } from "./orbit.ts";
 
 const round: readonly Side[] = ["south", "east", "north", "west"];
 
@@ -10,6 +11,7 @@ export function useEye(scheme: Scheme) {
   const [side, turnTo] = useState<Side>("south");
   const [unfoldedWanted, unfold] = useState<string | null>(null);
   const unfoldedId = scheme.containers.some(({ id }) => id === unfoldedWanted) ? unfoldedWanted : null;
+  const [picture, lookFrom] = useState<EyePlace>(isometricPlace);
   const [wanted, cutAt] = useState(0);
   const top = Math.max(0, storeysOf(scheme).length - 1);
   const storey = Math.min(wanted, top);
@@ -23,6 +25,14 @@ export function useEye(scheme: Scheme) {
     /** One unit laid open on the whole field, or null for the building. */
     unfold,
     cutAt,
+    /** Where the picture of the whole is seen from. */
+    picture,
+    /** Round the building and up or down, by the hand. */
+    dragPicture: (rightPx: number, downPx: number) => lookFrom((from) => orbitedByPx(from, rightPx, downPx)),
+    /** The same in steps of 15° round and 10° up. */
+    stepPicture: (round: -1 | 0 | 1, rise: -1 | 0 | 1) =>
+      lookFrom((from) => orbited(from, round * 15_000, rise * 10_000)),
+    pictureAsIsometric: () => lookFrom(isometricPlace),
     up: () => cutAt(Math.min(top, storey + 1)),
     down: () => cutAt(Math.max(0, storey - 1)),
   };

@@ -4,7 +4,9 @@ import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
 import type { Side } from "../drawing/contract.ts";
 import { notesFromMarks } from "../notes/notes-from-marks.ts";
 import { leaderAnchors, noteNumbers, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
+import { isometricPlace } from "@cornerway/engine";
 import { layViews } from "../paper/lay-views.ts";
+import { useLenses } from "../paper/use-lenses.ts";
 import { levelMarks } from "../paper/level-marks.ts";
 import { SchemePaper } from "../paper/SchemePaper.tsx";
 import type { FieldPlace, NoteSlot, ToolName } from "../sheet/contract.ts";
@@ -33,7 +35,9 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
   const [storey, setStorey] = useState(storeyAtFirst);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [chosen, setChosen] = useState<number | null>(null);
-  const views = useMemo(() => layViews(place, scheme, side, storey), [place, scheme, side, storey]);
+  const laid = useMemo(() => layViews(place, scheme, side, storey), [place, scheme, side, storey]);
+  const looking = useLenses(laid, side);
+  const views = looking.views ?? laid;
   const notes = useMemo(() => notesOf(assessment, scheme, place, side), [assessment, scheme, place, side]);
   const proposed = useMemo(() => (review ? withTwoPosts(scheme) : undefined), [review, scheme]);
   return (
@@ -60,6 +64,10 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
           <SchemePaper
             field={place}
             views={views}
+            looking={looking}
+            picture={isometricPlace}
+            onPicture={() => undefined}
+            onPictureHome={() => undefined}
             scheme={scheme}
             assessment={assessment}
             side={side}
@@ -76,6 +84,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             onDrop={() => undefined}
             onFocusElement={setChosenId}
             onSide={() => undefined}
+            onCancel={() => undefined}
           />
           {scheme.containers.length === 0 && (
             <div className="preview-lessons">
@@ -158,6 +167,7 @@ function notesOf(assessment: Assessment | null, scheme: Scheme, place: FieldPlac
     views: layViews(place, scheme, side, 1),
     field: place,
     isometric: true,
+    picture: isometricPlace,
   });
 }
 

@@ -142,7 +142,9 @@ describe("the isometric", () => {
         <IsometricView scheme={demoScheme} assessment={assessment} transform={transform} />
       </svg>,
     );
-    const order = [...container.querySelectorAll("[data-element]")].map((item) => item.getAttribute("data-element"));
+    const order = [...container.querySelectorAll("[data-kind=container]")].map((item) =>
+      item.getAttribute("data-element"),
+    );
     expect(order).toHaveLength(demoScheme.containers.length);
     for (const [behind, before] of [
       ["g1", "f1"],

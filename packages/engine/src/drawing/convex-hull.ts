@@ -19,5 +19,11 @@ export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {
   return [...chain(sorted), ...chain(sorted.toReversed())];
 }
 
+/** True when every point lies in an anticlockwise convex outline or on its edge. */
+export const holdsAll = (hull: readonly IsoPoint[], points: readonly IsoPoint[]): boolean =>
+  hull.every((from, index) =>
+    points.every((point) => cross(from, hull[(index + 1) % hull.length] ?? from, point) >= 0),
+  );
+
 const cross = (o: IsoPoint, a: IsoPoint, b: IsoPoint): number =>
   (a.rightMm - o.rightMm) * (b.downMm - o.downMm) - (a.downMm - o.downMm) * (b.rightMm - o.rightMm);

@@ -1,43 +1,90 @@
-import { solidCorners, type PlacedContainer } from "../geometry/place.ts";
+import type { PointMm } from "@cornerway/schema";
+import { convexHull } from "./convex-hull.ts";
+import type { IsoPoint } from "./iso-point.ts";
+import { dot, onPicture, type PictureEye } from "./picture-eye.ts";
+import { facesOf, middleOf, type Solid } from "./solid.ts";
 
-/** Far units first: one is behind another when a plane between them puts it north, west or below. */
-export function drawingOrder(placed: readonly PlacedContainer[]): PlacedContainer[] {
-  const bounds = new Map(placed.map((unit) => [unit.id, boundsOf(unit)]));
-  const left = placed.toSorted((a, b) => a.baseZMm - b.baseZMm || (a.id < b.id ? -1 : 1));
-  const order: PlacedContainer[] = [];
-  while (left.length > 0) {
-    const at = left.findIndex((unit) =>
-      left.every((other) => other === unit || !behind(bounds.get(other.id), bounds.get(unit.id))),
-    );
-    order.push(...left.splice(Math.max(0, at), 1));
+/** A solid with what its order is told by. */
+type Placed<S> = {
+  readonly solid: S;
+  readonly corners: readonly PointMm[];
+  readonly normals: readonly PointMm[];
+  readonly outline: readonly IsoPoint[];
+  readonly nearness: number;
+};
+
+/**
+ * Far solids first, so that each drawn over those before it hides what it stands before. One may cover another only if
+ * their outlines meet on paper and no plane between them puts it on the far side. Where several cover each other in a
+ * ring no order is right; the farthest of them then goes first.
+ */
+export function drawingOrder<S extends Solid>(solids: readonly S[], eye: PictureEye): S[] {
+  const placed = solids.map((solid) => placedFor(solid, eye));
+  const before = placed.map((one) => placed.map((other) => one !== other && isBehind(one, other, eye)));
+  const left = new Set(placed.keys());
+  const order: S[] = [];
+  while (left.size > 0) {
+    const rest = [...left];
+    const free = rest.filter((at) => rest.every((other) => before[other]?.[at] !== true));
+    const next = farthest(free.length > 0 ? free : rest, placed);
+    left.delete(next);
+    const found = placed[next];
+    if (found !== undefined) order.push(found.solid);
   }
   return order;
 }
 
-type Bounds = { x0: number; x1: number; y0: number; y1: number; z0: number; z1: number };
-
-const touchMm = 30;
-
-/** True when `a` has to be drawn before `b`. */
-function behind(a: Bounds | undefined, b: Bounds | undefined): boolean {
-  if (a === undefined || b === undefined) return false;
-  if (a.z1 <= b.z0 + touchMm) return true;
-  if (b.z1 <= a.z0 + touchMm) return false;
-  if (a.y0 >= b.y1 - touchMm) return true;
-  if (b.y0 >= a.y1 - touchMm) return false;
-  return a.x1 <= b.x0 + touchMm;
-}
-
-function boundsOf(unit: PlacedContainer): Bounds {
-  const corners = solidCorners(unit);
-  const xs = corners.map(({ xMm }) => xMm);
-  const ys = corners.map(({ yMm }) => yMm);
+function placedFor<S extends Solid>(solid: S, eye: PictureEye): Placed<S> {
+  const { corners } = solid;
   return {
-    x0: Math.min(...xs),
-    x1: Math.max(...xs),
-    y0: Math.min(...ys),
-    y1: Math.max(...ys),
-    z0: unit.baseZMm,
-    z1: unit.topZMm,
+    solid,
+    corners,
+    normals: facesOf(solid).map(({ normal }) => normal),
+    outline: convexHull(corners.map((at) => onPicture(eye, at))),
+    nearness: dot(eye.towards, middleOf(corners)),
   };
 }
+
+const farthest = <S>(among: readonly number[], placed: readonly Placed<S>[]): number =>
+  among.reduce((best, at) => ((placed[at]?.nearness ?? 0) < (placed[best]?.nearness ?? 0) ? at : best), among[0] ?? 0);
+
+/** True when `a` has to be drawn before `b`: `b` may cover it, and it may not cover `b`. */
+const isBehind = <S>(a: Placed<S>, b: Placed<S>, eye: PictureEye): boolean =>
+  liesBeyond(a, b, eye) && meet(a.outline, b.outline) && !liesBeyond(b, a, eye);
+
+/** Solids that touch may run into each other by this much, mm, a thin one by half its thickness. */
+const touchMm = 30;
+/** A plane seen less steeply than this tells nothing of near and far (cosine). */
+const edgeOn = 1e-9;
+
+/** True when a plane of either solid parts them with `a` on the side away from the eye. */
+const liesBeyond = <S>(a: Placed<S>, b: Placed<S>, eye: PictureEye): boolean =>
+  [...a.normals, ...b.normals].some((normal) => {
+    const facing = dot(normal, eye.towards);
+    if (Math.abs(facing) < edgeOn) return false;
+    const sign = facing > 0 ? 1 : -1;
+    const [near, far] = [rangeAlong(a.corners, normal, sign), rangeAlong(b.corners, normal, sign)];
+    const into = Math.min(touchMm, (near.most - near.least) / 2, (far.most - far.least) / 2);
+    return near.most <= far.least + into;
+  });
+
+function rangeAlong(corners: readonly PointMm[], normal: PointMm, sign: number): { least: number; most: number } {
+  const along = corners.map((at) => sign * dot(normal, at));
+  return { least: Math.min(...along), most: Math.max(...along) };
+}
+
+/** Outlines that only touch on paper cover nothing of each other, mm. */
+const apartMm = 0.5;
+
+/** True when two convex outlines share some area: no edge of either parts them. */
+const meet = (a: readonly IsoPoint[], b: readonly IsoPoint[]): boolean => !isParted(a, b) && !isParted(b, a);
+
+const isParted = (by: readonly IsoPoint[], other: readonly IsoPoint[]): boolean =>
+  by.some((from, index) => {
+    const to = by[(index + 1) % by.length] ?? from;
+    const [right, down] = [to.rightMm - from.rightMm, to.downMm - from.downMm];
+    const long = Math.sqrt(right * right + down * down);
+    return other.every(
+      (at) => (at.rightMm - from.rightMm) * down - (at.downMm - from.downMm) * right >= -apartMm * long,
+    );
+  });

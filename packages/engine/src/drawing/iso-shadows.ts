@@ -1,23 +1,24 @@
 import type { PointMm } from "@cornerway/schema";
 import { solidCorners, type PlacedContainer } from "../geometry/place.ts";
 import { convexHull } from "./convex-hull.ts";
-import { isoPoint, type IsoPoint } from "./iso-point.ts";
+import type { IsoPoint } from "./iso-point.ts";
+import { onPicture, type PictureEye } from "./picture-eye.ts";
 
 /** Sun about 45° high in the south-west: what stands 1 m high throws its shadow this far east and north, m. */
 const shadowPerHeight = { east: 0.62, north: 0.32 } as const;
 
 /** The shadow of a unit on the ground. */
-export const groundShadow = (unit: PlacedContainer, groundMm: number): IsoPoint[] =>
-  hullAt(fallenOn(unit, groundMm), groundMm);
+export const groundShadow = (unit: PlacedContainer, groundMm: number, eye: PictureEye): IsoPoint[] =>
+  convexHull(fallenOn(unit, groundMm).map(({ xMm, yMm }) => onPicture(eye, { xMm, yMm, zMm: groundMm })));
 
 /** Shadows on a unit's roof of those that stand higher, each cut off at the roof's edge. */
-export function roofShadows(unit: PlacedContainer, all: readonly PlacedContainer[]): IsoPoint[][] {
+export function roofShadows(unit: PlacedContainer, all: readonly PlacedContainer[], eye: PictureEye): IsoPoint[][] {
   const roof = solidCorners(unit).slice(4);
   return all
     .filter((other) => other.baseZMm > unit.topZMm - touchMm)
     .map((other) => clipped(hullInPlan(fallenOn(other, unit.topZMm)), roof))
     .filter((shadow) => shadow.length > 2)
-    .map((shadow) => shadow.map(({ xMm, yMm }) => isoPoint({ xMm, yMm, zMm: unit.topZMm })));
+    .map((shadow) => shadow.map(({ xMm, yMm }) => onPicture(eye, { xMm, yMm, zMm: unit.topZMm })));
 }
 
 type PlanPoint = Pick<PointMm, "xMm" | "yMm">;
@@ -31,9 +32,6 @@ const fallenOn = (unit: PlacedContainer, levelMm: number): PlanPoint[] =>
     const heightMm = Math.max(0, zMm - levelMm);
     return { xMm: xMm + heightMm * shadowPerHeight.east, yMm: yMm + heightMm * shadowPerHeight.north };
   });
-
-const hullAt = (points: readonly PlanPoint[], zMm: number): IsoPoint[] =>
-  convexHull(points.map(({ xMm, yMm }) => isoPoint({ xMm, yMm, zMm })));
 
 /** Convex hull in plan, anticlockwise. */
 const hullInPlan = (points: readonly PlanPoint[]): PlanPoint[] =>

@@ -2,10 +2,13 @@ import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { placeContainer, solidCorners, type PlacedContainer } from "../geometry/place.ts";
 import type { SideFace } from "./elevation-faces.ts";
-import { convexHull } from "./convex-hull.ts";
+import { convexHull, holdsAll } from "./convex-hull.ts";
 import { drawingOrder } from "./drawing-order.ts";
 import { groundShadow, roofShadows } from "./iso-shadows.ts";
-import { isoPoint, type IsoPoint } from "./iso-point.ts";
+import type { IsoPoint } from "./iso-point.ts";
+import { dot, isometricEye, onPicture, type PictureEye } from "./picture-eye.ts";
+import { addedSolids, type AddedSolid } from "./added-solids.ts";
+import { facesOf, type Solid } from "./solid.ts";
 
 export type IsoFace = {
   face: SideFace | "roof";
@@ -28,59 +31,115 @@ export type IsoUnit = {
   roofShadows: readonly (readonly IsoPoint[])[];
 };
 
+/** An added post, beam, seat or pad: the sides of it that face the eye. */
+export type IsoAdded = {
+  id: string;
+  kind: AddedSolid["kind"];
+  silhouette: readonly IsoPoint[];
+  faces: readonly { outline: readonly IsoPoint[]; shaded: boolean }[];
+};
+
+export type IsoThing = ({ kind: "unit" } & IsoUnit) | IsoAdded;
+
 export type IsometricModel = {
-  /** Farthest first. */
+  /** All that is drawn, farthest first: each hides what it stands before. */
+  things: readonly IsoThing[];
+  /** The units among them, farthest first. */
   units: readonly IsoUnit[];
   /** Shadows on the ground, as outlines. */
   shadows: readonly (readonly IsoPoint[])[];
   middle: IsoPoint;
 };
 
-export function isometricModel(scheme: Scheme): IsometricModel {
+/** The building as a picture without vanishing point, from the south-east and above unless another eye is given. */
+export function isometricModel(scheme: Scheme, eye: PictureEye = isometricEye): IsometricModel {
   const placed = scheme.containers.map(placeContainer);
-  const units = drawingOrder(placed).map((unit) =>
-    unitOf(
-      unit,
-      placed,
-      scheme.openings.filter(({ containerId }) => containerId === unit.id),
-    ),
-  );
+  const solids: PictureSolid[] = [...placed.map(unitSolid), ...addedSolids(scheme)];
+  const drawn = drawingOrder(solids, eye).map((solid): IsoThing => {
+    if (solid.kind !== "unit") return addedOf(solid, eye);
+    const openings = scheme.openings.filter(({ containerId }) => containerId === solid.id);
+    return { kind: "unit", ...unitOf(solid.placed, placed, openings, eye) };
+  });
+  const things = drawn.filter((thing, at) => thing.kind === "unit" || !isHidden(thing, drawn.slice(at + 1)));
+  const units = things.filter((thing) => thing.kind === "unit");
   const ground = scheme.site.groundZUm / 1000;
   return {
+    things,
     units,
-    shadows: placed.map((unit) => groundShadow(unit, ground)),
+    shadows: placed.map((unit) => groundShadow(unit, ground, eye)),
     middle: middleOf(units.flatMap(({ silhouette }) => silhouette)),
   };
 }
 
-/** Towards the eye in plan: east and south. */
-const facesEye = (normal: PointMm): boolean => normal.xMm - normal.yMm > 0.05;
+/** True when a single nearer thing covers the whole of it. */
+const isHidden = ({ silhouette }: IsoThing, nearer: readonly IsoThing[]): boolean =>
+  nearer.some((other) => holdsAll(other.silhouette, silhouette));
+
+type PictureSolid = (Solid & { kind: "unit"; placed: PlacedContainer }) | AddedSolid;
+
+const unitSolid = (placed: PlacedContainer): PictureSolid => ({
+  kind: "unit",
+  id: placed.id,
+  corners: solidCorners(placed),
+  placed,
+});
+
+function addedOf(solid: AddedSolid, eye: PictureEye): IsoAdded {
+  return {
+    id: solid.id,
+    kind: solid.kind,
+    silhouette: convexHull(solid.corners.map((at) => onPicture(eye, at))),
+    faces: facesOf(solid)
+      .filter(({ normal }) => facesEye(normal, eye))
+      .map(({ outline, normal }) => ({
+        outline: outline.map((at) => onPicture(eye, at)),
+        shaded: normal.zMm < leastUpwards && !facesSun(normal),
+      })),
+  };
+}
+
+/** Steeper than this a side takes the light from above whatever way it faces. */
+const leastUpwards = 0.5;
+
+/** Turned to the eye by more than a sliver. */
+const facesEye = (normal: PointMm, eye: PictureEye): boolean => dot(normal, eye.towards) > 0.05;
 /** Towards the sun in plan: south and west. */
 const facesSun = (normal: PointMm): boolean => -normal.xMm * 0.55 - normal.yMm > 0.2;
 
 const sideFaces: readonly SideFace[] = ["left", "right", "front", "door"];
 
-function unitOf(placed: PlacedContainer, all: readonly PlacedContainer[], openings: readonly Opening[]): IsoUnit {
-  const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal));
+function unitOf(
+  placed: PlacedContainer,
+  all: readonly PlacedContainer[],
+  openings: readonly Opening[],
+  eye: PictureEye,
+): IsoUnit {
+  const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal, eye));
   const faces = [...shown, "roof" as const].map((face) =>
     faceOf(
       placed,
       face,
       openings.filter((opening) => opening.face === face),
+      eye,
     ),
   );
   return {
     container: placed.container,
-    silhouette: convexHull(solidCorners(placed).map(isoPoint)),
+    silhouette: convexHull(solidCorners(placed).map((at) => onPicture(eye, at))),
     faces,
-    roofShadows: roofShadows(placed, all),
+    roofShadows: roofShadows(placed, all, eye),
   };
 }
 
-function faceOf(placed: PlacedContainer, face: IsoFace["face"], openings: readonly Opening[]): IsoFace {
+function faceOf(
+  placed: PlacedContainer,
+  face: IsoFace["face"],
+  openings: readonly Opening[],
+  eye: PictureEye,
+): IsoFace {
   const frame = faceFrame(placed, face);
   const { u1, v1 } = placed.dimensions.face(face);
-  const at = (u: number, v: number) => isoPoint(pointOnFace(frame, u, v));
+  const at = (u: number, v: number) => onPicture(eye, pointOnFace(frame, u, v));
   const quad = (u0: number, u9: number, v0: number, v9: number) => [at(u0, v0), at(u9, v0), at(u9, v9), at(u0, v9)];
   return {
     face,
@@ -132,8 +191,17 @@ function foldsOf(
 }
 
 /** Size of the picture on paper, mm; 0 while nothing is drawn. */
-export function isometricSize({ units }: IsometricModel): { widthMm: number; heightMm: number } {
-  const { left, right, top, foot } = boundsOf(units.flatMap(({ silhouette }) => silhouette));
+export const isometricSize = ({ units }: Pick<IsometricModel, "units">): PictureSize =>
+  sizeOf(units.flatMap(({ silhouette }) => silhouette));
+
+/** The same of a scheme, without drawing it. */
+export const pictureSize = (scheme: Scheme, eye: PictureEye = isometricEye): PictureSize =>
+  sizeOf(scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit))).map((at) => onPicture(eye, at)));
+
+export type PictureSize = { readonly widthMm: number; readonly heightMm: number };
+
+function sizeOf(points: readonly IsoPoint[]): PictureSize {
+  const { left, right, top, foot } = boundsOf(points);
   return { widthMm: right - left, heightMm: foot - top };
 }
 

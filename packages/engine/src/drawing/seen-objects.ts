@@ -3,6 +3,7 @@ import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
 import type { Side } from "./side.ts";
 import { project } from "./projection.ts";
 import { isSeen } from "./line-of-sight.ts";
+import { isometricEye, type PictureEye } from "./picture-eye.ts";
 import { placedObjects, type PlacedObject } from "./placed-object.ts";
 
 /** A thing to draw and whether something stands before it. */
@@ -16,17 +17,17 @@ export const eyeOf: Readonly<Record<Side, PointMm>> = {
   west: { xMm: -1, yMm: 0, zMm: 0 },
 };
 
-/** From the south-east and above, where lengths along all three axes show alike. */
-export const isometricEye: PointMm = { xMm: 1, yMm: -1, zMm: 1 };
-
 /** What an elevation shows, farthest first: a beam or a floor's load behind a wall dashed, other things behind one not at all. */
 export function seenOnElevation(scheme: Scheme, side: Side): SeenObject[] {
   const depth = ({ at }: PlacedObject) => project(side, at).depthMm;
   return seenFrom(scheme, eyeOf[side]).toSorted((a, b) => depth(b.object) - depth(a.object));
 }
 
-export const seenOnIsometric = (scheme: Scheme): SeenObject[] =>
-  seenFrom(scheme, isometricEye).filter(({ hidden }) => !hidden);
+/** What a picture shows besides its solids: ties, locks and loads that nothing stands before. */
+export const seenOnIsometric = (scheme: Scheme, eye: PictureEye = isometricEye): SeenObject[] =>
+  seenFrom(scheme, eye.towards).filter(({ object, hidden }) => !hidden && !isSolid(object.kind));
+
+const isSolid = (kind: PlacedObject["kind"]): boolean => kind === "beam" || kind === "seat";
 
 function seenFrom(scheme: Scheme, towards: PointMm): SeenObject[] {
   const units = scheme.containers.map(placeContainer);

@@ -12,13 +12,17 @@ type ElevationFrameProps = {
   view: ViewTransform;
   fromPx: number | undefined;
   toPx: number | undefined;
+  /** The top of what is seen, px; the grid's circles never leave it. */
+  seenFromPx: number | undefined;
 };
 
 /** Px above the roof at which the grid bubbles stand. */
 const bubbleRisePx = 30;
+/** Px from the edge of what is seen to the middle of a circle kept there. */
+const keptInPx = 15;
 
 /** What frames an elevation: level lines, grid with its bubbles, dimension strings. */
-export function ElevationFrame({ model, view, fromPx, toPx }: ElevationFrameProps) {
+export function ElevationFrame({ model, view, fromPx, toPx, seenFromPx = -Infinity }: ElevationFrameProps) {
   const { extent, grid, levels } = model;
   if (extent === null) return null;
   const ground = yToPx(view, model.groundMm);
@@ -41,7 +45,7 @@ export function ElevationFrame({ model, view, fromPx, toPx }: ElevationFrameProp
       <GridLines
         lines={lines}
         upright
-        bubblePx={yToPx(view, extent.z1Mm) - bubbleRisePx}
+        bubblePx={Math.max(yToPx(view, extent.z1Mm) - bubbleRisePx, seenFromPx + keptInPx)}
         toPx={ground + dimensionRowsPx.overall + 6}
       />
       <DimensionString placesPx={places} atPx={ground + dimensionRowsPx.bays} />

@@ -29,14 +29,24 @@ export function ElevationView(props: ElevationViewProps) {
   const model = useMemo(() => elevationModel(scheme, side, revisionLetters), [scheme, side, revisionLetters]);
   const words = useElementWords(props);
   if (model.extent === null && !bare) return <EmptyElevation view={view} groundMm={model.groundMm} />;
+  const frame = bare ? null : (
+    <ElevationFrame
+      model={model}
+      view={view}
+      fromPx={props.levelLinesFromPx}
+      toPx={props.levelLinesToPx}
+      seenFromPx={props.seenFrom?.topPx}
+    />
+  );
+  // Looked into more closely, the grid's circles stand on the drawing and have to lie over it.
+  const closer = props.seenFrom !== undefined;
   return (
     <g className="elevation">
-      {!bare && (
-        <ElevationFrame model={model} view={view} fromPx={props.levelLinesFromPx} toPx={props.levelLinesToPx} />
-      )}
+      {closer ? null : frame}
       {props.ghost !== undefined && <GhostElevation scheme={props.ghost} side={side} view={view} />}
       <ElevationElements model={model} words={words} {...props} />
       <ElevationSigns model={model} words={words} {...props} />
+      {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
   );
 }

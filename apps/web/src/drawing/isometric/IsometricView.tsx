@@ -1,11 +1,15 @@
 import {
-  seenOnIsometric,
   isometricModel,
+  isometricPlace,
+  onPicture,
+  pictureEye,
+  seenOnIsometric,
+  type IsoAdded,
   type IsoFace,
-  type IsoUnit,
-  isoPoint,
   type IsoPoint,
+  type IsoUnit,
 } from "@cornerway/engine";
+import { eyeCompass } from "./eye-words.ts";
 import { isoToPx } from "./iso-to-px.ts";
 import { atScale } from "../objects/at-scale.ts";
 import { memo, useMemo } from "react";
@@ -23,17 +27,15 @@ import { sameDrawn } from "../same-drawn.ts";
 import { useElementWords } from "../use-element-words.ts";
 import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
 
-/** The whole from the south-east and above, shaded on the sides away from the sun. Not to scale with the other views. */
+/** The whole from above, drawn far to near so that each thing hides what it stands before, shaded away from the sun. */
 export function IsometricView(props: IsometricViewProps) {
-  const { scheme, transform: view, selectedId } = props;
-  const model = useMemo(() => isometricModel(scheme), [scheme]);
-  const objects = useMemo(() => seenOnIsometric(scheme), [scheme]);
+  const { scheme, transform: view, selectedId, eye: place = isometricPlace } = props;
+  const eye = useMemo(() => pictureEye(place), [place]);
+  const model = useMemo(() => isometricModel(scheme, eye), [scheme, eye]);
+  const objects = useMemo(() => seenOnIsometric(scheme, eye), [scheme, eye]);
   const { verdicts, nameOf } = useElementWords(props);
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
-  const entryId = entryElement(
-    [...objects.map(({ object }) => object.id), ...model.units.map(({ container }) => container.id)],
-    selectedId,
-  );
+  const entryId = entryElement([...objects.map(({ object }) => object.id), ...model.things.map(idOf)], selectedId);
   const setting = { nameOf, entryId, selectedId: selectedId ?? null, still: false };
   return (
     <g className="isometric">
@@ -44,33 +46,65 @@ export function IsometricView(props: IsometricViewProps) {
         pointerEvents="none"
       />
       <ElementTree
-        label="From the south-east"
+        label={`From the ${eyeCompass(place)}`}
         locate={(id) => ({ at: placeOf(scheme, id) })}
         onElementPointerDown={props.onElementPointerDown}
         onElementFocus={props.onElementFocus}
       >
-        {model.units.map((unit) => {
-          const { id } = unit.container;
+        {model.things.map((thing) => {
+          const id = idOf(thing);
+          const outline = polygonPath(thing.silhouette.map(toPx));
           return (
             <DrawnElement
               key={id}
-              {...itemOf(setting, id, "container")}
-              rect={boundsOf(unit.silhouette.map(toPx))}
-              outline={polygonPath(unit.silhouette.map(toPx))}
+              {...itemOf(setting, id, thing.kind === "unit" ? "container" : thing.kind)}
+              rect={boundsOf(thing.silhouette.map(toPx))}
+              outline={outline}
             >
-              <IsoUnitDrawing unit={unit} middle={model.middle} view={view} verdicts={verdictsOf(unit, verdicts)} />
+              {thing.kind === "unit" ? (
+                <IsoUnitDrawing unit={thing} middle={model.middle} view={view} verdicts={verdictsOf(thing, verdicts)} />
+              ) : (
+                <AddedDrawing added={thing} middle={model.middle} view={view} />
+              )}
             </DrawnElement>
           );
         })}
         <Objects
           objects={atScale(objects, view.pxPerM)}
-          eye={{ kind: "isometric", pxPerM: view.pxPerM, toPx: (at) => toPx(isoPoint(at)) }}
+          eye={{ kind: "isometric", pxPerM: view.pxPerM, toPx: (at) => toPx(onPicture(eye, at)) }}
           {...setting}
         />
       </ElementTree>
     </g>
   );
 }
+
+const idOf = (thing: IsoAdded | ({ kind: "unit" } & IsoUnit)): string =>
+  thing.kind === "unit" ? thing.container.id : thing.id;
+
+/** An added post, beam, seat or pad: steel in prussian, concrete in pencil. */
+const AddedDrawing = memo(function AddedDrawing({
+  added,
+  middle,
+  view,
+}: {
+  added: IsoAdded;
+  middle: IsoPoint;
+  view: ViewTransform;
+}) {
+  const line = added.kind === "pad" ? ink.graphite : ink.prussian;
+  const outlineOf = (points: readonly IsoPoint[]) => polygonPath(points.map((point) => isoToPx(view, middle, point)));
+  return added.faces.map(({ outline, shaded }, index) => (
+    <path
+      key={index}
+      d={outlineOf(outline)}
+      fill={shaded && added.kind !== "pad" ? line : ink.paper}
+      stroke={line}
+      strokeWidth={0.8}
+      strokeLinejoin="round"
+    />
+  ));
+}, sameDrawn);
 
 type IsoUnitDrawingProps = {
   unit: IsoUnit;

@@ -5,12 +5,15 @@ import { ink } from "../../look/ink.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
+import type { PlanViewProps } from "../contract.ts";
 import { seenOnPlan } from "./seen-on-plan.ts";
 import { toScreen, project, type ViewTransform } from "../view-transform.ts";
 
 /** Px the grid runs past the building, and from there to its circles. */
 const pastPx = 12;
 const radiusPx = 8.5;
+/** Px from the edge of what is seen to the middle of a circle kept there. */
+const keptInPx = 12;
 
 /** Grid lines of what a storey shows, with their circles at the top and at the left, and north. */
 export function PlanFrame({
@@ -18,11 +21,13 @@ export function PlanFrame({
   storey,
   view,
   revisionLetters,
+  seenFrom = { leftPx: -Infinity, topPx: -Infinity },
 }: {
   scheme: Scheme;
   storey: number;
   view: ViewTransform;
   revisionLetters: readonly string[];
+  seenFrom?: PlanViewProps["seenFrom"];
 }) {
   const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
   const corners = seenOnPlan(scheme, storey)
@@ -39,14 +44,14 @@ export function PlanFrame({
         upright
         radiusPx={radiusPx}
         lines={linesWithin(grid.numbers, (atMm) => xToPx(view, atMm), left, right)}
-        bubblePx={top - pastPx - radiusPx}
+        bubblePx={Math.max(top - pastPx - radiusPx, seenFrom.topPx + keptInPx)}
         toPx={foot + pastPx}
       />
       <GridLines
         upright={false}
         radiusPx={radiusPx}
         lines={linesWithin(grid.letters, (atMm) => yToPx(view, atMm), top, foot)}
-        bubblePx={left - pastPx - radiusPx - 10}
+        bubblePx={Math.max(left - pastPx - radiusPx - 10, seenFrom.leftPx + keptInPx)}
         toPx={right + pastPx}
       />
       <NorthArrow xPx={right + 40} yPx={top + 12} turnDeg={-scheme.site.northMdeg / 1000} />

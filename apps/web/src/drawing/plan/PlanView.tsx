@@ -31,9 +31,20 @@ export function PlanView(props: PlanViewProps) {
     selectedId,
     still: false,
   };
+  const frame = (
+    <PlanFrame
+      scheme={scheme}
+      storey={storey}
+      view={view}
+      revisionLetters={revisionLetters}
+      seenFrom={props.seenFrom}
+    />
+  );
+  // Looked into more closely, the grid's circles stand on the drawing and have to lie over it.
+  const closer = props.seenFrom !== undefined;
   return (
     <g className="plan">
-      <PlanFrame scheme={scheme} storey={storey} view={view} revisionLetters={revisionLetters} />
+      {closer ? null : frame}
       <UnitsBelow model={model} view={view} />
       <ElementTree
         label={`Plan, storey ${storey}`}
@@ -49,6 +60,7 @@ export function PlanView(props: PlanViewProps) {
         <Objects objects={atScale(model.objects, view.pxPerM)} eye={planEye(view)} {...setting} />
       </ElementTree>
       <PlanSigns model={model} words={words} {...props} />
+      {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
   );
 }
