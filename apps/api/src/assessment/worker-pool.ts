@@ -1,121 +1,42 @@
-import type { Worker } from "node:worker_threads";
 import type { Digest, Scheme } from "@cornerway/schema";
 import type { Assessed } from "../services/record-assessment.ts";
+import type { SchemeAssessed } from "./assess-scheme.ts";
 import { FromThread } from "./from-thread.ts";
-import { engineEntry, startThread } from "./start-thread.ts";
+import { engineEntry } from "./start-thread.ts";
+import { ThreadPool, type Heard, type TaskOptions } from "./thread-pool.ts";
 
 export interface Task {
   scheme: Scheme;
   contentDigest: Digest;
 }
 
-export interface TaskOptions {
-  /** Ends the thread that works on the task. */
-  signal?: AbortSignal;
-  onStep?: (done: number) => void;
-}
-
-interface Waiting extends TaskOptions {
-  task: Task;
-  settle: (assessed: Assessed) => void;
-  fail: (error: Error) => void;
-}
-
-/** Runs the engine in threads of its own, each task within a time limit; a thread that passes it, or is told to stop, is ended. */
+/** Assesses in threads of their own. */
 export class WorkerPool {
-  readonly #limitMs: number;
-  readonly #most: number;
-  readonly #entry: URL;
-  readonly #idle: Worker[] = [];
-  readonly #all = new Set<Worker>();
-  readonly #queue: Waiting[] = [];
-  #closed = false;
+  readonly #pool: ThreadPool<Task, SchemeAssessed>;
 
   constructor({ threads, limitMs, entry = engineEntry }: { threads: number; limitMs: number; entry?: URL }) {
-    this.#most = threads;
-    this.#limitMs = limitMs;
-    this.#entry = entry;
+    this.#pool = new ThreadPool({ threads, limitMs, entry, hear });
   }
 
-  /** How many tasks run, how many wait for a thread, and how many threads there are. */
-  get state(): { running: number; waiting: number; threads: number } {
-    const threads = this.#all.size;
-    return { running: threads - this.#idle.length, waiting: this.#queue.length, threads };
+  get state(): ThreadPool<Task, SchemeAssessed>["state"] {
+    return this.#pool.state;
   }
 
   /** The answer, or why there is none; rejects only when the pool is closed first. */
-  assess(task: Task, options: TaskOptions = {}): Promise<Assessed> {
-    return new Promise((settle, fail) => {
-      if (this.#closed) return fail(new Error("the pool is closed"));
-      this.#queue.push({ task, settle, fail, ...options });
-      this.#next();
-    });
+  async assess(task: Task, options: TaskOptions = {}): Promise<Assessed> {
+    const settled = await this.#pool.run(task, options);
+    return settled.ok ? { ok: true, ...settled.answer } : settled;
   }
 
-  async close(): Promise<void> {
-    this.#closed = true;
-    for (const { fail } of this.#queue.splice(0)) fail(new Error("the pool is closed"));
-    await Promise.all([...this.#all].map((worker) => worker.terminate()));
+  close(): Promise<void> {
+    return this.#pool.close();
   }
+}
 
-  #next(): void {
-    if (this.#queue.length === 0) return;
-    const worker = this.#idle.pop() ?? (this.#all.size < this.#most ? this.#start() : undefined);
-    const waiting = worker && this.#queue.shift();
-    if (worker !== undefined && waiting !== undefined) this.#run(worker, waiting);
-  }
-
-  #start(): Worker {
-    const worker = startThread(this.#entry);
-    this.#all.add(worker);
-    worker.on("error", () => undefined); // its end follows; a task that runs listens for the reason itself
-    worker.once("exit", () => this.#forget(worker));
-    return worker;
-  }
-
-  #run(worker: Worker, { task, settle, fail, signal, onStep }: Waiting): void {
-    const finish = (assessed: Assessed, reusable: boolean) => {
-      release();
-      if (reusable) this.#idle.push(worker);
-      else this.#discard(worker);
-      settle(assessed);
-      this.#next();
-    };
-    const fails = (why: string) => finish({ ok: false, why }, false);
-    const stop = () => fails("stopped");
-    const onMessage = (message: unknown) => {
-      const said = FromThread.safeParse(message);
-      if (!said.success) return fails("the engine's answer is not whole");
-      if (said.data.kind === "step") return onStep?.(said.data.done);
-      const { assessment, resultDigest, proof } = said.data;
-      finish({ ok: true, assessment, resultDigest, proof }, true);
-    };
-    const onError = (error: Error) => fails(`the engine stopped: ${error.message}`);
-    const onExit = () => {
-      if (!this.#closed) return fails("the engine's thread ended");
-      release();
-      fail(new Error("the pool is closed"));
-    };
-    const timer = setTimeout(() => fails(`no answer within ${this.#limitMs / 1000} s`), this.#limitMs);
-    const release = () => {
-      clearTimeout(timer); // it would hold the process for the rest of the limit
-      signal?.removeEventListener("abort", stop);
-      worker.off("message", onMessage).off("error", onError).off("exit", onExit);
-    };
-    worker.on("message", onMessage).on("error", onError).on("exit", onExit);
-    signal?.addEventListener("abort", stop);
-    if (signal?.aborted) return stop();
-    worker.postMessage(task);
-  }
-
-  #forget(worker: Worker): void {
-    this.#all.delete(worker);
-    const at = this.#idle.indexOf(worker);
-    if (at >= 0) this.#idle.splice(at, 1);
-  }
-
-  #discard(worker: Worker): void {
-    this.#forget(worker);
-    void worker.terminate();
-  }
+function hear(message: unknown): Heard<SchemeAssessed> {
+  const said = FromThread.safeParse(message);
+  if (!said.success) return null;
+  if (said.data.kind === "step") return said.data;
+  const { kind, ...answer } = said.data;
+  return { kind, answer };
 }

@@ -26,7 +26,7 @@ export async function readRevisionPremium(
   const revision = await readRevision(db, projectId, letter);
   if (revision === null) return refuse("not-found");
   const costBook = await readCostBook(db, projectId);
-  const premium = premiumOfRevision(revision, costBook);
+  const premium = await premiumOfRevision(revision, costBook);
   return done({
     revision: letter,
     contentDigest: revision.contentDigest,
@@ -47,7 +47,8 @@ export async function readPremiumSince(
   const is = await readRevision(db, projectId, letter);
   if (was === null || is === null) return refuse("not-found");
   const costBook = await readCostBook(db, projectId);
-  const [before, after] = [premiumOfRevision(was, costBook), premiumOfRevision(is, costBook)];
+  const before = await premiumOfRevision(was, costBook);
+  const after = await premiumOfRevision(is, costBook);
   return done({ before: earlier, after: letter, ...differenceOf(before, after, costBook) });
 }
 
@@ -66,14 +67,14 @@ export async function readRequestPremium(
   const costBook = await readCostBook(db, projectId);
   const { scheme } = applied;
   const contentDigest = digestOfScheme(scheme);
-  const before = premiumOf(revision, costBook, null);
-  const after = premiumOf({ scheme, contentDigest }, costBook, null);
+  const before = await premiumOf(revision, costBook, null);
+  const after = await premiumOf({ scheme, contentDigest }, costBook, null);
   const priced = differenceOf(before, after, costBook);
   const premiumDigest = digestOf(priced);
   return done({ requestId, revision: revision.letter, contentDigest, ...priced, premiumDigest });
 }
 
-const premiumOfRevision = (revision: Revision, costBook: ProjectCostBook): Premium => {
+const premiumOfRevision = (revision: Revision, costBook: ProjectCostBook): Promise<Premium> => {
   const { result, resultDigest } = revision;
   const assessed = result === null || resultDigest === null ? null : { marks: result.marks, resultDigest };
   return premiumOf(revision, costBook, assessed);
