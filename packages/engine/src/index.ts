@@ -56,6 +56,10 @@ export type { BuildingModel, PlacedUnit, UnitFragment } from "./model/building-m
 export { mergeBuilding } from "./model/merge-building.ts";
 export { buildModel } from "./model/build-model.ts";
 export type { BuiltModel, ModelNote } from "./model/build-model.ts";
+export { siteItems } from "./site/site-items.ts";
+export { assumedThicknessUm } from "./survey/assumed-thickness.ts";
+export { surveyFindings } from "./survey/survey-findings.ts";
+export { usualSurveyLimits } from "./survey/usual-limits.ts";
 export { schemeModel } from "./model/scheme-model.ts";
 export type { SchemeModel } from "./model/scheme-model.ts";
 export { usualAssumptions } from "./model/model-assumptions.ts";
@@ -167,3 +171,7 @@ export type { Reaction, SolvedStretch } from "./flow/solved-path.ts";
 export { deflectionFactor } from "./flow/deflected-shape.ts";
 export type { DeflectedShape, MovedLine } from "./flow/deflected-shape.ts";
 export type { Extreme, MemberForces, MemberPlace } from "./flow/member-forces.ts";
+export { remedies } from "./remedies.ts";
+export type { Draw } from "./remedies.ts";
+export type { RemedyAnswer } from "./remedies/remedies-of.ts";
+export { hasRemedies } from "./remedies/ladders-of.ts";

@@ -37,7 +37,8 @@ export function confirmPlace(
   return { accepted: true, answer, unit, results: after.results };
 }
 
-function judgedIn(
+/** What a strength run found, as charts and remedies compare it. */
+export function judgedIn(
   { results, holds, units, refusedRuns }: Extract<Strength, { accepted: true }>,
   unitId: string,
 ): Judged {

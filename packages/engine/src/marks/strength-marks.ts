@@ -170,8 +170,9 @@ function strengthMark(
   return markOf({ fact, verdict, certainty: worst?.certainty ?? "common practice", elements: [unitId], at, basis });
 }
 
-function judged(result: ElementResult): JudgedPart {
-  const { id, element, place, limitState, utilisation, ifProved, upperBound, governingRun } = result;
+/** A part as marks tell it. */
+export function judged(result: ElementResult): JudgedPart {
+  const { id, element, place, limitState, utilisation, ifProved, upperBound, wouldDo, governingRun } = result;
   return {
     partId: id,
     part: element,
@@ -180,6 +181,7 @@ function judged(result: ElementResult): JudgedPart {
     utilisation: utilisation === undefined ? null : rounded(utilisation),
     ...(ifProved !== undefined && { ifProved: rounded(ifProved) }),
     ...(upperBound !== undefined && { upperBound: rounded(upperBound) }),
+    ...(wouldDo && { wouldDo }),
     run: governingRun,
     ...spanOf(result),
   };

@@ -1,0 +1,55 @@
+import type { MarkKind } from "@cornerway/schema";
+import type { Generator, Ladder, RemedyGround } from "./trial.ts";
+import { frameOpening, headerAlone } from "./ways/frame-opening.ts";
+import { holdDown } from "./ways/hold-down.ts";
+import { landOnFittings } from "./ways/land-on-fittings.ts";
+import { largerPads } from "./ways/larger-pads.ts";
+import { leavePier } from "./ways/leave-pier.ts";
+import { lowerOpening } from "./ways/lower-opening.ts";
+import { moveOpening } from "./ways/move-opening.ts";
+import { narrowOpening } from "./ways/narrow-opening.ts";
+import { postsAtOpening } from "./ways/posts-at-opening.ts";
+import { postsUnderBearings } from "./ways/posts-under-bearings.ts";
+import { postsUnderCorners } from "./ways/posts-under-corners.ts";
+import { seats } from "./ways/seats.ts";
+import { shorterOverhang } from "./ways/shorter-overhang.ts";
+
+/** Every change that may settle the mark, by kind. */
+export const laddersOf = (ground: RemedyGround): readonly Ladder[] =>
+  (ways[ground.mark.fact.kind] ?? []).flatMap((way) => way(ground));
+
+/** Whether anything is known that may settle marks of this kind. */
+export const hasRemedies = (kind: MarkKind): boolean => ways[kind] !== undefined;
+
+const wallWays: readonly Generator[] = [
+  moveOpening,
+  narrowOpening,
+  lowerOpening,
+  leavePier,
+  frameOpening,
+  headerAlone,
+  postsAtOpening,
+];
+const bearingWays: readonly Generator[] = [landOnFittings, seats, postsUnderBearings];
+const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterOverhang, landOnFittings];
+
+/** What may be done, by kind of mark. */
+const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
+  "load-over-opening": [...wallWays, postsUnderBearings],
+  "opening-in-sheet": wallWays,
+  "wall-out": wallWays,
+  "member-cut": [moveOpening, lowerOpening, narrowOpening],
+  "tips-over": tippingWays,
+  "near-tipping": tippingWays,
+  overhang: [...tippingWays, ...bearingWays],
+  mechanism: [postsUnderCorners, holdDown, landOnFittings],
+  "corner-on-air": [postsUnderCorners, landOnFittings],
+  "borne-on-rail": bearingWays,
+  "made-connection": [holdDown, landOnFittings],
+  rocks: [seats, landOnFittings],
+  "stands-clear": [seats],
+  uplift: [holdDown],
+  slides: [holdDown],
+  overstressed: [largerPads],
+  "strength-open": [largerPads],
+};

@@ -1,0 +1,275 @@
+import type {
+  Assessment,
+  CostBook,
+  Mark,
+  Operation,
+  Premium,
+  Remedy,
+  RemedyList,
+  RemedyRefusal,
+  RemedyStep,
+  Scheme,
+} from "@cornerway/schema";
+import { inOrder } from "../geometry/in-order.ts";
+import { analyse } from "../load-path/analysis.ts";
+import type { HazardRefusal } from "../loads/hazard-refusal.ts";
+import { strengthMarks } from "../marks/strength-marks.ts";
+import type { Strength } from "../strength/strength-of.ts";
+import { laddersOf } from "./ladders-of.ts";
+import { packedAfter } from "./packed.ts";
+import { plainStand } from "./plain-stand.ts";
+import { bears, moves, proof, type Accepted } from "./proof.ts";
+import { quantitiesOf } from "./quantities-of.ts";
+import { screened } from "./screen.ts";
+import type { Trial } from "./trial.ts";
+
+/** What a search is done with: pure functions of the scheme, handed in so that the search has one memory and one judge. */
+export type RemedyTools = {
+  /** The scheme with these operations drawn; undefined where it would not take them. */
+  readonly draw: (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
+  readonly assess: (scheme: Scheme) => Assessment;
+  readonly judge: (scheme: Scheme) => Strength;
+  readonly premium: (scheme: Scheme, book: CostBook) => Premium;
+  readonly book: CostBook;
+};
+
+export type RemedyAnswer =
+  | { readonly accepted: true; readonly list: RemedyList }
+  | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] };
+
+/** How many changes are run through strength for one mark: each costs a full run of the building. */
+const MOST_PROVED = 14;
+
+/**
+ * Every known way to settle a mark, proved one by one, the cheapest first. Screened by the load path, then run through strength
+ * whole; of each kind the first that works is offered with the one before it that fails. The same list for the same scheme.
+ * Throws a RangeError for a mark the scheme does not have.
+ */
+export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): Generator<RemedyStep, RemedyAnswer> {
+  const scheme = inOrder(given);
+  const path = tools.assess(scheme);
+  const judged = tools.judge(scheme);
+  if (!judged.accepted) return judged;
+  const mark = markIn(markId, path, judged);
+  const search = new Search(scheme, mark, path, judged, tools);
+  while (search.hasNext()) yield* search.proveNext();
+  return { accepted: true, list: search.list() };
+}
+
+function markIn(markId: string, path: Assessment, judged: Accepted): Mark {
+  const found = [...path.marks, ...strengthMarks(judged, () => NOWHERE)].find(({ id }) => id === markId);
+  if (found === undefined) throw new RangeError(`no mark ${markId} in this scheme`);
+  return found;
+}
+
+const NOWHERE = { xMm: 0, yMm: 0, zMm: 0 };
+
+type Rung = {
+  /** Its place on the ladder. */
+  readonly at: number;
+  readonly trial: Trial;
+  readonly scheme: Scheme;
+  readonly path: Assessment;
+  readonly premium: Premium;
+};
+type Failed = { readonly change: Trial["change"]; readonly why: RemedyRefusal };
+/** A ladder on its way up: what is left of it, and what failed, by its place. */
+type Climb = { readonly rungs: Rung[]; readonly failed: Map<number, Failed> };
+
+class Search {
+  private readonly scheme: Scheme;
+  private readonly mark: Mark;
+  private readonly unitId: string;
+  private readonly judged: Accepted;
+  private readonly tools: RemedyTools;
+  private readonly before: Premium;
+  private readonly climbs: Climb[];
+  private readonly failed: Failed[] = [];
+  private readonly found: Remedy[] = [];
+  private reference: Accepted | undefined;
+  private plain: Accepted | null | undefined;
+  private looked = 0;
+  private proved = 0;
+
+  constructor(scheme: Scheme, mark: Mark, path: Assessment, judged: Accepted, tools: RemedyTools) {
+    this.scheme = scheme;
+    this.mark = mark;
+    this.judged = judged;
+    this.tools = tools;
+    this.unitId = mark.elements.find((id) => scheme.containers.some((unit) => unit.id === id)) ?? "";
+    this.before = tools.premium(scheme, tools.book);
+    const ladders = laddersOf({ scheme, analysis: analyse(scheme), mark });
+    this.climbs = ladders.map((ladder) => this.screen(ladder, path));
+  }
+
+  hasNext(): boolean {
+    return this.proved < MOST_PROVED && this.climbs.some(({ rungs }) => rungs.length > 0);
+  }
+
+  /** Runs the cheapest change that is next on any ladder. */
+  *proveNext(): Generator<RemedyStep, void> {
+    const climb = this.cheapest();
+    const rung = climb?.rungs.shift();
+    if (climb === undefined || rung === undefined) return;
+    const progress = { done: this.proved, of: Math.min(MOST_PROVED, this.proved + 1 + this.left()) };
+    yield { kind: "proving", change: rung.trial.change, ...progress };
+    this.proved += 1;
+    const remedy = this.prove(rung, climb);
+    if (remedy !== undefined) yield { kind: "found", remedy, ...progress, done: this.proved };
+  }
+
+  list(): RemedyList {
+    const offered = this.found.filter(({ verdict }) => verdict !== "needs the engineer").toSorted(cheapestFirst);
+    const { failed, looked, proved } = this;
+    const apart = this.found.filter(({ verdict }) => verdict === "needs the engineer");
+    return {
+      markId: this.mark.id,
+      under: this.judged.under,
+      offered,
+      apart,
+      failed,
+      looked,
+      proved,
+      leftOut: this.left(),
+    };
+  }
+
+  private left(): number {
+    return this.climbs.reduce((sum, { rungs }) => sum + rungs.length, 0);
+  }
+
+  private cheapest(): Climb | undefined {
+    const price = ({ rungs }: Climb) => rungs[0]?.premium.total ?? Infinity;
+    const open = this.climbs.filter(({ rungs }) => rungs.length > 0);
+    return open.reduce<Climb | undefined>(
+      (best, next) => (best === undefined || price(next) < price(best) ? next : best),
+      undefined,
+    );
+  }
+
+  /** Draws every rung and holds it against the load path; what fails before the first that passes is kept as the less that fails. */
+  private screen(ladder: readonly Trial[], before: Assessment): Climb {
+    const climb: Climb = { rungs: [], failed: new Map() };
+    for (const [at, drawn] of ladder.entries()) {
+      this.looked += 1;
+      const trial = this.madeGood(drawn);
+      const scheme = this.tools.draw(this.scheme, trial.operations);
+      const path = scheme && this.tools.assess(scheme);
+      const why: RemedyRefusal | undefined =
+        path === undefined ? { kind: "cannot be drawn" } : screened(before, path, this.mark);
+      if (scheme !== undefined && path !== undefined && why === undefined)
+        climb.rungs.push({ at, trial, scheme, path, premium: this.tools.premium(scheme, this.tools.book) });
+      else if (why !== undefined) this.fail(climb, at, { change: trial.change, why });
+    }
+    return climb;
+  }
+
+  /** The change with the packing it makes necessary. */
+  private madeGood(trial: Trial): Trial {
+    const scheme = this.tools.draw(this.scheme, trial.operations);
+    const packing = scheme === undefined ? [] : packedAfter(scheme, this.unitId);
+    return packing.length === 0 ? trial : { ...trial, operations: [...trial.operations, ...packing] };
+  }
+
+  private fail(climb: Climb, at: number, failed: Failed): void {
+    this.failed.push(failed);
+    climb.failed.set(at, failed);
+  }
+
+  private prove({ at, trial, scheme, path, premium }: Rung, climb: Climb): Remedy | undefined {
+    const after = this.tools.judge(scheme);
+    if (!after.accepted) throw new Error("a change does not change the hazards");
+    const added = newElements(trial.operations);
+    const { mark, unitId } = this;
+    const ground = { mark, unitId, reference: this.referenceRun(), plain: this.plainRun() };
+    const proved = proof(ground, path, after, added);
+    if (!proved.ok) {
+      this.fail(climb, at, { change: trial.change, why: proved.why });
+      return undefined;
+    }
+    const { verdict, why, governing, stillOpen } = proved;
+    const settled = verdict !== "needs the engineer";
+    const remedy: Remedy = {
+      id: nameOf(trial),
+      change: trial.change,
+      operations: trial.operations,
+      verdict,
+      under: after.under,
+      governing,
+      ...(why && { why }),
+      quantities: quantitiesOf(trial.change, trial.operations, this.scheme, this.before, premium),
+      premium: settled ? this.priced(premium) : null,
+      stillOpen,
+      less: climb.failed.get(at - 1) ?? null,
+    };
+    if (settled) climb.rungs.length = 0;
+    else if (why !== undefined) climb.failed.set(at, { change: trial.change, why: { kind: "strength", why } });
+    if (settled || !this.found.some((one) => one.verdict === verdict && one.change.kind === trial.change.kind)) {
+      this.found.push(remedy);
+      return remedy;
+    }
+    return undefined;
+  }
+
+  private priced({ total, currency, forShow }: Premium): Remedy["premium"] {
+    return { currency, money: total - this.before.total, forShow };
+  }
+
+  /** Openings are held against the wall without them: what the opening adds, wherever it goes. */
+  private referenceRun(): Accepted {
+    this.reference ??= this.withoutOpening() ?? this.judged;
+    return this.reference;
+  }
+
+  private plainRun(): Accepted | undefined {
+    const { kind } = this.mark.fact;
+    if (!moves.has(kind) && !bears.has(kind)) return undefined;
+    if (this.plain === undefined) {
+      const scheme = plainStand(this.scheme, this.unitId);
+      const run = scheme && this.tools.judge(scheme);
+      this.plain = run?.accepted === true ? run : null;
+    }
+    return this.plain ?? undefined;
+  }
+
+  private withoutOpening(): Accepted | undefined {
+    const id = this.mark.elements.find((one) => this.scheme.openings.some((opening) => opening.id === one));
+    if (id === undefined) return undefined;
+    const closed = this.tools.draw(this.scheme, [{ kind: "opening.close", id }]);
+    const run = closed && this.tools.judge(closed);
+    return run?.accepted === true ? run : undefined;
+  }
+}
+
+/** Ids of what a change sets anew. */
+function newElements(operations: readonly Operation[]): ReadonlySet<string> {
+  return new Set(
+    operations.flatMap((operation) => {
+      switch (operation.kind) {
+        case "post.set":
+          return [operation.post.id];
+        case "pad.set":
+        case "pad.change":
+          return [operation.pad.id];
+        case "seat.set":
+        case "seat.change":
+          return [operation.seat.id];
+        case "lock.set":
+          return [operation.lock.id];
+        case "tie.set":
+          return [operation.tie.id];
+        case "beam.set":
+          return [operation.beam.id];
+        case "opening.change":
+          return [operation.opening.id];
+        default:
+          return [];
+      }
+    }),
+  );
+}
+
+const nameOf = ({ change }: Trial): string => JSON.stringify(change);
+
+const cheapestFirst = (a: Remedy, b: Remedy): number =>
+  (a.premium?.money ?? 0) - (b.premium?.money ?? 0) || (a.id < b.id ? -1 : 1);

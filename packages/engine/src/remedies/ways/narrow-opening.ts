@@ -1,0 +1,32 @@
+import type { Generator, Ladder, Trial } from "../trial.ts";
+import { leastWidthMm, openingOfMark, shaped, type OpeningOnFace } from "./face-of-opening.ts";
+
+/** Narrower about its middle, or from the side on which a load comes down. */
+export const narrowOpening: Generator = (ground) => {
+  const place = openingOfMark(ground);
+  if (place === undefined) return [];
+  return (["both sides", "near side", "far side"] as const)
+    .map((from) => ladder(place, from))
+    .filter((rungs) => rungs.length > 0);
+};
+
+/** Parts of its width that are taken off in turn. */
+const SHARES = [0.2, 0.35, 0.5, 0.65];
+const STEP_MM = 50;
+
+function ladder(place: OpeningOnFace, from: "both sides" | "near side" | "far side"): Ladder {
+  const { rect, opening } = place;
+  const widthMm = rect.u1 - rect.u0;
+  return SHARES.flatMap((share): Trial[] => {
+    const toMm = Math.floor((widthMm * (1 - share)) / STEP_MM) * STEP_MM;
+    if (toMm < leastWidthMm[opening.use]) return [];
+    const off = widthMm - toMm;
+    const u0 = from === "both sides" ? rect.u0 + off / 2 : from === "near side" ? rect.u0 + off : rect.u0;
+    return [
+      {
+        change: { kind: "narrow opening", openingId: opening.id, fromMm: widthMm, toMm },
+        operations: [shaped(place, { ...rect, u0, u1: u0 + toMm })],
+      },
+    ];
+  });
+}

@@ -1,0 +1,61 @@
+import type { Framing } from "@cornerway/schema";
+import { FreshNames } from "../fresh-names.ts";
+import { postsInWall } from "../set-posts.ts";
+import { frameRungs, postRungs } from "../usual-steel.ts";
+import type { Generator, Trial } from "../trial.ts";
+import { openingOfMark } from "./face-of-opening.ts";
+
+/**
+ * Posts that carry the top rail over an opening: one in its middle, two at its third points, or two at its jambs with a
+ * header between them, each with a way to the ground.
+ */
+export const postsAtOpening: Generator = (ground) => {
+  const place = openingOfMark(ground);
+  if (place === undefined) return [];
+  const { opening, unit, rect } = place;
+  const { face } = opening;
+  if (face !== "left" && face !== "right") return [];
+  const widthMm = rect.u1 - rect.u0;
+  const at = (share: number) => rect.u0 + share * widthMm;
+  const wide = opening.use === "open-wall" || widthMm >= WIDE_MM;
+  const sets: readonly { readonly at: readonly number[]; readonly header: boolean }[] = [
+    ...(wide
+      ? [
+          { at: [at(1 / 2)], header: false },
+          { at: [at(1 / 3), at(2 / 3)], header: false },
+        ]
+      : []),
+    { at: [rect.u0 - BESIDE_MM, rect.u1 + BESIDE_MM], header: true },
+  ];
+  return sets
+    .map(({ at: us, header }) =>
+      postRungs.flatMap(({ section, pad }, rung): Trial[] => {
+        const places = us.map((uMm) => ({ unitId: unit.id, rail: face, uMm }));
+        const { building } = ground.analysis.structure;
+        const set = postsInWall(ground.scheme, building, new FreshNames(ground.scheme), places, section, pad);
+        if (set === undefined) return [];
+        const frame = frameRungs[Math.min(rung, frameRungs.length - 1)];
+        const framing: Framing | undefined = header && frame ? { jamb: frame.jamb, header: frame.header } : undefined;
+        const { operations, postIds, pads } = set;
+        const padMm = pads === 0 ? null : pad.sideMm;
+        return [
+          {
+            change: {
+              ...{ kind: "posts", unitId: unit.id, postIds, under: "opening", section, padMm },
+              header: framing?.header ?? null,
+            },
+            operations: [
+              ...operations,
+              ...(framing ? [{ kind: "opening.change", opening: { ...opening, framed: true, framing } } as const] : []),
+            ],
+          },
+        ];
+      }),
+    )
+    .filter((rungs) => rungs.length > 0);
+};
+
+/** Narrower than this an opening is not parted by a post, mm: common practice, no published source. */
+const WIDE_MM = 2400;
+/** From the edge of the opening to the middle of a post beside it, mm. */
+const BESIDE_MM = 150;
