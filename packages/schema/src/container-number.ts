@@ -34,3 +34,7 @@ export const ContainerNumber = z
           `the check digit does not fit; for the rest it would be ${checkDigit(String(input).slice(0, 10))}`,
       }),
   );
+
+/** As it stands on the container: "CSQU 305438 3". */
+export const containerNumberWords = (number: string): string =>
+  `${number.slice(0, 4)} ${number.slice(4, 10)} ${number.slice(10)}`;

@@ -9,6 +9,8 @@ export interface Judged {
   letter: string;
   scheme: Scheme;
   result: Assessment | null;
+  /** Elements of which survey or site have found something else than it draws; none unless said. */
+  found?: ReadonlySet<string>;
 }
 
 type CoveredResult = (typeof coveredResults)[number];
@@ -20,7 +22,12 @@ type CoveredResult = (typeof coveredResults)[number];
  */
 export function standingOf(elementId: string, given: Judged, newest: Judged): Standing {
   const changed = changeBetween(elementId, given, newest);
-  const some = changed.elements.length + changed.results.length + changed.whole.length > 0;
+  return standing(given, newest, changed);
+}
+
+function standing(given: Judged, newest: Judged, changed: CoverChange): Standing {
+  const { elements, results, whole, found = [] } = changed;
+  const some = elements.length + results.length + whole.length + found.length > 0;
   const state = some ? "stale" : newest.result === null ? "waits" : "stands";
   return { state, revision: given.letter, newest: newest.letter, changed };
 }
@@ -29,10 +36,9 @@ export function standingOf(elementId: string, given: Judged, newest: Judged): St
 export function wholeStandingOf(given: Judged, newest: Judged): Standing {
   const ids = new Set([given, newest].flatMap(({ scheme }) => elementsOf(scheme).map(({ id }) => id)));
   const differs = (id: string) => !same(elementById(given.scheme, id), elementById(newest.scheme, id));
-  const changed = { elements: [...ids].filter(differs).sort(), results: [], whole: wholeChanged(given, newest) };
-  const some = changed.elements.length + changed.whole.length > 0;
-  const state = some ? "stale" : newest.result === null ? "waits" : "stands";
-  return { state, revision: given.letter, newest: newest.letter, changed };
+  const elements = [...ids].filter(differs).sort();
+  const whole = wholeChanged(given, newest);
+  return standing(given, newest, { elements, results: [], whole, ...foundOf([...(newest.found ?? [])]) });
 }
 
 function changeBetween(elementId: string, given: Judged, newest: Judged): CoverChange {
@@ -43,8 +49,12 @@ function changeBetween(elementId: string, given: Judged, newest: Judged): CoverC
     elements: [...covered].filter(differs).sort(),
     results: resultsChanged(roots, given.result, newest.result),
     whole: wholeChanged(given, newest),
+    ...foundOf([...covered].filter((id) => newest.found?.has(id))),
   };
 }
+
+const foundOf = (ids: readonly string[]): Pick<CoverChange, "found"> =>
+  ids.length === 0 ? {} : { found: ids.toSorted() };
 
 /** The element with what it hangs on: the unit of an opening, both units of a seat. */
 function rootsOf(scheme: Scheme, id: string): string[] {

@@ -9,8 +9,12 @@ export const Owed = z
   .strictObject({
     projectId: ProjectId,
     projectName: z.string(),
-    what: z.enum(["answer", "information", "question to close", "condition", "condition to close", "change"]),
-    /** The number of the question, the condition or the change request. */
+    what: z.enum([
+      ...["answer", "information", "question to close", "condition", "condition to close", "change"],
+      ...["container to judge", "container to repair", "survey to draw"],
+      ...["site item to build", "difference to judge"],
+    ] as const),
+    /** The number of the question, the condition, the change request, the surveyed container or the word from the site. */
     number: z.int().min(1),
     text: z.string(),
     owedBy: Role,

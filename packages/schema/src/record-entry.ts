@@ -3,7 +3,17 @@ import { Check } from "./check.ts";
 import { ConditionStep } from "./condition.ts";
 import { CostBook } from "./cost-book.ts";
 import { Decision } from "./decision.ts";
-import { ActId, ConditionId, Digest, ElementId, PersonId, ProjectId, QuestionId, SealIssueId } from "./ids.ts";
+import {
+  ActId,
+  ConditionId,
+  Digest,
+  ElementId,
+  PersonId,
+  ProjectId,
+  QuestionId,
+  SealIssueId,
+  SurveyedContainerId,
+} from "./ids.ts";
 import { KeptFile } from "./kept-file.ts";
 import { MarkDisposition } from "./mark-disposition.ts";
 import { Confirmation } from "./memory-values.ts";
@@ -15,8 +25,13 @@ import { CommentStep, RaisedComment } from "./plan-check.ts";
 import { Question, QuestionStep } from "./question.ts";
 import { Author, ChangeRequest, Moment, Note, RevisionLetter, Stamp } from "./review.ts";
 import { Role, roles } from "./roles.ts";
+import { SiteWord } from "./site-item.ts";
+import { ProjectSurveyLimits } from "./survey-limits.ts";
+import { SurveyedContainer, SurveyStep } from "./survey.ts";
 import { Verdict } from "./verdict.ts";
 
+/** Someone who reads by a link: for whom it was made. */
+const ofReader = { personId: PersonId, name: z.string() };
 const ofPerson = { personId: PersonId, personName: z.string(), role: Role };
 
 /** What happened, by kind. A payload sits in a side table, so that it can be withheld while proofs still hold. */
@@ -30,8 +45,6 @@ export const RecordPayload = z
       /** Whoever asked them in; absent for those given their part when the project was opened. */
       invitedBy: z.string().optional(),
       /** When a reader's part ends. */
-/** Someone who reads by a link: for whom it was made. */
-const ofReader = { personId: PersonId, name: z.string() };
       expiresAt: Moment.optional(),
     }),
     z.strictObject({ kind: z.literal("person invited"), email: z.string(), role: Role }),
@@ -45,6 +58,9 @@ const ofReader = { personId: PersonId, name: z.string() };
     z.strictObject({ kind: z.literal("role removed"), ...ofPerson }),
     z.strictObject({ kind: z.literal("role expired"), ...ofPerson }),
     z.strictObject({ kind: z.literal("expiry set"), ...ofPerson, expiresAt: Moment }),
+    z.strictObject({ kind: z.literal("reader link made"), ...ofReader, expiresAt: Moment }),
+    z.strictObject({ kind: z.literal("reader link opened"), ...ofReader }),
+    z.strictObject({ kind: z.literal("reader link ended"), ...ofReader }),
     z.strictObject({
       kind: z.literal("drawn"),
       actId: ActId,
@@ -58,9 +74,6 @@ const ofReader = { personId: PersonId, name: z.string() };
       kind: z.literal("revision sent"),
       letter: RevisionLetter,
       contentDigest: Digest,
-    z.strictObject({ kind: z.literal("reader link made"), ...ofReader, expiresAt: Moment }),
-    z.strictObject({ kind: z.literal("reader link opened"), ...ofReader }),
-    z.strictObject({ kind: z.literal("reader link ended"), ...ofReader }),
       draftNumber: z.int(),
       remark: z.string().nullable(),
     }),
@@ -123,6 +136,15 @@ const ofReader = { personId: PersonId, name: z.string() };
       revision: RevisionLetter,
       copy: SealedCopy,
     }),
+    z.strictObject({ kind: z.literal("container offered"), container: SurveyedContainer.omit({ steps: true }) }),
+    z.strictObject({
+      kind: z.literal("container followed"),
+      containerId: SurveyedContainerId,
+      containerNumber: z.string(),
+      step: SurveyStep,
+    }),
+    z.strictObject({ kind: z.literal("survey limits set"), set: ProjectSurveyLimits }),
+    z.strictObject({ kind: z.literal("site word said"), word: SiteWord }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
@@ -142,6 +164,9 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "role removed": ["architect", "engineer", "checker", "owner", "reader"],
   "role expired": ["architect", "engineer", "checker", "owner", "reader"],
   "expiry set": ["architect", "engineer", "checker", "owner", "reader"],
+  "reader link made": ["architect", "engineer", "checker", "owner"],
+  "reader link opened": ["architect", "engineer", "checker", "owner"],
+  "reader link ended": ["architect", "engineer", "checker", "owner"],
   drawn: ["architect", "engineer", "checker"],
   "revision sent": ["architect", "engineer", "checker", "owner", "reader"],
   assessed: ["architect", "engineer", "checker", "owner", "reader"],
@@ -164,12 +189,13 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "revision checked": ["architect", "engineer", "checker", "owner", "reader"],
   "mark disposed": ["architect", "engineer", "checker", "owner", "reader"],
   "values confirmed": ["architect", "engineer", "checker", "owner", "reader"],
-  "reader link made": ["architect", "engineer", "checker", "owner"],
-  "reader link opened": ["architect", "engineer", "checker", "owner"],
-  "reader link ended": ["architect", "engineer", "checker", "owner"],
   "file kept": ["architect", "engineer", "checker", "owner"],
   "issued for seal": ["architect", "engineer", "checker", "owner", "reader"],
   "sealed copy kept": ["architect", "engineer", "checker", "owner", "reader"],
+  "container offered": ["architect", "engineer", "checker", "owner", "reader"],
+  "container followed": ["architect", "engineer", "checker", "owner", "reader"],
+  "survey limits set": ["architect", "engineer", "checker", "owner", "reader"],
+  "site word said": ["architect", "engineer", "checker", "owner", "reader"],
   "webhook made": ["architect", "owner"],
   "webhook ended": ["architect", "owner"],
   "webhook stopped": ["architect", "owner"],

@@ -26,6 +26,11 @@ export const acts = [
   "confirm-value",
   "issue-for-seal",
   "keep-file",
+  "survey-container",
+  "judge-container",
+  "assign-container",
+  "close-site-item",
+  "judge-site-item",
   "print-set",
   "keep-comments",
   "answer-comment",
@@ -67,6 +72,15 @@ export const mayDo: Record<Act, readonly Role[]> = {
   /** With the sealed copy that comes back. */
   "issue-for-seal": ["engineer"],
   "keep-file": ["architect", "engineer", "owner"],
+  /** Offers a container for the building, and inspects it. */
+  "survey-container": ["architect", "engineer", "owner"],
+  /** Accepts, asks for repair or rejects; sets the limits it is held against. */
+  "judge-container": ["engineer"],
+  /** Draws what was found of it on the unit it is assigned to. */
+  "assign-container": ["architect"],
+  /** Says what stands on site: as drawn, otherwise, or not at all. */
+  "close-site-item": ["architect", "engineer", "owner"],
+  "judge-site-item": ["engineer"],
   "print-set": ["architect", "engineer", "checker", "owner"],
   /** Brings in what the authority asks, and says who sees to it. */
   "keep-comments": ["architect", "engineer", "owner"],

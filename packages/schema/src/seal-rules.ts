@@ -10,6 +10,8 @@ export interface SealedOn {
   openConditions: readonly number[];
   /** Marks on which the engineer's own disposition stands. */
   disposed: ReadonlySet<string>;
+  /** Elements of which survey or site have found something else than the revision draws; none unless said. */
+  found?: readonly string[];
   /** Values from memory that enter the answer. */
   memory: readonly string[];
   /** Those a named engineer has held against the published text. */
@@ -27,6 +29,7 @@ export function sealHindrances({
   result,
   report,
   openConditions,
+  found = [],
   disposed,
   memory,
   confirmed,
@@ -45,6 +48,7 @@ export function sealHindrances({
     ...(judged ? [] : [{ why: "strength not judged under all loads" } as const]),
     ...marks.map(({ id: markId, verdict }) => ({ why: "mark", markId, verdict }) as const),
     ...beyond.map((part) => ({ why: "beyond its limit", ...part }) as const),
+    ...found.map((elementId) => ({ why: "found otherwise", elementId }) as const),
     ...openConditions.map((number) => ({ why: "condition open", number }) as const),
     ...memory.filter((value) => !confirmed.has(value)).map((value) => ({ why: "from memory", value }) as const),
   ];

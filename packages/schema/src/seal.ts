@@ -20,6 +20,7 @@ export const SealHindrance = z
       part: z.string(),
       utilisation: z.number(),
     }),
+    z.strictObject({ why: z.literal("found otherwise"), elementId: z.string() }),
     z.strictObject({ why: z.literal("condition open"), number: z.int() }),
     z.strictObject({ why: z.literal("from memory"), value: MemoryValue }),
   ])

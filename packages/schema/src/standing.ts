@@ -20,6 +20,8 @@ export const CoverChange = z
     elements: z.array(ElementId),
     results: z.array(z.enum(coveredResults)),
     whole: z.array(z.enum(coveredWhole)),
+    /** Elements of which survey or site have found something else than the newest revision draws; absent where of none. */
+    found: z.array(ElementId).exactOptional(),
   })
   .meta({ id: "CoverChange" });
 export type CoverChange = z.infer<typeof CoverChange>;

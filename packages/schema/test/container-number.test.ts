@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkDigit, ContainerNumber } from "../src/index.ts";
+import { checkDigit, ContainerNumber, containerNumberWords } from "../src/index.ts";
 
 describe("ContainerNumber", () => {
   // The example of ISO 6346 annex A, worked by hand: C 13, S 30, Q 28, U 32, 3 0 5 4 3 8 times 1, 2, 4 … 512:
@@ -7,6 +7,7 @@ describe("ContainerNumber", () => {
   it("takes the standard's own example, however it is spaced", () => {
     expect(checkDigit("CSQU305438")).toBe(3);
     expect(ContainerNumber.parse("csqu 305438-3")).toBe("CSQU3054383");
+    expect(containerNumberWords("CSQU3054383")).toBe("CSQU 305438 3");
   });
 
   it("gives each letter its value, without 11, 22 and 33", () => {

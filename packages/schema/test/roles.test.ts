@@ -31,6 +31,9 @@ describe("who may do what", () => {
         "ask-question",
         "meet-condition",
         "keep-file",
+        "survey-container",
+        "assign-container",
+        "close-site-item",
         "print-set",
         "keep-comments",
         "answer-comment",
@@ -62,6 +65,10 @@ describe("who may do what", () => {
         "confirm-value",
         "issue-for-seal",
         "keep-file",
+        "survey-container",
+        "judge-container",
+        "close-site-item",
+        "judge-site-item",
         "print-set",
         "keep-comments",
         "answer-comment",
@@ -102,6 +109,8 @@ describe("who may do what", () => {
         "ask-question",
         "meet-condition",
         "keep-file",
+        "survey-container",
+        "close-site-item",
         "print-set",
         "keep-comments",
         "close-comment",
@@ -168,6 +177,7 @@ describe("who may see what", () => {
       ...["revision sent", "assessed", "stamp pressed"],
       ...["set printed", "comments brought in", "comment followed"],
       ...["revision checked", "mark disposed", "values confirmed", "issued for seal", "sealed copy kept"],
+      ...["container offered", "container followed", "survey limits set", "site word said"],
     ]);
   });
 

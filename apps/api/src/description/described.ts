@@ -11,6 +11,7 @@ export const tags = {
   prices: "The cost book, premiums, and the owner's decisions.",
   review: "Notes, change requests and stamps.",
   "permit sets": "The printed set of a revision, and the comments of the authority it answers.",
+  "survey and site": "The containers offered for the building, and what is built of it.",
   record: "The append-only account of a project.",
   webhooks: "Word of a project's record to other services.",
   watching: "For balancers and supervisors.",

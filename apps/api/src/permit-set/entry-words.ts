@@ -1,4 +1,4 @@
-import type { RecordEntry } from "@cornerway/schema";
+import { containerNumberWords, type RecordEntry, type SurveyStep } from "@cornerway/schema";
 import { capital } from "./paper/words.ts";
 
 /** What one entry says to the permit reviewer. Kinds without words of their own are named by their kind. */
@@ -35,7 +35,24 @@ export function entryWords({ kind, payload }: RecordEntry): string {
       return `${payload.comments.length} comments of the authority brought in`;
     case "comment followed":
       return `Comment ${payload.number} of the authority: ${payload.step.step}`;
+    case "container offered":
+      return `Container ${containerNumberWords(payload.container.containerNumber)} offered for the building`;
+    case "container followed":
+      return `Container ${containerNumberWords(payload.containerNumber)}: ${surveyStepWords(payload.step)}`;
+    case "site word said":
+      return `On site, ${payload.word.key.split(":")[0]}: ${payload.word.says}`;
     default:
       return capital(kind);
+  }
+}
+
+function surveyStepWords(step: SurveyStep): string {
+  switch (step.step) {
+    case "judged":
+      return step.outcome === "repair" ? "to be repaired" : step.outcome;
+    case "assigned":
+      return `assigned to ${step.tag}`;
+    default:
+      return step.step;
   }
 }

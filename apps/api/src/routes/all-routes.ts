@@ -24,18 +24,20 @@ import { revisionRoutes } from "./revisions.ts";
 import { schemeFileRoutes } from "./scheme-file.ts";
 import { sealRoutes } from "./seal.ts";
 import { sessionRoutes } from "./session.ts";
+import { siteRoutes } from "./site.ts";
 import { stampRoutes } from "./stamps.ts";
 import { startProjectRoutes } from "./start-project.ts";
+import { surveyRoutes } from "./survey.ts";
 import { tokenRoutes } from "./tokens.ts";
 import { webhookRoutes } from "./webhooks.ts";
 
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
-  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, liveRoutes],
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes],
   ...[permitSetRoutes, planCheckRoutes],
+  ...[surveyRoutes, siteRoutes],
 ];

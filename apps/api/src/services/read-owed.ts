@@ -1,10 +1,14 @@
 import {
+  containerNumberWords,
   lastAnswer,
+  lastInspection,
   mayReadEntry,
   type ChangeRequest,
   type ConditionNow,
   type Owed,
   type QuestionNow,
+  type SiteItemNow,
+  type SurveyedContainerNow,
 } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readHeld } from "../store/membership-rows.ts";
@@ -12,6 +16,8 @@ import { readProjectIds, readProjectRow } from "../store/project-rows.ts";
 import { readRequests } from "../store/request-rows.ts";
 import { readConditions } from "./conditions/read-conditions.ts";
 import { readQuestions } from "./questions/read-questions.ts";
+import { readSite } from "./site/read-site.ts";
+import { readSurvey } from "./survey/read-survey.ts";
 
 type OwedThing = Omit<Owed, "projectId" | "projectName">;
 
@@ -33,6 +39,8 @@ async function owedIn(db: Connection, projectId: string, personId: string): Prom
     ...(await readQuestions(db, { projectId, roles })).flatMap(ofQuestion),
     ...(await readConditions(db, { projectId, roles })).flatMap(ofCondition),
     ...requests.flatMap(ofRequest),
+    ...(await readSurvey(db, { projectId, roles })).containers.flatMap(ofContainer),
+    ...(await readSite(db, { projectId, roles })).items.flatMap(ofSiteItem),
   ];
   return things.map((thing) => ({ projectId, projectName, ...thing }));
 }
@@ -57,6 +65,36 @@ const ofRequest = ({ state, number, text, author, madeAt }: ChangeRequest): Owed
   state === "open"
     ? [{ what: "change", number, text, owedBy: "architect", owedTo: author.role, neededBy: null, since: madeAt }]
     : [];
+
+/** A container that waits for the engineer's word, for its repair, or for a revision with what was measured of it. */
+function ofContainer({ container, state, departures }: SurveyedContainerNow): OwedThing[] {
+  const { number, containerNumber, steps, author, offeredAt } = container;
+  const text = containerNumberWords(containerNumber);
+  const owed = { number, text, neededBy: null, since: steps.at(-1)?.at ?? offeredAt };
+  if (state === "inspected")
+    return [
+      {
+        ...owed,
+        what: "container to judge",
+        owedBy: "engineer",
+        owedTo: lastInspection(container)?.by.role ?? author.role,
+      },
+    ];
+  if (state === "repair") return [{ ...owed, what: "container to repair", owedBy: "owner", owedTo: "engineer" }];
+  return departures.length === 0 ? [] : [{ ...owed, what: "survey to draw", owedBy: "architect", owedTo: "engineer" }];
+}
+
+/** What does not stand as drawn: the engineer owes a word on a difference, whoever built owes what is missing. */
+function ofSiteItem({ state, words }: SiteItemNow): OwedThing[] {
+  const word = words.at(-1);
+  if (word === undefined) return [];
+  const owed = { number: word.number, text: word.text ?? word.key, neededBy: null, since: word.saidAt };
+  if (state === "differs")
+    return [{ ...owed, what: "difference to judge", owedBy: "engineer", owedTo: word.author.role }];
+  return state === "missing" || state === "to mend"
+    ? [{ ...owed, what: "site item to build", owedBy: "owner", owedTo: "engineer" }]
+    : [];
+}
 
 /** What has no day comes after what has one, the longest owed first. */
 const whenOf = ({ neededBy, since }: Owed): string => `${neededBy ?? "9999-12-31"} ${since}`;

@@ -1,6 +1,7 @@
 import { standingOf, wholeStandingOf, type Judged, type Standing } from "@cornerway/schema";
 import type { Connection } from "../store/connection.ts";
 import { readRevision, readRevisionHeads, summaryOf } from "../store/revision-rows.ts";
+import { foundOtherwise } from "./found-otherwise.ts";
 import type { Bound } from "./newest-revision.ts";
 
 /** How judgements on elements of a project stand to its newest revision; each revision is read once, and only where digests differ. */
@@ -9,6 +10,8 @@ export class Standings {
   readonly #projectId: string;
   readonly #read = new Map<string, Promise<Judged>>();
   #newest: Promise<Bound | { revision: string; contentDigest: string; resultDigest: null }> | undefined;
+
+  #foundOtherwise: Promise<ReadonlySet<string>> | undefined;
 
   constructor(db: Connection, projectId: string) {
     this.#db = db;
@@ -19,9 +22,11 @@ export class Standings {
   async of(elementId: string | null, bound: Bound): Promise<Standing> {
     const newest = await (this.#newest ??= this.#readNewest());
     const { revision } = bound;
-    if (bound.contentDigest === newest.contentDigest && bound.resultDigest === newest.resultDigest)
+    const same = bound.contentDigest === newest.contentDigest && bound.resultDigest === newest.resultDigest;
+    if (same && (await this.#found()).size === 0)
       return { state: "stands", revision, newest: newest.revision, changed: { elements: [], results: [], whole: [] } };
-    const [given, held] = [await this.#judged(revision), await this.#judged(newest.revision)];
+    const given = await this.#judged(revision);
+    const held = { ...(await this.#judged(newest.revision)), found: await this.#found() };
     return elementId === null ? wholeStandingOf(given, held) : standingOf(elementId, given, held);
   }
 
@@ -30,6 +35,16 @@ export class Standings {
     if (head === undefined) throw new Error(`standings: ${this.#projectId} has no revision to judge`);
     const { letter: revision, contentDigest, resultDigest } = await summaryOf(this.#db, this.#projectId, head);
     return { revision, contentDigest, resultDigest };
+  }
+
+  /** What survey and site have found otherwise than the newest revision draws. */
+  #found(): Promise<ReadonlySet<string>> {
+    return (this.#foundOtherwise ??= this.#readFound());
+  }
+
+  async #readFound(): Promise<ReadonlySet<string>> {
+    const { revision } = await (this.#newest ??= this.#readNewest());
+    return foundOtherwise(this.#db, this.#projectId, async () => (await this.#judged(revision)).scheme);
   }
 
   #judged(letter: string): Promise<Judged> {

@@ -4,7 +4,17 @@ import type { Prisma } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 
 /** What is raised on a project and followed step by step until it is closed. */
-export type MatterKind = "question" | "condition" | "comment" | "check" | "disposition" | "confirmation" | "seal issue";
+export type MatterKind =
+  | "question"
+  | "condition"
+  | "comment"
+  | "check"
+  | "disposition"
+  | "confirmation"
+  | "seal issue"
+  | "container"
+  | "survey limits"
+  | "site word";
 
 /** A matter as it is stored: as it was raised, and the steps since in their order. */
 interface KeptMatter {

@@ -5,6 +5,8 @@ import { commentStepSentence } from "./comment-sentence.ts";
 import { decisionSentence } from "./decision-sentence.ts";
 import { conditionStepSentence, questionStepSentence } from "./follow-sentence.ts";
 import type { NameOf } from "./name-of.ts";
+import { siteWordSentence } from "./site-words.ts";
+import { numberWords, surveyStepSentence } from "./survey-words.ts";
 
 /**
  * What one entry of the record says happened. Null payload: something this reader may not see. `undos` are the acts
@@ -84,6 +86,14 @@ export function entrySentence(
       return `${payload.confirmation.values.length} values from memory held against ${payload.confirmation.against}.`;
     case "file kept":
       return `${payload.file.name} laid here.`;
+    case "container offered":
+      return `${numberWords(payload.container.containerNumber)} offered for the building.`;
+    case "container followed":
+      return surveyStepSentence(payload);
+    case "survey limits set":
+      return "The limits of the survey set for this project.";
+    case "site word said":
+      return siteWordSentence(payload.word, nameOf);
     case "issued for seal":
       return `Revision ${payload.issue.revision} issued for seal.`;
     case "sealed copy kept":

@@ -13,6 +13,16 @@ export function owedThing({ what, number }: Pick<Owed, "what" | "number">): stri
       return `condition ${number}, to look at and close`;
     case "condition":
       return `condition ${number}`;
+    case "container to judge":
+      return `a word on container ${number} of the survey`;
+    case "container to repair":
+      return `the repair of container ${number} of the survey`;
+    case "survey to draw":
+      return `a revision with what was measured of container ${number}`;
+    case "site item to build":
+      return `what word ${number} from the site says is not as drawn`;
+    case "difference to judge":
+      return `a word on the difference that word ${number} from the site states`;
     case "change":
       return `an answer to change request ${number}`;
   }

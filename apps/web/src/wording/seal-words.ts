@@ -16,6 +16,8 @@ export function hindranceSentence(
       return markWords(hindrance.markId);
     case "beyond its limit":
       return `${hindrance.part} of ${nameOf(hindrance.ownerId)} is used to ${hindrance.utilisation.toFixed(2)} of its strength.`;
+    case "found otherwise":
+      return `Survey or site have found ${nameOf(hindrance.elementId)} otherwise than it is drawn.`;
     case "condition open":
       return `Condition ${hindrance.number} is open.`;
     case "from memory":
@@ -39,6 +41,8 @@ export function hindrancesHeading(hindrances: readonly SealHindrance[]): string 
       return `${count} ${one ? "mark" : "marks"} ${verdictVerbs[first.verdict][one ? 0 : 1]}`;
     case "beyond its limit":
       return `${count} ${one ? "part is" : "parts are"} used beyond ${one ? "its" : "their"} strength`;
+    case "found otherwise":
+      return `${count} ${one ? "element was" : "elements were"} found otherwise than drawn`;
     case "condition open":
       return `${count} ${one ? "condition is" : "conditions are"} open`;
     case "from memory":

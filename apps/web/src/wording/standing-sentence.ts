@@ -10,7 +10,13 @@ export function standingSentence({ state, revision, newest, changed }: Standing,
     return revision === newest ? `${given}.` : `${given}. Up to revision ${newest} nothing it covers has changed.`;
   const results = changed.results.length === 0 ? [] : [`what was found of it (${listOf(changed.results)})`];
   const what = [...changed.elements.map(nameOf), ...results, ...changed.whole.map((each) => wholeWords[each])];
-  return `${given}. Revision ${newest} changes ${listOf(what)}.`;
+  const { found = [] } = changed;
+  const changes = what.length === 0 ? "" : ` Revision ${newest} changes ${listOf(what)}.`;
+  const otherwise =
+    found.length === 0
+      ? ""
+      : ` Survey or site have found ${listOf(found.map(nameOf))} otherwise than revision ${newest} draws it.`;
+  return `${given}.${changes}${otherwise}`;
 }
 
 const wholeWords: Record<Standing["changed"]["whole"][number], string> = {

@@ -12,6 +12,7 @@ import { readLatestRun } from "../../store/assessment-rows.ts";
 import type { Connection } from "../../store/connection.ts";
 import { readMatters, readPlainMatters } from "../../store/matter-rows.ts";
 import { readReport, readWorkings } from "../../store/proof-rows.ts";
+import { foundOtherwise } from "../found-otherwise.ts";
 
 /** What stands in the way of issuing the newest revision for seal. */
 export async function readHindrances(
@@ -27,8 +28,10 @@ export async function readHindrances(
   const workings = (await readWorkings(db, run)).map(({ working }) => working);
   const conditions = await readMatters(db, projectId, "condition", Condition);
   const confirmations = await readPlainMatters(db, projectId, "confirmation", Confirmation);
+  const found = await foundOtherwise(db, projectId, async () => newest.scheme);
   return sealHindrances({
     ...{ result, report, memory: memoryValues(result, report, workings) },
+    found: [...found].sort(),
     openConditions: conditions.filter((each) => conditionState(each) !== "closed").map(({ number }) => number),
     disposed: new Set(dispositions.filter(({ stands }) => stands).map(({ disposition }) => disposition.markId)),
     confirmed: new Set(confirmations.flatMap(({ values }) => values)),
