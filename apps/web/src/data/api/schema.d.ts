@@ -143,6 +143,26 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/archives": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Bring a project in from its archive
+     * @description One part named `file` of multipart/form-data (RFC 7578). It is checked first and marked with who signed it; nothing of it is signed anew. `key` is the fingerprint its signer is known to have. Nobody has a part in it until they are asked in.
+     */
+    post: operations["bringInArchive"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/link": {
     parameters: {
       query?: never;
@@ -245,6 +265,26 @@ export interface paths {
     };
     /** One project */
     get: operations["readProject"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/archive": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The whole project as one archive
+     * @description A ZIP with the record, every row and every file, signed as a whole. A later version reads it back; `npx cornerway verify` checks it without any service.
+     */
+    get: operations["takeArchive"];
     put?: never;
     post?: never;
     delete?: never;
@@ -495,8 +535,8 @@ export interface paths {
     get: operations["readFile"];
     put?: never;
     /**
-     * Keep a PDF as it is, under an id of the sender's
-     * @description One part named `file` of multipart/form-data (RFC 7578); known by its content, its bytes never touched.
+     * Keep a PDF as it is, or a photo, under an id of the sender's
+     * @description One part named `file` of multipart/form-data (RFC 7578), known by its content. A PDF is never touched; a JPEG or PNG is drawn anew, without its position or other metadata.
      */
     post: operations["keepFile"];
     delete?: never;
@@ -816,6 +856,43 @@ export interface paths {
      */
     post: operations["followQuestion"];
     delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/reader-links": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Make a link by which someone without an account reads
+     * @description Such as the permit reviewer. It is told once, and good until it ends or is withdrawn.
+     */
+    post: operations["makeReaderLink"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/reader-links/{readerId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Withdraw a reader's link */
+    delete: operations["endReaderLink"];
     options?: never;
     head?: never;
     patch?: never;
@@ -1339,6 +1416,60 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/site": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is built of the newest revision that may be built from, item by item */
+    get: operations["readSite"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/site/judgements": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Accept a difference, have it made as drawn, or open an item again */
+    post: operations["judgeSiteItem"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/site/words": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Say that an item stands as drawn, stands otherwise, or is not there
+     * @description Welds and hold points are closed by the engineer.
+     */
+    post: operations["saySiteWord"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/stamps": {
     parameters: {
       query?: never;
@@ -1354,6 +1485,101 @@ export interface paths {
      * @description Carries the two digests on the engineer's screen, and is refused when the revision has others; asks for the password again.
      */
     post: operations["pressStamp"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/survey": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * The containers offered for the building, each as it stands now
+     * @description With what they are held against, and where the newest revision says otherwise than the survey.
+     */
+    get: operations["readSurvey"];
+    put?: never;
+    /** Offer a container by its number (ISO 6346) */
+    post: operations["offerContainer"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/survey/{containerId}/inspections": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Keep what an inspection found of a container */
+    post: operations["inspectContainer"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/survey/{containerId}/judgements": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Accept a container, ask for its repair, or reject it
+     * @description None is accepted with damage or thickness beyond its limit.
+     */
+    post: operations["judgeContainer"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/survey/{containerId}/positions": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Assign an accepted container to a unit of the draft, or release it
+     * @description What was measured of it is drawn on the unit in the same act, or taken off again.
+     */
+    post: operations["placeContainer"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/survey/limits": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Set what containers of this project are held against */
+    post: operations["setSurveyLimits"];
     delete?: never;
     options?: never;
     head?: never;
@@ -1467,7 +1693,7 @@ export interface paths {
     put?: never;
     /**
      * Have a new key sign from now on
-     * @description The one before signs it as its last act and stays listed.
+     * @description The one before signs it as its last act and stays listed. `lost` begins a chain anew where the one before cannot be opened any more: nothing vouches for it but you, who tell its fingerprint.
      */
     post: operations["rotateRecordKey"];
     delete?: never;
@@ -1676,6 +1902,13 @@ export interface components {
           answer: "decline";
           reason: string;
         };
+    ArchiveBroughtIn: {
+      entries: number;
+      name: string;
+      projectId: components["schemas"]["ProjectId"];
+      signedAt: components["schemas"]["Moment"];
+      signedBy: components["schemas"]["Digest"];
+    };
     AskForSetInput: {
       /** Format: uuid */
       id: string;
@@ -1809,6 +2042,8 @@ export interface components {
     };
     /** @enum {string} */
     Certainty: "published" | "derived" | "memory" | "common practice";
+    /** @enum {string} */
+    CertaintyInput: "published" | "derived" | "memory" | "common practice";
     ChangeRequest: {
       answer: {
         at: components["schemas"]["Moment"];
@@ -1876,6 +2111,12 @@ export interface components {
       run: string;
       upperBound?: number | undefined;
       utilisation: number | null;
+      wouldDo?:
+        | {
+            depthMm: number;
+            sideMm: number;
+          }
+        | undefined;
     };
     CheckWorking: {
       certainty: components["schemas"]["Certainty"];
@@ -2111,8 +2352,39 @@ export interface components {
     };
     CoverChange: {
       elements: components["schemas"]["ElementId"][];
+      found?: components["schemas"]["ElementId"][] | undefined;
       results: ("verdict" | "bearings" | "load path" | "reactions" | "marks")[];
       whole: ("site and code edition" | "design basis" | "engine version" | "result cannot be read")[];
+    };
+    Damage: {
+      kind: components["schemas"]["DamageKind"];
+      member: components["schemas"]["MemberName"];
+      place: unknown;
+      sizeUm: components["schemas"]["PositiveLengthUm"];
+    };
+    DamageInput: {
+      kind: components["schemas"]["DamageKindInput"];
+      member: components["schemas"]["MemberNameInput"];
+      place: string;
+      sizeUm: components["schemas"]["PositiveLengthUmInput"];
+    };
+    /** @enum {string} */
+    DamageKind: "bent" | "torn";
+    /** @enum {string} */
+    DamageKindInput: "bent" | "torn";
+    DamageLimit: {
+      certainty: components["schemas"]["Certainty"];
+      kind: components["schemas"]["DamageKind"];
+      limitUm: components["schemas"]["PositiveLengthUm"];
+      member: components["schemas"]["MemberName"];
+      source: unknown;
+    };
+    DamageLimitInput: {
+      certainty: components["schemas"]["CertaintyInput"];
+      kind: components["schemas"]["DamageKindInput"];
+      limitUm: components["schemas"]["PositiveLengthUmInput"];
+      member: components["schemas"]["MemberNameInput"];
+      source: string;
     };
     /** Format: date */
     Day: string;
@@ -2468,6 +2740,13 @@ export interface components {
       leaf: components["schemas"]["Digest"];
       number: number;
     };
+    /** @enum {string} */
+    HoldPoint:
+      | "container surveyed"
+      | "steel as assumed before cutting"
+      | "ground and level of the pad"
+      | "in its place before cutting"
+      | "shored before cutting";
     InclusionProof: {
       head: components["schemas"]["SignedHead"];
       leaf: components["schemas"]["Digest"];
@@ -2525,14 +2804,20 @@ export interface components {
       run: string;
       upperBound?: number | undefined;
       utilisation: number | null;
+      wouldDo?:
+        | {
+            depthMm: number;
+            sideMm: number;
+          }
+        | undefined;
     };
     KeptFile: {
       author: components["schemas"]["Author"];
       digest: components["schemas"]["Digest"];
       id: components["schemas"]["FileId"];
       keptAt: components["schemas"]["Moment"];
-      /** @constant */
-      mediaType: "application/pdf";
+      /** @enum {string} */
+      mediaType: "application/pdf" | "image/jpeg" | "image/png";
       name: unknown;
       sizeBytes: number;
     };
@@ -2906,6 +3191,12 @@ export interface components {
               | "no strength stated"
               | "not covered"
               | "over once held";
+            wouldDo?:
+              | {
+                  depthMm: number;
+                  sideMm: number;
+                }
+              | undefined;
           }[];
         }
       | {
@@ -3056,6 +3347,14 @@ export interface components {
         };
     MarkId: string;
     MarkIdInput: string;
+    MeasuredThickness: {
+      member: components["schemas"]["MemberName"];
+      thicknessUm: components["schemas"]["PositiveLengthUm"];
+    };
+    MeasuredThicknessInput: {
+      member: components["schemas"]["MemberNameInput"];
+      thicknessUm: components["schemas"]["PositiveLengthUmInput"];
+    };
     MeetConditionInput: {
       id: components["schemas"]["StepIdInput"];
       text: string;
@@ -3177,11 +3476,31 @@ export interface components {
       requestId: components["schemas"]["RequestIdInput"] | null;
       revision: components["schemas"]["RevisionLetterInput"];
     };
+    NewInspectionInput: {
+      damages: components["schemas"]["DamageInput"][];
+      day: components["schemas"]["DayInput"];
+      floor: string | null;
+      id: components["schemas"]["StepIdInput"];
+      measuredWith: string | null;
+      photos: components["schemas"]["PhotoInput"][];
+      plate: components["schemas"]["PlateFactsInput"];
+      /** @constant */
+      step: "inspected";
+      text: string | null;
+      thicknesses: components["schemas"]["MeasuredThicknessInput"][];
+    };
     NewInvitationInput: {
       /** Format: email */
       email: string;
       partEndsAt: components["schemas"]["MomentInput"] | null;
       role: components["schemas"]["RoleInput"];
+    };
+    NewJudgementInput: {
+      id: components["schemas"]["StepIdInput"];
+      outcome: components["schemas"]["SurveyJudgementInput"];
+      /** @constant */
+      step: "judged";
+      text: string | null;
     };
     NewMarkDispositionInput: {
       calculation: {
@@ -3203,6 +3522,19 @@ export interface components {
       revision: components["schemas"]["RevisionLetterInput"] | null;
       text: string;
     };
+    NewPositionInput:
+      | {
+          elementId: components["schemas"]["ElementIdInput"];
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "assigned";
+        }
+      | {
+          id: components["schemas"]["StepIdInput"];
+          /** @constant */
+          step: "released";
+          text: string;
+        };
     NewQuestionInput: {
       elementId: components["schemas"]["ElementIdInput"];
       id: components["schemas"]["QuestionIdInput"];
@@ -3230,6 +3562,10 @@ export interface components {
           step: "reopened";
           text: string;
         };
+    NewReaderLinkInput: {
+      expiresAt: components["schemas"]["MomentInput"];
+      name: string;
+    };
     NewRequestInput: {
       contentDigest: components["schemas"]["DigestInput"];
       id: components["schemas"]["RequestIdInput"];
@@ -3254,6 +3590,59 @@ export interface components {
       resultDigest: components["schemas"]["DigestInput"];
       revision: components["schemas"]["RevisionLetterInput"];
     };
+    NewSiteJudgementInput:
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "accepted";
+          text: string;
+        }
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "to mend";
+          text: string;
+        }
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "reopened";
+          text: string;
+        };
+    NewSiteWordInput:
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          photos: components["schemas"]["PhotoInput"][];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "built";
+          text: string | null;
+        }
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          photos: components["schemas"]["PhotoInput"][];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "differs";
+          text: string;
+        }
+      | {
+          id: components["schemas"]["SiteWordIdInput"];
+          key: components["schemas"]["SiteItemKeyInput"];
+          photos: components["schemas"]["PhotoInput"][];
+          revision: components["schemas"]["RevisionLetterInput"];
+          /** @constant */
+          says: "missing";
+          text: string;
+        };
     NewStampInput: {
       conditions?: components["schemas"]["NewConditionInput"][] | undefined;
       contentDigest: components["schemas"]["DigestInput"];
@@ -3263,6 +3652,15 @@ export interface components {
       resultDigest: components["schemas"]["DigestInput"];
       revision: components["schemas"]["RevisionLetterInput"];
       text: string;
+    };
+    NewSurveyedContainerInput: {
+      containerNumber: string;
+      id: components["schemas"]["SurveyedContainerIdInput"];
+      type: components["schemas"]["ContainerTypeInput"];
+    };
+    NewSurveyLimitsInput: {
+      id: components["schemas"]["SurveyLimitsIdInput"];
+      limits: components["schemas"]["SurveyLimitsInput"];
     };
     NewWebhookInput: {
       /** Format: uri */
@@ -3337,6 +3735,15 @@ export interface components {
           kind: "invitation";
           projectName: string;
           role: components["schemas"]["Role"];
+        }
+      | {
+          expiresAt: components["schemas"]["Moment"];
+          /** @constant */
+          kind: "reader-link";
+          madeBy: string;
+          name: string;
+          projectName: string;
+          signedInAs: string | null;
         }
       | {
           /** @constant */
@@ -3913,7 +4320,18 @@ export interface components {
       since: components["schemas"]["Moment"];
       text: string;
       /** @enum {string} */
-      what: "answer" | "information" | "question to close" | "condition" | "condition to close" | "change";
+      what:
+        | "answer"
+        | "information"
+        | "question to close"
+        | "condition"
+        | "condition to close"
+        | "change"
+        | "container to judge"
+        | "container to repair"
+        | "survey to draw"
+        | "site item to build"
+        | "difference to judge";
     };
     /** @enum {string} */
     OwingRole: "architect" | "engineer" | "owner";
@@ -3991,6 +4409,14 @@ export interface components {
     PersonId: string;
     /** Format: uuid */
     PersonIdInput: string;
+    Photo: {
+      digest: components["schemas"]["Digest"];
+      fileId: components["schemas"]["FileId"];
+    };
+    PhotoInput: {
+      digest: components["schemas"]["DigestInput"];
+      fileId: components["schemas"]["FileIdInput"];
+    };
     PlanCheckComment: {
       about: string | null;
       assignedTo: {
@@ -4030,6 +4456,22 @@ export interface components {
         in: number;
         open: number;
       };
+    };
+    PlateFacts: {
+      approvalNumber: unknown | null;
+      madeIn: string | null;
+      maxGrossKg: number;
+      rackingN: number | null;
+      stackingKg: number;
+      tareKg: number | null;
+    };
+    PlateFactsInput: {
+      approvalNumber: string | null;
+      madeIn: string | null;
+      maxGrossKg: number;
+      rackingN: number | null;
+      stackingKg: number;
+      tareKg: number | null;
     };
     PointMm: {
       xMm: number;
@@ -4242,6 +4684,11 @@ export interface components {
         | "confirm-value"
         | "issue-for-seal"
         | "keep-file"
+        | "survey-container"
+        | "judge-container"
+        | "assign-container"
+        | "close-site-item"
+        | "judge-site-item"
         | "print-set"
         | "keep-comments"
         | "answer-comment"
@@ -4256,6 +4703,7 @@ export interface components {
         | "remove-person"
         | "set-expiry"
         | "keep-webhooks"
+        | "take-archive"
       )[];
       invitations: components["schemas"]["Invitation"][];
       members: components["schemas"]["ProjectMember"][];
@@ -4264,6 +4712,7 @@ export interface components {
         name: string;
         place: string;
       };
+      readerLinks: components["schemas"]["ReaderLink"][];
     };
     ProjectStarted: {
       id: components["schemas"]["ProjectId"];
@@ -4283,6 +4732,13 @@ export interface components {
       stamp: components["schemas"]["Stamp"] | null;
       verdict: components["schemas"]["Verdict"];
       waitsFor: components["schemas"]["Role"] | null;
+    };
+    ProjectSurveyLimits: {
+      author: components["schemas"]["Author"];
+      id: components["schemas"]["SurveyLimitsId"];
+      limits: components["schemas"]["SurveyLimits"];
+      number: number;
+      setAt: components["schemas"]["Moment"];
     };
     PublicKey: string;
     Question: {
@@ -4361,6 +4817,19 @@ export interface components {
     /** @enum {string} */
     QuestionViewInput:
       "south elevation" | "east elevation" | "north elevation" | "west elevation" | "plan" | "unfolded wall";
+    ReaderLink: {
+      expiresAt: components["schemas"]["Moment"];
+      id: components["schemas"]["PersonId"];
+      lastOpenedAt: components["schemas"]["Moment"] | null;
+      madeAt: components["schemas"]["Moment"];
+      madeBy: string;
+      name: string;
+      opened: number;
+    };
+    ReaderLinkMade: {
+      link: components["schemas"]["ReaderLink"];
+      path: string;
+    };
     RecordBundle: {
       /** @constant */
       bundle: 1;
@@ -4445,6 +4914,25 @@ export interface components {
           personId: components["schemas"]["PersonId"];
           personName: string;
           role: components["schemas"]["Role"];
+        }
+      | {
+          expiresAt: components["schemas"]["Moment"];
+          /** @constant */
+          kind: "reader link made";
+          name: string;
+          personId: components["schemas"]["PersonId"];
+        }
+      | {
+          /** @constant */
+          kind: "reader link opened";
+          name: string;
+          personId: components["schemas"]["PersonId"];
+        }
+      | {
+          /** @constant */
+          kind: "reader link ended";
+          name: string;
+          personId: components["schemas"]["PersonId"];
         }
       | {
           actId: components["schemas"]["ActId"];
@@ -4620,6 +5108,43 @@ export interface components {
           revision: components["schemas"]["RevisionLetter"];
         }
       | {
+          container: {
+            author: components["schemas"]["Author"];
+            containerNumber: string;
+            id: components["schemas"]["SurveyedContainerId"];
+            number: number;
+            offeredAt: components["schemas"]["Moment"];
+            type: components["schemas"]["ContainerType"];
+          };
+          /** @constant */
+          kind: "container offered";
+        }
+      | {
+          containerId: components["schemas"]["SurveyedContainerId"];
+          containerNumber: string;
+          /** @constant */
+          kind: "container followed";
+          step: components["schemas"]["SurveyStep"];
+        }
+      | {
+          /** @constant */
+          kind: "survey limits set";
+          set: components["schemas"]["ProjectSurveyLimits"];
+        }
+      | {
+          /** @constant */
+          kind: "site word said";
+          word: components["schemas"]["SiteWord"];
+        }
+      | {
+          archiveDigest: components["schemas"]["Digest"];
+          head: components["schemas"]["SignedHead"];
+          keys: components["schemas"]["RecordKey"][];
+          /** @constant */
+          kind: "brought in";
+          upTo: number;
+        }
+      | {
           host: string;
           /** @constant */
           kind: "webhook made";
@@ -4776,6 +5301,11 @@ export interface components {
           why: "beyond its limit";
         }
       | {
+          elementId: string;
+          /** @constant */
+          why: "found otherwise";
+        }
+      | {
           number: number;
           /** @constant */
           why: "condition open";
@@ -4843,6 +5373,8 @@ export interface components {
       csrfToken: string;
       person: {
         administrator: boolean;
+        /** @constant */
+        byLink?: true | undefined;
         email: string;
         id: components["schemas"]["PersonId"];
         name: string;
@@ -4987,6 +5519,119 @@ export interface components {
       groundZUm: components["schemas"]["LengthUmInput"];
       northMdeg: components["schemas"]["AngleMdegInput"];
     };
+    SiteItem: {
+      elementId: components["schemas"]["ElementId"];
+      key: components["schemas"]["SiteItemKey"];
+      kind: components["schemas"]["SiteItemKind"];
+      point: components["schemas"]["HoldPoint"] | null;
+      weldM: number | null;
+    };
+    SiteItemKey: string;
+    SiteItemKeyInput: string;
+    /** @enum {string} */
+    SiteItemKind: "post" | "beam" | "seat" | "framing" | "tie" | "lock" | "pad" | "weld" | "hold point";
+    SiteItemNow: {
+      drawnOtherwise: boolean;
+      item: components["schemas"]["SiteItem"];
+      state: components["schemas"]["SiteItemState"];
+      waitsFor: components["schemas"]["Role"][] | null;
+      words: components["schemas"]["SiteWord"][];
+    };
+    /** @enum {string} */
+    SiteItemState: "open" | "built" | "differs" | "missing" | "accepted" | "to mend";
+    SiteNow: {
+      /** @enum {string} */
+      built: "nothing to build from" | "being built" | "as drawn" | "not built as drawn";
+      by: ("issued for seal" | "stamped") | null;
+      items: components["schemas"]["SiteItemNow"][];
+      revision: components["schemas"]["RevisionLetter"] | null;
+    };
+    SiteWord:
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          photos: components["schemas"]["Photo"][];
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "built";
+          text: unknown | null;
+        }
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          photos: components["schemas"]["Photo"][];
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "differs";
+          text: unknown;
+        }
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          photos: components["schemas"]["Photo"][];
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "missing";
+          text: unknown;
+        }
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "accepted";
+          text: unknown;
+        }
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "to mend";
+          text: unknown;
+        }
+      | {
+          author: components["schemas"]["Author"];
+          drawnDigest: components["schemas"]["Digest"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["SiteWordId"];
+          key: components["schemas"]["SiteItemKey"];
+          number: number;
+          revision: components["schemas"]["RevisionLetter"];
+          saidAt: components["schemas"]["Moment"];
+          /** @constant */
+          says: "reopened";
+          text: unknown;
+        };
+    /** Format: uuid */
+    SiteWordId: string;
+    /** Format: uuid */
+    SiteWordIdInput: string;
     Stamp: {
       author: components["schemas"]["Author"];
       conditions?: components["schemas"]["NewCondition"][] | undefined;
@@ -5079,6 +5724,160 @@ export interface components {
         words: string;
       }[];
     };
+    SurveyDeparture:
+      | {
+          elementId: components["schemas"]["ElementId"];
+          /** @constant */
+          what: "no such unit";
+        }
+      | {
+          drawn: components["schemas"]["ContainerType"];
+          elementId: components["schemas"]["ElementId"];
+          surveyed: components["schemas"]["ContainerType"];
+          /** @constant */
+          what: "other type";
+        }
+      | {
+          elementId: components["schemas"]["ElementId"];
+          state: components["schemas"]["SurveyState"];
+          /** @constant */
+          what: "not accepted";
+        }
+      | {
+          drawnUm: number | null;
+          elementId: components["schemas"]["ElementId"];
+          measuredUm: number;
+          member: components["schemas"]["MemberName"];
+          /** @constant */
+          what: "thickness";
+        }
+      | {
+          drawnKg: number | null;
+          elementId: components["schemas"]["ElementId"];
+          plateKg: number;
+          /** @constant */
+          what: "tare";
+        };
+    SurveyedContainer: {
+      author: components["schemas"]["Author"];
+      containerNumber: string;
+      id: components["schemas"]["SurveyedContainerId"];
+      number: number;
+      offeredAt: components["schemas"]["Moment"];
+      steps: components["schemas"]["SurveyStep"][];
+      type: components["schemas"]["ContainerType"];
+    };
+    /** Format: uuid */
+    SurveyedContainerId: string;
+    /** Format: uuid */
+    SurveyedContainerIdInput: string;
+    SurveyedContainerNow: {
+      container: components["schemas"]["SurveyedContainer"];
+      departures: components["schemas"]["SurveyDeparture"][];
+      findings: components["schemas"]["SurveyFinding"][];
+      position: {
+        elementId: components["schemas"]["ElementId"];
+        tag: components["schemas"]["Tag"];
+      } | null;
+      state: components["schemas"]["SurveyState"];
+    };
+    SurveyFinding:
+      | {
+          beyond: boolean | null;
+          foundUm: number;
+          kind: components["schemas"]["DamageKind"];
+          limitUm: number | null;
+          member: components["schemas"]["MemberName"];
+          /** @constant */
+          of: "damage";
+          place: string;
+        }
+      | {
+          assumedUm: number | null;
+          beyond: boolean | null;
+          foundUm: number;
+          limitUm: number | null;
+          member: components["schemas"]["MemberName"];
+          /** @constant */
+          of: "thickness";
+        };
+    /** @enum {string} */
+    SurveyJudgement: "accepted" | "repair" | "rejected";
+    /** @enum {string} */
+    SurveyJudgementInput: "accepted" | "repair" | "rejected";
+    SurveyLimits: {
+      damage: components["schemas"]["DamageLimit"][];
+      leastThickness: {
+        certainty: components["schemas"]["Certainty"];
+        permille: number;
+        source: unknown;
+      };
+    };
+    /** Format: uuid */
+    SurveyLimitsId: string;
+    /** Format: uuid */
+    SurveyLimitsIdInput: string;
+    SurveyLimitsInput: {
+      damage: components["schemas"]["DamageLimitInput"][];
+      leastThickness: {
+        certainty: components["schemas"]["CertaintyInput"];
+        permille: number;
+        source: string;
+      };
+    };
+    SurveyNow: {
+      containers: components["schemas"]["SurveyedContainerNow"][];
+      limits: components["schemas"]["SurveyLimits"];
+      revision: components["schemas"]["RevisionLetter"] | null;
+      setBy: {
+        author: components["schemas"]["Author"];
+        setAt: components["schemas"]["Moment"];
+      } | null;
+    };
+    /** @enum {string} */
+    SurveyState: "offered" | "inspected" | "accepted" | "repair" | "rejected";
+    SurveyStep:
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          damages: components["schemas"]["Damage"][];
+          day: components["schemas"]["Day"];
+          floor: unknown | null;
+          id: components["schemas"]["StepId"];
+          measuredWith: unknown | null;
+          photos: components["schemas"]["Photo"][];
+          plate: components["schemas"]["PlateFacts"];
+          /** @constant */
+          step: "inspected";
+          text: unknown | null;
+          thicknesses: components["schemas"]["MeasuredThickness"][];
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          outcome: components["schemas"]["SurveyJudgement"];
+          /** @constant */
+          step: "judged";
+          text: unknown | null;
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          elementId: components["schemas"]["ElementId"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "assigned";
+          tag: components["schemas"]["Tag"];
+        }
+      | {
+          at: components["schemas"]["Moment"];
+          by: components["schemas"]["Author"];
+          id: components["schemas"]["StepId"];
+          /** @constant */
+          step: "released";
+          text: unknown;
+        };
     Tag: string;
     TagInput: string;
     TakeBackInput: {
@@ -5157,6 +5956,10 @@ export interface components {
       | {
           /** @constant */
           as: "signed in";
+        }
+      | {
+          /** @constant */
+          as: "reader";
         }
       | {
           /** @constant */
@@ -5274,7 +6077,7 @@ export interface operations {
           };
         };
       };
-      /** @description `scope-refused` This access token does not reach that far. */
+      /** @description `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5282,7 +6085,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "scope-refused" | undefined;
+            code?: ("reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -5368,7 +6171,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5376,7 +6179,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -5486,7 +6289,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5494,7 +6297,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -5604,7 +6407,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5612,7 +6415,9 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "present-password-wrong" | "scope-refused") | undefined;
+            code?:
+              | ("csrf-refused" | "origin-refused" | "present-password-wrong" | "reading-only" | "scope-refused")
+              | undefined;
           };
         };
       };
@@ -5732,7 +6537,7 @@ export interface operations {
           };
         };
       };
-      /** @description `scope-refused` This access token does not reach that far. */
+      /** @description `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5740,7 +6545,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "scope-refused" | undefined;
+            code?: ("reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -5822,7 +6627,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5830,7 +6635,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -5914,7 +6719,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -5922,7 +6727,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -6020,7 +6825,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -6028,7 +6833,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -6136,7 +6941,7 @@ export interface operations {
           };
         };
       };
-      /** @description `administrator-only` Only an administrator of this service does that. · `scope-refused` This access token does not reach that far. */
+      /** @description `administrator-only` Only an administrator of this service does that. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -6144,7 +6949,152 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("administrator-only" | "scope-refused") | undefined;
+            code?: ("administrator-only" | "reading-only" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  bringInArchive: {
+    parameters: {
+      query?:
+        | {
+            key?: components["schemas"]["DigestInput"] | undefined;
+          }
+        | undefined;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ArchiveBroughtIn"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              ("administrator-only" | "csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `project-here` This project is here already. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "project-here" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `archive-refused` This archive is not taken. · `file-refused` This file is not taken. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("archive-refused" | "file-refused") | undefined;
           };
         };
       };
@@ -6891,7 +7841,7 @@ export interface operations {
           };
         };
       };
-      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -6899,7 +7849,8 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("administrator-only" | "csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?:
+              ("administrator-only" | "csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -7099,6 +8050,126 @@ export interface operations {
       };
     };
   };
+  takeArchive: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "application/zip": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signing-off` This service is not set up to sign heads of records. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signing-off" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   checkRevision: {
     parameters: {
       query?: never;
@@ -7147,7 +8218,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `own-work` Nobody checks their own work. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `own-work` Nobody checks their own work. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -7156,7 +8227,15 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?:
-              | ("csrf-refused" | "not-confirmed" | "origin-refused" | "own-work" | "role-refused" | "scope-refused")
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "own-work"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
               | undefined;
           };
         };
@@ -7402,7 +8481,7 @@ export interface operations {
           };
         };
       };
-      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -7416,6 +8495,7 @@ export interface operations {
                   | "csrf-refused"
                   | "not-confirmed"
                   | "origin-refused"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -7558,7 +8638,7 @@ export interface operations {
           };
         };
       };
-      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -7572,6 +8652,7 @@ export interface operations {
                   | "csrf-refused"
                   | "not-confirmed"
                   | "origin-refused"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -7713,7 +8794,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -7721,7 +8802,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -7986,7 +9076,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -7994,7 +9084,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -8238,7 +9337,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -8246,7 +9345,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -8386,7 +9494,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -8394,7 +9502,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -8666,7 +9783,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -8674,7 +9791,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -8825,7 +9951,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -8833,7 +9959,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -9091,7 +10226,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -9099,7 +10234,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -9222,6 +10366,8 @@ export interface operations {
         };
         content: {
           "application/pdf": string;
+          "image/jpeg": string;
+          "image/png": string;
         };
       };
       /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
@@ -9355,7 +10501,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -9363,7 +10509,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -9451,7 +10606,7 @@ export interface operations {
           };
         };
       };
-      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      /** @description `busy` Too much is asked of the service at once. Try again in a few seconds. · `unready` The service is starting or stopping. Try again shortly. */
       503: {
         headers: {
           [name: string]: unknown;
@@ -9459,7 +10614,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "unready" | undefined;
+            code?: ("busy" | "unready") | undefined;
           };
         };
       };
@@ -9513,7 +10668,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -9521,7 +10676,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -9654,7 +10818,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -9662,7 +10826,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -9762,7 +10935,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -9770,7 +10943,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -10240,7 +11422,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -10248,7 +11430,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -10399,7 +11590,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -10407,7 +11598,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -10638,7 +11838,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -10646,7 +11846,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -10771,7 +11980,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -10779,7 +11988,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -10904,7 +12122,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -10912,7 +12130,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -11156,7 +12383,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -11164,7 +12391,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -11303,7 +12539,7 @@ export interface operations {
           };
         };
       };
-      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -11317,6 +12553,7 @@ export interface operations {
                   | "csrf-refused"
                   | "not-confirmed"
                   | "origin-refused"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -11672,7 +12909,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -11680,7 +12917,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -11831,7 +13077,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -11839,7 +13085,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -11980,7 +13235,7 @@ export interface operations {
           };
         };
       };
-      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -11994,6 +13249,7 @@ export interface operations {
                   | "csrf-refused"
                   | "not-confirmed"
                   | "origin-refused"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -12046,6 +13302,275 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  makeReaderLink: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewReaderLinkInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ReaderLinkMade"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-kept` No more of these are kept. Take one away first. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-kept" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  endReaderLink: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        readerId: components["schemas"]["PersonIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done, nothing to tell. */
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
           };
         };
       };
@@ -12289,6 +13814,18 @@ export interface operations {
           };
         };
       };
+      /** @description `signed-elsewhere` That part of the record was signed by another service, and is not signed here. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signed-elsewhere" | undefined;
+          };
+        };
+      };
       /** @description `signing-off` This service is not set up to sign heads of records. */
       422: {
         headers: {
@@ -12407,6 +13944,18 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signed-elsewhere` That part of the record was signed by another service, and is not signed here. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signed-elsewhere" | undefined;
           };
         };
       };
@@ -12529,6 +14078,18 @@ export interface operations {
           };
         };
       };
+      /** @description `signed-elsewhere` That part of the record was signed by another service, and is not signed here. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signed-elsewhere" | undefined;
+          };
+        };
+      };
       /** @description `signing-off` This service is not set up to sign heads of records. */
       422: {
         headers: {
@@ -12648,6 +14209,18 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `signed-elsewhere` That part of the record was signed by another service, and is not signed here. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "signed-elsewhere" | undefined;
           };
         };
       };
@@ -12863,7 +14436,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -12871,7 +14444,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -13022,7 +14604,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -13030,7 +14612,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -13508,7 +15099,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -13516,7 +15107,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -13913,7 +15513,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -13921,7 +15521,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -14183,7 +15792,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -14191,7 +15800,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -15111,7 +16729,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -15125,6 +16743,7 @@ export interface operations {
                   | "not-confirmed"
                   | "origin-refused"
                   | "present-password-wrong"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -15281,7 +16900,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -15289,7 +16908,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -15533,7 +17161,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -15541,7 +17169,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -15896,7 +17533,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -15904,7 +17541,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -15929,6 +17575,424 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "set-moved-on" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSite: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SiteNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  judgeSiteItem: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewSiteJudgementInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SiteWord"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused" | "revision-superseded" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  saySiteWord: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewSiteWordInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SiteWord"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `revision-superseded` There is a newer revision. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused" | "revision-superseded" | "step-refused") | undefined;
           };
         };
       };
@@ -16148,7 +18212,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `present-password-wrong` The present password is another one. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -16162,6 +18226,7 @@ export interface operations {
                   | "not-confirmed"
                   | "origin-refused"
                   | "present-password-wrong"
+                  | "reading-only"
                   | "role-refused"
                   | "scope-refused"
                 )
@@ -16264,6 +18329,917 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: ("busy" | "unready") | undefined;
+          };
+        };
+      };
+    };
+  };
+  readSurvey: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SurveyNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  offerContainer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewSurveyedContainerInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SurveyedContainerNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  inspectContainer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        containerId: components["schemas"]["SurveyedContainerIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewInspectionInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SurveyedContainerNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  judgeContainer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        containerId: components["schemas"]["SurveyedContainerIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewJudgementInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SurveyedContainerNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `container-unfit` This container cannot be taken there. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "container-unfit" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  placeContainer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        containerId: components["schemas"]["SurveyedContainerIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewPositionInput"];
+      };
+    };
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["SurveyedContainerNow"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `closer-refused` Whoever raised it closes it, and never whoever met it. · `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "closer-refused"
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `container-unfit` This container cannot be taken there. · `draft-refused` The scheme cannot take this change. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("container-unfit" | "draft-refused") | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  setSurveyLimits: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewSurveyLimitsInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["ProjectSurveyLimits"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
           };
         };
       };
@@ -16534,7 +19510,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -16542,7 +19518,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -16687,7 +19672,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -16695,7 +19680,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -16914,7 +19908,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -16922,7 +19916,16 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "not-confirmed" | "origin-refused" | "role-refused" | "scope-refused") | undefined;
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
           };
         };
       };
@@ -17077,7 +20080,10 @@ export interface operations {
     };
     requestBody: {
       content: {
-        "application/json": Record<string, never>;
+        "application/json": {
+          /** @enum {boolean} */
+          lost?: true | undefined;
+        };
       };
     };
     responses: {
@@ -17114,7 +20120,7 @@ export interface operations {
           };
         };
       };
-      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `administrator-only` Only an administrator of this service does that. · `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -17122,7 +20128,20 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("administrator-only" | "csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?:
+              ("administrator-only" | "csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `signed-elsewhere` That part of the record was signed by another service, and is not signed here. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("signed-elsewhere" | "step-refused") | undefined;
           };
         };
       };
@@ -17544,7 +20563,7 @@ export interface operations {
           };
         };
       };
-      /** @description `scope-refused` This access token does not reach that far. */
+      /** @description `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -17552,7 +20571,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: "scope-refused" | undefined;
+            code?: ("reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -17645,7 +20664,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -17653,7 +20672,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
@@ -17785,7 +20804,7 @@ export interface operations {
           };
         };
       };
-      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `scope-refused` This access token does not reach that far. */
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `scope-refused` This access token does not reach that far. */
       403: {
         headers: {
           [name: string]: unknown;
@@ -17793,7 +20812,7 @@ export interface operations {
         content: {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
-            code?: ("csrf-refused" | "origin-refused" | "scope-refused") | undefined;
+            code?: ("csrf-refused" | "origin-refused" | "reading-only" | "scope-refused") | undefined;
           };
         };
       };
