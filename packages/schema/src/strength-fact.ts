@@ -1,5 +1,8 @@
 import { z } from "zod";
 
+/** A square pad, mm. */
+export const PadSize = z.strictObject({ sideMm: z.number(), depthMm: z.number() });
+
 /** One part that was judged: what, where, by which check, in which run, and between which utilisations over the envelope. */
 export const JudgedPart = z
   .strictObject({
@@ -14,6 +17,8 @@ export const JudgedPart = z
     ifProved: z.number().optional(),
     /** Utilisation of the upper of two bounds. */
     upperBound: z.number().optional(),
+    /** The least square pad under which it would stand, mm. */
+    wouldDo: PadSize.optional(),
     /** Combination and cases that govern. */
     run: z.string(),
     /** Least and greatest over the assumptions solved, each with its name; absent where one alone was. */

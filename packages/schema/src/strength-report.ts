@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { PadSize } from "./strength-fact.ts";
 import { Certainty } from "./verdict.ts";
 import { CheckWorking } from "./working.ts";
 
@@ -31,6 +32,8 @@ export const CheckResult = z
     ifProved: z.number().exactOptional(),
     /** Utilisation of the upper of two bounds. */
     upperBound: z.number().exactOptional(),
+    /** The least square pad under which it would stand, mm. */
+    wouldDo: PadSize.exactOptional(),
     /** Combination and cases that govern, and the assumptions they were solved under. */
     run: z.string(),
     assumptions: z.string(),

@@ -46,8 +46,14 @@ function resultText(result: ElementResult, tag: (id: string) => string): string 
   const use = utilisation === undefined ? `not stated (${refused ?? ""})` : utilisation.toFixed(2);
   const proved = result.ifProved === undefined ? "" : `, if proved ${result.ifProved.toFixed(2)}`;
   const held = result.held.length === 0 ? "" : `; only with ${result.held.map(tag).join(", ")} held by connections`;
-  return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}`;
+  const pad =
+    result.wouldDo === undefined
+      ? ""
+      : `; a pad ${metres(result.wouldDo.sideMm)} by ${metres(result.wouldDo.sideMm)}, ${metres(result.wouldDo.depthMm)} deep, would do`;
+  return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}${pad}`;
 }
+
+const metres = (mm: number): string => `${(mm / 1000).toFixed(1)} m`;
 
 const holdText = (hold: HoldNeeded, tag: (id: string) => string): string =>
   `${tag(hold.ownerId)} at ${hold.places.join(", ")}: ${needText(hold)}`;

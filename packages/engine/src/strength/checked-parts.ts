@@ -69,7 +69,7 @@ function driftPartsOf(
   ];
 }
 
-const groundOf = ({ class: soil, report }: Scheme["basis"]["soil"], { loads }: StrengthBasis): GroundValue =>
+export const groundOf = ({ class: soil, report }: Scheme["basis"]["soil"], { loads }: StrengthBasis): GroundValue =>
   report === undefined
     ? { kind: "presumed", soil: loads.soil(soil) }
     : { kind: "report", bearingKpa: report.bearingPa / 1000, source: report.source };

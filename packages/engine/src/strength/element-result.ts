@@ -6,6 +6,7 @@ import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
+import type { PadSize } from "./pad-size.ts";
 import { governingOf, type PartWorst } from "./screen.ts";
 
 /** What governs one part of the building, with its working. */
@@ -20,6 +21,10 @@ export type ElementResult = {
   readonly refused?: Refusal;
   /** Between two bounds: the utilisation of the upper one. */
   readonly upperBound?: number;
+  /** The force that presses or pulls it, where it is one alone, N. */
+  readonly forceN?: number;
+  /** For a pad that is too small: the least one under which all its checks stand for the forces of this one. */
+  readonly wouldDo?: PadSize;
   /** The same at a yield of 343 MPa, where the steel has no record. */
   readonly ifProved?: number;
   readonly governingRun: string;
@@ -58,6 +63,7 @@ export function elementResult(worst: PartWorst): ElementResult {
     }),
     ...(decides?.ok === false && { refused: decides.why }),
     ...(screened.upper !== undefined && Number.isFinite(screened.upper) && { upperBound: screened.upper }),
+    ...(screened.forceN !== undefined && { forceN: screened.forceN }),
     ...(proved !== undefined && !added.includes(element) && { ifProved: proved }),
     governingRun: solved.run.id,
     assumptions: solved.set.id,

@@ -25,6 +25,7 @@ export function forcePart(
       return {
         limitState: worst?.limitState ?? "compression",
         utilisation: useOf(forceN),
+        forceN,
         checks: (steel = steels.unproved) => checksAt(forceN, steel),
       };
     },

@@ -3,7 +3,7 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
 import { assumed } from "./assumed.ts";
 import { assumptionSets, softRacking, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
-import { checkedParts } from "./checked-parts.ts";
+import { checkedParts, groundOf } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
@@ -12,6 +12,8 @@ import { liftResults } from "./lift-results.ts";
 import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
+import { padChecks } from "./pad-parts.ts";
+import { withPadSizes } from "./pad-size.ts";
 import { notJudged } from "./not-judged.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
 import { governingRuns, screen, type PartWorst } from "./screen.ts";
@@ -99,7 +101,13 @@ export function strengthOf(
   const rest = others
     .filter(({ solves }) => solves === "governing runs")
     .map((set) => solve(set, andGravityAlone(governingRuns(screened), plan.runs)));
-  const judged = screenSets(parts, rest, screened).map(elementResult);
+  const { soil, concreteMpa } = scheme.basis;
+  const judged = withPadSizes(
+    screenSets(parts, rest, screened).map(elementResult),
+    scheme.pads,
+    ({ sideMm, depthMm }) =>
+      padChecks({ lengthMm: sideMm, widthMm: sideMm, depthMm }, groundOf(soil, basis), concreteMpa, basis),
+  );
   const results = [
     ...judged,
     ...leans.map(leanResult),

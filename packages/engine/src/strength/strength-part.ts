@@ -31,4 +31,6 @@ export type Screened = {
   readonly checks: (steel?: Steel) => readonly Check[];
   /** Utilisation of the upper of two bounds, where the part stands between them. */
   readonly upper?: number;
+  /** Where one force alone presses or pulls, N. */
+  readonly forceN?: number;
 };

@@ -5,14 +5,14 @@ import type { Named, Telling } from "./reader.ts";
 
 /** What numbers say of strength: beyond it, within it, open, pulled or pushed with nothing to hold. */
 export const strengthSentences = {
-  overstressed: ({ parts, more }: FactOf<"overstressed">, { at, tagged }: Named): Telling => {
+  overstressed: ({ parts, more }: FactOf<"overstressed">, { at, say, tagged }: Named): Telling => {
     const [worst, ...next] = parts;
     return {
       architect: {
-        body: `${at(0)} is loaded beyond its strength, whatever is assumed: ${usedOf(worst)}.${others(parts.length - 1 + more, "are beyond it too")}`,
+        body: `${at(0)} is loaded beyond its strength, whatever is assumed: ${usedOf(worst)}.${others(parts.length - 1 + more, "are beyond it too")}${padFor(parts, say)}`,
       },
       engineer: {
-        body: `${at(0)} is over under every assumption: ${tagged(inRow([worst].flatMap(told)))}.${tagged(further("Over too", next, more))}`,
+        body: `${at(0)} is over under every assumption: ${tagged(inRow([worst].flatMap(told)))}.${tagged(further("Over too", next, more))}${padFor(parts, say)}`,
       },
       owner: {
         body: `Parts of ${at(0)} are too weak for what is drawn. It needs steel, or less load, before it can stand.`,
@@ -20,16 +20,16 @@ export const strengthSentences = {
     };
   },
 
-  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at, tagged }: Named): Telling => {
+  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at, say, tagged }: Named): Telling => {
     const count = parts.length + more;
     const [worst, ...next] = parts;
     const first = worst === undefined ? "" : ` First: the ${worst.part}, ${worst.why}.`;
     return {
       architect: {
-        body: `Numbers alone do not settle the strength of ${at(0)}.${first === "" ? ` What is open: ${inRow(causes)}.` : first}`,
+        body: `Numbers alone do not settle the strength of ${at(0)}.${first === "" ? ` What is open: ${inRow(causes)}.` : first}${padFor(parts, say)}`,
       },
       engineer: {
-        body: `${at(0)}: ${tagged(inRow([...(worst === undefined ? [] : [`${judged(worst)}, ${worst.why}`]), ...causes]))}.${tagged(further("Open too", next, more))}`,
+        body: `${at(0)}: ${tagged(inRow([...(worst === undefined ? [] : [`${judged(worst)}, ${worst.why}`]), ...causes]))}.${tagged(further("Open too", next, more))}${padFor(parts, say)}`,
       },
       owner: {
         body: `The strength of ${at(0)} is for the engineer to say${count > 1 ? ", in several places" : ""}. Nothing is wrong with it yet.`,
@@ -107,6 +107,14 @@ function judged({ part, place, check, utilisation, ifProved, upperBound, run, en
 }
 
 const told = (part: JudgedPart | undefined): string[] => (part === undefined ? [] : [judged(part)]);
+
+/** The pad that would do for the worst of these that stand on one too small. */
+function padFor(parts: readonly Pick<JudgedPart, "wouldDo">[], say: Named["say"]): string {
+  const pad = parts.find(({ wouldDo: size }) => size !== undefined)?.wouldDo;
+  if (pad === undefined) return "";
+  const side = say.length(pad.sideMm);
+  return ` A pad ${side} by ${side}, ${say.length(pad.depthMm)} deep, would do.`;
+}
 
 /** The next parts by their size alone: each opens to its working. */
 function further(what: string, next: readonly JudgedPart[], more: number): string {
