@@ -5,7 +5,10 @@
 export function runWords(run: string): string {
   const colon = run.indexOf(": ");
   if (colon === -1) return run;
-  const cases = run.slice(colon + 2).split(", ").map(caseWords);
+  const cases = run
+    .slice(colon + 2)
+    .split(", ")
+    .map(caseWords);
   return `${capital(cases.join(", "))} (${run.slice(0, colon)})`;
 }
 
