@@ -151,8 +151,15 @@ export { cutAboveMm, onWall, planModel } from "./drawing/plan-model.ts";
 export type { PlanModel, PlanUnit, PlanWall, WallRun } from "./drawing/plan-model.ts";
 export { project, unproject } from "./drawing/projection.ts";
 export type { Projection, ViewPoint } from "./drawing/projection.ts";
-export { fullestPlane, sectionModel } from "./drawing/section-model.ts";
-export type { SectionCut, SectionModel, SectionPlane } from "./drawing/section-model.ts";
+export { fullestPlane, lineOf, sectionModel } from "./drawing/section-model.ts";
+export type {
+  SectionBeyond,
+  SectionCut,
+  SectionLine,
+  SectionModel,
+  SectionPlane,
+  SectionWall,
+} from "./drawing/section-model.ts";
 export { seenOnElevation, seenOnIsometric, seenOnPlan } from "./drawing/seen-objects.ts";
 export type { SeenObject } from "./drawing/seen-objects.ts";
 export type { Side } from "./drawing/side.ts";

@@ -1,27 +1,70 @@
-import type { Scheme } from "@cornerway/schema";
+import type { Face, Opening, Pad, PointMm, Post, Scheme } from "@cornerway/schema";
+import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { placeContainer, solidCorners, type PlacedContainer } from "../geometry/place.ts";
+import { hypot } from "../numerics/elementary.ts";
+import { STILL_MM } from "../numerics/tolerances.ts";
+import { padOutline } from "./pad-outline.ts";
+import type { PaperRect } from "./corrugation.ts";
+import { sectionWidthMm } from "./elevation-posts.ts";
 
 /** The upright plane a section is cut along: all places of one x (looking west) or of one y (looking north), mm. */
 export type SectionPlane = { readonly axis: "x" | "y"; readonly atMm: number };
 
-/** A unit where the plane cuts it, mm: u to the right on paper, z up. */
-export type SectionCut = {
+/** A line in plan that a section is cut along, mm. One looks to its left; places on paper are measured from its start. */
+export type SectionLine = {
+  readonly fromXMm: number;
+  readonly fromYMm: number;
+  readonly toXMm: number;
+  readonly toYMm: number;
+};
+
+/** A wall where the line passes through it: its place on paper and what is cut out of it there. */
+export type SectionWall = {
+  readonly face: Face;
+  readonly uMm: number;
+  readonly openings: readonly { readonly opening: Opening; readonly z0Mm: number; readonly z1Mm: number }[];
+};
+
+/** A unit where the line cuts it, mm: u to the right on paper, z up. */
+export type SectionCut = PaperRect & {
   readonly placed: PlacedContainer;
-  readonly u0Mm: number;
-  readonly u1Mm: number;
-  readonly z0Mm: number;
-  readonly z1Mm: number;
   /** Upper side of the floor's frame and underside of the roof's rails. */
   readonly floorMm: number;
   readonly ceilingMm: number;
+  readonly walls: readonly SectionWall[];
 };
 
-export type SectionModel = { readonly plane: SectionPlane; readonly cuts: readonly SectionCut[] };
+/** Something the line does not cut and that stands beyond it. */
+export type SectionBeyond = PaperRect & { readonly placed: PlacedContainer; readonly awayMm: number };
 
-/** What a plane cuts. Looking west, north is to the right; looking north, east is. */
-export function sectionModel(scheme: Scheme, plane: SectionPlane): SectionModel {
-  const cuts = scheme.containers.flatMap((container) => cutOf(placeContainer(container), plane));
-  return { plane, cuts: cuts.toSorted((a, b) => a.z0Mm - b.z0Mm || a.u0Mm - b.u0Mm) };
+export type SectionModel = {
+  readonly line: SectionLine;
+  /** Lowest first. */
+  readonly cuts: readonly SectionCut[];
+  /** Farthest first. */
+  readonly beyond: readonly SectionBeyond[];
+  /** Posts the line passes through, and pads under it. */
+  readonly posts: readonly (PaperRect & { readonly post: Post })[];
+  readonly pads: readonly (PaperRect & { readonly pad: Pad })[];
+};
+
+/** What a line cuts and what stands beyond it. Looking west, north is to the right; looking north, east is. */
+export function sectionModel(scheme: Scheme, along: SectionPlane | SectionLine): SectionModel {
+  const line = "axis" in along ? lineOf(along) : along;
+  const seen = placesFrom(line);
+  const placed = scheme.containers.map(placeContainer);
+  const cuts = placed.flatMap((unit) => cutOf(unit, scheme.openings, seen));
+  const isCut = new Set(cuts.map(({ placed: unit }) => unit.id));
+  return {
+    line,
+    cuts: cuts.toSorted((a, b) => a.z0Mm - b.z0Mm || a.u0Mm - b.u0Mm),
+    beyond: placed
+      .filter(({ id }) => !isCut.has(id))
+      .flatMap((unit) => beyondOf(unit, seen))
+      .toSorted((a, b) => b.awayMm - a.awayMm || (a.placed.id < b.placed.id ? -1 : 1)),
+    posts: scheme.posts.flatMap((post) => postOf(post, seen)),
+    pads: scheme.pads.flatMap((pad) => padOf(pad, seen)),
+  };
 }
 
 /** The plane that cuts most units; of several the one nearest to the middle of the building. */
@@ -40,25 +83,99 @@ export function fullestPlane(scheme: Scheme, axis: SectionPlane["axis"]): Sectio
   return { axis, atMm: best };
 }
 
-function cutOf(placed: PlacedContainer, { axis, atMm }: SectionPlane): SectionCut[] {
-  const { dimensions, baseZMm, topZMm } = placed;
-  const outline = solidCorners(placed)
-    .slice(0, 4)
-    .map(({ xMm, yMm }) => (axis === "x" ? { across: xMm, u: yMm } : { across: yMm, u: xMm }));
-  const crossings = outline.flatMap((a, index) => {
-    const b = outline[(index + 1) % outline.length] ?? a;
-    if (a.across < atMm === b.across < atMm) return [];
-    return [a.u + ((b.u - a.u) * (atMm - a.across)) / (b.across - a.across)];
+/** A plane as a line: places on paper are then the site's own y or x. */
+export const lineOf = ({ axis, atMm }: SectionPlane): SectionLine =>
+  axis === "x"
+    ? { fromXMm: atMm, fromYMm: 0, toXMm: atMm, toYMm: 1000 }
+    : { fromXMm: 0, fromYMm: atMm, toXMm: 1000, toYMm: atMm };
+
+type PlanPoint = Pick<PointMm, "xMm" | "yMm">;
+/** Along the line, and away from it to its left, mm. */
+type FromLine = { readonly u: number; readonly away: number };
+type Seen = (at: PlanPoint) => FromLine;
+
+function placesFrom({ fromXMm, fromYMm, toXMm, toYMm }: SectionLine): Seen {
+  const [x, y] = [toXMm - fromXMm, toYMm - fromYMm];
+  const long = hypot(x, y);
+  if (long < STILL_MM) throw new RangeError("a section's line has two ends that are apart");
+  return ({ xMm, yMm }) => {
+    const [dx, dy] = [xMm - fromXMm, yMm - fromYMm];
+    return { u: (dx * x + dy * y) / long, away: (dy * x - dx * y) / long };
+  };
+}
+
+/** Where an outline in plan is crossed by the line, as places along it. */
+function crossings(outline: readonly PlanPoint[], seen: Seen): number[] {
+  const places = outline.map(seen);
+  return places.flatMap((a, index) => {
+    const b = places[(index + 1) % places.length] ?? a;
+    return a.away < 0 === b.away < 0 ? [] : [a.u + ((b.u - a.u) * -a.away) / (b.away - a.away)];
   });
-  if (crossings.length < 2) return [];
-  const { least, most } = rangeOf(crossings);
+}
+
+function cutOf(placed: PlacedContainer, openings: readonly Opening[], seen: Seen): SectionCut[] {
+  const { dimensions, baseZMm, topZMm } = placed;
+  const crossed = crossings(solidCorners(placed).slice(0, 4), seen);
+  if (crossed.length < 2) return [];
+  const { least, most } = rangeOf(crossed);
+  const own = openings.filter(({ containerId }) => containerId === placed.id);
   return [
     {
       ...{ placed, u0Mm: least, u1Mm: most, z0Mm: baseZMm, z1Mm: topZMm },
       floorMm: baseZMm + dimensions.baseAboveFittingMm + dimensions.bottomRailDepthMm,
       ceilingMm: topZMm - dimensions.proudOfRoofMm - dimensions.topRailDepthMm,
+      walls: wallFaces.flatMap((face) => wallOf(placed, face, own, seen)),
     },
   ];
+}
+
+const wallFaces: readonly Face[] = ["right", "door", "left", "front"];
+
+function wallOf(placed: PlacedContainer, face: Face, openings: readonly Opening[], seen: Seen): SectionWall[] {
+  const frame = faceFrame(placed, face);
+  const lengthMm = placed.dimensions.face(face).u1;
+  const [a, b] = [seen(frame.origin), seen(pointOnFace(frame, lengthMm, 0))];
+  if (a.away < 0 === b.away < 0) return [];
+  const share = -a.away / (b.away - a.away);
+  const atMm = share * lengthMm;
+  return [
+    {
+      face,
+      uMm: a.u + (b.u - a.u) * share,
+      openings: openings
+        .filter((cut) => cut.face === face && atMm > cut.offsetUm / 1000 && atMm < (cut.offsetUm + cut.widthUm) / 1000)
+        .map((opening) => ({
+          opening,
+          z0Mm: placed.baseZMm + opening.sillUm / 1000,
+          z1Mm: placed.baseZMm + (opening.sillUm + opening.heightUm) / 1000,
+        })),
+    },
+  ];
+}
+
+function beyondOf(placed: PlacedContainer, seen: Seen): SectionBeyond[] {
+  const places = solidCorners(placed).slice(0, 4).map(seen);
+  const awayMm = Math.min(...places.map(({ away }) => away));
+  if (awayMm < 0) return [];
+  const { least, most } = rangeOf(places.map(({ u }) => u));
+  return [{ placed, awayMm, u0Mm: least, u1Mm: most, z0Mm: placed.baseZMm, z1Mm: placed.topZMm }];
+}
+
+function postOf(post: Post, seen: Seen): (PaperRect & { post: Post })[] {
+  const { u, away } = seen({ xMm: post.xUm / 1000, yMm: post.yUm / 1000 });
+  const half = sectionWidthMm(post.section) / 2;
+  if (Math.abs(away) > half) return [];
+  return [{ post, u0Mm: u - half, u1Mm: u + half, z0Mm: post.baseZUm / 1000, z1Mm: post.topZUm / 1000 }];
+}
+
+function padOf(pad: Pad, seen: Seen): (PaperRect & { pad: Pad })[] {
+  const crossed = crossings(
+    padOutline(pad).map(({ uMm, vMm }) => ({ xMm: uMm, yMm: vMm })),
+    seen,
+  );
+  if (crossed.length < 2) return [];
+  const { least, most } = rangeOf(crossed);
+  return [{ pad, u0Mm: least, u1Mm: most, z0Mm: (pad.topZUm - pad.depthUm) / 1000, z1Mm: pad.topZUm / 1000 }];
 }
 
 const rangeOf = (values: readonly number[]): { least: number; most: number } => ({

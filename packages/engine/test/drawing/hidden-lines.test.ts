@@ -12,6 +12,7 @@ import { randomScheme } from "../../../../tests/support/random-scheme.ts";
 type V = [number, number, number];
 
 const vector = ({ xMm, yMm, zMm }: { xMm: number; yMm: number; zMm: number }): V => [xMm, yMm, zMm];
+const corner = ({ corners }: Solid, at: number): V => vector(corners[at] ?? { xMm: 0, yMm: 0, zMm: 0 });
 const minus = (a: V, b: V): V => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const times = (a: V, b: V): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
@@ -20,11 +21,11 @@ const times = (a: V, b: V): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
  * Worked out by the slabs along the box's own three edges (Kay and Kajiya, 1986), not by the planes the order is told by.
  */
 function within(solid: Solid, from: V, way: V): [number, number] | null {
-  const corner = vector(solid.corners[0] ?? { xMm: 0, yMm: 0, zMm: 0 });
+  const first = corner(solid, 0);
   let [enters, leaves] = [-Infinity, Infinity];
   for (const next of [1, 3, 4]) {
-    const edge = minus(vector(solid.corners[next] ?? { xMm: 0, yMm: 0, zMm: 0 }), corner);
-    const [start, speed, long] = [times(minus(from, corner), edge), times(way, edge), times(edge, edge)];
+    const edge = minus(corner(solid, next), first);
+    const [start, speed, long] = [times(minus(from, first), edge), times(way, edge), times(edge, edge)];
     if (Math.abs(speed) < 1e-9) {
       if (start < 0 || start > long) return null;
       continue;
@@ -38,8 +39,7 @@ function within(solid: Solid, from: V, way: V): [number, number] | null {
 
 /** How far two boxes run into each other along the direction in which it is least, mm (separating axes of two boxes). */
 function overlapMm(a: Solid, b: Solid): number {
-  const edges = (solid: Solid) =>
-    [1, 3, 4].map((at) => minus(vector(solid.corners[at]!), vector(solid.corners[0]!))).map(unit);
+  const edges = (solid: Solid) => [1, 3, 4].map((at) => unit(minus(corner(solid, at), corner(solid, 0))));
   const [p, q] = [edges(a), edges(b)];
   const axes = [...p, ...q, ...p.flatMap((one) => q.map((other) => cross(one, other)))]
     .filter((axis) => times(axis, axis) > 1e-6)
@@ -83,9 +83,10 @@ function wrongPlaces(solids: readonly Solid[], eye: PictureEye): { places: numbe
     const hull = convexHull(solid.corners.map((at) => onPicture(eye, at)));
     expect(hull.length).toBeGreaterThan(2);
     for (const share of [0.03, 0.2, 0.5, 0.8, 0.97])
-      for (const corner of solid.corners) {
-        const other = solid.corners[(solid.corners.indexOf(corner) + 6) % 8] ?? corner;
-        const at = vector(corner).map((value, axis) => value + (vector(other)[axis]! - value) * share) as V;
+      for (const start of solid.corners) {
+        const other = solid.corners[(solid.corners.indexOf(start) + 6) % 8] ?? start;
+        const [from, way0] = [vector(start), minus(vector(other), vector(start))];
+        const at: V = [from[0] + way0[0] * share, from[1] + way0[1] * share, from[2] + way0[2] * share];
         const hits = order.flatMap((each, index) => {
           const span = within(each, at, way);
           return span === null ? [] : [{ index, id: each.id, nearest: span[1] * long }];

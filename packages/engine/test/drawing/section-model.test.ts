@@ -43,3 +43,51 @@ describe("fullestPlane(scheme, axis)", () => {
     expect(fullestPlane(emptyScheme, "x")).toBeUndefined();
   });
 });
+
+describe("sectionModel(scheme, line)", () => {
+  const line = (fromXMm: number, fromYMm: number, toXMm: number, toYMm: number) => ({
+    fromXMm,
+    fromYMm,
+    toXMm,
+    toYMm,
+  });
+  const widths = (along: ReturnType<typeof line>) =>
+    sectionModel(stack, along).cuts.map(({ placed, u0Mm, u1Mm }) => [placed.id, Math.round(u1Mm - u0Mm)]);
+
+  it("cuts across at 45° over 2438 × √2 = 3448 mm of a unit (hand)", () => {
+    expect(widths(line(-1000, -1000, 1000, 1000))).toContainEqual(["g1", 3448]);
+  });
+
+  it("looks to the left of the line: what stands on its right is not drawn", () => {
+    const south = line(-7000, 5000, 7000, 5000);
+    const north = line(7000, 5000, -7000, 5000);
+    expect(sectionModel(stack, south).cuts.map(({ placed }) => placed.id)).toEqual(["t1"]);
+    expect(sectionModel(stack, south).beyond).toEqual([]);
+    expect(
+      sectionModel(stack, north)
+        .beyond.map(({ placed }) => placed.id)
+        .toSorted(),
+    ).toEqual(["f1", "g1", "g2"]);
+  });
+
+  it("shows an opening where the line passes through it and not beside it", () => {
+    const cut = { id: "d1", tag: "D1", containerId: "g1", face: "right" as const, use: "door" as const };
+    const size = { offsetUm: 5_000_000, sillUm: 300_000, widthUm: 1_000_000, heightUm: 2_000_000 };
+    const scheme: Scheme = { ...stack, openings: [{ ...cut, ...size, framed: false }] };
+    // A right-hand wall runs from x = −6096: the opening lies from x = −1096 to −96, from 300 to 2300 mm up.
+    const through = sectionModel(scheme, { axis: "x", atMm: -500 }).cuts.find(({ placed }) => placed.id === "g1");
+    const beside = sectionModel(scheme, { axis: "x", atMm: 0 }).cuts.find(({ placed }) => placed.id === "g1");
+    expect(through?.walls.flatMap(({ openings }) => openings.map(({ z0Mm, z1Mm }) => [z0Mm, z1Mm]))).toEqual([
+      [300, 2300],
+    ]);
+    expect(beside?.walls.flatMap(({ openings }) => openings)).toEqual([]);
+    expect(beside?.walls.map(({ face, uMm }) => [face, Math.round(uMm)])).toEqual([
+      ["right", -1219],
+      ["left", 1219],
+    ]);
+  });
+
+  it("refuses a line without length", () => {
+    expect(() => sectionModel(stack, line(3, 3, 3, 3))).toThrow("two ends that are apart");
+  });
+});
