@@ -62,7 +62,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway verify bundle.json [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway verify bundle.json|archive.zip [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

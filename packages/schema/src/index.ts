@@ -34,6 +34,8 @@ export * from "./mark.ts";
 export * from "./memory-values.ts";
 export * from "./new-condition.ts";
 export * from "./operation-element.ts";
+export * from "./option-drawn.ts";
+export * from "./option-set.ts";
 export * from "./operation.ts";
 export * from "./operations-between.ts";
 export * from "./override.ts";

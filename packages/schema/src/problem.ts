@@ -47,6 +47,12 @@ export const problems = {
   "already-answered": { status: 409, title: "This has been answered already." },
   "own-work": { status: 403, title: "Nobody checks their own work." },
   "seal-hindered": { status: 422, title: "Something stands in the way of the seal." },
+  "archive-refused": { status: 422, title: "This archive is not taken." },
+  "project-here": { status: 409, title: "This project is here already." },
+  "signed-elsewhere": {
+    status: 409,
+    title: "That part of the record was signed by another service, and is not signed here.",
+  },
   "file-refused": { status: 422, title: "This file is not taken." },
   "step-refused": { status: 409, title: "It does not stand so that this can follow." },
   "closer-refused": { status: 403, title: "Whoever raised it closes it, and never whoever met it." },

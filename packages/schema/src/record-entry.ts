@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { BroughtIn } from "./archive.ts";
 import { Check } from "./check.ts";
 import { ConditionStep } from "./condition.ts";
 import { CostBook } from "./cost-book.ts";
@@ -13,12 +14,15 @@ import {
   QuestionId,
   SealIssueId,
   SurveyedContainerId,
+  OptionId,
+  OptionSetId,
 } from "./ids.ts";
 import { KeptFile } from "./kept-file.ts";
 import { MarkDisposition } from "./mark-disposition.ts";
 import { Confirmation } from "./memory-values.ts";
 import { SealedCopy, SealIssue } from "./seal.ts";
 import { Operation } from "./operation.ts";
+import { KeptOption, OptionPick } from "./option-set.ts";
 import { Licence } from "./people.ts";
 import { Units } from "./permit-set.ts";
 import { CommentStep, RaisedComment } from "./plan-check.ts";
@@ -33,6 +37,8 @@ import { Verdict } from "./verdict.ts";
 /** Someone who reads by a link: for whom it was made. */
 const ofReader = { personId: PersonId, name: z.string() };
 const ofPerson = { personId: PersonId, personName: z.string(), role: Role };
+
+const ofSet = { setId: OptionSetId, setNumber: z.int() };
 
 /** What happened, by kind. A payload sits in a side table, so that it can be withheld while proofs still hold. */
 export const RecordPayload = z
@@ -114,6 +120,17 @@ export const RecordPayload = z
     }),
     z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: CostBook }),
     z.strictObject({ kind: z.literal("decision made"), decision: Decision }),
+    z.strictObject({ kind: z.literal("option set opened"), setId: OptionSetId, number: z.int(), name: z.string() }),
+    z.strictObject({ kind: z.literal("option kept"), ...ofSet, option: KeptOption }),
+    z.strictObject({
+      kind: z.literal("option assessed"),
+      ...{ ...ofSet, optionId: OptionId, place: z.int(), verdict: Verdict },
+      resultDigest: Digest.nullable(),
+      engineVersion: z.string(),
+      /** Why there is no answer; null where there is one. */
+      why: z.string().nullable(),
+    }),
+    z.strictObject({ kind: z.literal("option picked"), ...ofSet, place: z.int(), name: z.string(), pick: OptionPick }),
     z.strictObject({
       kind: z.literal("set printed"),
       letter: RevisionLetter,
@@ -145,6 +162,7 @@ export const RecordPayload = z
     }),
     z.strictObject({ kind: z.literal("survey limits set"), set: ProjectSurveyLimits }),
     z.strictObject({ kind: z.literal("site word said"), word: SiteWord }),
+    z.strictObject({ kind: z.literal("brought in"), ...BroughtIn.shape }),
     z.strictObject({ kind: z.literal("webhook made"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook ended"), host: z.string() }),
     z.strictObject({ kind: z.literal("webhook stopped"), host: z.string(), why: z.string() }),
@@ -183,6 +201,10 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "condition followed": ["architect", "engineer", "checker", "owner"],
   "cost book changed": ["architect", "engineer", "checker", "owner"],
   "decision made": ["architect", "engineer", "checker", "owner"],
+  "option set opened": ["architect", "engineer", "checker", "owner"],
+  "option kept": ["architect", "engineer", "checker", "owner"],
+  "option assessed": ["architect", "engineer", "checker", "owner"],
+  "option picked": ["architect", "engineer", "checker", "owner"],
   "set printed": ["architect", "engineer", "checker", "owner", "reader"],
   "comments brought in": ["architect", "engineer", "checker", "owner", "reader"],
   "comment followed": ["architect", "engineer", "checker", "owner", "reader"],
@@ -196,6 +218,7 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "container followed": ["architect", "engineer", "checker", "owner", "reader"],
   "survey limits set": ["architect", "engineer", "checker", "owner", "reader"],
   "site word said": ["architect", "engineer", "checker", "owner", "reader"],
+  "brought in": ["architect", "engineer", "checker", "owner", "reader"],
   "webhook made": ["architect", "owner"],
   "webhook ended": ["architect", "owner"],
   "webhook stopped": ["architect", "owner"],

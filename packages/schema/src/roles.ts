@@ -17,6 +17,8 @@ export const acts = [
   "read-prices",
   "keep-cost-book",
   "decide",
+  "keep-options",
+  "pick-option",
   "ask-question",
   "answer-question",
   "meet-condition",
@@ -45,6 +47,7 @@ export const acts = [
   "remove-person",
   "set-expiry",
   "keep-webhooks",
+  "take-archive",
 ] as const;
 export type Act = (typeof acts)[number];
 
@@ -61,6 +64,10 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "read-prices": ["architect", "engineer", "checker", "owner"],
   "keep-cost-book": ["engineer", "owner"],
   decide: ["owner"],
+  /** Opens a set of alternatives, and keeps the draft as one of them. */
+  "keep-options": ["architect"],
+  /** Of price, scope and risk: whoever pays, or the architect on their word. */
+  "pick-option": ["architect", "owner"],
   /** With all that the side that asked does later: inform, close, open again. */
   "ask-question": ["architect", "checker", "owner"],
   "answer-question": ["engineer"],
@@ -98,6 +105,8 @@ export const mayDo: Record<Act, readonly Role[]> = {
   "remove-person": ["owner"],
   "set-expiry": ["architect", "owner"],
   "keep-webhooks": ["architect", "owner"],
+  /** The whole project, drafts and prices with it: whoever may see every entry of its record. */
+  "take-archive": ["architect"],
 };
 
 /** What an administrator of the service does in any project, with no part in it: see to its people, never to its drawing. */

@@ -46,6 +46,7 @@ describe("who may do what", () => {
         "invite",
         "set-expiry",
         "keep-webhooks",
+        "take-archive",
       ],
     ],
     [

@@ -2,24 +2,29 @@ import { parseArgs } from "node:util";
 import { SignedHead } from "@cornerway/schema";
 import type { KnownOutside } from "../record/verify-bundle.ts";
 import { badInput, type Answer } from "./answer.ts";
-import { readText } from "./read-input.ts";
-import { verifyCommand } from "./verify-command.ts";
+import { readBytes, readText } from "./read-input.ts";
+import { verifyArchive, verifyCommand } from "./verify-command.ts";
 
 type Words = { file: string; key: string | undefined; head: string | undefined };
 
-/** `verify bundle.json [--key fingerprint] [--head number:head or head.json]`; undefined when the words are not that. */
+/** `verify bundle.json|archive.zip [--key fingerprint] [--head number:head or head.json]`; undefined when the words are not that. */
 export async function verifyAnswer(words: readonly string[]): Promise<Answer | undefined> {
   const asked = wordsOf(words);
   if (asked === undefined) return undefined;
   const head = asked.head === undefined ? { ok: true as const, head: undefined } : await headOf(asked.head);
   if (!head.ok) return head.answer;
-  const source = await readText(asked.file);
+  const source = await readBytes(asked.file);
   if (!source.ok) return source.answer;
-  return verifyCommand(source.name, source.text, {
+  const known: KnownOutside = {
     ...(asked.key !== undefined && { fingerprint: asked.key }),
     ...(head.head !== undefined && { head: head.head }),
-  });
+  };
+  const { name, bytes } = source;
+  return isZip(bytes) ? verifyArchive(name, bytes, known) : verifyCommand(name, bytes.toString("utf8"), known);
 }
+
+/** How every ZIP begins: APPNOTE 6.3, 4.3.7. */
+const isZip = (bytes: Buffer): boolean => bytes.subarray(0, 4).toString("latin1") === "PK\u0003\u0004";
 
 function wordsOf(words: readonly string[]): Words | undefined {
   const { values, positionals } = parseArgs({

@@ -29,6 +29,8 @@ export function entryWords({ kind, payload }: RecordEntry): string {
       return `Disposition ${payload.disposition.number} on a mark of revision ${payload.disposition.revision}`;
     case "values confirmed":
       return `${payload.confirmation.values.length} values from memory confirmed against ${payload.confirmation.against}`;
+    case "brought in":
+      return `Entries 1 to ${payload.upTo} brought in, signed by the key ${payload.head.fingerprint.slice(0, 16)}…`;
     case "set printed":
       return `Permit set of revision ${payload.letter} printed from the record to entry ${payload.upTo}`;
     case "comments brought in":

@@ -7,6 +7,7 @@ import {
   type SignedHead,
   type ToldEntry,
 } from "@cornerway/schema";
+import { broughtInFaults, broughtParts, type BroughtPart } from "./brought-in-faults.ts";
 import { entryLeaf, payloadDigest } from "./entry-leaf.ts";
 import { bundleStatement } from "./make-bundle.ts";
 import { isKeyChain, isSigned } from "./record-key.ts";
@@ -26,6 +27,8 @@ export type BundleFinding =
       readonly originProved: boolean;
       readonly bundle: RecordBundle;
       readonly withheld: number;
+      /** Parts that were signed elsewhere and brought in. */
+      readonly broughtIn: readonly BroughtPart[];
     }
   | { readonly whole: false; readonly faults: readonly string[] };
 
@@ -45,11 +48,13 @@ export function verifyBundle(text: string, known: KnownOutside): BundleFinding {
     ...entryFaults(bundle.entries),
     ...headFaults(bundle, leaves),
     ...keyFaults(bundle),
+    ...broughtInFaults(broughtParts(toldOf(bundle)), bundle.project, leaves),
     ...outsideFaults(bundle, leaves, known),
   ];
   if (faults.length > 0) return { whole: false, faults };
   const withheld = bundle.entries.filter((entry) => "leaf" in entry || entry.opened === null).length;
-  return { whole: true, originProved: known.fingerprint !== undefined || known.head !== undefined, bundle, withheld };
+  const originProved = known.fingerprint !== undefined || known.head !== undefined;
+  return { whole: true, originProved, bundle, withheld, broughtIn: broughtParts(toldOf(bundle)) };
 }
 
 function readBundle(text: string): { ok: true; bundle: RecordBundle } | { ok: false; faults: string[] } {
@@ -63,6 +68,8 @@ function readBundle(text: string): { ok: true; bundle: RecordBundle } | { ok: fa
   if (parsed.success) return { ok: true, bundle: parsed.data };
   return { ok: false, faults: parsed.error.issues.map(({ path, message }) => `${pointerTo(path)}: ${message}`) };
 }
+
+const toldOf = ({ entries }: RecordBundle): ToldEntry[] => entries.flatMap((entry) => ("leaf" in entry ? [] : [entry]));
 
 const formFaults = (text: string, bundle: RecordBundle): string[] =>
   canonicalJson(bundle) === text ? [] : ["its bytes are not the canonical form of what it says"];

@@ -1,4 +1,5 @@
 import { accountRoutes } from "./account.ts";
+import { archiveRoutes } from "./archives.ts";
 import { conditionRoutes } from "./conditions.ts";
 import { costBookRoutes } from "./cost-book.ts";
 import { decisionRoutes } from "./decisions.ts";
@@ -34,6 +35,7 @@ import { webhookRoutes } from "./webhooks.ts";
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
   ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
+  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, archiveRoutes, liveRoutes],
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],

@@ -4,15 +4,23 @@ import type { FastifyRequest } from "fastify";
 import { z } from "zod";
 import { described } from "../description/described.ts";
 import { projectParams } from "../description/params.ts";
-import { refuse } from "../outcome.ts";
+import { done, refuse, type Outcome } from "../outcome.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
-import { listKeys, rotateKey } from "../record/signing-key.ts";
-import { bundleOf, proveContinuation, proveEntry, signedHead, withSigner } from "../services/prove-record.ts";
+import { beginChainAnew, listKeys, rotateKey } from "../record/signing-key.ts";
+import {
+  bundleOf,
+  proveContinuation,
+  proveEntry,
+  signedHead,
+  signerFor,
+  withSigner,
+} from "../services/prove-record.ts";
+import type { Connection } from "../store/connection.ts";
 
 const path = "/api/projects/:projectId/record";
 const number = z.coerce.number().int().min(1).max(2_147_483_647);
-const problems = ["signing-off"] as const;
+const problems = ["signing-off", "signed-elsewhere"] as const;
 
 const givingHead = described(
   {
@@ -80,12 +88,25 @@ const rotating = described(
     tag: "record",
     id: "rotateRecordKey",
     summary: "Have a new key sign from now on",
-    description: "The one before signs it as its last act and stays listed.",
+    description:
+      "The one before signs it as its last act and stays listed. `lost` begins a chain anew where the one before cannot be opened any more: nothing vouches for it but you, who tell its fingerprint.",
     answers: { 201: z.array(ListedKey) },
-    problems,
+    problems: [...problems, "step-refused"],
   },
-  { body: z.strictObject({}) },
+  { body: z.strictObject({ lost: z.literal(true).optional() }) },
 );
+
+async function changeKey(db: Connection, secretsKey: string | undefined, lost: boolean): Promise<Outcome<null>> {
+  if (secretsKey === undefined) return refuse("signing-off");
+  if (lost)
+    return (await beginChainAnew(db, secretsKey))
+      ? done(null)
+      : refuse("step-refused", { detail: "the present key is not lost: it signs the one that follows it" });
+  const signer = await signerFor(db, secretsKey);
+  if (!signer.ok) return signer;
+  await rotateKey(db, secretsKey);
+  return done(null);
+}
 
 export const recordProofRoutes: FastifyPluginAsyncZod = async (app) => {
   const db = app.database.connection;
@@ -116,10 +137,8 @@ export const recordProofRoutes: FastifyPluginAsyncZod = async (app) => {
 
   app.get("/api/record-keys", { config: { open: true }, schema: listing }, () => listKeys(db));
 
-  app.post("/api/record-keys", { config: { administrator: true }, schema: rotating }, async (_request, reply) => {
-    const { secretsKey } = app.recordSigning;
-    if (secretsKey === undefined) return answer(reply, refuse("signing-off"));
-    await rotateKey(db, secretsKey);
-    return reply.code(201).send(await listKeys(db));
+  app.post("/api/record-keys", { config: { administrator: true }, schema: rotating }, async (request, reply) => {
+    const changed = await changeKey(db, app.recordSigning.secretsKey, request.body.lost === true);
+    return changed.ok ? reply.code(201).send(await listKeys(db)) : answer(reply, changed);
   });
 };

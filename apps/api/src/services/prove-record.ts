@@ -8,8 +8,9 @@ import {
 import { done, refuse, refuseField, type Outcome } from "../outcome.ts";
 import { makeBundle } from "../record/make-bundle.ts";
 import { signHead } from "../record/sign-head.ts";
-import { readSigner, type Signer } from "../record/signing-key.ts";
+import { KeyLost, readSigner, type Signer } from "../record/signing-key.ts";
 import { consistencyProof, inclusionProof } from "../record/tree-proofs.ts";
+import { readBroughtIn } from "../store/brought-in-rows.ts";
 import type { Connection } from "../store/connection.ts";
 import { readProjectRow } from "../store/project-rows.ts";
 import { findLeaf, readBundleEntries, readLeaves } from "../store/proved-entries.ts";
@@ -19,10 +20,16 @@ import type { Part } from "./part.ts";
 /** Whose record is proved, and by which signer. */
 type Proving = { db: Connection; part: Part; signer: Signer };
 
-/** The tree head over entries 1 to `number`, the last one unless said, signed now. */
+/**
+ * The tree head over entries 1 to `number`, the last one unless said, signed now. Of a part that was brought in only the
+ * head it came with is given, as it was signed there.
+ */
 export async function signedHead({ db, part, signer }: Proving, number?: number): Promise<Outcome<SignedHead>> {
   const last = (await lastNumber(db, part.projectId)) ?? 0;
   if (number !== undefined && number > last) return refuse("not-found", { detail: `the record ends at ${last}` });
+  const broughtIn = number === undefined ? null : await readBroughtIn(db, part.projectId);
+  if (broughtIn !== null && number !== undefined && number < broughtIn.number)
+    return number === broughtIn.upTo ? done(broughtIn.head) : refuse("signed-elsewhere");
   const { head } = await readHead(db, part.projectId, number ?? last);
   return done(signNow(part.projectId, { number: number ?? last, head }, signer));
 }
@@ -73,6 +80,17 @@ export async function withSigner<T>(
   { db, part, secretsKey }: { db: Connection; part: Part; secretsKey: string | undefined },
   work: (proving: Proving) => Promise<Outcome<T>>,
 ): Promise<Outcome<T>> {
+  const signer = await signerFor(db, secretsKey);
+  return signer.ok ? work({ db, part, signer: signer.value }) : signer;
+}
+
+/** Who signs here; refused where nothing can be signed. */
+export async function signerFor(db: Connection, secretsKey: string | undefined): Promise<Outcome<Signer>> {
   if (secretsKey === undefined) return refuse("signing-off");
-  return work({ db, part, signer: await readSigner(db, secretsKey) });
+  try {
+    return done(await readSigner(db, secretsKey));
+  } catch (error) {
+    if (error instanceof KeyLost) return refuse("signing-off", { detail: error.message });
+    throw error;
+  }
 }

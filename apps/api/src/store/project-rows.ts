@@ -38,10 +38,10 @@ export const readProjectRow = (db: Connection, id: string) =>
     select: { id: true, name: true, place: true, client: true, openedAt: true, last: true },
   });
 
-/** Everyone who has a part in a project, each once with all their roles, by name. */
+/** Everyone who has a part in a project, each once with all their roles, by name; without those who read by a link. */
 export async function readMembers(db: Connection, projectId: string): Promise<Member[]> {
   const rows = await db.membership.findMany({
-    where: { projectId, OR: notOver() },
+    where: { projectId, person: { byLink: false }, OR: notOver() },
     include: { person: { select: { name: true } } },
     orderBy: [{ person: { name: "asc" } }, { personId: "asc" }, { role: "asc" }],
   });

@@ -46,15 +46,17 @@ export const tellWebhook: Task = {
     const kinds = recordKinds.filter((kind) => mayReadEntry(roles, kind));
     const [entry] = await readEntries(database.connection, webhook.projectId, { after: number - 1, limit: 1, kinds });
     if (entry?.number !== number) return;
+    const secret = secretOf(config.secretsKey, webhook);
+    if (secret === null)
+      return stopTelling(
+        database,
+        webhook,
+        "its secret was sealed under another key than the service has; make it anew",
+      );
     const { key } = await readSigner(database.connection, config.secretsKey);
     const at = { project: webhook.projectId, number, head: entry.head, time: new Date().toISOString() };
     const word = wordOf(webhook, entry, signHead(at, key));
-    const { sent, ms } = await send(
-      webhook,
-      word,
-      unseal(config.secretsKey, webhook.id, webhook.sealedSecret),
-      context,
-    );
+    const { sent, ms } = await send(webhook, word, secret, context);
     await insertDelivery(database.connection, { webhookId, id: randomUUID(), entry: number, attempt, ...sent, ms });
     if (sent.status !== null && sent.status >= 200 && sent.status < 300)
       return forgetFailures(database.connection, webhookId);
@@ -63,6 +65,15 @@ export const tellWebhook: Task = {
     if (failures >= mostFailures) await stopTelling(database, webhook, `${failures} entries in a row did not arrive`);
   },
 };
+
+/** Null where the secret was sealed under another key, or altered. */
+function secretOf(secretsKey: string, { id, sealedSecret }: KeptWebhook): string | null {
+  try {
+    return unseal(secretsKey, id, sealedSecret);
+  } catch {
+    return null; // AES-GCM says no more than that it does not open
+  }
+}
 
 async function send(
   webhook: KeptWebhook,

@@ -78,5 +78,6 @@ const notYours: Record<Act, string> = {
   "confirm-engineer": "Only the owner confirms the engineer.",
   "remove-person": "Only the owner ends someone's part.",
   "set-expiry": "Only architect and owner set when a part ends.",
+  "take-archive": "Only the architect, who sees all of it, takes the whole project.",
   "keep-webhooks": "Only architect and owner have others told.",
 };

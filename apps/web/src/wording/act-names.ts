@@ -41,6 +41,7 @@ export const actNames: Record<Act, string> = {
   "remove-person": "Take a part away",
   "set-expiry": "Say when a reader's part ends",
   "keep-webhooks": "Have other services told",
+  "take-archive": "Take the whole project as one archive",
 };
 
 /** What each kind of entry is called in the table of who may see what. */
@@ -85,6 +86,7 @@ export const entryNames: Record<RecordKind, string> = {
   "container followed": "Surveys of containers, and where they go",
   "survey limits set": "Limits of the survey",
   "site word said": "What stands on site",
+  "brought in": "Records brought in",
   "webhook made": "Other services told",
   "webhook ended": "Other services told no more",
   "webhook stopped": "Other services that do not answer",

@@ -42,6 +42,8 @@ export function entrySentence(
       return `${payload.name} opened the link to read.`;
     case "reader link ended":
       return `The link of ${payload.name} opens nothing any more.`;
+    case "brought in":
+      return `Brought in with entries 1 to ${payload.upTo}, signed by the key ${payload.head.fingerprint.slice(0, 16)}….`;
     case "webhook made":
       return `${payload.host} is told of this project.`;
     case "webhook ended":
