@@ -142,7 +142,7 @@ export type { IsoAdded, IsoFace, IsometricModel, IsoThing, IsoUnit } from "./dra
 export { isSeen } from "./drawing/line-of-sight.ts";
 export { onFaceMm } from "./drawing/on-face.ts";
 export { pathStrokes } from "./drawing/path-strokes.ts";
-export type { PathStroke } from "./drawing/path-strokes.ts";
+export type { DrawnStretch, PathStroke } from "./drawing/path-strokes.ts";
 export { isometricEye, isometricPlace, onPicture, pictureEye } from "./drawing/picture-eye.ts";
 export type { EyePlace, PictureEye } from "./drawing/picture-eye.ts";
 export { placedObjects } from "./drawing/placed-object.ts";
