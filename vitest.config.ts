@@ -42,8 +42,8 @@ export default defineConfig({
           include: ["apps/api/test/**/*.test.ts"],
           globalSetup: [database],
           expect: { poll: { timeout: 30_000 } },
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
         },
       },
       {

@@ -1,5 +1,4 @@
 import { spawn } from "node:child_process";
-import { once } from "node:events";
 import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
@@ -101,12 +100,17 @@ it("a process file that names some other live process does not stop the start", 
 it("a process file that names a killed process nobody reaped does not stop the start", async () => {
   const first = await start();
   await first.stop();
-  // The shell starts a child, becomes `sleep`, which never reaps it, and the child ends: it stays as a zombie.
-  const parent = spawn("sh", ["-c", "sh -c 'exit 0' & echo $!; exec sleep 30"], {
-    stdio: ["ignore", "pipe", "ignore"],
+  // The shell starts a child and becomes another program, which knows of no child and never reaps it; only then it ends.
+  const parent = spawn("sh", ["-c", "cat <&3 >&2 & echo $!; exec sh -c 'echo ready; exec sleep 30'"], {
+    stdio: ["ignore", "pipe", "ignore", "pipe"],
   });
-  const [line]: Buffer[] = await once(parent.stdout, "data");
-  const zombie = Number(String(line));
+  let told = "";
+  for await (const piece of parent.stdout) {
+    told += String(piece);
+    if (told.includes("ready")) break;
+  }
+  const zombie = Number(told.split("\n")[0]);
+  parent.stdio[3]?.destroy();
   while (processState(zombie) === "running") await pause(20);
   expect(processState(zombie)).toBe("ended");
   writeFileSync(

@@ -55,8 +55,8 @@ async function linesOf(browser: Browser): Promise<LiveClient[]> {
   return lines;
 }
 
-async function closeWithin2s(lines: readonly LiveClient[], fromMs: number, code: number): Promise<void> {
-  for (const line of lines) await expect.poll(() => line.closed?.code).toBe(code);
+async function closeWithin2s(lines: readonly LiveClient[], fromMs: number, ...codes: number[]): Promise<void> {
+  for (const line of lines) await expect.poll(() => line.closed?.code).toBeOneOf(codes);
   for (const line of lines) expect((line.closed?.atMs ?? Infinity) - fromMs).toBeLessThan(2000);
 }
 
@@ -100,7 +100,7 @@ describe("every socket of a person, at each of two instances, is closed within 2
     await eraseProject(service.owner.connection, projectId);
     const project = { id: projectId, name: "Lock Lane", place: "Lock Lane 2, Fenquill", client: "R. Tamm" };
     await openProject(service.owner, project, [{ person: owner.person, role: "owner" }]);
-    await closeWithin2s(lines, from, 4409);
+    await closeWithin2s(lines, from, 4409, 4401); // 4401 where the look at who has a part, twice a second, came first
     const again = new LiveClient(origins[1] ?? "", `${path}/live`, { cookie: owner.cookie, origin: origins[1] ?? "" });
     open.push(again);
     await again.say({ type: "resume", after: 0 });
