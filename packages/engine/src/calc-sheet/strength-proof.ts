@@ -21,9 +21,10 @@ type Judged = Extract<Strength, { accepted: true }>;
  */
 export function strengthProof(given: Scheme, answer: Judged, basis: StrengthBasis): StrengthProof {
   const scheme = inOrder(given);
-  const actions = schemeActions(scheme, analyse(scheme), basis);
+  const analysis = analyse(scheme);
+  const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) throw new RangeError("strengthProof: these hazards were refused");
-  const plan = strengthRuns(actions, basis);
+  const plan = strengthRuns(actions, basis, analysis);
   const loads = loadDerivations(actions);
   const { hazards } = scheme.basis;
   return {

@@ -77,7 +77,7 @@ export function trialGround(
   const { building } = analysis.structure;
   const unit = building.unitById.get(request.containerId);
   if (unit === undefined) throw new RangeError(`no container ${request.containerId} in this scheme`);
-  const firstOrder = strengthRuns(actions, basis);
+  const firstOrder = strengthRuns(actions, basis, analysis);
   const cases = firstOrder.cases.map((action) => spreadOnRails(action, building));
   const sway = swayRuns(firstOrder, actions.building);
   const leans = leansUnder(sway, analysis, cases, basis, memory);

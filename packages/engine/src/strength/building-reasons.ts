@@ -32,11 +32,11 @@ export function buildingReasons(
   ];
 }
 
-/** Category A asks for no system of its own. */
+/** Category A asks for no system of its own; overstrength below walls that stop is run. */
 function irregularReasons({ design, irregularities }: SeismicLoading): StrengthReason[] {
   if (design.category === "A") return [];
   return irregularities
-    .filter(({ consequence }) => consequence !== "noted")
+    .filter(({ consequence }) => consequence === "not permitted")
     .map((irregularity) => ({ kind: "irregular", irregularity }));
 }
 

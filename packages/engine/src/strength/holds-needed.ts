@@ -41,10 +41,10 @@ export function holdsNeeded(
     else list.push(bearing);
   }
   const factored = runs.filter(({ run }) => run.level === "strength");
-  return [...free].flatMap(([ownerId, own]) => [
-    ...uplift(ownerId, own, factored),
-    ...sliding(ownerId, own, factored, friction),
-  ]);
+  return [...free].flatMap(([ownerId, own]) => {
+    const against = factored.filter(({ run }) => run.owners?.has(ownerId) !== false);
+    return [...uplift(ownerId, own, against), ...sliding(ownerId, own, against, friction)];
+  });
 }
 
 /** Less is rounding. */

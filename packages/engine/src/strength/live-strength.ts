@@ -7,7 +7,7 @@ import { checkedParts } from "./checked-parts.ts";
 import { buildModel } from "../model/build-model.ts";
 import { imposedEverywhere } from "../loads/imposed-cases.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
-import { screen, type PartWorst } from "./screen.ts";
+import { isHeldAgainst, screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import type { SolvedSet, StrengthMemory } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -145,7 +145,7 @@ function lookFor(
     return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
       const known = governed.get(set.id)?.get(ownerId);
       const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
-      checks += runs.reduce((sum, { run }) => sum + own.filter(({ level }) => level === run.level).length, 0);
+      checks += runs.reduce((sum, { run }) => sum + own.filter((part) => isHeldAgainst(part, run)).length, 0);
       return screen(own, runs, found);
     }, []);
   });

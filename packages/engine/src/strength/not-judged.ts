@@ -1,7 +1,7 @@
 /** What strength leaves out whatever the scheme, and what that does to the verdict; printed with every answer. */
 export const notJudged: readonly string[] = [
   "ties between units, hatches, findings on members beyond a measured thickness of rails, headers, sills and cross members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",
-  "overstrength below walls that do not run down: not run; the building needs the engineer",
+  "overstrength below walls that do not run down: on members and joints of the units and posts below, not on their pads",
   "added beams: what stands on one stands as on the ground; the unit needs the engineer",
   "made connections: by the weld of a stated detail, not of one drawn; bounded, never checked",
   ...[

@@ -2,6 +2,7 @@ import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
+import type { StrengthRun } from "./strength-runs.ts";
 
 /** The run that governs a part, and its utilisation there. */
 export type Governing = { readonly use: number; readonly solved: SolvedRun };
@@ -27,13 +28,17 @@ export function screen(
   for (const own of byOwner(worsts))
     for (const solved of runs)
       for (const { part, worst } of own) {
-        if (part.level !== solved.run.level) continue;
+        if (!isHeldAgainst(part, solved.run)) continue;
         const use = part.use(solved);
         if (use > 0) worst.add(use, solved);
       }
   for (const { worst } of worsts) known.set(worst.id, worst);
   return [...known.values()].flatMap((worst) => worst.stated());
 }
+
+/** Runs of its level; those with overstrength only for what they are meant for. */
+export const isHeldAgainst = ({ level, ownerId }: StrengthPart, run: StrengthRun): boolean =>
+  level === run.level && run.owners?.has(ownerId) !== false;
 
 function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): T[][] {
   const groups = new Map<string, T[]>();

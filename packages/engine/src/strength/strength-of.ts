@@ -16,7 +16,7 @@ import { padChecks } from "./pad-parts.ts";
 import { withPadSizes } from "./pad-size.ts";
 import { notJudged } from "./not-judged.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
-import { governingRuns, screen, type PartWorst } from "./screen.ts";
+import { governingRuns, isHeldAgainst, screen, type PartWorst } from "./screen.ts";
 import type { RefusedRun, SolvedSet, StrengthMemory } from "./solve-runs.ts";
 import { solveSettling } from "./settling.ts";
 import { skinResults } from "./skin-results.ts";
@@ -161,7 +161,7 @@ const leanResult = ({ unitId, run, check }: Lean): ElementResult =>
 const checksMade = (parts: readonly StrengthPart[], sets: readonly SolvedSet[]): number =>
   sets
     .flatMap(({ solved }) => solved)
-    .reduce((sum, { run }) => sum + parts.filter(({ level }) => level === run.level).length, 0);
+    .reduce((sum, { run }) => sum + parts.filter((part) => isHeldAgainst(part, run)).length, 0);
 
 const screenSets = (
   parts: readonly StrengthPart[],

@@ -33,7 +33,7 @@ export function strengthPlan(given: Scheme, basis: StrengthBasis, memory: Streng
   const analysis = analyse(scheme);
   const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;
-  const firstOrder = strengthRuns(actions, basis);
+  const firstOrder = strengthRuns(actions, basis, analysis);
   const cases = firstOrder.cases.map((action) => spreadOnRails(action, analysis.structure.building));
   const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
   const { runs } = enlarged(firstOrder, swayFactor(leans));

@@ -50,7 +50,7 @@ export type StrengthReason =
   | { readonly kind: "seismic system not drawn"; readonly axis: Axis }
   /** The path for one unit by itself is named, and these of its conditions do not hold. */
   | { readonly kind: "simplified path closed"; readonly axis: Axis; readonly fails: readonly SimplifiedCondition[] }
-  /** Irregular in a way that asks for overstrength below a line, or is not permitted. */
+  /** Irregular in a way that is not permitted. */
   | { readonly kind: "irregular"; readonly irregularity: Irregularity }
   | { readonly kind: "wind outside its limits"; readonly limits: readonly ShapeLimitCode[] }
   | { readonly kind: "seismic system refused"; readonly axis: Axis }

@@ -1,14 +1,21 @@
 import type { ActionCase } from "../loads/action-case.ts";
 import { designRuns, type DesignRun, type RunCases } from "../loads/design-runs.ts";
-import type { CombinationLevel } from "../loads/load-combination.ts";
+import { factorOf, type CombinationLevel } from "../loads/load-combination.ts";
 import { notionalLoading } from "../loads/notional-runs.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
+import type { Analysis } from "../load-path/analysis.ts";
+import { overstrengthBelow } from "./overstrength.ts";
 import { withoutDominated } from "./dominated-runs.ts";
 import { withGravityAlone } from "./gravity-alone.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 
-/** `gravityAlone`: at allowable level with level loads, the run of its gravity loads by themselves. */
-export type StrengthRun = DesignRun & { readonly level: CombinationLevel; readonly gravityAlone?: string };
+export type StrengthRun = DesignRun & {
+  readonly level: CombinationLevel;
+  /** At allowable level with level loads, the run of its gravity loads by themselves. */
+  readonly gravityAlone?: string;
+  /** The units and posts it is held against; absent: all. */
+  readonly owners?: ReadonlySet<string>;
+};
 
 /** Every action case once, and every vector to solve with them. */
 export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: readonly StrengthRun[] };
@@ -16,30 +23,42 @@ export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: re
 /**
  * All combinations at both levels. Steel and concrete are held against strength-level runs, those of gravity loads with
  * imposed load everywhere again with notional loads; the ground against allowable-level ones, without moved pads. Imposed
- * load counts in full as a companion.
+ * load counts in full as a companion. What carries walls that do not run down is held against earthquakes with overstrength
+ * besides.
  */
-export function strengthRuns(actions: Extract<SiteActions, { accepted: true }>, { loads }: StrengthBasis): RunPlan {
+export function strengthRuns(
+  actions: Extract<SiteActions, { accepted: true }>,
+  { loads }: StrengthBasis,
+  carried: Pick<Analysis, "bearings" | "footings">,
+): RunPlan {
   const cases = runCases(actions);
   const seismic = actions.site?.seismic;
-  const at = (level: CombinationLevel, of: RunCases): DesignRun[] =>
+  const at = (level: CombinationLevel, of: RunCases, omega0?: number): DesignRun[] =>
     designRuns(of, loads, {
       level,
       halfCompanionLive: false,
-      overstrength: false,
+      overstrength: omega0 !== undefined,
       earthquake: {
         verticalShare: seismic === undefined ? 0 : loads.seismic.verticalShare(seismic.design),
         redundancy: seismic?.redundancy.factor ?? 1,
-        overstrength: 1,
+        overstrength: omega0 ?? 1,
       },
     });
   const factored = withoutDominated(at("strength", cases), actions);
   const gravity = [cases.deadMost, cases.deadLeast, cases.deadBare, ...cases.imposed, ...cases.roofLive, ...cases.snow];
   const pushed = notionalLoading(actions.building, factored, everywhere(gravity, cases), loads.notional);
+  const below = overstrengthBelow(actions, carried);
+  const enlarged = below === undefined ? [] : at("strength", { ...cases, wind: [], movements: [] }, below.omega0);
+  const shaken = withoutDominated(
+    enlarged.filter(({ combination }) => factorOf(combination, "Emh") !== 0),
+    actions,
+  );
   const allowable = withoutDominated(at("allowable", { ...cases, movements: [] }), actions);
   return withGravityAlone({
     cases: [...gravity, ...cases.wind, ...cases.earthquake, ...cases.movements, ...pushed.cases],
     runs: [
       ...[...factored, ...pushed.runs].map((run): StrengthRun => ({ ...run, level: "strength" })),
+      ...shaken.map((run): StrengthRun => ({ ...run, level: "strength", ...(below && { owners: below.owners }) })),
       ...allowable.map((run): StrengthRun => ({ ...run, level: "allowable" })),
     ],
   });

@@ -183,10 +183,4 @@ describe("the system named against earthquakes", () => {
     expect(kinds(single)).not.toContain("simplified path closed");
     expect(kinds(single, drawnUnit({ type: "1CC", posts: [6000] }))).toContain("simplified path closed");
   });
-
-  it("is irregular where walls of an overhang do not run down, as overstrength is not run", () => {
-    const answer = strength(ordinarySchemes["an overhang of 1 m"] ?? drawnUnit({}));
-    if (!answer.accepted) throw new Error("the sample is accepted");
-    expect(answer.units.flatMap(({ reasons }) => reasons.map(({ kind }) => kind))).toContain("irregular");
-  });
 });
