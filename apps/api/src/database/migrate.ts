@@ -39,10 +39,15 @@ const CREATE_HISTORY = `create table if not exists "_prisma_migrations" (
 /**
  * Applies the migrations that `ownerUrl` lacks, in the order of their names, and returns those names.
  * Each runs whole in one transaction, so CREATE INDEX CONCURRENTLY has no place in one. Refuses a database whose
- * applied migrations differ from the files or are unknown to them. The queue's own tables follow after them.
+ * applied migrations differ from the files or are unknown to them. The queue's own tables follow after them. `only` leaves
+ * the others for later: tables as they once were, to be filled from a backup of that time.
  */
-export async function migrate(ownerUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
-  const migrations = readMigrations(folder);
+export async function migrate(
+  ownerUrl: string,
+  folder: string = MIGRATIONS_FOLDER,
+  only?: ReadonlySet<string>,
+): Promise<string[]> {
+  const migrations = readMigrations(folder).filter(({ name }) => only?.has(name) ?? true);
   return withClient(ownerUrl, async (client) => {
     await client.query("select pg_advisory_lock($1)", [MIGRATION_LOCK]);
     await client.query(CREATE_HISTORY);
@@ -52,6 +57,9 @@ export async function migrate(ownerUrl: string, folder: string = MIGRATIONS_FOLD
     return pending.map(({ name }) => name);
   });
 }
+
+/** The names of the migrations this version has, in order. */
+export const knownMigrations = (): string[] => readMigrations(MIGRATIONS_FOLDER).map(({ name }) => name);
 
 function readMigrations(folder: string): Migration[] {
   return readdirSync(folder, { withFileTypes: true })
