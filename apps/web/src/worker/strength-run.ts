@@ -1,6 +1,6 @@
 import type { LivePart } from "@cornerway/engine";
 import type { Assessment, CheckWorking, Scheme, StrengthReport } from "@cornerway/schema";
-import type { StrengthQuestion, StrengthWord } from "./strength-messages.ts";
+import type { ForcesAnswer, StrengthQuestion, StrengthWord } from "./strength-messages.ts";
 
 /** The part of a worker this needs. */
 export interface StrengthThread {
@@ -45,6 +45,8 @@ export class StrengthRun {
   #thread: StrengthThread | null = null;
   #turn = 0;
   #asked: Scheme | null = null;
+  #forcesTurn = 0;
+  #forces: ((answer: ForcesAnswer | { why: string } | null) => void) | null = null;
   #waiting = new Map<string, ((working: CheckWorking | null) => void)[]>();
 
   constructor(start: () => StrengthThread, told: StrengthTold) {
@@ -83,6 +85,16 @@ export class StrengthRun {
     });
   }
 
+  /** Forces of one run of a scheme; null while a scheme is judged, and where another question or an end came between. */
+  forcesOf(scheme: Scheme, runs: readonly string[]): Promise<ForcesAnswer | { why: string } | null> {
+    if (this.#asked !== null) return Promise.resolve(null);
+    this.#tellForces(null);
+    return new Promise((resolve) => {
+      this.#forces = resolve;
+      this.#open().post({ kind: "forces", turn: this.#forcesTurn, scheme, runs });
+    });
+  }
+
   #open(): StrengthThread {
     if (this.#thread !== null) return this.#thread;
     const thread = this.#start();
@@ -95,6 +107,7 @@ export class StrengthRun {
 
   #hear(word: StrengthWord): void {
     if (word.kind === "working") return this.#settle(word.id, word.working);
+    if (word.kind === "forces") return word.turn === this.#forcesTurn ? this.#tellForces(word.answer) : undefined;
     const scheme = this.#asked;
     if (scheme === null || word.turn !== this.#turn) return;
     if (word.kind === "glance") return this.#told.glance({ scheme, parts: word.parts, vectors: word.vectors });
@@ -106,8 +119,16 @@ export class StrengthRun {
     else this.#told.judged({ ...told, assessment: word.assessment, report: word.report, broke: null });
   }
 
-  /** Answers whoever waits for one working, or for any. */
+  /** Answers whoever waits for forces; what comes later is of an earlier question. */
+  #tellForces(answer: ForcesAnswer | { why: string } | null): void {
+    this.#forces?.(answer);
+    this.#forces = null;
+    this.#forcesTurn += 1;
+  }
+
+  /** Answers whoever waits for one working, or for any and for forces. */
   #settle(id?: string, working: CheckWorking | null = null): void {
+    if (id === undefined) this.#tellForces(null);
     for (const [key, resolves] of this.#waiting)
       if (id === undefined || key === id) {
         this.#waiting.delete(key);

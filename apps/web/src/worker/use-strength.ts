@@ -1,6 +1,6 @@
 import type { CheckWorking, Scheme } from "@cornerway/schema";
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { StrengthWord } from "./strength-messages.ts";
+import type { ForcesAnswer, StrengthWord } from "./strength-messages.ts";
 import { StrengthRun, type Glance, type Judged } from "./strength-run.ts";
 
 /** How long the hand rests before a run is worth its time, ms. */
@@ -16,6 +16,8 @@ export interface LiveStrength {
   /** What the vectors that governed before say of the scheme shown, until its answer comes. */
   glance: Glance | null;
   workingOf: (id: string) => Promise<CheckWorking | null>;
+  /** The forces of the first of these runs that the scheme has; null where they are not to be had now. */
+  forcesOf: (scheme: Scheme, runs: readonly string[]) => Promise<ForcesAnswer | { why: string } | null>;
 }
 
 /** Strength of the scheme shown, from a Web Worker of its own, once the hand rests; the next change ends what is under way. */
@@ -43,9 +45,13 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   }, [scheme, inHand]);
 
   const workingOf = useCallback((id: string) => run.current?.workingOf(id) ?? Promise.resolve(null), []);
+  const forcesOf = useCallback(
+    (of: Scheme, runs: readonly string[]) => run.current?.forcesOf(of, runs) ?? Promise.resolve(null),
+    [],
+  );
   const glimpsed = glance?.scheme === scheme ? glance : null;
   const underway = progress?.scheme === scheme ? progress : null;
-  return { judged, stands: judged?.scheme === scheme, progress: underway, glance: glimpsed, workingOf };
+  return { judged, stands: judged?.scheme === scheme, progress: underway, glance: glimpsed, workingOf, forcesOf };
 }
 
 function startThread() {

@@ -113,3 +113,32 @@ describe("StrengthRun", () => {
     expect(answers[0]).not.toBe(answers[1]);
   });
 });
+
+describe("forces of a run", () => {
+  const answer = { run: "r1", runs: ["r1", "r2"], forces: null };
+
+  it("are asked of the thread that judged, and answered once", async () => {
+    const { run, threads } = opened();
+    const scheme = at(0);
+    run.ask(scheme);
+    threads[0]?.hear(answerTo(1));
+    const told = run.forcesOf(scheme, ["r1"]);
+    const asked = threads[0]?.asked.at(-1);
+    if (asked?.kind !== "forces") throw new Error("forces were asked for");
+    expect(asked.runs).toEqual(["r1"]);
+    threads[0]?.hear({ kind: "forces", turn: asked.turn, answer });
+    await expect(told).resolves.toEqual(answer);
+  });
+
+  it("are none while a scheme is judged, nor once another run is asked for or the thread ends", async () => {
+    const { run, threads } = opened();
+    run.ask(at(0));
+    await expect(run.forcesOf(at(0), [])).resolves.toBeNull();
+    threads[0]?.hear(answerTo(1));
+    const first = run.forcesOf(at(0), ["r1"]);
+    const second = run.forcesOf(at(0), ["r2"]);
+    await expect(first).resolves.toBeNull();
+    run.stop();
+    await expect(second).resolves.toBeNull();
+  });
+});

@@ -60,6 +60,8 @@ function seenLines(lines: readonly MovedLine[], scheme: Scheme, side: Side): Mov
   return lines.filter(({ ownerId, points }) => {
     const own = faces.filter(({ container }) => container.id === ownerId);
     if (!units.has(ownerId)) return true;
-    return own.some(({ depthMm }) => points.every(({ at }) => Math.abs(project(side, at).depthMm - depthMm) < otherSideMm));
+    return own.some(({ depthMm }) =>
+      points.every(({ at }) => Math.abs(project(side, at).depthMm - depthMm) < otherSideMm),
+    );
   });
 }

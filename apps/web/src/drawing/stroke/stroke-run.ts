@@ -19,7 +19,18 @@ export function strokeRun({ stretch, from, to, stub }: PathStroke, view: ViewTra
     to: stub ? { xPx: foot.xPx, yPx: foot.yPx + stubPx } : foot,
     widthFromPx: strokeWidthPx(Math.abs(stretch.forceTopKn), view.pxPerM),
     widthToPx: strokeWidthPx(Math.abs(stretch.forceFootKn), view.pxPerM),
+    onTheWay: stub ? undefined : widthsOnTheWay(stretch, view.pxPerM),
   };
+}
+
+/** A solved upright takes up load on its way, not evenly from head to foot. */
+function widthsOnTheWay({ from, to, alongKn }: PathStroke["stretch"], pxPerM: number): PenRun["onTheWay"] {
+  const heightMm = from.zMm - to.zMm;
+  if (alongKn === undefined || heightMm <= 0) return undefined;
+  return alongKn.slice(1, -1).map(({ zMm, forceKn }) => ({
+    share: (from.zMm - zMm) / heightMm,
+    widthPx: strokeWidthPx(Math.abs(forceKn), pxPerM),
+  }));
 }
 
 /** The figure of a stroke: whole kN, tenths of a kip; what pulls upwards says so. */

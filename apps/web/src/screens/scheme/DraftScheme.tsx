@@ -18,8 +18,11 @@ import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
 import { Typing } from "../../twin/typing.ts";
-import { useDraftChecks } from "../../checks/check-source.ts";
+import { ChosenForces } from "../../forces/ChosenForces.tsx";
+import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
+import { readsChecks, useDraftChecks } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
+import { useRemediesSlip } from "../../remedies/use-remedies-slip.tsx";
 import { useAssessment } from "../../worker/use-assessment.ts";
 import { judgedSoFar } from "../../worker/judged-so-far.ts";
 import { useStrength } from "../../worker/use-strength.ts";
@@ -67,13 +70,22 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   );
   const checks = useChecks(useDraftChecks(strength), hand.chosenId, hand.held !== null);
 
+  const report = strength.stands ? (strength.judged?.report ?? null) : null;
+  const forces = useForcesShown(shown, report, strength);
+  const drawnOf = useMemo(() => withPath(assessment, forces.path), [assessment, forces.path]);
+
+  const ways = useRemediesSlip({
+    ...{ scheme: draft.scheme, book, plain: !readsChecks(project.roles) },
+    take: { label: "Draw it so", onTake: acts.draw, asleepBecause: whyNot(project, "draw") },
+  });
+
   usePresence(1, hand);
   useSayMove(acts.drawn, assessed, draft.scheme);
   const thread = useThread(project.id).data;
   const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
   const notes = useMarkNotes({
     ...{ scheme: shown, marks, written, role: project.roles[0] },
-    ...{ waiting: waitingIds, offerOn: checks.offerOn },
+    ...{ waiting: waitingIds, offerOn: checks.offerOn, quietOfferOn: ways.offerOn },
   });
   const toNote = (note: PlacedNote) => {
     chooseNote(note.id);
@@ -92,8 +104,9 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       scheme={shown}
       laidBy={draft.scheme}
       aligns={mayDraw}
-      assessment={assessment}
+      assessment={drawnOf}
       waiting={waiting}
+      layer={forces.layer}
       ghost={conflictGhost(draft) ?? (isDragging ? draft.scheme : othersGhost(draft.scheme, here, me.id))}
       drawingRemark={assessment === null ? "not checked" : undefined}
       answeredMarkIds={noneAnswered}
@@ -107,6 +120,15 @@ export function DraftScheme({ store }: { store: DraftStore }) {
         <>
           <Tour draft={draft} noteChosen={noteId !== null} />
           {checks.slip}
+          {ways.slip}
+          <ChosenForces
+            forces={forces.shown.stand ? (forces.shown.told?.forces ?? null) : null}
+            scheme={shown}
+            report={report}
+            chosenId={hand.chosenId}
+            onOpen={checks.open}
+          />
+          {forces.slip}
           <Typing value={typing}>
             <DraftSlips
               {...{ store, draft, hand, acts, undoes }}

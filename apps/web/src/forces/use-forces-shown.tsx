@@ -1,0 +1,36 @@
+import type { RunForces } from "@cornerway/engine";
+import type { Assessment, Scheme, StrengthReport } from "@cornerway/schema";
+import { useMemo, useState, type ReactNode } from "react";
+import type { ViewLayer } from "../drawing/contract.ts";
+import { forcesLayer } from "./forces-layer.tsx";
+import { ForcesSlip } from "./ForcesSlip.tsx";
+import { useForces, type Asking, type ForcesShown } from "./use-forces.ts";
+
+export interface ShownForces {
+  shown: ForcesShown;
+  /** The solved path for strokes, once it is of the scheme shown. */
+  path: RunForces["path"] | null;
+  layer: ViewLayer | undefined;
+  slip: ReactNode;
+}
+
+/** Where the load goes, for a sheet: strokes, strands, the deflected shape, and the choice of what they are of. */
+export function useForcesShown(scheme: Scheme, report: StrengthReport | null, asking: Asking): ShownForces {
+  const shown = useForces(scheme, report, asking);
+  const [deflected, drawDeflected] = useState(false);
+  const { told, stand } = shown;
+  const forces = told?.forces ?? null;
+  const of = told?.scheme ?? null;
+  const layer = useMemo(() => forcesLayer(forces, { of, stand, deflected }), [forces, of, stand, deflected]);
+  const path = of === scheme && forces !== null ? forces.path : null;
+  return {
+    shown,
+    path,
+    layer,
+    slip: <ForcesSlip shown={shown} deflected={deflected} onDeflected={drawDeflected} />,
+  };
+}
+
+/** The assessment with its strokes as solved, where they are. */
+export const withPath = (assessment: Assessment | null, path: ShownForces["path"]): Assessment | null =>
+  assessment === null || path === null ? assessment : { ...assessment, path: [...path] };

@@ -1,0 +1,57 @@
+import { governingFirst, type RunForces } from "@cornerway/engine";
+import type { Scheme, StrengthReport } from "@cornerway/schema";
+import { useEffect, useMemo, useState } from "react";
+import type { LiveStrength } from "../worker/use-strength.ts";
+
+/** Solved forces of one run of the scheme shown, or of the one before it while it is judged. */
+export interface Forces {
+  /** The scheme they are of. */
+  scheme: Scheme;
+  run: string;
+  /** Every run there is, what governs most first. */
+  runs: readonly string[];
+  /** Null where nothing makes the run stand. */
+  forces: RunForces | null;
+  why: string | null;
+}
+
+export interface ForcesShown {
+  told: Forces | null;
+  /** True where they are of the scheme shown and of the run chosen. */
+  stand: boolean;
+  choose: (run: string) => void;
+}
+
+export type Asking = Pick<LiveStrength, "forcesOf">;
+
+/**
+ * Forces of the chosen run, or of the one that governs most, asked of the thread that judged the scheme, once it has.
+ * `judged` is null while there is no answer on the scheme shown.
+ */
+export function useForces(scheme: Scheme, judged: StrengthReport | null, { forcesOf }: Asking): ForcesShown {
+  const [told, setTold] = useState<Forces | null>(null);
+  const [chosen, choose] = useState<string | null>(null);
+  const wanted = useMemo(
+    () => [...(chosen === null ? [] : [chosen]), ...(judged?.results ?? []).map(({ run }) => run)],
+    [chosen, judged],
+  );
+  useEffect(() => {
+    if (judged === null) return undefined;
+    let left = false;
+    void forcesOf(scheme, wanted).then((answer) => {
+      if (left || answer === null) return;
+      const known = { scheme, run: "", runs: [], forces: null, why: null };
+      if ("why" in answer) return setTold({ ...known, why: answer.why });
+      const runs = governingFirst(
+        answer.runs.map((id) => ({ id })),
+        judged.results,
+      ).map(({ id }) => id);
+      setTold({ ...known, run: answer.run, runs, forces: answer.forces });
+    });
+    return () => {
+      left = true;
+    };
+  }, [scheme, judged, wanted, forcesOf]);
+  const asked = chosen === null || told?.run === chosen;
+  return { told, stand: judged !== null && told?.scheme === scheme && asked, choose };
+}
