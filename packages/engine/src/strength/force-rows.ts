@@ -1,5 +1,5 @@
 import type { BuildingCombination } from "../building.ts";
-import { addRowsTimesTwo } from "../numerics/rows-times.ts";
+import { addRowsTimes, VECTORS_AT_ONCE, type FourSums } from "../numerics/rows-times.ts";
 
 /** A run as a container sees it: the movements of its bearing points, and how much of each load of its basis acts. */
 export type SeenRun = {
@@ -12,27 +12,46 @@ export type SeenRun = {
 export class ForceRows {
   private readonly byMovement: Float64Array;
   private readonly byLoad: Float64Array;
-  /** Of two runs at a time: whoever asks for one asks for the next one next. */
-  private readonly sums: readonly [Float64Array, Float64Array];
-  private held: readonly (BuildingCombination | undefined)[] = [];
+  /** Of four runs each, the one asked last first: whoever goes through the runs may look back at one of them each time. */
+  private blocks: readonly [Block, Block];
 
   constructor(byMovement: Float64Array, byLoad: Float64Array, rows: number) {
     this.byMovement = byMovement;
     this.byLoad = byLoad;
-    this.sums = [new Float64Array(rows), new Float64Array(rows)];
+    this.blocks = [emptyBlock(rows), emptyBlock(rows)];
   }
 
-  /** Valid until asked for another run; `next` is the one that is asked for after it. */
-  under(run: SeenRun, next: SeenRun | undefined): Float64Array {
-    const known = this.held.indexOf(run.solved);
-    if (known >= 0) return this.sums[known] ?? this.sums[0];
-    this.held = [run.solved, next?.solved];
-    const second = next ?? run;
-    const [first, other] = this.sums;
-    first.fill(0);
-    other.fill(0);
-    addRowsTimesTwo(this.byMovement, run.moved(), second.moved(), first, other);
-    addRowsTimesTwo(this.byLoad, run.shares(), second.shares(), first, other);
-    return first;
+  /** Valid until asked for another run; `after` gives the runs that are asked for after it, 1, 2 and 3 places on. */
+  under(run: SeenRun, after: (places: number) => SeenRun | undefined): Float64Array {
+    const [last, other] = this.blocks;
+    const known = last.runs.indexOf(run.solved);
+    if (known >= 0) return last.sums[known] ?? last.sums[0];
+    this.blocks = [other, last];
+    const before = other.runs.indexOf(run.solved);
+    if (before >= 0) return other.sums[before] ?? other.sums[0];
+    this.fill(other, [run, after(1), after(2), after(3)]);
+    return other.sums[0];
   }
+
+  private fill(block: Block, runs: readonly (SeenRun | undefined)[]): void {
+    block.runs = runs.map((run) => run?.solved);
+    for (const sum of block.sums) sum.fill(0);
+    addRowsTimes(this.byMovement, sideBySide(runs.map((run) => run?.moved())), block.sums);
+    addRowsTimes(this.byLoad, sideBySide(runs.map((run) => run?.shares())), block.sums);
+  }
+}
+
+type Block = { runs: readonly (BuildingCombination | undefined)[]; readonly sums: FourSums };
+
+const emptyBlock = (rows: number): Block => ({
+  runs: [],
+  sums: [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)],
+});
+
+/** Number by number; zeros where there is no run. */
+function sideBySide(vectors: readonly (Float64Array | undefined)[]): Float64Array {
+  const [first] = vectors;
+  const together = new Float64Array((first?.length ?? 0) * VECTORS_AT_ONCE);
+  vectors.forEach((vector, v) => vector?.forEach((value, n) => (together[n * VECTORS_AT_ONCE + v] = value)));
+  return together;
 }

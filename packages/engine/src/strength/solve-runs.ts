@@ -160,6 +160,10 @@ const solvedRuns = (
   const byId = new Map<string, SolvedRun>();
   const all = standing.map((one, n): SolvedRun => {
     const { run, held, solved } = one;
+    const after = (places: number): Standing | undefined => {
+      const other = standing[n + places];
+      return other?.run.level === run.level ? other : undefined; // parts look at runs of one level
+    };
     return {
       run,
       set,
@@ -176,11 +180,11 @@ const solvedRuns = (
       nodeIds: solved.nodeIds,
       inner: (unitId) => {
         const forces = inside(unitId);
-        return { values: forces.under(one, standing[n + 1]), at: forces.at };
+        return { values: forces.under(one, after), at: forces.at };
       },
       flows: (unitId) => {
         const forces = inside(unitId);
-        return { values: forces.flowsUnder(one, standing[n + 1]), panelAt: forces.panelAt };
+        return { values: forces.flowsUnder(one, after), panelAt: forces.panelAt };
       },
       inside: (unitId) => solved.unit(unitId),
       between: () => {

@@ -12,6 +12,8 @@ export type InfluenceStore = BoundedStore<InnerInfluence>;
 /** A solved run and how often each case counts in it. */
 export type Loaded = { readonly solved: BuildingCombination; readonly factors: Readonly<Record<string, number>> };
 
+export type RunsAfter = (places: number) => Loaded | undefined;
+
 /**
  * Forces inside one container for any run: what its bearing points' movements cause, and what its loads cause with them
  * held. Exact in every state of the bearings, since what lies inside a container never opens.
@@ -48,14 +50,19 @@ export class UnitForces {
     this.unitId = unit.id;
   }
 
-  /** Forces of lines; valid until asked for another run. `next` is the one that is asked for after it. */
-  under(run: Loaded, next: Loaded | undefined): Float64Array {
-    return this.lines.under(this.seen(run), next && this.seen(next));
+  /** Forces of lines; valid until asked for another run. `after` gives the runs asked for after it, so many places on. */
+  under(run: Loaded, after: RunsAfter): Float64Array {
+    return this.lines.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
   /** Flows of sheets, likewise. */
-  flowsUnder(run: Loaded, next: Loaded | undefined): Float64Array {
-    return this.panels.under(this.seen(run), next && this.seen(next));
+  flowsUnder(run: Loaded, after: RunsAfter): Float64Array {
+    return this.panels.under(this.seen(run), (places) => this.seenAfter(after, places));
+  }
+
+  private seenAfter(after: RunsAfter, places: number): SeenRun | undefined {
+    const run = after(places);
+    return run && this.seen(run);
   }
 
   private seen({ solved, factors }: Loaded): SeenRun {
