@@ -122,9 +122,8 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     why: "thin rail by the clause of structural tubes",
   },
   "sheet shear buckling": {
-    bounded: ["side sheet", "end sheet"],
-    notCovered: ["roof sheet"],
-    why: "least of three published forms; φ and Ω are judgement",
+    bounded: ["side sheet", "end sheet", "roof sheet"],
+    why: "least of three published forms; φ and Ω are judgement; a roof as a diaphragm between its rails",
   },
   "sheet bending out of plane": {
     bounded: sheets,

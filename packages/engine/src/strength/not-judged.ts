@@ -7,7 +7,7 @@ export const notJudged: readonly string[] = [
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of posts and seats",
-    "diaphragms, collectors, ties between units against sideways loads; flow in floor and roof sheets",
+    "flow in floor boards; ties between units against sideways loads",
     "wind on a part: glass, doors, boards under an overhang",
     "deflection of cross members, sills and door headers; gaps over openings and glass",
     "anchors and plates under posts",

@@ -8,7 +8,7 @@ import type { StrengthPart } from "./strength-part.ts";
 /** A whole piece of wall between uprights, in strips from one end to the other. */
 export type SheetPiece = {
   readonly ownerId: string;
-  readonly element: "side sheet" | "end sheet";
+  readonly element: "side sheet" | "end sheet" | "roof sheet";
   readonly place: string;
   readonly fold: Fold;
   readonly thicknessMm: number;

@@ -6,6 +6,7 @@ import { bowingOf, bowParts, type Bowing } from "./bow-parts.ts";
 import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
+import { roofDiaphragm } from "./roof-diaphragm.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { sheetPieces } from "./sheet-pieces.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
@@ -29,7 +30,9 @@ export function unitParts(
     ...stretches.map((stretch) => memberPart({ ...stretch, ownerId: id, forces }, basis)),
     ...bowParts(id, [...stretches.flatMap(bowingOf), ...bowingPosts(beams, lines)], forces, basis),
     ...cornerPosts(id, beams, lines, basis),
-    ...sheetPieces(fragment, lines).map((piece) => sheetPart({ ...piece, ownerId: id }, basis)),
+    ...[...sheetPieces(fragment, lines), ...roofDiaphragm(fragment, lines)].map((piece) =>
+      sheetPart({ ...piece, ownerId: id }, basis),
+    ),
   ];
 }
 
