@@ -96,6 +96,18 @@ const permitSet = createRoute({
   component: lazyRouteComponent(() => import("./screens/permit-set/PermitSetPage.tsx"), "PermitSetPage"),
 });
 
+const survey = createRoute({
+  getParentRoute: () => project,
+  path: "/survey",
+  component: lazyRouteComponent(() => import("./screens/survey/SurveyPage.tsx"), "SurveyPage"),
+});
+
+const site = createRoute({
+  getParentRoute: () => project,
+  path: "/site",
+  component: lazyRouteComponent(() => import("./screens/site/SitePage.tsx"), "SitePage"),
+});
+
 const sheet = createRoute({
   getParentRoute: () => project,
   path: "/sheet/$sheet",
@@ -109,7 +121,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
     ...[invitation, reader, first, newPassword, forgotten, account, startProject, people],
-    project.addChildren([landing, seal, permitSet, settings, costBook, premium, sheet]),
+    project.addChildren([landing, seal, permitSet, survey, site, settings, costBook, premium, sheet]),
   ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,

@@ -37,6 +37,7 @@ export type PlateFacts = z.infer<typeof PlateFacts>;
 /** `bent`: how deep, measured from where it should run. `torn`: how long the cut, crack or tear is. */
 export const damageKinds = ["bent", "torn"] as const;
 export const DamageKind = z.enum(damageKinds).meta({ id: "DamageKind" });
+export type DamageKind = z.infer<typeof DamageKind>;
 
 export const Damage = z
   .strictObject({ member: MemberName, place: personLine(120), kind: DamageKind, sizeUm: PositiveLengthUm })

@@ -39,19 +39,40 @@ export function OwedTable() {
 
 function OwedRow({ owed }: { owed: Owed }) {
   const mine = useProjects().data?.find(({ id }) => id === owed.projectId)?.roles ?? [];
-  const { projectId, projectName, owedBy, owedTo, neededBy, text } = owed;
+  const { projectName, owedBy, owedTo, neededBy, text } = owed;
   return (
     <tr>
       <th scope="row">{projectName}</th>
       <td className={`hand-${owedBy}`}>{sideOf(owedBy, mine)}</td>
       <td>
-        <Link to="/projects/$projectId/sheet/$sheet" params={{ projectId, sheet: "3" }}>
-          {owedThing(owed)}
-        </Link>
+        <OwedLink owed={owed} />
         <span className="said-by-person desk-owed-words">{text}</span>
       </td>
       <td className={`hand-${owedTo}`}>{sideOf(owedTo, mine)}</td>
       <td>{neededBy === null ? "" : dateOf(neededBy)}</td>
     </tr>
+  );
+}
+
+/** To the page where it is done: the survey, the site, or sheet 3. */
+function OwedLink({ owed }: { owed: Owed }) {
+  const { projectId, what } = owed;
+  const thing = owedThing(owed);
+  if (what === "container to judge" || what === "container to repair" || what === "survey to draw")
+    return (
+      <Link to="/projects/$projectId/survey" params={{ projectId }}>
+        {thing}
+      </Link>
+    );
+  if (what === "site item to build" || what === "difference to judge")
+    return (
+      <Link to="/projects/$projectId/site" params={{ projectId }}>
+        {thing}
+      </Link>
+    );
+  return (
+    <Link to="/projects/$projectId/sheet/$sheet" params={{ projectId, sheet: "3" }}>
+      {thing}
+    </Link>
   );
 }

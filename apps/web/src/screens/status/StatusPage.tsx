@@ -64,6 +64,12 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay, req
         </div>
         <footer className="status-foot">
           <Link to="/">To the desk</Link>
+          <Link to="/projects/$projectId/survey" params={{ projectId: project.id }}>
+            Survey of the containers
+          </Link>
+          <Link to="/projects/$projectId/site" params={{ projectId: project.id }}>
+            The site
+          </Link>
           <SheetRow projectId={project.id} />
         </footer>
       </div>
