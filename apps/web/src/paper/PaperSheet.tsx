@@ -1,5 +1,5 @@
 import type { Assessment, Scheme } from "@cornerway/schema";
-import { useMemo, useRef, useState } from "react";
+import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
 import type { ViewLayer } from "../drawing/contract.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
@@ -19,12 +19,15 @@ import { isPlain } from "./lens.ts";
 import type { LaidViews } from "./lay-views.ts";
 import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
+import { firstLine } from "./section-line.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
 import { UnfoldedPaper } from "./UnfoldedPaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { lensKeys, useLenses } from "./use-lenses.ts";
 import { useField, type Field } from "./use-field.ts";
 import type { Eye } from "./use-eye.ts";
+
+const SectionSlip = lazy(async () => ({ default: (await import("./SectionSlip.tsx")).SectionSlip }));
 
 export interface PaperSheetProps {
   title: string;
@@ -75,9 +78,10 @@ export function PaperSheet(props: PaperSheetProps) {
   const { field, onField } = useField();
   const chosenIds = useMemo(() => new Set(hand.chosenIds), [hand.chosenIds]);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
+  const { picture, section } = eye;
   const laid = useMemo(
-    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey, eye.picture)),
-    [field, laidBy, eye.side, eye.storey, eye.picture],
+    () => (field === null ? null : layViews(field, laidBy, eye.side, eye.storey, { picture, section })),
+    [field, laidBy, eye.side, eye.storey, picture, section],
   );
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
@@ -110,6 +114,9 @@ export function PaperSheet(props: PaperSheetProps) {
     v: () => eye.turn(1),
     "Shift+v": () => eye.turn(-1),
     u: unfold,
+    x: () => {
+      if (props.isometric ?? true) eye.cutAlong(section === null ? firstLine(scheme, "x", eye.storey) : null);
+    },
     o: () => eye.stepPicture(1, 0),
     "Shift+o": () => eye.stepPicture(-1, 0),
     i: () => eye.stepPicture(0, 1),
@@ -156,6 +163,8 @@ export function PaperSheet(props: PaperSheetProps) {
                   picture={eye.picture}
                   onPicture={eye.dragPicture}
                   onPictureHome={eye.pictureAsIsometric}
+                  section={section}
+                  onSection={eye.cutAlong}
                   scheme={scheme}
                   assessment={props.assessment}
                   side={eye.side}
@@ -196,7 +205,16 @@ export function PaperSheet(props: PaperSheetProps) {
             const note = notes.find((each) => each.number === number);
             if (note !== undefined) chooseNote(note);
           }}
-          slip={props.slip}
+          slip={
+            <>
+              {section === null ? null : (
+                <Suspense fallback={null}>
+                  <SectionSlip scheme={scheme} storey={eye.storey} line={section} onLine={eye.cutAlong} />
+                </Suspense>
+              )}
+              {props.slip}
+            </>
+          }
           footer={views === null ? undefined : props.footer?.(views.elevation.transform.pxPerM)}
           onSlots={setSlots}
         />
@@ -222,13 +240,13 @@ function useNotesOnViews(
   laid: LaidViews | null,
   views: LaidViews | null,
 ): readonly PlacedNote[] {
-  const { side, storey, unfoldedId, picture } = eye;
+  const { side, storey, unfoldedId, picture, section } = eye;
   const on = useMemo(
     () =>
       field === null || laid === null || unfoldedId !== null
         ? null
-        : { scheme, side, storey, views: laid, field, isometric, picture },
-    [field, laid, unfoldedId, scheme, side, storey, isometric, picture],
+        : { scheme, side, storey, views: laid, field, isometric: isometric && section === null, picture },
+    [field, laid, unfoldedId, scheme, side, storey, isometric, picture, section],
   );
   const placed = useMemo(() => placeNotes(notes, on), [notes, on]);
   return useMemo(

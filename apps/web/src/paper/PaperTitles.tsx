@@ -1,4 +1,4 @@
-import { cutAboveMm, storeysOf } from "@cornerway/engine";
+import { cutAboveMm, storeysOf, type DrawnStretch } from "@cornerway/engine";
 import { eyeCompass, eyeRemark, isIsometric } from "../drawing/isometric/eye-words.ts";
 import { ScaleBar } from "../drawing/ScaleBar.tsx";
 import { titleEndPx, ViewTitle } from "../drawing/ViewTitle.tsx";
@@ -7,6 +7,7 @@ import { useUnits } from "../units/use-units.ts";
 import type { LaidView, RectPx } from "./lay-views.ts";
 import { statedScale } from "./lens.ts";
 import { PaperButton } from "./PaperButton.tsx";
+import { firstLine } from "./section-line.ts";
 import { SideChoice } from "./SideChoice.tsx";
 import type { SchemePaperProps } from "./SchemePaper.tsx";
 
@@ -14,13 +15,13 @@ type PaperTitlesProps = SchemePaperProps & { planShown: boolean; onPlan: (shown:
 
 /** The numbered titles of the views with the scale each is drawn at now, and what turns them. */
 export function PaperTitles({ onSide, planShown, onPlan, ...props }: PaperTitlesProps) {
-  const { views, side, storey, scheme, remark, assessment, isometric: shown, picture } = props;
+  const { views, side, storey, scheme, remark, assessment, isometric: shown, section } = props;
   const units = useUnits();
   const level = storeysOf(scheme)[storey];
   const planTitle = `plan, ${(level?.name ?? "Ground").toLowerCase()} floor`;
   const cutMm = (level?.levelMm ?? scheme.site.groundZUm / 1000) + cutAboveMm;
   const { elevation, plan, isometric, oneView } = views;
-  const stroke = assessment === null ? "not checked" : "stroke width is force, by statics alone";
+  const stroke = assessment === null ? "not checked" : `stroke width is force, ${strokesOf(assessment.path)}`;
   const sideTitle = `${side} elevation${remark === undefined ? "" : `, ${remark}`}`;
   const upper = planShown ? { title: planTitle, view: plan } : { title: sideTitle, view: elevation };
   return (
@@ -55,25 +56,51 @@ export function PaperTitles({ onSide, planShown, onPlan, ...props }: PaperTitles
       )}
       {shown && !oneView ? (
         <>
-          <ViewTitle
-            number={3}
-            title={`from the ${eyeCompass(picture)}`}
-            remark={eyeRemark(picture)}
-            {...titlePlace(isometric.rect)}
-          />
-          {isIsometric(picture) ? null : (
-            <PaperButton
-              xPx={isometric.rect.leftPx + isometric.rect.widthPx - 84}
-              yPx={titlePlace(isometric.rect).yPx + 15}
-              label="Isometric"
-              onPress={props.onPictureHome}
-            />
+          <ViewTitle number={3} {...thirdTitle(props)} {...titlePlace(isometric.rect)} />
+          {section === null ? null : (
+            <BarBeside title={sectionTitle} view={isometric} spacePx={isometric.rect.widthPx - 20} />
           )}
+          <ThirdWays {...props} />
         </>
       ) : null}
     </>
   );
 }
+
+type ThirdProps = Omit<SchemePaperProps, "onSide">;
+
+const sectionTitle = "section A–A";
+
+/** The title of the third view: the section, or where the whole is seen from. */
+const thirdTitle = ({ section, picture, views }: ThirdProps) =>
+  section === null
+    ? { title: `from the ${eyeCompass(picture)}`, remark: eyeRemark(picture) }
+    : { title: sectionTitle, remark: `${scaleOf(views.isometric)} · cut along the line on the plan` };
+
+/** What else the third view can show. */
+function ThirdWays({ views: { isometric }, scheme, section, picture, ...props }: ThirdProps) {
+  const right = isometric.rect.leftPx + isometric.rect.widthPx;
+  const yPx = titlePlace(isometric.rect).yPx + 15;
+  const cut = () => props.onSection(section === null ? firstLine(scheme, "x", props.storey) : null);
+  return (
+    <>
+      {section !== null || isIsometric(picture) ? null : (
+        <PaperButton xPx={right - 146} yPx={yPx} label="Isometric" onPress={props.onPictureHome} />
+      )}
+      <PaperButton
+        xPx={right - 70}
+        yPx={yPx}
+        label={section === null ? "Section" : "Picture"}
+        spoken={section === null ? "Cut a section" : "Back to the picture of the whole"}
+        onPress={cut}
+      />
+    </>
+  );
+}
+
+/** Solved strokes know how they change on their way. */
+const strokesOf = (path: readonly DrawnStretch[]): string =>
+  path.some(({ alongKn }) => alongKn !== undefined) ? "as solved" : "by statics alone";
 
 /** The scale bar after a view's title, where there is room before the right of its place. */
 function BarBeside({ title, view, spacePx }: { title: string; view: LaidView; spacePx: number }) {

@@ -1,7 +1,7 @@
 import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
-import { memo, useCallback, useDeferredValue, useRef, useState } from "react";
+import { lazy, memo, Suspense, useCallback, useDeferredValue, useRef, useState } from "react";
 import type { PointerEvent } from "react";
-import { storeysOf, type EyePlace } from "@cornerway/engine";
+import { storeysOf, type EyePlace, type SectionLine } from "@cornerway/engine";
 import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
 import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
@@ -30,6 +30,9 @@ export interface SchemePaperProps {
   /** Turns that picture by the hand, px right and down. */
   onPicture: (rightPx: number, downPx: number) => void;
   onPictureHome: () => void;
+  /** The line of the section drawn in the place of that picture. */
+  section: SectionLine | null;
+  onSection: (line: SectionLine | null) => void;
   scheme: Scheme;
   assessment: Assessment | null;
   side: Side;
@@ -66,7 +69,7 @@ const reachPx = 12;
 
 /** Elevation, plan and isometric on one field; presses and moves come out as places in the site frame. */
 export function SchemePaper(props: SchemePaperProps) {
-  const { field, views, scheme, side, storey } = props;
+  const { field, views, scheme, side, storey, section } = props;
   const picked = useRef<PickedElement | null>(null);
   const paper = useRef<SVGSVGElement>(null);
   const orbit = useOrbitPointer(paper, views, props.onPicture);
@@ -79,6 +82,7 @@ export function SchemePaper(props: SchemePaperProps) {
   const levelMm = storeysOf(scheme)[storey]?.levelMm ?? scheme.site.groundZUm / 1000;
   const point = (event: PointerEvent<SVGSVGElement>) => pointOf(event, views, side, levelMm);
   const { lenses } = props.looking;
+  const turns = props.isometric && section === null;
   const shared = {
     scheme,
     assessment: props.assessment,
@@ -106,7 +110,7 @@ export function SchemePaper(props: SchemePaperProps) {
       role={props.inHand ? "application" : "group"}
       aria-label={props.inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
       onPointerDown={(event) => {
-        if (lens.down(event) || (props.isometric && orbit.down(event))) return;
+        if (lens.down(event) || (turns && orbit.down(event))) return;
         const at = point(event);
         if (at !== null && event.button === 0) {
           event.currentTarget.setPointerCapture(event.pointerId);
@@ -130,13 +134,19 @@ export function SchemePaper(props: SchemePaperProps) {
     >
       {props.isometric && !views.oneView ? (
         <WithinView name="isometric" view={views.isometric} lens={lenses.isometric}>
-          <CalmIsometric
-            {...shared}
-            scheme={calmScheme}
-            assessment={calmAssessment}
-            transform={views.isometric.transform}
-            eye={props.picture}
-          />
+          {section === null ? (
+            <CalmIsometric
+              {...shared}
+              scheme={calmScheme}
+              assessment={calmAssessment}
+              transform={views.isometric.transform}
+              eye={props.picture}
+            />
+          ) : (
+            <Suspense fallback={null}>
+              <CalmSection scheme={calmScheme} line={section} transform={views.isometric.transform} />
+            </Suspense>
+          )}
         </WithinView>
       ) : null}
       {views.oneView && !planShown ? null : (
@@ -147,6 +157,11 @@ export function SchemePaper(props: SchemePaperProps) {
             storey={storey}
             seenFrom={seenFrom(views.plan, lenses.plan)}
           />
+          {section === null || !props.isometric || views.oneView ? null : (
+            <Suspense fallback={null}>
+              <SectionMark line={section} view={views.plan.transform} onLine={props.onSection} />
+            </Suspense>
+          )}
         </WithinView>
       )}
       {planShown ? null : (
@@ -173,6 +188,10 @@ export function SchemePaper(props: SchemePaperProps) {
 const seenFrom = ({ rect }: LaidView, lens: Lens) => (isPlain(lens) ? undefined : rect);
 
 const CalmIsometric = memo(IsometricView);
+const CalmSection = lazy(async () => ({
+  default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
+}));
+const SectionMark = lazy(async () => ({ default: (await import("../drawing/section/SectionMark.tsx")).SectionMark }));
 
 function AligningTicks({
   views,

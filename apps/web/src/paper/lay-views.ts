@@ -3,10 +3,13 @@ import {
   pictureEye,
   pictureSize,
   placeContainer,
+  sectionModel,
   solidCorners,
   type EyePlace,
+  type SectionLine,
 } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
+import { sectionExtent } from "../drawing/section/section-extent.ts";
 import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
@@ -57,7 +60,7 @@ export function layViews(
   scheme: Scheme,
   side: Side,
   storey: number,
-  picture: EyePlace = isometricPlace,
+  { picture = isometricPlace, section = null }: ThirdView = {},
 ): LaidViews {
   const half = Math.round(field.widthPx * 0.52);
   const oneView = field.widthPx < oneViewBelowPx;
@@ -69,7 +72,11 @@ export function layViews(
     oneView,
     elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
     plan: planOn(oneView ? top : left, scheme, storey),
-    isometric: { rect: right, transform: isometricTransform(right, scheme, picture) },
+    isometric: {
+      rect: right,
+      transform:
+        section === null ? isometricTransform(right, scheme, picture) : sectionTransform(right, scheme, section),
+    },
   };
 }
 
@@ -154,6 +161,21 @@ function centred(rect: RectPx, extent: Extent, room: RoomPx): ViewTransform {
     originYPx: middleY + ((extent.vLow + extent.vHigh) / 2000) * pxPerM,
     pxPerM,
   };
+}
+
+/** What is drawn in the third place: the whole as seen from somewhere, or a section along a line. */
+export interface ThirdView {
+  picture?: EyePlace;
+  section?: SectionLine | null;
+}
+
+/** Room round a section for its levels and heights, px. */
+const sectionRoom = { leftPx: 40, rightPx: 62, topPx: 18, footPx: 66 };
+
+/** A section at the largest scale of the list that its place has room for, its title under it. */
+function sectionTransform(rect: RectPx, scheme: Scheme, line: SectionLine): ViewTransform {
+  const extent = sectionExtent(sectionModel(scheme, line), scheme.site.groundZUm / 1000);
+  return centred(rect, { uLow: extent.u0Mm, uHigh: extent.u1Mm, vLow: extent.z0Mm, vHigh: extent.z1Mm }, sectionRoom);
 }
 
 /** Most px a metre of the isometric: a single unit is not drawn larger than this. */

@@ -1,4 +1,4 @@
-import { isometricPlace, storeysOf, type EyePlace } from "@cornerway/engine";
+import { isometricPlace, storeysOf, type EyePlace, type SectionLine } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import { useState } from "react";
 import type { Side } from "../drawing/contract.ts";
@@ -12,6 +12,7 @@ export function useEye(scheme: Scheme) {
   const [unfoldedWanted, unfold] = useState<string | null>(null);
   const unfoldedId = scheme.containers.some(({ id }) => id === unfoldedWanted) ? unfoldedWanted : null;
   const [picture, lookFrom] = useState<EyePlace>(isometricPlace);
+  const [section, cutAlong] = useState<SectionLine | null>(null);
   const [wanted, cutAt] = useState(0);
   const top = Math.max(0, storeysOf(scheme).length - 1);
   const storey = Math.min(wanted, top);
@@ -25,6 +26,9 @@ export function useEye(scheme: Scheme) {
     /** One unit laid open on the whole field, or null for the building. */
     unfold,
     cutAt,
+    /** The line a section is cut along, or null where the whole is pictured in its place. */
+    section,
+    cutAlong,
     /** Where the picture of the whole is seen from. */
     picture,
     /** Round the building and up or down, by the hand. */

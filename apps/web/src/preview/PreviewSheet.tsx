@@ -68,6 +68,8 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             picture={isometricPlace}
             onPicture={() => undefined}
             onPictureHome={() => undefined}
+            section={null}
+            onSection={() => undefined}
             scheme={scheme}
             assessment={assessment}
             side={side}

@@ -13,6 +13,7 @@ const everySheetsKeys: readonly KeyLine[] = [
   ["Ctrl + arrows", "move the drawing aside under the eye"],
   ["O, Shift O", "round the building, on the picture of the whole"],
   ["I, Shift I", "look at it from higher up, from lower down"],
+  ["X", "a section along a line, in the place of the picture, and back"],
   ["Esc", "let go"],
   ["?", "this list"],
 ];

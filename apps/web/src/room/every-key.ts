@@ -21,6 +21,7 @@ export const everyKey: readonly KeyLine[] = [
   ["Ctrl + arrows", "move the drawing aside under the eye"],
   ["O, Shift O", "round the building, on the picture of the whole"],
   ["I, Shift I", "look at it from higher up, from lower down"],
+  ["X", "a section along a line, in the place of the picture, and back"],
   ["U", "the chosen container unfolded"],
   ["N, Shift N", "next, former note"],
   ["A, R", "on sheet 3: take in; write or answer"],
