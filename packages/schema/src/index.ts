@@ -92,5 +92,6 @@ export * from "./wording/in-tags.ts";
 export * from "./wording/run-words.ts";
 export * from "./wording/mark-sentences.ts";
 export * from "./wording/reader.ts";
+export * from "./wording/remedy-sentences.ts";
 export * from "./wording/stamp-refusal.ts";
 export * from "./wording/verdict-heading.ts";

@@ -138,6 +138,8 @@ export type Remedy = {
   readonly premium: { readonly currency: string; readonly money: number; readonly forShow: boolean } | null;
   /** Marks on what it concerns that were there before and still ask for something else. */
   readonly stillOpen: readonly string[];
+  /** Marks of strength that were there before and weigh somewhat more with it. */
+  readonly heavier: readonly string[];
   /** Of its own kind: the next less that fails, and why; or nothing less is offered. */
   readonly less: { readonly change: RemedyChange; readonly why: RemedyRefusal } | null;
 };

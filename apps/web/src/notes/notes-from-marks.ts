@@ -22,6 +22,8 @@ export interface NotesFrom {
   waiting?: ReadonlySet<string> | undefined;
   /** The command under a note that speaks for this mark alone. */
   offerOn?: ((mark: Mark) => Offer | undefined) | undefined;
+  /** The quiet way under it. */
+  quietOfferOn?: ((mark: Mark) => Offer | undefined) | undefined;
 }
 
 /** Verdicts whose marks of one kind are told together: nothing is to be done about each by itself. */
@@ -73,7 +75,9 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
     greyLine: group.length === 1 ? from.say(mark).detail : undefined,
     comments: withAnswers(words, from.written).map(commentOf),
     at: mark.at,
-    offer: group.length === 1 && from.waiting?.has(mark.id) !== true ? from.offerOn?.(mark) : undefined,
+    ...(group.length === 1 && from.waiting?.has(mark.id) !== true
+      ? { offer: from.offerOn?.(mark), quietOffer: from.quietOfferOn?.(mark) }
+      : {}),
   };
 }
 

@@ -21,6 +21,7 @@ export function useMarkNotes({
   role,
   waiting = noneAnswered,
   offerOn,
+  quietOfferOn,
 }: {
   scheme: Scheme;
   marks: readonly Mark[] | undefined;
@@ -30,6 +31,8 @@ export function useMarkNotes({
   waiting?: ReadonlySet<string>;
   /** The command under a note on this mark; the same function while it does the same. */
   offerOn?: ((mark: Mark) => Offer | undefined) | undefined;
+  /** The quiet way under it, likewise. */
+  quietOfferOn?: ((mark: Mark) => Offer | undefined) | undefined;
 }): UnplacedNote[] {
   const units = useUnits();
   return useMemo(
@@ -40,10 +43,11 @@ export function useMarkNotes({
         answered,
         waiting,
         offerOn,
+        quietOfferOn,
         say: (mark) => markWords(mark, scheme, role ?? "architect", units),
         placeOf: (id) => elementPlace(scheme, id),
         nameOf: namesIn(scheme),
       }),
-    [scheme, marks, written, answered, role, units, waiting, offerOn],
+    [scheme, marks, written, answered, role, units, waiting, offerOn, quietOfferOn],
   );
 }

@@ -36,6 +36,8 @@ const matterWords: Readonly<Partial<Record<MarkKind, string>>> = {
 };
 
 /** What several marks of one kind are about, as a heading over them. */
-export const matterOf = (kind: MarkKind): string => matterWords[kind] ?? spoken(kind);
+export const matterOf = (kind: string): string => byKind.get(kind) ?? spoken(kind);
+
+const byKind: ReadonlyMap<string, string> = new Map(Object.entries(matterWords));
 
 const spoken = (kind: string): string => kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll("-", " ");

@@ -2,8 +2,8 @@ import type { Pad, Scheme } from "@cornerway/schema";
 import { placeContainer } from "../geometry/place.ts";
 
 /**
- * One unit by itself on its four corners, with its own openings and loads, on pads that give way to nothing: what it is before
- * anything is asked of it. Undefined where the scheme has no such unit.
+ * One unit by itself on its four corners, with its own openings and loads, on wide pads that settle as the project says: what it
+ * is before anything is asked of it. Undefined where the scheme has no such unit.
  */
 export function plainStand(scheme: Scheme, unitId: string): Scheme | undefined {
   const drawn = scheme.containers.find(({ id }) => id === unitId);
@@ -28,12 +28,11 @@ export function plainStand(scheme: Scheme, unitId: string): Scheme | undefined {
   };
 }
 
-/** A pad that moves with nothing; its own soil is not what is asked. */
+/** Wide enough that the soil is no question. */
 const padAt = (index: number, xMm: number, yMm: number, topZUm: number): Pad => ({
   ...{ id: `plain-pad-${index + 1}`, tag: `B${index + 1}`, topZUm, turnMdeg: 0 },
   ...{ xUm: Math.round(xMm * 1000), yUm: Math.round(yMm * 1000) },
   ...{ lengthUm: PAD_MM * 1000, widthUm: PAD_MM * 1000, depthUm: PAD_MM * 500 },
-  ...{ levelErrorUm: 0, settlementUm: 0 },
 });
 
 const PAD_MM = 2000;

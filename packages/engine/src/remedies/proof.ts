@@ -1,9 +1,11 @@
 import type { Assessment, JudgedPart, Mark, RemedyRefusal, Verdict } from "@cornerway/schema";
 import { judgedIn } from "../chart/confirm-place.ts";
-import { addedBy, type Judged } from "../chart/judged.ts";
+import { measureOf } from "../impact/mark-measure.ts";
+import { addedBy, type Finding, type Judged } from "../chart/judged.ts";
 import { judged, strengthMarks } from "../marks/strength-marks.ts";
 import { verdictRank, worstOf } from "../marks/verdicts-of.ts";
 import type { ElementResult } from "../strength/element-result.ts";
+import type { HoldNeeded } from "../strength/holds-needed.ts";
 import type { Strength } from "../strength/strength-of.ts";
 import { unitStrength } from "../strength/unit-strength.ts";
 import type { ChartReason } from "../chart/chart.ts";
@@ -13,10 +15,13 @@ export type Accepted = Extract<Strength, { accepted: true }>;
 /** What a change has to stand up to. */
 export type ProofGround = {
   readonly mark: Mark;
-  /** Strength the parts with the change are held against: the scheme as it is, for openings the wall without the opening. */
-  readonly reference: Accepted;
-  /** For marks of how a unit stands: the unit by itself on its four corners, against which its own parts are held. */
-  readonly plain: Accepted | undefined;
+  /** The scheme as it is: nothing else may stand worse. */
+  readonly asIs: Accepted;
+  /**
+   * What the unit's own parts are held against: for openings the wall without the opening, for marks of how a unit stands the
+   * unit by itself on its four corners, else the scheme as it is.
+   */
+  readonly own: Accepted;
   /** The unit the mark is about. */
   readonly unitId: string;
 };
@@ -29,6 +34,8 @@ export type Proof =
       readonly why?: ChartReason;
       readonly governing: readonly JudgedPart[];
       readonly stillOpen: readonly string[];
+      /** Marks that were there and weigh more. */
+      readonly heavier: readonly string[];
     };
 
 /**
@@ -36,20 +43,26 @@ export type Proof =
  * and of the mark itself.
  */
 export function proof(
-  { mark, reference, plain, unitId }: ProofGround,
+  { mark, asIs, own: reference, unitId }: ProofGround,
   path: Assessment,
   after: Accepted,
   added: ReadonlySet<string>,
 ): Proof {
+  const before = heldAgainst(judgedIn(asIs, unitId), reference, unitId);
   const standsNow = moves.has(mark.fact.kind);
-  const results = after.results.filter(
-    (result) =>
-      added.has(result.ownerId) ||
-      (plain !== undefined && result.ownerId === unitId) ||
-      isComparable(result, reference.results, standsNow),
-  );
-  const before = heldAgainst(judgedIn(reference, unitId), plain, unitId);
-  const now: Judged = { ...judgedIn(after, unitId), results };
+  const results = after.results.filter((result) => {
+    if (added.has(result.ownerId)) return true;
+    return (
+      isComparable(result, before.results, standsNow && result.ownerId !== unitId) &&
+      !isAboutAsBad(result, before.results)
+    );
+  });
+  const judgedNow = judgedIn(after, unitId);
+  const now: Judged = {
+    ...judgedNow,
+    results,
+    holds: judgedNow.holds.filter((hold) => !isKnownHold(hold, before.holds)),
+  };
   const answer = addedBy(now, before, unitId, added.size > 0);
   const marks = [...path.marks, ...strengthMarks(after, () => NOWHERE)];
   if (isOfStrength(mark) && marks.some(({ id, verdict }) => id === mark.id && !milder(verdict, mark.verdict)))
@@ -58,7 +71,7 @@ export function proof(
   const ownVerdict = ofOwn(mark, unitId, own, after, added.size > 0);
   const verdict = worstOf([answer.verdict, ...(ownVerdict === undefined ? [] : [ownVerdict])]);
   if (verdict === "does not work") return { ok: false, why: { kind: "strength", why: reasonOf(answer, own) } };
-  const shown = results.filter(({ ownerId }) => added.has(ownerId) || (plain !== undefined && ownerId === unitId));
+  const shown = results.filter(({ ownerId }) => added.has(ownerId) || ownerId === unitId);
   const governing = [...own, ...shown];
   return {
     ok: true,
@@ -66,20 +79,18 @@ export function proof(
     ...(verdict === "needs the engineer" && { why: reasonOf(answer, own) }),
     governing: onceEach(governing.toSorted(fullestFirst)).slice(0, TOLD).map(judged),
     stillOpen: stillOpen(mark, marks),
+    heavier: heavierMarks(asIs, after),
   };
 }
 
-/** The unit's own parts as they are when it stands plainly; all else as it is. */
-const heldAgainst = (before: Judged, plain: Accepted | undefined, unitId: string): Judged =>
-  plain === undefined
-    ? before
-    : {
-        ...before,
-        results: [
-          ...before.results.filter(({ ownerId }) => ownerId !== unitId),
-          ...plain.results.filter(({ ownerId }) => ownerId === unitId),
-        ],
-      };
+/** The unit's own parts against what they are held against; all else as it is. */
+const heldAgainst = (before: Judged, own: Accepted, unitId: string): Judged => ({
+  ...before,
+  results: [
+    ...before.results.filter(({ ownerId }) => ownerId !== unitId),
+    ...own.results.filter(({ ownerId }) => ownerId === unitId),
+  ],
+});
 
 /** Parts told with an option. */
 const TOLD = 4;
@@ -89,10 +100,27 @@ const NOWHERE = { xMm: 0, yMm: 0, zMm: 0 };
  * A part that was known only with something held that is not there cannot be compared with the same part standing as drawn; nor
  * can one of a body that did not stand, where nothing was known of it.
  */
-function isComparable({ id, held }: ElementResult, reference: readonly ElementResult[], standsNow: boolean): boolean {
+function isComparable({ id, held }: ElementResult, reference: readonly Finding[], standsNow: boolean): boolean {
   const known = reference.find((one) => one.id === id);
   return known === undefined ? !standsNow : known.held.length === 0 || held.length > 0;
 }
+
+/**
+ * A part that is beyond its strength already has a mark of its own: it is not laid on a change that leaves it about as it is. What
+ * grows is told with the option.
+ */
+function isAboutAsBad(result: ElementResult, reference: readonly Finding[]): boolean {
+  const known = reference.find(({ id }) => id === result.id);
+  return known !== undefined && useOf(known) > 1 && useOf(result) <= useOf(known) * ABOUT;
+}
+
+const isKnownHold = (hold: HoldNeeded, reference: readonly HoldNeeded[]): boolean =>
+  reference.some(
+    ({ kind, ownerId, forceN }) => kind === hold.kind && ownerId === hold.ownerId && hold.forceN <= forceN * ABOUT,
+  );
+
+/** Settlement and packing shift forces by so much between two ways to stand. Judged, no published source. */
+const ABOUT = 1.1;
 
 const isOfStrength = ({ fact: { kind } }: Mark): boolean =>
   ["overstressed", "strength-open", "uplift", "slides", "no-lateral-wall"].includes(kind);
@@ -154,12 +182,31 @@ const stillOpen = (mark: Mark, marks: readonly Mark[]): string[] =>
     })
     .map(({ id }) => id);
 
+/** Marks of strength of the same verdict whose own figure grows by more than a fiftieth. */
+function heavierMarks(asIs: Accepted, after: Accepted): string[] {
+  const was = new Map(strengthMarks(asIs, () => NOWHERE).map((mark) => [mark.id, measureOf(mark)]));
+  return strengthMarks(after, () => NOWHERE)
+    .filter(({ verdict }) => verdict === "does not work" || verdict === "needs the engineer")
+    .filter((mark) => {
+      const [old, now] = [was.get(mark.id), measureOf(mark)];
+      return typeof old === "number" && now !== null && now > old * GROWN;
+    })
+    .map(({ id }) => id);
+}
+
+/** Less is a shift of load between equals: as charts count it. */
+const GROWN = 1.02;
+
 const milder = (now: Verdict, before: Verdict): boolean => verdictRank[now] < verdictRank[before];
 
 const fullestFirst = (a: ElementResult, b: ElementResult): number =>
   useOf(b) === useOf(a) ? (a.id < b.id ? -1 : 1) : useOf(b) - useOf(a);
 
-const useOf = ({ utilisation, refused }: ElementResult): number => (refused ? Infinity : (utilisation ?? 0));
+/** As drawn, or once held: whichever is greater. */
+function useOf({ utilisation, refused, ifHeldDown }: Finding): number {
+  if (refused !== undefined) return Infinity;
+  return Math.max(utilisation ?? 0, ifHeldDown === undefined ? 0 : (ifHeldDown ?? Infinity));
+}
 
 const onceEach = (results: readonly ElementResult[]): ElementResult[] =>
   results.filter(({ id }, at) => results.findIndex((one) => one.id === id) === at);

@@ -86,8 +86,7 @@ class Search {
   private readonly climbs: Climb[];
   private readonly failed: Failed[] = [];
   private readonly found: Remedy[] = [];
-  private reference: Accepted | undefined;
-  private plain: Accepted | null | undefined;
+  private own: Accepted | undefined;
   private looked = 0;
   private proved = 0;
 
@@ -181,13 +180,13 @@ class Search {
     if (!after.accepted) throw new Error("a change does not change the hazards");
     const added = newElements(trial.operations);
     const { mark, unitId } = this;
-    const ground = { mark, unitId, reference: this.referenceRun(), plain: this.plainRun() };
+    const ground = { mark, unitId, asIs: this.judged, own: this.ownRun() };
     const proved = proof(ground, path, after, added);
     if (!proved.ok) {
       this.fail(climb, at, { change: trial.change, why: proved.why });
       return undefined;
     }
-    const { verdict, why, governing, stillOpen } = proved;
+    const { verdict, why, governing, stillOpen, heavier } = proved;
     const settled = verdict !== "needs the engineer";
     const remedy: Remedy = {
       id: nameOf(trial),
@@ -200,6 +199,7 @@ class Search {
       quantities: quantitiesOf(trial.change, trial.operations, this.scheme, this.before, premium),
       premium: settled ? this.priced(premium) : null,
       stillOpen,
+      heavier,
       less: climb.failed.get(at - 1) ?? null,
     };
     if (settled) climb.rungs.length = 0;
@@ -215,29 +215,23 @@ class Search {
     return { currency, money: total - this.before.total, forShow };
   }
 
-  /** Openings are held against the wall without them: what the opening adds, wherever it goes. */
-  private referenceRun(): Accepted {
-    this.reference ??= this.withoutOpening() ?? this.judged;
-    return this.reference;
-  }
-
-  private plainRun(): Accepted | undefined {
-    const { kind } = this.mark.fact;
-    if (!moves.has(kind) && !bears.has(kind)) return undefined;
-    if (this.plain === undefined) {
-      const scheme = plainStand(this.scheme, this.unitId);
+  /** What the unit's own parts are held against, solved once. */
+  private ownRun(): Accepted {
+    if (this.own === undefined) {
+      const scheme = this.ownScheme();
       const run = scheme && this.tools.judge(scheme);
-      this.plain = run?.accepted === true ? run : null;
+      this.own = run?.accepted === true ? run : this.judged;
     }
-    return this.plain ?? undefined;
+    return this.own;
   }
 
-  private withoutOpening(): Accepted | undefined {
-    const id = this.mark.elements.find((one) => this.scheme.openings.some((opening) => opening.id === one));
-    if (id === undefined) return undefined;
-    const closed = this.tools.draw(this.scheme, [{ kind: "opening.close", id }]);
-    const run = closed && this.tools.judge(closed);
-    return run?.accepted === true ? run : undefined;
+  /** Openings are held against the wall without them, a unit that stands otherwise against one that stands plainly. */
+  private ownScheme(): Scheme | undefined {
+    const { scheme, mark } = this;
+    const openingId = mark.elements.find((id) => scheme.openings.some((opening) => opening.id === id));
+    if (openingId !== undefined) return this.tools.draw(scheme, [{ kind: "opening.close", id: openingId }]);
+    const { kind } = mark.fact;
+    return moves.has(kind) || bears.has(kind) ? plainStand(scheme, this.unitId) : undefined;
   }
 }
 

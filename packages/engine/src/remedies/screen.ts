@@ -1,12 +1,16 @@
-import type { Assessment, Mark, MarkKind, RemedyRefusal, Scheme } from "@cornerway/schema";
+import type { Assessment, Mark, MarkKind, RemedyRefusal } from "@cornerway/schema";
 import { compareVerdicts, isWorse } from "../impact/compare-verdicts.ts";
 
 /** What the load path says against a change; undefined where nothing does and strength has to say. */
 export function screened(before: Assessment, after: Assessment, mark: Mark): RemedyRefusal | undefined {
   if (!isSettledByPath(mark, after)) return { kind: "does not settle it" };
-  const worse = worsenedMarks(before, after).filter(({ id }) => id !== mark.id);
+  const worse = worsenedMarks(before, after).filter((one) => one.id !== mark.id && !isInItsOpening(one, mark));
   return worse.length === 0 ? undefined : { kind: "worsens", markIds: worse.map(({ id }) => id) };
 }
+
+/** A post that parts the very opening in question is seen and counted as width lost; in another opening it is in the way. */
+const isInItsOpening = ({ fact, elements }: Mark, mark: Mark): boolean =>
+  fact.kind === "post-through-opening" && mark.elements.includes(elements[1] ?? "");
 
 /** Marks that a change brings, or makes worse, that ask for something; what new steel always brings is not among them. */
 export function worsenedMarks(before: Assessment, after: Assessment): Mark[] {
@@ -14,12 +18,12 @@ export function worsenedMarks(before: Assessment, after: Assessment): Mark[] {
   const fallen = heavier
     .filter(({ after: { verdict } }) => isWorse("not checked", verdict))
     .map((turned) => turned.after);
-  return [
-    ...appeared.filter(({ fact }) => !comesWithSteel.has(fact.kind)),
-    ...worse.map((turned) => turned.after),
-    ...fallen,
-  ];
+  return [...appeared.filter((mark) => !isOfSteel(mark)), ...worse.map((turned) => turned.after), ...fallen];
 }
+
+/** A post in a wall stands on the rail beneath it, which a post below holds up: whether that does is asked of strength. */
+const isOfSteel = ({ fact, verdict }: Mark): boolean =>
+  comesWithSteel.has(fact.kind) || (fact.kind === "post-without-ground" && verdict === "not checked");
 
 /** Told of anything drawn; whether it holds is asked of strength. */
 const comesWithSteel: ReadonlySet<MarkKind> = new Set<MarkKind>([
@@ -54,5 +58,3 @@ const answersWithStrength: ReadonlySet<MarkKind> = new Set<MarkKind>([
   "overhang",
   "borne-on-rail",
 ]);
-
-export type Screened = { readonly scheme: Scheme; readonly refusal: RemedyRefusal | undefined };

@@ -56,7 +56,7 @@ export function postsFromGround(
  * below, down to a pad. Undefined where the way down meets no rail or pad.
  */
 export function postsInWall(
-  { site, pads }: Scheme,
+  { pads }: Scheme,
   building: Building,
   names: FreshNames,
   places: readonly { readonly unitId: string; readonly rail: Rail; readonly uMm: number }[],
@@ -78,8 +78,10 @@ export function postsInWall(
       postIds.push(post.id);
       const onGround = Math.abs(unit.baseZMm - building.groundZMm) <= mostPackingMm;
       if (!onGround) continue;
-      const lies = pads.some((pad) => pad.topZUm === site.groundZUm && holds(building, pad, at.xMm, at.yMm));
-      if (!lies) operations.push({ kind: "pad.set", pad: padOf(names, at.xMm, at.yMm, site.groundZUm, size) });
+      // the bottom rail lies higher than the fittings: the pad comes up to it
+      const topZUm = Math.round((unit.baseZMm + unit.dimensions.baseAboveFittingMm) * 1000);
+      const lies = pads.some((pad) => pad.topZUm === topZUm && holds(building, pad, at.xMm, at.yMm));
+      if (!lies) operations.push({ kind: "pad.set", pad: padOf(names, at.xMm, at.yMm, topZUm, size) });
       if (!lies) set += 1;
     }
     if (!reachesGround(building, top, at)) return undefined;

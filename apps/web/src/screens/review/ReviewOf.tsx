@@ -1,14 +1,16 @@
 import type { Revision, Thread } from "@cornerway/schema";
 import { answeredMarks, applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
-import { useRevisionChecks } from "../../checks/check-source.ts";
+import { readsChecks, useRevisionChecks } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
+import { useCostBook } from "../../data/cost-book.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { useMarkNotes } from "../../notes/use-mark-notes.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
+import { useRemediesSlip } from "../../remedies/use-remedies-slip.tsx";
 import { KeysSlip } from "../../room/KeysSlip.tsx";
 import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
@@ -63,9 +65,20 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   );
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
   const checks = useChecks(useRevisionChecks(project, revision), hand.chosenId, hand.held !== null);
+  const ways = useRemediesSlip({
+    ...{ scheme, book: useCostBook(project).data?.book ?? null, plain: !readsChecks(project.roles) },
+    take: {
+      label: "Ask for it",
+      onTake: (operations) => {
+        if (!request.open) request.begin();
+        request.draw(operations);
+      },
+      asleepBecause: whyNot(project, "make-request") ?? (current ? undefined : "A later revision is under review."),
+    },
+  });
   const notes = useMarkNotes({
     ...{ scheme, marks: result?.marks, written, answered },
-    ...{ role: project.roles[0], offerOn: checks.offerOn },
+    ...{ role: project.roles[0], offerOn: checks.offerOn, quietOfferOn: ways.offerOn },
   });
   const offered = useSettleOffers(notes, thread.notes);
   const chosenNote = notes.find(({ id }) => id === noteId) ?? null;
@@ -102,6 +115,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       slip={
         <>
           {checks.slip}
+          {ways.slip}
           <ReviewSlips
             revision={revision}
             requests={thread.requests.filter((each) => each.revision === letter)}

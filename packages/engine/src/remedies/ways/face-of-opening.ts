@@ -54,8 +54,8 @@ export const isFree = ({ sheet, others, loadsAtMm, rect }: OpeningOnFace, u0: nu
   }) &&
   loadsAtMm.every((at) => at <= u0 - LOAD_CLEAR_MM || at >= u1 + LOAD_CLEAR_MM);
 
-/** Half of a seat on the rail, mm: as much wall stands under it. */
-const LOAD_CLEAR_MM = 150;
+/** What comes down spreads so far to either side on its way to mid height, mm: the check of the sheet asks that it be whole there. */
+const LOAD_CLEAR_MM = 300;
 
 /** Narrowest clear width by use, mm: common practice, no published source. */
 export const leastWidthMm: Readonly<Record<Opening["use"], number>> = {

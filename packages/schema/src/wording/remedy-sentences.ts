@@ -1,0 +1,100 @@
+import type { RemedyChange, RemedyRefusal } from "../remedy.ts";
+import { chartSentence } from "./chart-sentences.ts";
+import { inRow, type Figures } from "./figures.ts";
+
+/** What an option does, as an order: "Move D3 0.85 m east". `tagOf` names elements by their ids, new ones too. */
+export function remedySentence(change: RemedyChange, tagOf: (id: string) => string, say: Figures): string {
+  switch (change.kind) {
+    case "move opening":
+      return `Move ${tagOf(change.openingId)} ${say.length(change.byMm)} ${change.towards}.`;
+    case "narrow opening":
+      return `Narrow ${tagOf(change.openingId)} from ${say.length(change.fromMm)} to ${say.length(change.toMm)}.`;
+    case "lower opening":
+      return `Lower the head of ${tagOf(change.openingId)} by ${say.length(change.byMm)}.`;
+    case "leave a pier":
+      return `Leave a pier of ${say.length(change.pierMm)} in ${tagOf(change.openingId)}.`;
+    case "frame opening":
+      return `Frame ${inRow(change.openingIds.map(tagOf))} with jambs ${change.jamb} and header ${change.header}${change.sill === null ? "" : `, sill ${change.sill}`}.`;
+    case "header":
+      return `Carry all over ${tagOf(change.openingId)} with one header, ${change.section}, ${say.small(change.depthMm)} deep${change.outOfProportion ? ": out of proportion, posts would do" : ""}.`;
+    case "posts":
+      return postsSentence(change, tagOf, say);
+    case "seats":
+      return `Set ${counted(change.places, "seat")} with packing under ${tagOf(change.unitId)}, plates ${say.small(change.lengthMm)} long${change.heldDown ? ", welded down" : ""}.`;
+    case "packing":
+      return `Pack ${tagOf(change.seatId)} to ${say.small(change.toMm)}.`;
+    case "made connections":
+      return `Hold ${tagOf(change.unitId)} down at ${counted(change.places, "bearing")} with ${heldWith[change.as]}.`;
+    case "shorter overhang":
+      return `Push ${tagOf(change.unitId)} back ${say.length(change.byMm)} ${change.towards}.`;
+    case "land on fittings":
+      return `Move ${tagOf(change.unitId)} ${say.length(change.byMm)} so that ${counted(change.landings, "corner")} land on fittings${gapWords(change.gap, tagOf, say)}.`;
+    case "swap units":
+      return `Let ${tagOf(change.unitId)} and ${tagOf(change.withId)} change places.`;
+    case "ties":
+      return `Tie ${tagOf(change.unitIds[0])} to ${tagOf(change.unitIds[1])} at ${counted(change.places, "place")}.`;
+    case "larger pads":
+      return `Make ${inRow(change.padIds.map(tagOf))} ${say.length(change.sideMm)} square.`;
+    case "heavier post":
+      return `Make ${inRow(change.postIds.map(tagOf))} ${change.section}.`;
+    case "other unit":
+      return `Set a unit of type ${change.type} in place of ${tagOf(change.unitId)}.`;
+  }
+}
+
+type Posts = Extract<RemedyChange, { kind: "posts" }>;
+
+function postsSentence({ unitId, postIds, under, section, padMm, header }: Posts, tagOf: Tag, say: Figures): string {
+  const where = { corners: "under the corners", rail: "under the rails", bearings: "under the bearings", opening: "" };
+  const posts = counted(postIds.length, "post");
+  const over = header === null ? "" : ` with a header ${header}`;
+  const place = under === "opening" ? `in the wall of ${tagOf(unitId)}` : `${where[under]} of ${tagOf(unitId)}`;
+  const pads = padMm === null ? "" : `, on pads ${say.length(padMm)} square`;
+  return `Stand ${posts} ${section} ${place}${over}${pads}.`;
+}
+
+type Tag = (id: string) => string;
+
+const heldWith = {
+  lock: "stock locks",
+  "made connection": "welded plates",
+  "hold-down": "anchors to the pads",
+} as const;
+
+const gapWords = (gap: Extract<RemedyChange, { kind: "land on fittings" }>["gap"], tagOf: Tag, say: Figures): string =>
+  gap === null ? "" : `, with ${tagOf(gap.movesId)} moved to leave a gap of ${say.length(gap.neededMm)}`;
+
+const counted = (count: number, what: string): string =>
+  `${count < words.length ? words[count] : count} ${what}${count === 1 ? "" : "s"}`;
+const words = ["no", "one", "two", "three", "four", "five", "six"] as const;
+
+/** Why a change is not offered, in one sentence. */
+export function remedyRefusalSentence(why: RemedyRefusal, tagOf: Tag): string {
+  switch (why.kind) {
+    case "cannot be drawn":
+      return "It cannot be drawn here.";
+    case "does not settle it":
+      return "It does not settle the note.";
+    case "worsens":
+      return `It would bring ${why.markIds.length === 1 ? "a new note" : `${why.markIds.length} new notes`} on ${inRow(subjectsOf(why.markIds, tagOf))}.`;
+    case "strength":
+      return chartSentence(why.why, tagOf);
+  }
+}
+
+/** What the marks of these ids are about: the first element in each name. */
+const subjectsOf = (markIds: readonly string[], tagOf: Tag): string[] => [
+  ...new Set(markIds.map((id) => tagOf((id.split(":")[1] ?? id).split("+")[0] ?? id))),
+];
+
+/** Of an option of its kind, the next less: what it is and that it fails. */
+export const remedyLessSentence = (
+  less: { readonly change: RemedyChange; readonly why: RemedyRefusal } | null,
+  tagOf: Tag,
+  say: Figures,
+): string =>
+  less === null
+    ? "Nothing less of its kind is offered."
+    : `Less does not do: ${uncapitalised(remedySentence(less.change, tagOf, say)).replace(/\.$/, "")}. ${remedyRefusalSentence(less.why, tagOf)}`;
+
+const uncapitalised = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
