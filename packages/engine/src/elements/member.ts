@@ -46,8 +46,15 @@ export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, 
 }
 
 /** Local fixed-end forces under `load`, N/mm along the local axes, after releases. */
-export function fixedForces({ facts, fixed }: Member, load: readonly [number, number, number]): Float64Array {
-  const f = new Float64Array(12);
+export function fixedForces(m: Member, load: readonly [number, number, number]): Float64Array {
+  return addFixedForces(m, load, new Float64Array(12));
+}
+
+function addFixedForces(
+  { facts, fixed }: Member,
+  load: readonly [number, number, number],
+  f: Float64Array,
+): Float64Array {
   if (fixed === null) {
     for (const axis of AXES) if (load[axis] !== 0) fixedEndForces(axis, facts.axes.lengthMm, load[axis], f);
     return f;
@@ -55,6 +62,9 @@ export function fixedForces({ facts, fixed }: Member, load: readonly [number, nu
   for (const axis of AXES) for (let i = 0; i < 12; i++) f[i] = (f[i] ?? 0) + (fixed[axis * 12 + i] ?? 0) * load[axis];
   return f;
 }
+
+/** Fixed-end forces on their way to the nodes; rewritten before every use. */
+const ON_ENDS = new Float64Array(12);
 
 /** Adds the nodal forces equivalent to a uniform load (N/mm of length, local axes) to `forces` (global freedoms). */
 export function addUniformLoad(m: Member, load: readonly [number, number, number], forces: Float64Array): void {
@@ -65,7 +75,7 @@ export function addUniformLoad(m: Member, load: readonly [number, number, number
 /** The nodal forces equivalent to a uniform load (N/mm of length, local axes) on the member's own freedoms. */
 export function uniformLoadForces(m: Member, load: readonly [number, number, number]): Float64Array {
   const { axes, armI, armJ } = m.facts;
-  const f = fixedForces(m, load);
+  const f = addFixedForces(m, load, ON_ENDS.fill(0));
   const nodal = new Float64Array(12);
   for (let block = 0; block < 12; block += 3) {
     for (let c = 0; c < 3; c++) {
@@ -103,10 +113,19 @@ export function memberEndForcesOfSides(
 
 const NO_LOAD = [0, 0, 0] as const;
 
-/** The twelve end forces under a movement of each of the member's freedoms by one, freedom by freedom. */
-export function endForcesByFreedom(m: Member): Float64Array[] {
-  const alone = { ...m, freedoms: OWN_FREEDOMS };
-  return memberEndForcesOfSides(alone, UNIT_MOVEMENTS, []);
+/** The twelve end forces under a movement of each of the member's freedoms by one, freedom by freedom: [freedom·12 + force]. */
+export function endForcesByFreedom({ facts }: Member): Float64Array {
+  writeLocal(facts);
+  const forces = new Float64Array(144);
+  for (let f = 0; f < 12; f++) {
+    const u = localMovement({ freedoms: OWN_FREEDOMS, facts }, UNIT_MOVEMENTS[f] ?? LOCAL_MOVEMENT);
+    for (let j = 0; j < 12; j++) {
+      const moved = u[j] ?? 0;
+      if (moved === 0) continue;
+      for (let i = 0; i < 12; i++) forces[f * 12 + i] = (forces[f * 12 + i] ?? 0) + (LOCAL[i * 12 + j] ?? 0) * moved;
+    }
+  }
+  return forces;
 }
 
 const OWN_FREEDOMS = Int32Array.from({ length: 12 }, (_, f) => f);
@@ -142,7 +161,10 @@ function writeLocal({ section, axes, released }: MemberFacts): number[] {
 /** Movement of both ends in local axes; rewritten before every use. */
 const LOCAL_MOVEMENT = new Float64Array(12);
 
-function localMovement({ freedoms, facts: { axes, armI, armJ } }: Member, movement: Float64Array): Float64Array {
+function localMovement(
+  { freedoms, facts: { axes, armI, armJ } }: Pick<Member, "freedoms" | "facts">,
+  movement: Float64Array,
+): Float64Array {
   moveEnd(0, armI, freedoms, axes, movement);
   moveEnd(6, armJ, freedoms, axes, movement);
   return LOCAL_MOVEMENT;

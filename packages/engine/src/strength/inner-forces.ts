@@ -153,8 +153,8 @@ function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayou
 /** Nine forces by each of the line's twelve freedoms, freedom by freedom. */
 function ofUnitMovements(member: Member): Float64Array {
   const rows = new Float64Array(FORCES_OF_LINE * FREEDOMS_OF_LINE);
-  endForcesByFreedom(member).forEach((forces, f) => {
-    for (let n = 0; n < FORCES_OF_LINE; n++) rows[f * FORCES_OF_LINE + n] = forces[n] ?? 0;
-  });
+  const forces = endForcesByFreedom(member);
+  for (let f = 0; f < FREEDOMS_OF_LINE; f++)
+    for (let n = 0; n < FORCES_OF_LINE; n++) rows[f * FORCES_OF_LINE + n] = forces[f * FREEDOMS_OF_LINE + n] ?? 0;
   return rows;
 }

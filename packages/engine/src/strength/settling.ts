@@ -6,7 +6,7 @@ import type { HoldCandidate } from "../model/plan-holds.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { onSoftPads } from "./soft-pads.ts";
-import { solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { insidesAtHand, solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import type { StrengthRun } from "./strength-runs.ts";
 
 /**
@@ -28,6 +28,7 @@ export function solveSettling(
   const acting = cases.filter(({ id }) => used.has(id));
   const { building } = analysis.structure;
   const onRigid = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
+  insidesAtHand(onRigid.model, memory);
   const bearings = modelledBearings(onRigid, building);
   const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
   const isMoved = movesGround(acting);

@@ -203,6 +203,15 @@ const solvedRuns = (
 
 const ENDS_OF_MEMBER = 12;
 
+/**
+ * Makes the insides of containers ready where they are to be looked at anyway: container by container, while the elements of
+ * each are at hand from condensing it.
+ */
+export function insidesAtHand(model: BuildingModel, memory: StrengthMemory): void {
+  const inside = insideOf(model, memory);
+  for (const { id, fragment } of model.units) if (memory.cache.part(fragment).stable) inside(id);
+}
+
 /** The inside of each container is made ready when it is first asked for, and stays so as long as the container is there. */
 function insideOf(model: BuildingModel, { cache, influences, forces }: StrengthMemory): (unitId: string) => UnitForces {
   const units = new Map(model.units.map((unit) => [unit.id, unit]));
