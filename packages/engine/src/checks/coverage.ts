@@ -167,8 +167,8 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   deflection: {
-    bounded: ["bottom side rail", "top side rail", "added beam"],
-    notCovered: ["cross member", "sill", "front header", "door header", "added post", "jamb"],
+    bounded: ["bottom side rail", "top side rail", "added beam", "cross member", "sill", "front header", "door header"],
+    notCovered: ["added post", "jamb"],
     why: "at service level on one set of assumptions; a limit of finishes, which the engineer may set otherwise",
   },
   drift: {

@@ -2,6 +2,7 @@ import type { Scheme } from "@cornerway/schema";
 import { buildingSolver, type BuildingCombination } from "../building.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Check } from "../checks/check.ts";
+import type { CheckedElement } from "../checks/limit-state.ts";
 import { gapClosure } from "../checks/deflection.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
@@ -9,6 +10,7 @@ import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { unitLinesOf } from "../model/unit-lines-of.ts";
+import { crossMemberSag } from "./cross-member-sag.ts";
 import type { ElementResult } from "./element-result.ts";
 import { memberStretches } from "./member-stretches.ts";
 import type { StrengthMemory } from "./solve-runs.ts";
@@ -16,11 +18,20 @@ import { statedResult } from "./stated-result.ts";
 import { unitBeams } from "./unit-beams.ts";
 
 type Accepted = Extract<SiteActions, { accepted: true }>;
-type Sagging = { readonly element: "bottom side rail" | "top side rail" | "added beam"; readonly place: string };
+const sagging = [
+  "bottom side rail",
+  "top side rail",
+  "added beam",
+  "sill",
+  "front header",
+  "door header",
+  "cross member",
+] as const satisfies readonly CheckedElement[];
+type Sagging = { readonly element: (typeof sagging)[number]; readonly place: string };
 type Sag = Sagging & { readonly spanMm: number; readonly deadMm: number; readonly wholeMm: number };
 
 /**
- * Rails and heads of openings at service level: all loads against 1/240 of the span, imposed load alone (the difference to dead
+ * Rails, sills, headers, cross members and heads of openings at service level: all loads against 1/240 of the span, imposed load alone (the difference to dead
  * load alone) against 1/360, as for floors; and the rail of a unit on another against the gap between the two. Sag is measured
  * from the line between the ends of the stretch. Nothing is said where the building does not stand so.
  */
@@ -38,7 +49,10 @@ export function deflectionResults(
   const [alone, all] = [answers.get(DEAD), answers.get(WHOLE)];
   if (alone === undefined || all === undefined || "refused" in alone || "refused" in all) return [];
   return scheme.containers.flatMap(({ id }) => {
-    const sags = worstOfEach(sagsOf(id, analysis, built, alone, all));
+    const sags = worstOfEach([
+      ...sagsOf(id, analysis, built, alone, all),
+      ...crossMembers(built, id, dead.most.id, Object.keys(whole)),
+    ]);
     const onUnit = analysis.bearings.some(
       ({ unitId, contacts }) =>
         unitId === id && contacts.some(({ target }) => target.on === "fitting" || target.on === "rail"),
@@ -82,7 +96,7 @@ function sagsOf(
   const stretches = memberStretches(unitId, unitBeams(placed.fragment, lines), lines, () => "");
   const [dead, whole] = [alone.unit(unitId).displacements, all.unit(unitId).displacements];
   return stretches.flatMap(({ member: { element }, place, beams }): Sag[] => {
-    if (element !== "bottom side rail" && element !== "top side rail" && element !== "added beam") return [];
+    if (!isSagging(element) || element === "cross member") return [];
     const chain = nodesAlong(placed, beams);
     const [first, last] = [chain[0], chain.at(-1)];
     if (first === undefined || last === undefined || first.z !== last.z) return [];
@@ -90,6 +104,14 @@ function sagsOf(
     const sag = { element, place, spanMm, deadMm: sagAlong(chain, dead), wholeMm: sagAlong(chain, whole) };
     return sag.wholeMm < LEAST_MM ? [] : [sag];
   });
+}
+
+const isSagging = (element: CheckedElement): element is Sagging["element"] => sagging.some((one) => one === element);
+
+function crossMembers({ model }: BuiltModel, unitId: string, dead: string, cases: readonly string[]): Sag[] {
+  const placed = model.units.find(({ id }) => id === unitId);
+  const sag = placed && crossMemberSag(placed, dead, cases);
+  return sag === undefined ? [] : [{ element: "cross member", place: "all", ...sag }];
 }
 
 type Node = PlacedUnit["fragment"]["nodes"][number];

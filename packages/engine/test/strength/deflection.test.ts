@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Scheme } from "@cornerway/schema";
+import { containerMembers } from "../../src/catalog/sections/container-members.ts";
 import { inOrder } from "../../src/geometry/in-order.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
 import { deflectionResults } from "../../src/strength/deflection-results.ts";
@@ -60,5 +61,26 @@ describe("a unit on another", () => {
     ]);
     expect(gap[0]?.working?.limit?.value).toBe(17);
     expect(valueOf("bottom side rail right, gap below")).toBeGreaterThan(1);
+  });
+});
+
+/**
+ * By hand: cross members of a 40 ft unit stand 11 985/39 = 307.3 mm apart and span 2259 mm; 5 q L⁴ / 384 E I with the section's I.
+ * The model lays what is on the whole width of 2438 mm between the axes of the rails.
+ */
+describe("cross members of a 40 ft unit under 4.8 kPa of imposed load", () => {
+  const { found, valueOf } = deflections(drawnUnit({ imposedPa: 4800 }));
+
+  it("sag as simple spans of 2259 mm under 0.307 m of floor each", () => {
+    const spacingMm = 11_985 / Math.round(11_985 / 308);
+    const q = 4800e-6 * spacingMm * (2438 / 2259);
+    const byHand = (5 * q * 2259 ** 4) / (384 * 200_000 * containerMembers["cross member"].ixMm4);
+    expect(Math.abs(valueOf("cross member all, L") / byHand - 1)).toBeLessThan(0.01);
+  });
+
+  it("are held against 1/360 of their span, and so are sills; headers too", () => {
+    const cross = found.find(({ element, place }) => element === "cross member" && place.endsWith(", L"));
+    expect(cross?.working?.limit?.value).toBeCloseTo(2259 / 360, 6);
+    expect(new Set(found.map(({ element }) => element))).toContain("sill");
   });
 });
