@@ -1,4 +1,4 @@
-import { assess } from "@cornerway/engine";
+import { assess, strength } from "@cornerway/engine";
 import { applyOperations, Operation, readScheme, type Scheme } from "@cornerway/schema";
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
@@ -82,7 +82,7 @@ it("the demo has what it is to show: an overhang, a turned unit, a wall out betw
   expect(new Set(assessment.units.map(({ storey }) => storey))).toEqual(new Set([0, 1, 2]));
 });
 
-it("the small first stack works as built: three whole 20 ft units on pads", () => {
+it("the small first stack works as built by its load path and its strength: three whole 20 ft units on pads", () => {
   const reading = readScheme(read("first-stack.json"));
   if (!reading.ok) throw new Error(JSON.stringify(reading.fields));
   const assessment = assess(reading.scheme);
@@ -91,4 +91,9 @@ it("the small first stack works as built: three whole 20 ft units on pads", () =
     ["g1", "works as built"],
     ["g2", "works as built"],
   ]);
+  const answer = strength(reading.scheme);
+  if (!answer.accepted) throw new Error("the first stack has no hazards to refuse");
+  expect(answer.units.map(({ unitId, verdict }) => [unitId, verdict])).toEqual(
+    assessment.units.map(({ id, verdict }) => [id, verdict]),
+  );
 });
