@@ -11,8 +11,11 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     target: "es2023",
     sourcemap: true,
-    // Parts fetched later share chunks with the first page: what must run before any schema still does.
-    rolldownOptions: { output: { strictExecutionOrder: true } },
+    // Parts fetched later share chunks with the first page: what makes zod make no code from text lies in one chunk with
+    // zod itself, so that it has run before any schema, whichever part asks for one first.
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: "zod", test: /node_modules\/zod\/|src\/jitless/ }] } },
+    },
   },
   worker: { format: "es" },
   server: { proxy: { "/api": { target: service, ws: true } } },

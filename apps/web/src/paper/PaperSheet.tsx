@@ -21,12 +21,12 @@ import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
 import { firstLine } from "./section-line.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
-import { UnfoldedPaper } from "./UnfoldedPaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { lensKeys, useLenses } from "./use-lenses.ts";
 import { useField, type Field } from "./use-field.ts";
 import type { Eye } from "./use-eye.ts";
 
+const UnfoldedPaper = lazy(async () => ({ default: (await import("./UnfoldedPaper.tsx")).UnfoldedPaper }));
 const SectionSlip = lazy(async () => ({ default: (await import("./SectionSlip.tsx")).SectionSlip }));
 
 export interface PaperSheetProps {
@@ -139,21 +139,23 @@ export function PaperSheet(props: PaperSheetProps) {
           {views === null ? null : (
             <AlsoChosen value={chosenIds}>
               {eye.unfoldedId === null ? null : (
-                <UnfoldedPaper
-                  field={place}
-                  scheme={scheme}
-                  unitId={eye.unfoldedId}
-                  assessment={props.assessment}
-                  chosenId={hand.chosenId}
-                  noteNumbers={numbers}
-                  answeredMarkIds={props.answeredMarkIds}
-                  inHand={hand.tool !== null}
-                  onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
-                  onMove={hand.moveTo}
-                  onDrop={hand.drop}
-                  onFocusElement={hand.focused}
-                  onFold={() => eye.unfold(null)}
-                />
+                <Suspense fallback={null}>
+                  <UnfoldedPaper
+                    field={place}
+                    scheme={scheme}
+                    unitId={eye.unfoldedId}
+                    assessment={props.assessment}
+                    chosenId={hand.chosenId}
+                    noteNumbers={numbers}
+                    answeredMarkIds={props.answeredMarkIds}
+                    inHand={hand.tool !== null}
+                    onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
+                    onMove={hand.moveTo}
+                    onDrop={hand.drop}
+                    onFocusElement={hand.focused}
+                    onFold={() => eye.unfold(null)}
+                  />
+                </Suspense>
               )}
               {eye.unfoldedId !== null ? null : (
                 <SchemePaper
