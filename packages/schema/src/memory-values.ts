@@ -41,7 +41,9 @@ export function memoryValues(
   const worked = new Set([...all, ...loads].map(({ title }) => title));
   const bases = result.marks.filter(({ certainty }) => certainty === "memory").map(({ basis }) => basis);
   const clauses = [...all, ...loads, ...combinations, ...windLimits].map(({ clause }) => clause);
-  const symbols = all.flatMap((working) => working.symbols).filter(({ source }) => !worked.has(source ?? ""));
+  const symbols = all
+    .flatMap(({ symbols: own, clause }) => own.map((symbol) => ({ ...symbol, clause })))
+    .filter(({ source }) => !worked.has(source ?? ""));
   const found = [
     ...bases,
     ...clauses.filter(({ certainty }) => certainty === "memory").map(clauseWords),
@@ -58,7 +60,10 @@ const clauseWords = ({ document, edition, place }: CheckWorking["clause"]): stri
 /** As many figures as a published value has: beyond them lies only the conversion of units. */
 const figures = 6;
 
-function symbolWords({ meaning, value, unit, source }: CheckWorking["symbols"][number]): string {
+type NamedSymbol = CheckWorking["symbols"][number] & Pick<CheckWorking, "clause">;
+
+/** A symbol by its meaning, its number and where it stands; the clause it is put into where nothing else is said. */
+function symbolWords({ meaning, value, unit, source, clause }: NamedSymbol): string {
   const number = `${Number(value.toPrecision(figures))}${unit === "1" ? "" : ` ${unit}`}`;
-  return `${meaning}: ${number}${source === undefined ? "" : `, ${source}`}`;
+  return `${meaning}: ${number}, ${source ?? clauseWords(clause)}`;
 }

@@ -133,14 +133,14 @@ describe("values from memory", () => {
     expect(found).toEqual(["AISC 360, 16, E3", "ISO 1161", "area: 2615 mm², generic post"]);
   });
 
-  it("are not the results that other workings give, and a number without unit is told as such", () => {
+  it("are not the results that other workings give, and one of no other source is named by its clause", () => {
     const factor = { symbol: "φ", meaning: "resistance factor", value: 0.9, unit: "1", certainty: "memory" as const };
     const load = { ...factor, symbol: "L", meaning: "roof live load", value: 957.605_179_6, unit: "Pa" };
     const given = working({ title: "Roof live load", symbols: [{ ...load, meaning: "ordinary flat roof" }] });
     const rests = working({ symbols: [factor, { ...load, source: "Roof live load" }], parts: [given] });
     expect(memoryValues(answerWith([]), null, [rests])).toEqual([
-      "ordinary flat roof: 957.605 Pa",
-      "resistance factor: 0.9",
+      "ordinary flat roof: 957.605 Pa, AISC 360, 16, E3",
+      "resistance factor: 0.9, AISC 360, 16, E3",
     ]);
   });
 });
