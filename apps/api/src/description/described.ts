@@ -8,7 +8,7 @@ export const tags = {
   projects: "Projects and who has a part in them.",
   draft: "The working copy and what is drawn on it.",
   revisions: "Immutable lettered snapshots with the server's own assessment.",
-  prices: "The cost book, premiums, and the owner's decisions.",
+  prices: "The cost book, premiums, the owner's decisions, and alternatives side by side.",
   review: "Notes, change requests and stamps.",
   "permit sets": "The printed set of a revision, and the comments of the authority it answers.",
   "survey and site": "The containers offered for the building, and what is built of it.",

@@ -10,6 +10,7 @@ import { linkRoutes } from "./links.ts";
 import { liveRoutes } from "./live.ts";
 import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
+import { optionSetRoutes } from "./option-sets.ts";
 import { owedRoutes } from "./owed.ts";
 import { peopleRoutes } from "./people.ts";
 import { permitSetRoutes } from "./permit-sets.ts";
@@ -39,7 +40,7 @@ export const allRoutes = [
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
-  ...[costBookRoutes, premiumRoutes, decisionRoutes],
+  ...[costBookRoutes, premiumRoutes, decisionRoutes, optionSetRoutes],
   ...[permitSetRoutes, planCheckRoutes],
   ...[surveyRoutes, siteRoutes],
 ];

@@ -5,6 +5,7 @@ import { openPool } from "../database/open-pool.ts";
 import { quickTasks } from "../queue/tasks.ts";
 import type { TaskContext } from "../queue/task.ts";
 import type { Database } from "../store/database.ts";
+import { AssessOption } from "./assess-option.ts";
 import { AssessRevision } from "./assess-revision.ts";
 import { clearAway } from "./clear-away.ts";
 import { printSet } from "./print-set.ts";
@@ -12,6 +13,7 @@ import { RollCall } from "./roll-call.ts";
 import { keepRunning } from "./keep-running.ts";
 import type { TaskPlace, TaskPlan } from "./run-tasks.ts";
 import { listenForStops } from "./stop-listener.ts";
+import { takeUpOptions } from "./take-up-options.ts";
 import { takeUpSets } from "./take-up-sets.ts";
 import { takeUpWaiting } from "./take-up-waiting.ts";
 
@@ -52,9 +54,9 @@ export async function startWorker({ config, database, log, onDone }: WorkerPlace
   });
   await takeUpNow(context);
   const plans: TaskPlan[] = [
-    { tasks: [assessing], atOnce: threads },
+    { tasks: [assessing, new AssessOption(threadPool)], atOnce: threads },
     { tasks: [printSet], atOnce: setsAtOnce },
-    { tasks: [takeUpWaiting, takeUpSets, clearAway, ...quickTasks], atOnce: quickAtOnce },
+    { tasks: [takeUpWaiting, takeUpSets, takeUpOptions, clearAway, ...quickTasks], atOnce: quickAtOnce },
   ];
   const runners = await Promise.all(plans.map((plan) => keepRunning(plan, place)));
   return {

@@ -65,6 +65,8 @@ const notYours: Record<Act, string> = {
   "read-prices": "A reader sees no prices.",
   "keep-cost-book": "Only engineer and owner change the cost book.",
   decide: "Only the owner agrees to a price or declines it.",
+  "keep-options": "Only the architect keeps alternatives.",
+  "pick-option": "Architect and owner pick an alternative.",
   "print-set": "A reader takes the sets that were printed.",
   "keep-comments": "Architect, engineer and owner bring in comments of the authority.",
   "answer-comment": "Architect and engineer answer the authority.",

@@ -76,6 +76,16 @@ export function entrySentence(
       return `The cost book changed: number ${payload.number}.`;
     case "decision made":
       return decisionSentence(payload.decision);
+    case "option set opened":
+      return `Alternatives ${payload.number}: ${payload.name}.`;
+    case "option kept":
+      return `Alternative ${payload.setNumber}.${payload.option.place} kept: ${payload.option.name}.`;
+    case "option assessed":
+      return payload.why === null
+        ? `Alternative ${payload.setNumber}.${payload.place}: ${payload.verdict}.`
+        : `Alternative ${payload.setNumber}.${payload.place} could not be checked: ${payload.why}`;
+    case "option picked":
+      return `Alternative ${payload.setNumber}.${payload.place}, ${payload.name}, picked${payload.pick.reason === null ? "." : `: ${payload.pick.reason}`}`;
     case "question asked":
       return `Question ${payload.question.number} on ${nameOf(payload.question.elementId)}: ${payload.question.wanted}`;
     case "question followed":

@@ -671,6 +671,84 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/option-sets": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Alternatives side by side, each with its verdict, its premium and its steel
+     * @description Premiums by the cost book as it is now. The last pick of a set counts.
+     */
+    get: operations["listOptionSets"];
+    put?: never;
+    /** Open a set of alternatives */
+    post: operations["openOptionSet"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/option-sets/{setId}/options": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Keep the draft as the next alternative of a set
+     * @description At most six; the engine's answer to each follows from the queue. What is kept never changes.
+     */
+    post: operations["keepOption"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/option-sets/{setId}/options/{optionId}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** An alternative as it is drawn */
+    get: operations["readOption"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/option-sets/{setId}/picks": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Say which alternative is to be built
+     * @description The last word counts, and every one stays, as do the other alternatives. It draws nothing.
+     */
+    post: operations["pickOption"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/people": {
     parameters: {
       query?: never;
@@ -1156,6 +1234,25 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * Every run of the engine on a revision, and what each says otherwise than the one before
+     * @description A revision checked again by a newer engine shows here what that one finds otherwise.
+     */
+    get: operations["listRuns"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/revisions/{letter}/assessment/stop": {
     parameters: {
       query?: never;
@@ -1276,6 +1373,26 @@ export interface paths {
      * @description RFC 4180, with units in the heads of its columns; text that a spreadsheet would take for a formula is led by an apostrophe.
      */
     get: operations["savePremiumSince"];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  "/api/projects/{projectId}/revisions/{letter}/tables/{table}": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /**
+     * What a revision holds, as a table
+     * @description RFC 4180, units in the names of the columns; text that a spreadsheet would take for a formula is led by an apostrophe. The revision and the cautions follow the last row.
+     */
+    get: operations["saveTable"];
     put?: never;
     post?: never;
     delete?: never;
@@ -2821,6 +2938,15 @@ export interface components {
       name: unknown;
       sizeBytes: number;
     };
+    KeptOption: {
+      author: components["schemas"]["Author"];
+      containers: number;
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["OptionId"];
+      keptAt: components["schemas"]["Moment"];
+      name: string;
+      place: number;
+    };
     KeptProject: {
       client: string;
       id: components["schemas"]["ProjectId"];
@@ -3521,6 +3647,22 @@ export interface components {
       markId: components["schemas"]["MarkIdInput"] | null;
       revision: components["schemas"]["RevisionLetterInput"] | null;
       text: string;
+    };
+    NewOptionInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      draftNumber: number;
+      id: components["schemas"]["OptionIdInput"];
+      name: string;
+    };
+    NewOptionSetInput: {
+      id: components["schemas"]["OptionSetIdInput"];
+      name: string;
+    };
+    NewPickInput: {
+      contentDigest: components["schemas"]["DigestInput"];
+      id: components["schemas"]["StepIdInput"];
+      optionId: components["schemas"]["OptionIdInput"];
+      reason: string | null;
     };
     NewPositionInput:
       | {
@@ -4292,6 +4434,88 @@ export interface components {
           /** @constant */
           kind: "basis.change";
         };
+    OptionAnswer:
+      | {
+          /** @constant */
+          state: "waiting";
+        }
+      | {
+          engineVersion: string;
+          marks: number;
+          resultDigest: components["schemas"]["Digest"];
+          /** @enum {string} */
+          scope:
+            | "load path only, no strength checked"
+            | "load path, and strength under gravity loads"
+            | "load path, and strength under all loads";
+          /** @constant */
+          state: "done";
+          verdict: components["schemas"]["Verdict"];
+        }
+      | {
+          /** @constant */
+          state: "failed";
+          why: string;
+        }
+      | {
+          /** @constant */
+          state: "unreadable";
+        };
+    OptionDrawn: {
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["OptionId"];
+      scheme: components["schemas"]["Scheme"];
+    };
+    /** Format: uuid */
+    OptionId: string;
+    /** Format: uuid */
+    OptionIdInput: string;
+    OptionNow: {
+      answer: components["schemas"]["OptionAnswer"];
+      author: components["schemas"]["Author"];
+      containers: number;
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["OptionId"];
+      keptAt: components["schemas"]["Moment"];
+      name: string;
+      place: number;
+      price: components["schemas"]["OptionPrice"];
+    };
+    OptionPick: {
+      author: components["schemas"]["Author"];
+      contentDigest: components["schemas"]["Digest"];
+      id: components["schemas"]["StepId"];
+      optionId: components["schemas"]["OptionId"];
+      pickedAt: components["schemas"]["Moment"];
+      reason: string | null;
+    };
+    OptionPrice: {
+      currency: string;
+      forShow: boolean;
+      standsApart: boolean;
+      steelKg: number;
+      total: number;
+    };
+    /** Format: uuid */
+    OptionSetId: string;
+    /** Format: uuid */
+    OptionSetIdInput: string;
+    OptionSetNow: {
+      author: components["schemas"]["Author"];
+      id: components["schemas"]["OptionSetId"];
+      name: string;
+      number: number;
+      openedAt: components["schemas"]["Moment"];
+      options: components["schemas"]["OptionNow"][];
+      picks: components["schemas"]["OptionPick"][];
+    };
+    OptionSetOpened: {
+      author: components["schemas"]["Author"];
+      id: components["schemas"]["OptionSetId"];
+      name: string;
+      number: number;
+      openedAt: components["schemas"]["Moment"];
+    };
     Override: {
       elementId: components["schemas"]["ElementId"];
       id: components["schemas"]["ElementId"];
@@ -4675,6 +4899,8 @@ export interface components {
         | "read-prices"
         | "keep-cost-book"
         | "decide"
+        | "keep-options"
+        | "pick-option"
         | "ask-question"
         | "answer-question"
         | "meet-condition"
@@ -4839,6 +5065,13 @@ export interface components {
       name: string;
       project: components["schemas"]["ProjectId"];
       signature: components["schemas"]["Signature"];
+    };
+    RecordedRun: {
+      attempt: number;
+      doneAt: components["schemas"]["Moment"];
+      engineVersion: string;
+      resultDigest: components["schemas"]["Digest"] | null;
+      verdict: components["schemas"]["Verdict"];
     };
     RecordEntry: {
       actor: components["schemas"]["Actor"];
@@ -5045,6 +5278,41 @@ export interface components {
         }
       | {
           /** @constant */
+          kind: "option set opened";
+          name: string;
+          number: number;
+          setId: components["schemas"]["OptionSetId"];
+        }
+      | {
+          /** @constant */
+          kind: "option kept";
+          option: components["schemas"]["KeptOption"];
+          setId: components["schemas"]["OptionSetId"];
+          setNumber: number;
+        }
+      | {
+          engineVersion: string;
+          /** @constant */
+          kind: "option assessed";
+          optionId: components["schemas"]["OptionId"];
+          place: number;
+          resultDigest: components["schemas"]["Digest"] | null;
+          setId: components["schemas"]["OptionSetId"];
+          setNumber: number;
+          verdict: components["schemas"]["Verdict"];
+          why: string | null;
+        }
+      | {
+          /** @constant */
+          kind: "option picked";
+          name: string;
+          pick: components["schemas"]["OptionPick"];
+          place: number;
+          setId: components["schemas"]["OptionSetId"];
+          setNumber: number;
+        }
+      | {
+          /** @constant */
           kind: "set printed";
           letter: components["schemas"]["RevisionLetter"];
           pages: number;
@@ -5240,6 +5508,54 @@ export interface components {
     Role: "architect" | "engineer" | "checker" | "owner" | "reader";
     /** @enum {string} */
     RoleInput: "architect" | "engineer" | "checker" | "owner" | "reader";
+      after: {
+        engineVersion: string;
+        resultDigest: components["schemas"]["Digest"];
+      };
+      appeared: {
+        markId: string;
+        verdict: components["schemas"]["Verdict"];
+      }[];
+      before: {
+        engineVersion: string;
+        resultDigest: components["schemas"]["Digest"];
+      };
+      gone: {
+        markId: string;
+        verdict: components["schemas"]["Verdict"];
+      }[];
+      heavier: {
+        markId: string;
+        verdict: components["schemas"]["Verdict"];
+      }[];
+      same: boolean;
+      scope: {
+        /** @enum {string} */
+        after:
+          | "load path only, no strength checked"
+          | "load path, and strength under gravity loads"
+          | "load path, and strength under all loads";
+        /** @enum {string} */
+        before:
+          | "load path only, no strength checked"
+          | "load path, and strength under gravity loads"
+          | "load path, and strength under all loads";
+      };
+      turned: {
+        after: components["schemas"]["Verdict"];
+        before: components["schemas"]["Verdict"];
+        markId: string;
+      }[];
+      units: {
+        after: components["schemas"]["Verdict"] | null;
+        before: components["schemas"]["Verdict"] | null;
+        unitId: components["schemas"]["ElementId"];
+      }[];
+      whole: {
+        after: components["schemas"]["Verdict"];
+        before: components["schemas"]["Verdict"];
+      };
+    };
     Scheme: {
       basis: components["schemas"]["DesignBasis"];
       beams: components["schemas"]["Beam"][];
@@ -11685,6 +12001,699 @@ export interface operations {
       };
     };
   };
+  listOptionSets: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OptionSetNow"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  openOptionSet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewOptionSetInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OptionSetOpened"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "id-reused" | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  keepOption: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: components["schemas"]["OptionSetIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewOptionInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["KeptOption"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `draft-base-ahead` The draft is not that far yet. Reload. · `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "draft-base-ahead" | "id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `nothing-drawn` The sheet is empty. Set a container first. */
+      422: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "nothing-drawn" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  readOption: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        optionId: components["schemas"]["OptionIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: components["schemas"]["OptionSetIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OptionDrawn"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  pickOption: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: components["schemas"]["OptionSetIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewPickInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OptionPick"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `digest-mismatch` What is on the screen is not what is here now. · `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("digest-mismatch" | "id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   readPeople: {
     parameters: {
       query?: never;
@@ -15743,6 +16752,113 @@ export interface operations {
       };
     };
   };
+  listRuns: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["RecordedRun"][];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
   stopAssessment: {
     parameters: {
       query?: never;
@@ -16534,6 +17650,128 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  saveTable: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        letter: components["schemas"]["RevisionLetterInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+        table: "units" | "openings" | "members" | "loads" | "checks" | "reactions" | "connections";
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /** @description Done. */
+      200: {
+        headers: {
+          /** @description `attachment`, with a name for the file. */
+          "content-disposition"?: string | undefined;
+          [name: string]: unknown;
+        };
+        content: {
+          "text/csv": string;
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-confirmed` The owner has not confirmed you as the engineer yet. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-confirmed" | "role-refused" | "scope-refused") | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `assessment-pending` This revision is not checked yet. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "assessment-pending" | undefined;
           };
         };
       };
