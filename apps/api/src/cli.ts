@@ -4,12 +4,13 @@ import { chartAnswer } from "./cli/chart-answer.ts";
 import { frameCommand } from "./cli/frame-command.ts";
 import { modelCommand } from "./cli/model-command.ts";
 import { readInput } from "./cli/read-input.ts";
+import { remediesAnswer } from "./cli/remedies-answer.ts";
 import { strengthCommand } from "./cli/strength-command.ts";
 import { verifyAnswer } from "./cli/verify-answer.ts";
 
 /**
  * The command line: `assess scheme.json [--text] [--load-path]`, `frame model.json`, `strength scheme.json [--hazards hazards.json] [--text]`
- * `chart scheme.json --of F1 …` and `verify bundle.json [--key fingerprint] [--head number:head|head.json]`; `-` reads standard input. Writes the answer
+ * `chart scheme.json --of F1 …`, `remedies scheme.json --mark tips-over:t1` and `verify bundle.json [--key fingerprint] [--head number:head|head.json]`; `-` reads standard input. Writes the answer
  * to standard output and what is wrong with the input to standard error. Returns 0 assessed, 1 bad input, 2 internal.
  */
 export async function runCommand(words: readonly string[]): Promise<number> {
@@ -27,6 +28,7 @@ export async function runCommand(words: readonly string[]): Promise<number> {
 async function answer(words: readonly string[]): Promise<Answer> {
   if (words[0] === "strength") return strengthAnswer(words.slice(1));
   if (words[0] === "chart") return (await chartAnswer(words.slice(1))) ?? usage;
+  if (words[0] === "remedies") return (await remediesAnswer(words.slice(1))) ?? usage;
   if (words[0] === "verify") return (await verifyAnswer(words.slice(1))) ?? usage;
   const flags = words.filter((word) => word.startsWith("--"));
   const [command, file, ...more] = words.filter((word) => !word.startsWith("--"));
@@ -62,7 +64,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway verify bundle.json|archive.zip [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway remedies scheme.json [--mark id] [--json]\n       cornerway verify bundle.json|archive.zip [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

@@ -13,7 +13,14 @@ export type RemedyChange =
       readonly byMm: number;
       readonly towards: CompassPoint;
     }
-  | { readonly kind: "narrow opening"; readonly openingId: string; readonly fromMm: number; readonly toMm: number }
+  | {
+      readonly kind: "narrow opening";
+      readonly openingId: string;
+      readonly fromMm: number;
+      readonly toMm: number;
+      /** Where the width goes. */
+      readonly from: CompassPoint | "both sides";
+    }
   | { readonly kind: "lower opening"; readonly openingId: string; readonly byMm: number }
   /** Two openings with a piece of wall between them. */
   | { readonly kind: "leave a pier"; readonly openingId: string; readonly pierMm: number }

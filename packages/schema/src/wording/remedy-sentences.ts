@@ -8,7 +8,7 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
     case "move opening":
       return `Move ${tagOf(change.openingId)} ${say.length(change.byMm)} ${change.towards}.`;
     case "narrow opening":
-      return `Narrow ${tagOf(change.openingId)} from ${say.length(change.fromMm)} to ${say.length(change.toMm)}.`;
+      return `Narrow ${tagOf(change.openingId)} from ${say.length(change.fromMm)} to ${say.length(change.toMm)}, ${change.from === "both sides" ? "both sides alike" : `from its ${change.from} side`}.`;
     case "lower opening":
       return `Lower the head of ${tagOf(change.openingId)} by ${say.length(change.byMm)}.`;
     case "leave a pier":
