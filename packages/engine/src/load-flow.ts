@@ -1,4 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
+import { caseReactions, type CaseReactions } from "./flow/case-reactions.ts";
+import { memberForces, type MemberForces } from "./flow/member-forces.ts";
 import { runForces, type RunForces } from "./flow/run-forces.ts";
 import type { HazardRefusal } from "./loads/hazard-refusal.ts";
 import { assumptionSets, type AssumptionId } from "./strength/assumption-sets.ts";
@@ -20,6 +22,10 @@ export type LoadFlow =
       readonly runs: readonly Pick<StrengthRun, "id" | "level">[];
       /** Forces of one run; null where nothing makes it stand. Throws a RangeError for a run the plan does not have. */
       readonly of: (request: FlowRequest) => RunForces | null;
+      /** What the ground gives to each action case by itself. */
+      readonly byCase: () => CaseReactions[];
+      /** Greatest and least forces of every member over the strength-level runs that stand, under the first set. */
+      readonly members: () => MemberForces[];
     };
 
 /** Takes the memory of a strength run where there is one. Throws a RangeError for a scheme without containers. */
@@ -36,6 +42,13 @@ export function loadFlow(scheme: Scheme, memory: StrengthMemory = strengthMemory
       const set = assumptionSets.find((one) => one.id === assumptions) ?? base;
       const { built, solved } = solveSettling(plan.analysis, plan.cases, [run], set, memory);
       return solved[0] === undefined ? null : runForces(plan.analysis, built, solved[0]);
+    },
+    byCase: () => caseReactions(plan.analysis, plan.cases, memory.cache),
+    members: () => {
+      const factored = plan.runs.filter(({ level }) => level === "strength");
+      const { built, solved } = solveSettling(plan.analysis, plan.cases, factored, base, memory);
+      const standing = solved.filter(({ held }) => held.length === 0);
+      return memberForces(plan.analysis, built, base.assumptions, standing);
     },
   };
 }

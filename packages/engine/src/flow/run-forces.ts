@@ -8,7 +8,7 @@ import { rounded, toKn } from "../units.ts";
 import { deflectedShape, type DeflectedShape } from "./deflected-shape.ts";
 import { memberForces, type MemberForces } from "./member-forces.ts";
 import { inSite } from "./site-places.ts";
-import { reactionsOf, solvedPath, type Reaction, type SolvedStretch } from "./solved-path.ts";
+import { reactionsFrom, solvedPath, type Reaction, type SolvedStretch } from "./solved-path.ts";
 import { strandsOf } from "./strands.ts";
 import { greatestOffPosts, unitPath, type UnitPath } from "./unit-path.ts";
 import type { WallSide } from "./wall-plane.ts";
@@ -56,7 +56,7 @@ export function runForces(analysis: Analysis, built: BuiltModel, solved: SolvedR
     path: solvedPath(analysis, built, solved, units),
     strands: units.flatMap((path) => placedStrands(path, shareKn)),
     shareKn: rounded(shareKn),
-    reactions: reactionsOf(analysis, built, solved),
+    reactions: reactionsFrom(analysis, built, solved),
     deflected: deflectedShape(built.model, solved),
     members: memberForces(analysis, built, set.assumptions, [solved]),
   };

@@ -36,12 +36,12 @@ export function solvedPath(
     ...units.flatMap((path) => postsInWalls(analysis, built, path)),
     ...freePosts(analysis, built, solved),
     ...seats(built, bearings, solved),
-    ...pads(analysis, reactionsOf(analysis, built, solved)),
+    ...pads(analysis, reactionsFrom(analysis, built, solved)),
   ];
 }
 
 /** Every bearing on the ground with its solved force. */
-export function reactionsOf(analysis: Analysis, built: BuiltModel, solved: SolvedRun): Reaction[] {
+export function reactionsFrom(analysis: Analysis, built: BuiltModel, solved: Pick<SolvedRun, "bearing">): Reaction[] {
   const place = placesOf(built.model);
   return modelledBearings(built, analysis.structure.building).flatMap((bearing) => {
     const { below } = bearing.planned;
