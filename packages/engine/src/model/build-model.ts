@@ -106,14 +106,22 @@ function holdCandidates(
   const found = new Map<string, HoldCandidate>();
   const locked = lockedUnits(bearings);
   bearings.forEach((planned, n) => {
-    const { above, heldById } = planned;
-    if ("unitId" in above && locked.has(above.unitId) && heldById === undefined) return;
+    const { above, below, heldById } = planned;
+    // a post pinned at both ends holds nothing in plan: its head goes with what it bears, whatever else holds that
+    const onPost = "post" in below;
+    if ("unitId" in above && locked.has(above.unitId) && heldById === undefined && !onPost) return;
     const [link] = linkOf(planned, n, byId, assumptions);
     const bearing = link?.id ?? nameOf(above, "foot", byId);
     const post = "post" in above ? structure.building.postById.get(above.post) : undefined;
     const [xMm, yMm] = "post" in above ? [post?.xMm ?? NaN, post?.yMm ?? NaN] : find(byId, above.unitId).at(above);
     if (!found.has(bearing))
-      found.set(bearing, { bearing, of: "post" in above ? null : above.unitId, onCorner: "corner" in above, xMm, yMm });
+      found.set(bearing, {
+        bearing,
+        of: "post" in above || onPost ? null : above.unitId,
+        onCorner: "corner" in above,
+        xMm,
+        yMm,
+      });
   });
   return [...found.values()];
 }
@@ -121,8 +129,9 @@ function holdCandidates(
 /** Units with two bearings or more that hold in plan: these alone do it, the others only bear. */
 function lockedUnits(bearings: readonly PlannedBearing[]): Set<string> {
   const count = new Map<string, number>();
-  for (const { above, heldById } of bearings)
-    if ("unitId" in above && heldById !== undefined) count.set(above.unitId, (count.get(above.unitId) ?? 0) + 1);
+  for (const { above, below, heldById } of bearings)
+    if ("unitId" in above && heldById !== undefined && !("post" in below))
+      count.set(above.unitId, (count.get(above.unitId) ?? 0) + 1);
   return new Set([...count].flatMap(([id, held]) => (held >= 2 ? [id] : [])));
 }
 
