@@ -35,7 +35,8 @@ const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterO
 
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
-  "load-over-opening": [...wallWays, postsUnderBearings],
+  // a frame or a lower head leaves the sheet cut right where the load comes down
+  "load-over-opening": [moveOpening, narrowOpening, leavePier, postsUnderBearings, postsAtOpening, headerAlone],
   "opening-in-sheet": wallWays,
   "wall-out": wallWays,
   "member-cut": [moveOpening, lowerOpening, narrowOpening],

@@ -114,10 +114,9 @@ function isAboutAsBad(result: ElementResult, reference: readonly Finding[]): boo
   return known !== undefined && useOf(known) > 1 && useOf(result) <= useOf(known) * ABOUT;
 }
 
+/** What nothing holds already has a mark of its own, whose growth is told with the option. */
 const isKnownHold = (hold: HoldNeeded, reference: readonly HoldNeeded[]): boolean =>
-  reference.some(
-    ({ kind, ownerId, forceN }) => kind === hold.kind && ownerId === hold.ownerId && hold.forceN <= forceN * ABOUT,
-  );
+  reference.some(({ kind, ownerId }) => kind === hold.kind && ownerId === hold.ownerId);
 
 /** Settlement and packing shift forces by so much between two ways to stand. Judged, no published source. */
 const ABOUT = 1.1;

@@ -10,6 +10,7 @@ import type {
   RemedyStep,
   Scheme,
 } from "@cornerway/schema";
+import type { ChartReason } from "../chart/chart.ts";
 import { inOrder } from "../geometry/in-order.ts";
 import { analyse } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
@@ -36,6 +37,9 @@ export type RemedyTools = {
 export type RemedyAnswer =
   | { readonly accepted: true; readonly list: RemedyList }
   | { readonly accepted: false; readonly refusals: readonly HazardRefusal[] };
+
+/** How many of one kind that pass the load path are kept for strength. */
+const MOST_RUNGS = 4;
 
 /** How many changes are run through strength for one mark: each costs a full run of the building. */
 const MOST_PROVED = 14;
@@ -156,7 +160,7 @@ class Search {
       const path = scheme && this.tools.assess(scheme);
       const why: RemedyRefusal | undefined =
         path === undefined ? { kind: "cannot be drawn" } : screened(before, path, this.mark);
-      if (scheme !== undefined && path !== undefined && why === undefined)
+      if (scheme !== undefined && path !== undefined && why === undefined && climb.rungs.length < MOST_RUNGS)
         climb.rungs.push({ at, trial, scheme, path, premium: this.tools.premium(scheme, this.tools.book) });
       else if (why !== undefined) this.fail(climb, at, { change: trial.change, why });
     }
@@ -202,8 +206,8 @@ class Search {
       heavier,
       less: climb.failed.get(at - 1) ?? null,
     };
-    if (settled) climb.rungs.length = 0;
-    else if (why !== undefined) climb.failed.set(at, { change: trial.change, why: { kind: "strength", why } });
+    if (settled || isOfNoSize(why)) climb.rungs.length = 0;
+    if (why !== undefined) climb.failed.set(at, { change: trial.change, why: { kind: "strength", why } });
     if (settled || !this.found.some((one) => one.verdict === verdict && one.change.kind === trial.change.kind)) {
       this.found.push(remedy);
       return remedy;
@@ -234,6 +238,10 @@ class Search {
     return moves.has(kind) || bears.has(kind) ? plainStand(scheme, this.unitId) : undefined;
   }
 }
+
+/** More of the same does not help where no strength can be stated. */
+const isOfNoSize = (why: ChartReason | undefined): boolean =>
+  why?.kind === "part" && (why.because === "refused" || why.because === "not covered");
 
 /** Ids of what a change sets anew. */
 function newElements(operations: readonly Operation[]): ReadonlySet<string> {

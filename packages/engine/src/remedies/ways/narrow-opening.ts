@@ -1,8 +1,8 @@
 import { compassPoint } from "../../marks/compass.ts";
 import type { Generator, Ladder, Trial } from "../trial.ts";
-import { leastWidthMm, openingOfMark, shaped, type OpeningOnFace } from "./face-of-opening.ts";
+import { isFree, leastWidthMm, openingOfMark, shaped, type OpeningOnFace } from "./face-of-opening.ts";
 
-/** Narrower about its middle, or from the side on which a load comes down. */
+/** Narrower about its middle, or from either side; where a load comes down on it, clear of that. */
 export const narrowOpening: Generator = (ground) => {
   const place = openingOfMark(ground);
   if (place === undefined) return [];
@@ -19,6 +19,7 @@ const STEP_MM = 50;
 function ladder(place: OpeningOnFace, from: "both sides" | "near side" | "far side", northMdeg: number): Ladder {
   const { rect, opening, along } = place;
   const widthMm = rect.u1 - rect.u0;
+  const underLoad = place.loadsAtMm.some((uMm) => uMm > rect.u0 && uMm < rect.u1);
   const way = from === "near side" ? -1 : 1;
   const takenFrom = from === "both sides" ? from : compassPoint(way * along.xMm, way * along.yMm, northMdeg);
   return SHARES.flatMap((share): Trial[] => {
@@ -26,6 +27,7 @@ function ladder(place: OpeningOnFace, from: "both sides" | "near side" | "far si
     if (toMm < leastWidthMm[opening.use]) return [];
     const off = widthMm - toMm;
     const u0 = from === "both sides" ? rect.u0 + off / 2 : from === "near side" ? rect.u0 + off : rect.u0;
+    if (underLoad && !isFree(place, u0, u0 + toMm)) return [];
     return [
       {
         change: { kind: "narrow opening", openingId: opening.id, fromMm: widthMm, toMm, from: takenFrom },
