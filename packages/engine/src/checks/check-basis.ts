@@ -19,6 +19,7 @@ import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts"
 import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
+import { frameWeld } from "./frame-weld.ts";
 import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
 import type { CheckedElement } from "./limit-state.ts";
 import { lockTogether } from "./lock.ts";
@@ -75,6 +76,8 @@ export type CheckBasis = {
   /** A wall of the lateral system; its force is at allowable-stress level whatever the method. */
   wall(wall: Omit<CountedWall, "sheet"> & { readonly panel: PlainPanel }): WallShearFinding;
   fillet(weld: FilletWeld): Resistance;
+  /** A tube welded all round at its end; `strength` of 100 mm of the weld. */
+  readonly frameWeld: typeof frameWeld;
   seatOnPressedRail(rail: PressedRail, seat: SeatForce): readonly Check[];
   seatOnTubeRail(rail: TubeRail, seat: SeatForce): readonly Check[];
   forceOnBeam(force: BeamForce): readonly Check[];
@@ -120,6 +123,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     sheetBending: (sheet, steel) => sheetBending(sheet, steel, basis.thin),
     wall: ({ panel, ...wall }) => wallShear({ ...wall, sheet: sheetShear(panelOf(panel), "ASD") }, edition),
     fillet: (weld) => filletStrength(weld, basis.steel, basis.thin),
+    frameWeld,
     seatOnPressedRail: (rail, seat) => seatOnPressedRail(rail, seat, basis),
     seatOnTubeRail: (rail, seat) => seatOnTubeRail(rail, seat, basis),
     forceOnBeam: (force) => forceOnBeam(force, basis.steel),

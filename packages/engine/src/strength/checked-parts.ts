@@ -13,6 +13,7 @@ import { freePostParts } from "./free-post-parts.ts";
 import { gapParts } from "./gap-parts.ts";
 import { wallParts, wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
+import { postPlates } from "./post-plates.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -45,6 +46,7 @@ export function checkedParts(
     }),
     ...driftPartsOf(scheme, built, bearings, basis),
     ...freePostParts(building, built, basis.factored),
+    ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
     ...bearingParts(bearings, building, basis.factored),
     ...connectionParts(bearings, scheme, basis),
     ...anchorParts(building.pads, bearings, concreteMpa),

@@ -12,7 +12,7 @@ import { barOf, metres, openingAt, wallOf, windowWidth } from "./beam-at-opening
 import { steelOf, type MemberStretch } from "./member-part.ts";
 import type { UnitBeam } from "./unit-beams.ts";
 
-type Stretch = Omit<MemberStretch, "ownerId" | "forces">;
+type Stretch = Omit<MemberStretch, "ownerId" | "forces" | "beams"> & { readonly beams: readonly UnitBeam[] };
 type Named = { readonly place: string; readonly member: CheckedMember };
 
 /**

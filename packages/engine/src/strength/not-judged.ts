@@ -10,9 +10,9 @@ export const notJudged: readonly string[] = [
     "flow in floor boards; ties between units against sideways loads",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
-    "anchors and plates under posts",
+    "anchors under posts, plates on them; posts welded at their ends",
     "lifting of less than a whole unit, with posts or steel that hang outside it; erection stages",
-    "welds of frames, bolts, plates",
+    "bolts, plates but the base plates of posts",
     "vibration, fatigue, fire, corrosion",
   ].map((what) => `${what}: no verdict answers for it`),
 ];

@@ -14,6 +14,9 @@ export type UnitBeam = {
   readonly yMm: number;
   readonly zMm: number;
   readonly side: "left" | "right";
+  /** Its ends in the container's own axes, mm. */
+  readonly from: readonly [number, number, number];
+  readonly to: readonly [number, number, number];
 };
 
 /** The lines of one container in the order of the model. */
@@ -36,6 +39,8 @@ export function unitBeams({ beams, nodes }: UnitFragment, { lengthMm }: UnitLine
       yMm: (from.y + to.y) / 2,
       zMm: (from.z + to.z) / 2,
       side: from.y + to.y > 0 ? "left" : "right",
+      from: [from.x, from.y, from.z],
+      to: [to.x, to.y, to.z],
     };
   });
 }

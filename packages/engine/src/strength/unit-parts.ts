@@ -4,6 +4,7 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import { bowingOf, bowParts, type Bowing } from "./bow-parts.ts";
 import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
+import { frameWeldPart } from "./frame-weld-parts.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
 import { roofDiaphragm } from "./roof-diaphragm.ts";
@@ -28,6 +29,9 @@ export function unitParts(
   const stretches = memberStretches(id, beams, lines, sectionOfPost);
   return [
     ...stretches.map((stretch) => memberPart({ ...stretch, ownerId: id, forces }, basis)),
+    ...stretches
+      .filter(({ member }) => member.element === "jamb" || member.element === "added beam")
+      .flatMap((stretch) => frameWeldPart({ ...stretch, ownerId: id, forces }, lines, basis)),
     ...bowParts(id, [...stretches.flatMap(bowingOf), ...bowingPosts(beams, lines)], forces, basis),
     ...cornerPosts(id, beams, lines, basis),
     ...[...sheetPieces(fragment, lines), ...roofDiaphragm(fragment, lines)].map((piece) =>
