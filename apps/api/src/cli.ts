@@ -3,6 +3,7 @@ import type { Answer } from "./cli/answer.ts";
 import { chartAnswer } from "./cli/chart-answer.ts";
 import { frameCommand } from "./cli/frame-command.ts";
 import { modelCommand } from "./cli/model-command.ts";
+import { rerunAnswer } from "./cli/rerun-command.ts";
 import { readInput } from "./cli/read-input.ts";
 import { remediesAnswer } from "./cli/remedies-answer.ts";
 import { strengthCommand } from "./cli/strength-command.ts";
@@ -30,6 +31,7 @@ async function answer(words: readonly string[]): Promise<Answer> {
   if (words[0] === "chart") return (await chartAnswer(words.slice(1))) ?? usage;
   if (words[0] === "remedies") return (await remediesAnswer(words.slice(1))) ?? usage;
   if (words[0] === "verify") return (await verifyAnswer(words.slice(1))) ?? usage;
+  if (words[0] === "rerun") return (await rerunAnswer(words.slice(1))) ?? usage;
   const flags = words.filter((word) => word.startsWith("--"));
   const [command, file, ...more] = words.filter((word) => !word.startsWith("--"));
   const known = command === "assess" ? ["--text", "--model", "--load-path"] : [];
@@ -64,7 +66,7 @@ async function strengthAnswer(words: readonly string[]): Promise<Answer> {
 
 const usage: Answer = {
   out: "",
-  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway remedies scheme.json [--mark id] [--json]\n       cornerway verify bundle.json|archive.zip [--key fingerprint] [--head number:head|head.json]\nA dash in place of the file reads standard input.\n",
+  err: "usage: cornerway assess scheme.json [--text] [--load-path]\n       cornerway assess scheme.json --model\n       cornerway frame model.json\n       cornerway strength scheme.json [--hazards hazards.json] [--text]\n       cornerway chart scheme.json --of F1 [--face left|right|front] [--sill mm] [--height mm] [--apart mm] [--all-sets] [--csv | --json]\n       cornerway remedies scheme.json [--mark id] [--json]\n       cornerway verify bundle.json|archive.zip [--key fingerprint] [--head number:head|head.json]\n       cornerway rerun archive.zip [--revision B] [--json]\nA dash in place of the file reads standard input.\n",
   code: 1,
 };
 

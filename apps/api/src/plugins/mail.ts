@@ -1,8 +1,7 @@
 import type { AddressInfo } from "node:net";
 import fp from "fastify-plugin";
-import { fileMailer } from "../mail/file-mailer.ts";
 import type { Letter } from "../mail/mailer.ts";
-import { smtpMailer } from "../mail/smtp-mailer.ts";
+import { openMailer } from "../mail/open-mailer.ts";
 
 export interface MailOptions {
   smtpUrl: string | undefined;
@@ -24,7 +23,7 @@ declare module "fastify" {
 
 export default fp(
   async (app, { smtpUrl, mailFolder, mailFrom, publicUrl }: MailOptions) => {
-    const mailer = smtpUrl === undefined ? fileMailer(mailFolder, mailFrom) : smtpMailer(smtpUrl, mailFrom);
+    const mailer = openMailer({ smtpUrl, mailFolder, mailFrom });
     const underway = new Set<Promise<unknown>>();
     app.decorate("sendLetter", (letter) =>
       mailer.send(letter).then(

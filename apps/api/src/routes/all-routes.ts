@@ -11,6 +11,7 @@ import { liveRoutes } from "./live.ts";
 import { memberRoutes } from "./members.ts";
 import { noteRoutes } from "./notes.ts";
 import { optionSetRoutes } from "./option-sets.ts";
+import { noticeRoutes } from "./notices.ts";
 import { owedRoutes } from "./owed.ts";
 import { peopleRoutes } from "./people.ts";
 import { permitSetRoutes } from "./permit-sets.ts";
@@ -30,13 +31,14 @@ import { siteRoutes } from "./site.ts";
 import { stampRoutes } from "./stamps.ts";
 import { startProjectRoutes } from "./start-project.ts";
 import { surveyRoutes } from "./survey.ts";
+import { tableRoutes } from "./tables.ts";
 import { tokenRoutes } from "./tokens.ts";
 import { webhookRoutes } from "./webhooks.ts";
 
 /** Every route of the service; the API description is made from the same list. */
 export const allRoutes = [
-  ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes],
-  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, archiveRoutes, liveRoutes],
+  ...[healthRoutes, sessionRoutes, projectRoutes, draftRoutes, revisionRoutes, tableRoutes],
+  ...[noteRoutes, requestRoutes, stampRoutes, recordRoutes, recordProofRoutes, archiveRoutes, liveRoutes, noticeRoutes],
   ...[questionRoutes, conditionRoutes, owedRoutes, sealRoutes, fileRoutes],
   ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],

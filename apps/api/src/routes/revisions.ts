@@ -3,6 +3,7 @@ import {
   CheckWorking,
   NewRevision,
   ProjectId,
+  RecordedRun,
   Revision,
   RevisionLetter,
   RevisionSummary,
@@ -18,6 +19,7 @@ import { sendTagged, sendTaggedText, taggedHeaders, tagHeaders, tagOf } from "..
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { readRevision, readRevisions, readStrengthReport, readWorking } from "../services/read-revisions.ts";
+import { readRuns } from "../services/read-runs.ts";
 import { assessAgain, readAssessmentRun, stopAssessment } from "../services/run-assessment.ts";
 import { sendRevision } from "../services/send-revision.ts";
 
@@ -116,6 +118,17 @@ const stopping = described(
   { params, body: nothing },
 );
 
+const listingRuns = described(
+  {
+    tag: "revisions",
+    id: "listRuns",
+    summary: "Every run of the engine on a revision, and what each says otherwise than the one before",
+    description: "A revision checked again by a newer engine shows here what that one finds otherwise.",
+    answers: { 200: z.array(RecordedRun) },
+  },
+  { params },
+);
+
 export const revisionRoutes: FastifyPluginAsyncZod = async (app) => {
   const { database } = app;
   const run = { act: "run-assessment" } as const;
@@ -160,6 +173,10 @@ export const revisionRoutes: FastifyPluginAsyncZod = async (app) => {
     if (!outcome.ok) return answer(reply, outcome);
     return sendTaggedText(request, reply, tagOf(outcome.value.resultDigest, id), () => outcome.value.text);
   });
+
+  app.get(`${path}/:letter/assessment/runs`, { config: read, schema: listingRuns }, async (request, reply) =>
+    answer(reply, await readRuns(database.connection, partOfSender(request).projectId, request.params.letter)),
+  );
 
   app.post(`${path}/:letter/assessment/again`, { config: run, schema: again }, async (request, reply) =>
     answer(reply, await assessAgain(database, partOfSender(request), request.params.letter), 202),

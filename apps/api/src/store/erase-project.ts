@@ -7,7 +7,17 @@ const tables = [
   ...["matter_step", "matter", "kept_file"],
   ...["assessment_working", "assessment_report"],
   ...["record_payload", "record_entry", "stamp", "request_answer", "change_request", "note_settlement", "note"],
-  ...["assessment", "assessment_run", "revision", "draft_act", "draft", "membership", "one_time_link", "webhook"],
+  ...[
+    "assessment",
+    "assessment_run",
+    "revision",
+    "draft_act",
+    "draft",
+    "membership",
+    "notice_mark",
+    "one_time_link",
+    "webhook",
+  ],
 ];
 
 /**

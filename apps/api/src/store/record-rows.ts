@@ -74,14 +74,33 @@ export async function readEntries(
     from "record_entry" e left join "record_payload" p on p."project_id" = e."project_id" and p."number" = e."number"
     where e."project_id" = ${projectId}::uuid and e."number" > ${after} and e."kind" = any(${[...kinds]})
     order by e."number" limit ${limit}`;
-  return rows.map(({ number, at, actorId, actorRole, kind, leaf, head, actorName, actorToken, payload }) => ({
+  return rows.map((row) => entryOf(projectId, row));
+}
+
+/** Entries by their numbers, the newest first. Who may see them is asked before. */
+export async function readEntriesNumbered(
+  db: Connection,
+  projectId: string,
+  numbers: readonly number[],
+): Promise<RecordEntry[]> {
+  const rows = await db.$queryRaw<UnreadEntry[]>`
+    select e."number", e."at", e."actor_id"::text as "actorId", e."actor_role" as "actorRole", e."kind", e."leaf", e."head",
+      p."actor_name" as "actorName", p."actor_token" as "actorToken", p."payload"
+    from "record_entry" e left join "record_payload" p on p."project_id" = e."project_id" and p."number" = e."number"
+    where e."project_id" = ${projectId}::uuid and e."number" = any(${[...numbers]}) order by e."number" desc`;
+  return rows.map((row) => entryOf(projectId, row));
+}
+
+function entryOf(projectId: string, { actorId, actorRole, actorName, actorToken, ...row }: UnreadEntry): RecordEntry {
+  const { number, at, kind, leaf, head, payload } = row;
+  return {
     ...{ projectId, number, at: at.toISOString(), kind, leaf, head },
     actor: Actor.parse({
       ...{ id: actorId, name: actorName ?? "withheld", role: actorRole },
       ...(actorToken === null ? {} : { token: actorToken }),
     }),
     payload: payload === null ? null : KeptPayload.parse(payload),
-  }));
+  };
 }
 
 interface UnreadEntry {

@@ -10,6 +10,7 @@ import { AssessRevision } from "./assess-revision.ts";
 import { clearAway } from "./clear-away.ts";
 import { printSet } from "./print-set.ts";
 import { RollCall } from "./roll-call.ts";
+import { sendNotices } from "./send-notices.ts";
 import { keepRunning } from "./keep-running.ts";
 import type { TaskPlace, TaskPlan } from "./run-tasks.ts";
 import { listenForStops } from "./stop-listener.ts";
@@ -56,7 +57,7 @@ export async function startWorker({ config, database, log, onDone }: WorkerPlace
   const plans: TaskPlan[] = [
     { tasks: [assessing, new AssessOption(threadPool)], atOnce: threads },
     { tasks: [printSet], atOnce: setsAtOnce },
-    { tasks: [takeUpWaiting, takeUpSets, takeUpOptions, clearAway, ...quickTasks], atOnce: quickAtOnce },
+    { tasks: [takeUpWaiting, takeUpSets, takeUpOptions, clearAway, sendNotices, ...quickTasks], atOnce: quickAtOnce },
   ];
   const runners = await Promise.all(plans.map((plan) => keepRunning(plan, place)));
   return {

@@ -1,0 +1,28 @@
+import { done, refuse, type Outcome } from "../outcome.ts";
+import type { Connection } from "../store/connection.ts";
+import { readLatestRun } from "../store/assessment-rows.ts";
+import { readReport, readWorkings } from "../store/proof-rows.ts";
+import { readRevision } from "../store/revision-rows.ts";
+import { tableFile, type TableName } from "../tables/all-tables.ts";
+import type { Part } from "./part.ts";
+import { readSurvey } from "./survey/read-survey.ts";
+
+/** One table of a revision, from its recorded answer. Refused while there is none. */
+export async function readTable(
+  db: Connection,
+  part: Part,
+  { letter, table }: { letter: string; table: TableName },
+): Promise<Outcome<string>> {
+  const { projectId } = part;
+  const revision = await readRevision(db, projectId, letter);
+  if (revision === null) return refuse("not-found");
+  if (revision.result === null) return refuse("assessment-pending");
+  const { attempt } = await readLatestRun(db, projectId, letter);
+  const key = { projectId, letter, attempt };
+  const report = await readReport(db, key);
+  const proof = report === null ? null : { report, workings: table === "checks" ? await readWorkings(db, key) : [] };
+  const { scheme, contentDigest, result: assessment } = revision;
+  return done(
+    tableFile(table, { letter, contentDigest, scheme, assessment, proof, survey: await readSurvey(db, part) }),
+  );
+}

@@ -1,0 +1,14 @@
+import type { Table, TableSource } from "./table.ts";
+
+/** What the ground gives back, as recorded: by statics, unfactored, dead and imposed together; and each action case whole. */
+export const reactionsTable = ({ assessment, proof }: TableSource): Table => ({
+  head: ["support_id", "case", "x_mm", "y_mm", "z_mm", "Fx_kN", "Fy_kN", "Fz_kN"],
+  rows: [
+    ...assessment.statics.reactions.map(({ elementId, at, forceKn }) => [
+      ...[elementId, "D + L, by statics, unfactored", at.xMm, at.yMm, at.zMm, 0, 0, forceKn],
+    ]),
+    ...(proof?.report.cases ?? []).map(({ id, symbol, xKn, yKn, zKn }) => [
+      ...["all supports together", `${symbol} (${id}), what acts, reversed`, null, null, null, -xKn, -yKn, -zKn],
+    ]),
+  ],
+});

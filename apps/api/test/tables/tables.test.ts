@@ -1,0 +1,94 @@
+import { cautions, emptyScheme, type Scheme } from "@cornerway/schema";
+import { parse } from "csv-parse/sync";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { tableNames } from "../../src/tables/all-tables.ts";
+import { expectProblem } from "../support/expect-problem.ts";
+import { heldUnit } from "../support/held-unit.ts";
+import { openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
+import { place, post } from "../support/sample.ts";
+import type { TestService } from "../support/service.ts";
+
+let service: TestService;
+let room: ReviewRoom;
+
+type Rows = Record<string, string>[];
+
+/** The cautions and the revision stand in the first column alone, after the rows. */
+async function table(name: string, letter: string): Promise<{ rows: Rows; told: string[]; text: string }> {
+  const { text, headers } = await room.by.owner.get(`${room.path}/revisions/${letter}/tables/${name}`).expect(200);
+  expect(headers["content-type"]).toBe("text/csv; charset=utf-8; header=present");
+  expect(headers["content-disposition"]).toBe(`attachment; filename="${name}-${letter}.csv"`);
+  const all = parse(text, { columns: true }) as Rows;
+  const cut = all.length - cautions.length - 1;
+  return { text, rows: all.slice(0, cut), told: all.slice(cut).map((row) => Object.values(row)[0] ?? "") };
+}
+
+beforeAll(async () => {
+  service = await startReviewService();
+  room = await openReviewRoom(service, await signInAll(service));
+  const { containers, pads, locks, loads, basis }: Scheme = { ...emptyScheme, ...heldUnit() };
+  await room.sendJudged([
+    ...containers.map((container) => ({ kind: "container.place" as const, container })),
+    ...pads.map((pad) => ({ kind: "pad.set" as const, pad })),
+    ...locks.map((lock) => ({ kind: "lock.set" as const, lock })),
+    ...loads.map((load) => ({ kind: "load.put" as const, load })),
+    { kind: "basis.change", basis },
+    { kind: "post.set", post: post(1) },
+  ]);
+});
+afterAll(() => service.close());
+
+describe("the tables of a revision", () => {
+  it.each(tableNames)(
+    "%s is RFC 4180, with units in its head, the revision and every caution after its rows",
+    async (name) => {
+      const { text, told } = await table(name, "A");
+      expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/);
+      expect(told[0]).toMatch(/^Revision A, content [0-9a-f]{64}, engine \d/);
+      expect(told.slice(1)).toEqual([...cautions]);
+    },
+  );
+
+  it("say where each container stands, in mm", async () => {
+    const { rows } = await table("units", "A");
+    expect(rows).toMatchObject([{ unit_id: "g1", tag: "G1", size_type: "1CC", x_mm: "0", y_mm: "0", turn_deg: "0" }]);
+    expect(rows[0]?.["iso6346"]).toBe(""); // nothing is surveyed
+  });
+
+  it("close: what the ground gives back is the sum of what acts, by hand from the rows", async () => {
+    const { rows } = await table("reactions", "A");
+    const revision = await room.read("A");
+    const pads = rows.filter((row) => row["case"]?.startsWith("D + L"));
+    const sum = pads.reduce((total, row) => total + Number(row["Fz_kN"]), 0);
+    expect(pads).toHaveLength(4);
+    expect(sum).toBeCloseTo(revision.result?.statics.loadKn ?? 0, 6);
+  });
+
+  it("give of each check what its working gives: demand over capacity is its ratio", async () => {
+    const { rows } = await table("checks", "A");
+    expect(rows.length).toBeGreaterThan(10);
+    const revision = await room.read("A");
+    for (const row of rows) {
+      expect(row["content_digest"]).toBe(revision.contentDigest);
+      if (row["demand"] === "" || row["capacity"] === "" || row["ratio"] === "") continue;
+      expect(Number(row["demand"]) / Number(row["capacity"]), row["check_id"]).toBeCloseTo(Number(row["ratio"]), 3);
+    }
+  });
+
+  it("list steel that is added with its length: a post from 0 to 2.4 m is 2400 mm", async () => {
+    const { rows } = await table("members", "A");
+    expect(rows).toMatchObject([
+      { member_id: "p1", family: "post", section: "HSS 4x4x1/4", status: "NEW", length_mm: "2400" },
+    ]);
+  });
+
+  it("are read by a reader as well, who is told of no survey, and are not there before the answer is", async () => {
+    const units = await room.by.reader.get(`${room.path}/revisions/A/tables/units`).expect(200);
+    expect(units.text).toContain("g1");
+    await room.draw([place(2)]);
+    const letter = await room.sendDraft();
+    expectProblem(await room.by.owner.get(`${room.path}/revisions/${letter}/tables/units`), "assessment-pending");
+    expectProblem(await room.by.owner.get(`${room.path}/revisions/Q/tables/units`), "not-found");
+    expectProblem(await room.by.owner.get(`${room.path}/revisions/A/tables/secrets`), "body-invalid");
+  });
+});
