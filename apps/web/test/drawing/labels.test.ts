@@ -57,15 +57,17 @@ describe("lettering of the demo", () => {
 describe("placing lettering", () => {
   const spot = (xPx: number) => ({ xPx, yPx: 100, anchor: "start" as const });
 
-  it("takes the first spot that is clear, and says when none is", () => {
+  it("takes the first spot that is clear, says when none is, and leaves out what would lie over lettering", () => {
     const wide = { key: "wide", text: "102 kN", sizePx: 12, spots: [spot(0)] };
     const free = { key: "free", text: "49 kN", sizePx: 12, spots: [spot(4), spot(200)] };
     const stuck = { key: "stuck", text: "49 kN", sizePx: 12, spots: [spot(8)] };
-    const placed = placeLabels([wide, free, stuck], []);
+    const lined = { key: "lined", text: "49 kN", sizePx: 12, spots: [spot(400)] };
+    const line = { left: 400, right: 402, top: 0, bottom: 200 };
+    const placed = placeLabels([wide, free, stuck, lined], [line]);
     expect(placed.map(({ key, spot: at, clear }) => [key, at.xPx, clear])).toEqual([
       ["wide", 0, true],
       ["free", 200, true],
-      ["stuck", 8, false],
+      ["lined", 400, false],
     ]);
   });
 

@@ -1,5 +1,6 @@
 import type { PointMm, Post, Scheme } from "@cornerway/schema";
 import { sectionSizeMm } from "../catalog/section-size.ts";
+import { planFrame, toSite } from "../geometry/place.ts";
 import { padOutline } from "./pad-outline.ts";
 import { placedObjects } from "./placed-object.ts";
 import type { Solid } from "./solid.ts";
@@ -29,12 +30,13 @@ type PlanPoint = Pick<PointMm, "xMm" | "yMm">;
 
 function postSolid(post: Post): AddedSolid {
   const { depthMm, widthMm } = sectionSizeMm(post.section);
+  const frame = planFrame(post.xUm, post.yUm, 0, post.turnMdeg);
   const outline = [
     [-1, -1],
     [1, -1],
     [1, 1],
     [-1, 1],
-  ].map(([x = 0, y = 0]) => ({ xMm: post.xUm / 1000 + (x * widthMm) / 2, yMm: post.yUm / 1000 + (y * depthMm) / 2 }));
+  ].map(([x = 0, y = 0]) => toSite(frame, { xMm: (x * widthMm) / 2, yMm: (y * depthMm) / 2, zMm: 0 }));
   return { kind: "post", id: post.id, corners: upright(outline, post.baseZUm / 1000, post.topZUm / 1000) };
 }
 

@@ -76,7 +76,8 @@ const deltaRisePx = 6.7;
 
 /** The delta as a label, so that it takes a clear spot: round the cloud, then in wider and wider rings about it. */
 function deltaLabel({ key, cloud }: Omit<CloudMark, "delta">): Label {
-  return { key, text: deltaText, sizePx: deltaSizePx, spots: ringsPx.flatMap((away) => spotsAbout(cloud, away)) };
+  const spots = ringsPx.flatMap((away) => spotsAbout(cloud, away));
+  return { key, text: deltaText, sizePx: deltaSizePx, spots, must: true };
 }
 
 /** How far a delta's middle may stand from the edge of its cloud, px. */

@@ -45,7 +45,7 @@ const leastTaggedSmall = { widthPx: 4 * hexagonHalfPx.widthPx, heightPx: 2 * hex
 /** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
 export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] {
   const least = view.pxPerM < smallBelowPxPerM ? leastTaggedSmall : leastTagged;
-  return model.faces.flatMap((face, at) => {
+  const spots = model.faces.flatMap((face, at) => {
     if (face.beyond) return [];
     const nearer = model.faces.slice(at + 1).map((each) => boxOf(rectToPx(view, each)));
     return face.openings.flatMap((place) => {
@@ -62,7 +62,11 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
         : [spot];
     });
   });
+  return spots.filter((spot, at) => spots.slice(0, at).every((other) => sharedArea(tagBox(spot), tagBox(other)) === 0));
 }
+
+const tagBox = ({ xPx, yPx }: TagSpot): BoxPx =>
+  boxAround(xPx, yPx, hexagonHalfPx.widthPx + 1, hexagonHalfPx.heightPx + 1);
 
 /** Dimensions first, then forces, then the units' names, which have the most room. */
 export function elevationLabels(
@@ -80,10 +84,10 @@ export function elevationLabels(
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
     ...names,
   ];
-  return placeLabels(wanted, [
-    ...tagSpots(model, view).map(({ xPx, yPx }) =>
-      boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2),
-    ),
+  const tags = tagSpots(model, view).map(({ xPx, yPx }) =>
+    boxAround(xPx, yPx, hexagonHalfPx.widthPx + 2, hexagonHalfPx.heightPx + 2),
+  );
+  const drawn = [
     ...strokes.map((stroke) => strokeBox(stroke, view)),
     ...strokes.filter(({ breaks }) => breaks).map((stroke) => breakBox(stroke, view)),
     ...model.faces
@@ -93,7 +97,8 @@ export function elevationLabels(
     ...heightLineBoxes(model, view),
     ...objectBoxes(model.objects, elevationEye(model.side, view), units),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
-  ]);
+  ];
+  return placeLabels(wanted, drawn, tags);
 }
 
 function dimensionLabels(model: ElevationModel, view: ViewTransform, units: UnitSystem): Lettered[] {

@@ -5,37 +5,58 @@ export type TextAnchor = "start" | "middle" | "end";
 export type Spot = { xPx: number; yPx: number; anchor: TextAnchor; turned?: boolean };
 
 /** Text that wants a place: the spots it may take, best first; `yPx` is the baseline. */
-export type Label = { key: string; text: string; sizePx: number; spots: readonly Spot[] };
+export type Label = {
+  key: string;
+  text: string;
+  sizePx: number;
+  spots: readonly Spot[];
+  /** True for what is never left out, were it to lie over other lettering. */
+  must?: boolean;
+};
 
 export type Placed<L extends Label> = L & { spot: Spot; box: BoxPx; clear: boolean };
 
-/** Lettering over lettering cannot be read at all; over a line it can, with its halo. */
-const labelOverLabel = 50;
-
 /**
  * Each label in the order given takes the first of its spots that is clear of what is drawn and of the labels before
- * it. One that finds no clear spot takes the one that covers least and says so.
+ * it; where none is, the one over the fewest lines, which its halo lets it be read on, and says so. Lettering over
+ * lettering or over one of `kept` cannot be read at all: a label that has no other spot is left out until one looks
+ * closer, unless it must be shown.
  */
-export function placeLabels<L extends Label>(labels: readonly L[], obstacles: readonly BoxPx[]): Placed<L>[] {
-  const taken: BoxPx[] = [];
-  return labels.map((label) => {
-    const best = bestSpot(label, (box) => labelOverLabel * covered(box, taken) + covered(box, obstacles));
+export function placeLabels<L extends Label>(
+  labels: readonly L[],
+  obstacles: readonly BoxPx[],
+  kept: readonly BoxPx[] = [],
+): Placed<L>[] {
+  const taken = [...kept];
+  return labels.flatMap((label) => {
+    const free = (box: BoxPx) => taken.every((other) => sharedArea(box, other) === 0);
+    const best =
+      bestSpot(label, free, (box) => covered(box, obstacles)) ??
+      (label.must === true
+        ? bestSpot(
+            label,
+            () => true,
+            (box) => covered(box, taken),
+          )
+        : null);
+    if (best === null) return [];
     taken.push(best.box);
-    return { ...label, spot: best.spot, box: best.box, clear: best.cover === 0 };
+    return [{ ...label, spot: best.spot, box: best.box, clear: best.cover === 0 }];
   });
 }
 
 type Tried = { spot: Spot; box: BoxPx; cover: number };
 
-function bestSpot(label: Label, coverOf: (box: BoxPx) => number): Tried {
-  let best: Tried | undefined;
+function bestSpot(label: Label, isFree: (box: BoxPx) => boolean, coverOf: (box: BoxPx) => number): Tried | null {
+  if (label.spots.length === 0) throw new RangeError(`label ${label.key} was given no spot`);
+  let best: Tried | null = null;
   for (const spot of label.spots) {
     const box = labelBox(label.text, label.sizePx, spot);
+    if (!isFree(box)) continue;
     const cover = coverOf(box);
-    if (best === undefined || cover < best.cover) best = { spot, box, cover };
+    if (best === null || cover < best.cover) best = { spot, box, cover };
     if (cover === 0) break;
   }
-  if (best === undefined) throw new RangeError(`label ${label.key} was given no spot`);
   return best;
 }
 

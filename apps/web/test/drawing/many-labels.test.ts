@@ -1,0 +1,106 @@
+import { assess, elevationModel, levelsOf, pathStrokes, planModel, sectionModel, storeysOf } from "@cornerway/engine";
+import type { Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import type { Side } from "../../src/drawing/contract.ts";
+import { elevationLabels, tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
+import { labelBox, sharedArea, type BoxPx } from "../../src/drawing/label/place-labels.ts";
+import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
+import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
+import { sectionExtent } from "../../src/drawing/section/section-extent.ts";
+import { sectionLabels } from "../../src/drawing/section/section-labels.ts";
+import { layViews } from "../../src/paper/lay-views.ts";
+import { magnified, plainLens, plainLenses, throughLenses } from "../../src/paper/lens.ts";
+import { firstLine } from "../../src/paper/section-line.ts";
+import { hexagonHalfPx } from "../../src/look/hexagon-size.ts";
+import { manyUnits } from "../support/many-units.ts";
+
+interface Lettered {
+  key: string;
+  box: BoxPx;
+}
+
+const overlaps = (labels: readonly Lettered[]): string[] =>
+  labels.flatMap((one, index) =>
+    labels
+      .slice(index + 1)
+      .filter((other) => sharedArea(one.box, other.box) > 0)
+      .map((other) => `${one.key} over ${other.key}`),
+  );
+
+const sides: readonly Side[] = ["south", "north", "east", "west"];
+/** The drawing field of the sheet at 1440 × 900, 1024 × 768 and 390 × 844, px. */
+const fields = [
+  { widthPx: 934, heightPx: 868 },
+  { widthPx: 570, heightPx: 736 },
+  { widthPx: 368, heightPx: 330 },
+];
+
+const assessed = (scheme: Scheme) => ({ scheme, assessment: assess(scheme) });
+const buildings = [24, 60].flatMap((count) => [3, 17].map((seed) => ({ count, seed })));
+const known = new Map(buildings.map(({ count, seed }) => [`${count}/${seed}`, assessed(manyUnits(count, seed))]));
+
+describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ count, seed }) => {
+  const { scheme, assessment } = known.get(`${count}/${seed}`) ?? assessed(manyUnits(count, seed));
+
+  it.each(sides)(
+    "has no lettering over lettering on its %s elevation, whatever the sheet's size and the scale",
+    (side) => {
+      const model = elevationModel(scheme, side, ["A"]);
+      const strokes = pathStrokes(assessment, side, model.faces, model.posts);
+      let shown = 0;
+      for (const field of fields) {
+        const laid = layViews(field, scheme, side, 0);
+        for (const times of [1, 3]) {
+          const lens = magnified(plainLens, laid.elevation, { xPx: 200, yPx: 200 }, times);
+          const view = throughLenses(laid, { ...plainLenses, elevation: lens }).elevation.transform;
+          const tags = tagSpots(model, view).map(({ openingId, xPx, yPx }) => ({
+            key: openingId,
+            box: {
+              left: xPx - hexagonHalfPx.widthPx,
+              right: xPx + hexagonHalfPx.widthPx,
+              top: yPx - hexagonHalfPx.heightPx,
+              bottom: yPx + hexagonHalfPx.heightPx,
+            },
+          }));
+          const labels = elevationLabels(model, view, strokes, "SI");
+          shown += labels.length;
+          expect(overlaps([...labels, ...tags])).toEqual([]);
+        }
+      }
+      expect(shown).toBeGreaterThan(count);
+    },
+  );
+
+  it("has none on the plan of any storey, nor in a section across or along", () => {
+    const verdicts = elementVerdicts(assessment, new Set());
+    for (const field of fields.slice(0, 2)) {
+      for (const { index } of storeysOf(scheme)) {
+        const { plan } = layViews(field, scheme, "south", index);
+        const labels = planLabels(planModel(scheme, index), plan.transform, verdicts, "SI");
+        expect(labels.length).toBeGreaterThan(0);
+        expect(overlaps(labels)).toEqual([]);
+      }
+      for (const axis of ["x", "y"] as const) {
+        const line = firstLine(scheme, axis, 0);
+        if (line === null) throw new Error("the building has no section");
+        const view = layViews(field, scheme, "south", 0, { section: line }).isometric.transform;
+        const model = sectionModel(scheme, line);
+        const right = view.originXPx + (sectionExtent(model, 0).u1Mm * view.pxPerM) / 1000;
+        const labels = sectionLabels(model, levelsOf(scheme), view, right, "SI");
+        expect(labels.length).toBeGreaterThan(3);
+        expect(overlaps(labels)).toEqual([]);
+      }
+    }
+  });
+});
+
+it("finds lettering that lies over lettering", () => {
+  const one = labelBox("G1", 15, { xPx: 0, yPx: 0, anchor: "start" });
+  const other = labelBox("G2", 15, { xPx: 8, yPx: 4, anchor: "start" });
+  expect(
+    overlaps([
+      { key: "G1", box: one },
+      { key: "G2", box: other },
+    ]),
+  ).toEqual(["G1 over G2"]);
+});
