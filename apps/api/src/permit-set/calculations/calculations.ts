@@ -13,8 +13,10 @@ import { layMarks } from "./marks.ts";
 import { layModel } from "./model.ts";
 import { layReactions } from "./reactions.ts";
 import { layResponse } from "./response.ts";
+import { laySite } from "./site.ts";
 import { laySoftware } from "./software.ts";
 import { layStrength } from "./strength.ts";
+import { laySurvey } from "./survey.ts";
 import { layWayDown } from "./way-down.ts";
 
 /** The calculations in the order they are read: basis, loads, the way down, what is found, how far to trust it. */
@@ -33,6 +35,8 @@ export function calculationPages(
   layModel(flow, source, derived, model);
   layStrength(flow, source);
   layErection(flow, source, derived);
+  laySite(flow, source, derived);
+  laySurvey(flow, source);
   layAssumptions(flow, source);
   layCoverage(flow, source);
   layFromMemory(flow, source);

@@ -1,4 +1,6 @@
+import { positionOf, surveyState, type RecordEntry, type Scheme } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
+import { containersIn } from "../found-in-record.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 
@@ -154,14 +156,21 @@ function inspections({ scheme }: SetSource, { tag }: Derived): string[][] {
   ];
 }
 
-function deferred({ scheme }: SetSource): string[][] {
+function surveyedWords({ containers }: Scheme, entries: readonly RecordEntry[]): string {
+  const placed = containersIn(entries).filter((each) => surveyState(each) === "accepted");
+  const ids = new Set(placed.map((each) => positionOf(each)?.elementId));
+  const count = containers.filter(({ id }) => ids.has(id)).length;
+  return count === 0 ? "none is accepted yet" : `${count} of ${containers.length} units have an accepted container`;
+}
+
+function deferred({ scheme, record }: SetSource): string[][] {
   const unframed = scheme.openings
     .filter(({ framed, framing }) => framed && framing === undefined)
     .map((opening) => opening.tag);
   return [
     ["Shop drawings of welds, bolts and plates", "to be submitted"],
     ["Plan of lifting, cutting and temporary support", "to be submitted by whoever does them"],
-    ["Survey of each container", "none is laid into this revision unless a plate tare is shown"],
+    ["Survey of each container", surveyedWords(scheme, record.entries)],
     ...(unframed.length === 0 ? [] : [[`Sections of the framing of ${listed(unframed)}`, "to be stated"]]),
     ...(scheme.basis.soil.report === undefined ? [["Soil report", "none: the ground is presumptive"]] : []),
     ["Stairs, guards, roof decks, fire separation and weathering between units", "not in this set"],
