@@ -12,7 +12,7 @@ import {
   Scheme,
   surveyActs,
   surveyDepartures,
-  SurveyedContainer,
+  type SurveyedContainer,
   surveyOperations,
   surveyState,
   withdrawOperations,

@@ -63,4 +63,6 @@ export function siteWordSentence(word: SiteWord, nameOf: NameOf): string {
   return `On site, ${kind} ${of}: ${saidWords[word.says]}${word.text === null ? "." : `: ${word.text}`}`;
 }
 
-export const wordSaid = (says: SiteWord["says"]): string => saidWords[says];
+/** The same at the head of what a person says: "Is not there". */
+export const wordSaid = (says: SiteWord["says"]): string =>
+  `${saidWords[says].charAt(0).toUpperCase()}${saidWords[says].slice(1)}`;

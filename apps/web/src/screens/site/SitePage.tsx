@@ -57,10 +57,14 @@ export function SitePage() {
   );
 }
 
-function leadWords({ revision, by, items }: SiteNow): string {
+function leadWords({ revision, by, built, items }: SiteNow): string {
   if (revision === null)
     return "A revision is built from once the engineer has issued it for seal, or stamped it so that work goes on.";
   const closed = items.filter(({ waitsFor }) => waitsFor === null).length;
   const how = by === "issued for seal" ? "issued for seal" : "stamped by the engineer";
-  return `It is ${how}. ${closed} of ${items.length} items are closed. Each is closed by whoever has looked at it, with a photo.`;
+  const otherwise =
+    built === "not built as drawn"
+      ? " What was found of what stands otherwise is stale until it is made as drawn, drawn as it stands, or accepted by the engineer."
+      : "";
+  return `It is ${how}. ${closed} of ${items.length} items are closed. Each is closed by whoever has looked at it, with a photo.${otherwise}`;
 }

@@ -28,36 +28,39 @@ export function LimitsSection({ survey: { limits, setBy } }: { survey: SurveyNow
           ? "The usual limits: nobody has set others for this project. They are about fitness for transport, and passing them proves little for a building."
           : `Set for this project by ${setBy.author.name}, ${dayAndTimeOf(setBy.setAt)}.`}
       </p>
-      <PageScroll label="Table of limits">
-        <table>
-          <thead>
-            <tr className="caption">
-              <th scope="col">Part</th>
-              <th scope="col">What</th>
-              <th scope="col" className="figure">
-                Limit
-              </th>
-              <th scope="col">Source</th>
-            </tr>
-          </thead>
-          <tbody>
-            {limits.damage.map((limit) => (
-              <tr key={keyOf(limit)}>
-                <th scope="row">{limit.member}</th>
-                <td>{damageWords[limit.kind]}</td>
-                <td className="figure">{gaugeLength(limit.limitUm, units)}</td>
-                <td>{sourceWords(limit)}</td>
+      <details>
+        <summary>{limits.damage.length + 1} limits, each with its source</summary>
+        <PageScroll label="Table of limits">
+          <table>
+            <thead>
+              <tr className="caption">
+                <th scope="col">Part</th>
+                <th scope="col">What</th>
+                <th scope="col" className="figure">
+                  Limit
+                </th>
+                <th scope="col">Source</th>
               </tr>
-            ))}
-            <tr>
-              <th scope="row">every part</th>
-              <td>least thickness</td>
-              <td className="figure">{permille / 10} % of what is assumed</td>
-              <td>{sourceWords({ source, certainty })}</td>
-            </tr>
-          </tbody>
-        </table>
-      </PageScroll>
+            </thead>
+            <tbody>
+              {limits.damage.map((limit) => (
+                <tr key={keyOf(limit)}>
+                  <th scope="row">{limit.member}</th>
+                  <td>{damageWords[limit.kind]}</td>
+                  <td className="figure">{gaugeLength(limit.limitUm, units)}</td>
+                  <td>{sourceWords(limit)}</td>
+                </tr>
+              ))}
+              <tr>
+                <th scope="row">every part</th>
+                <td>least thickness</td>
+                <td className="figure">{permille / 10} % of what is assumed</td>
+                <td>{sourceWords({ source, certainty })}</td>
+              </tr>
+            </tbody>
+          </table>
+        </PageScroll>
+      </details>
       {whyNot(project, "judge-container") === undefined ? <LimitForm limits={limits} /> : null}
     </section>
   );
