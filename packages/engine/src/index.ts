@@ -175,7 +175,7 @@ export { governingFirst, loadFlow } from "./load-flow.ts";
 export type { FlowRequest, LoadFlow } from "./load-flow.ts";
 export type { PlacedStrand, RunForces } from "./flow/run-forces.ts";
 export type { Reaction, SolvedStretch } from "./flow/solved-path.ts";
-export { deflectionFactor } from "./flow/deflected-shape.ts";
+export { deflectionFactor, largestOf } from "./flow/deflected-shape.ts";
 export type { DeflectedShape, MovedLine } from "./flow/deflected-shape.ts";
 export type { Extreme, MemberForces, MemberPlace } from "./flow/member-forces.ts";
 export { remedies } from "./remedies.ts";

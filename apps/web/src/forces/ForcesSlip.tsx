@@ -1,8 +1,6 @@
-import { deflectionFactor, type RunForces } from "@cornerway/engine";
+import type { RunForces } from "@cornerway/engine";
 import { elementNames, figuresIn, inTags, runWords, type Scheme } from "@cornerway/schema";
 import { useMemo } from "react";
-import { drawnLargestMm } from "../drawing/stroke/Deflected.tsx";
-import { factorFigure } from "../drawing/stroke/factor-figure.ts";
 import { Slip } from "../sheet/Slip.tsx";
 import { useUnits } from "../units/use-units.ts";
 import { listOf } from "../wording/list-of.ts";
@@ -83,16 +81,18 @@ function OfRun({ forces, scheme, deflected, onDeflected }: OfRunProps) {
           : `Each strand carries about ${force(forces.shareKn)}.`}{" "}
         Screening, {forces.assumptions}.
       </p>
-      <label className="forces-deflected">
-        <input type="checkbox" checked={deflected} onChange={({ target }) => onDeflected(target.checked)} />
-        Deflected shape
-        {largest === null
-          ? null
-          : `: ${small(largest.mm)} at most, on ${nameOf(largest.ownerId)}, drawn ${factorFigure(
-              deflectionFactor(forces.deflected, drawnLargestMm),
-            )}`}
-      </label>
-      <Reactions reactions={forces.reactions} nameOf={nameOf} units={units} />
+      <details className="forces-more">
+        <summary>Deflected shape, reactions</summary>
+        <label className="forces-deflected">
+          <input type="checkbox" checked={deflected} onChange={({ target }) => onDeflected(target.checked)} />
+          <span>
+            Draw the deflected shape
+            {largest === null ? "" : `; at most ${small(largest.mm)}, on ${nameOf(largest.ownerId)}`}. Each side says
+            how much larger it is drawn.
+          </span>
+        </label>
+        <Reactions reactions={forces.reactions} nameOf={nameOf} units={units} />
+      </details>
     </>
   );
 }

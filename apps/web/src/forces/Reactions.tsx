@@ -13,9 +13,9 @@ export function Reactions({ reactions, nameOf, units }: ReactionsProps) {
   const { force } = figuresIn(units);
   const sums = sumsByPad(reactions);
   return (
-    <details className="forces-reactions">
-      <summary>The ground gives {force(sums.reduce((sum, { upKn }) => sum + upKn, 0))} in all</summary>
+    <div className="forces-reactions">
       <table>
+        <caption>The ground gives {force(sums.reduce((sum, { upKn }) => sum + upKn, 0))} in all</caption>
         <thead>
           <tr>
             <th scope="col">Pad</th>
@@ -33,6 +33,6 @@ export function Reactions({ reactions, nameOf, units }: ReactionsProps) {
           ))}
         </tbody>
       </table>
-    </details>
+    </div>
   );
 }

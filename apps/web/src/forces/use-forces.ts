@@ -32,7 +32,7 @@ export function useForces(scheme: Scheme, judged: StrengthReport | null, { force
   const [told, setTold] = useState<Forces | null>(null);
   const [chosen, choose] = useState<string | null>(null);
   const wanted = useMemo(
-    () => [...(chosen === null ? [] : [chosen]), ...(judged?.results ?? []).map(({ run }) => run)],
+    () => [...(chosen === null ? [] : [chosen]), ...governing(judged?.results ?? [])],
     [chosen, judged],
   );
   useEffect(() => {
@@ -55,3 +55,7 @@ export function useForces(scheme: Scheme, judged: StrengthReport | null, { force
   const asked = chosen === null || told?.run === chosen;
   return { told, stand: judged !== null && told?.scheme === scheme && asked, choose };
 }
+
+/** Runs that govern something, the fullest first. */
+const governing = (results: StrengthReport["results"]): string[] =>
+  results.filter(({ utilisation }) => utilisation !== null).map(({ run }) => run);

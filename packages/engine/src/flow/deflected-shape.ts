@@ -24,17 +24,22 @@ export function deflectedShape(model: BuildingModel, solved: SolvedRun): Deflect
     ...model.units.flatMap((unit) => linesOf(unit, solved.inside(unit.id))),
     ...freePosts(model, solved.frame.displacements),
   ];
+  return { lines, largest: largestOf(lines) };
+}
+
+/** What moves farthest; null where nothing moves. */
+export function largestOf(lines: readonly MovedLine[]): DeflectedShape["largest"] {
   let largest: DeflectedShape["largest"] = null;
   for (const { ownerId, points } of lines)
     for (const { at, movedMm } of points) {
       const mm = rounded(hypot(hypot(movedMm.xMm, movedMm.yMm), movedMm.zMm));
       if (mm > (largest?.mm ?? 0)) largest = { ownerId, at, mm };
     }
-  return { lines, largest };
+  return largest;
 }
 
 /** By how much movements are enlarged where the largest is drawn so long, and 1 where nothing moves. */
-export const deflectionFactor = ({ largest }: DeflectedShape, drawnMm: number): number =>
+export const deflectionFactor = ({ largest }: Pick<DeflectedShape, "largest">, drawnMm: number): number =>
   largest === null ? 1 : drawnMm / largest.mm;
 
 /** Outer members of a container; equal kinds on one line are one member. */

@@ -4,7 +4,7 @@ import type { Unrolled, WallPoint } from "./unrolled.ts";
 /** The centre line of a stroke is sampled at this pitch of the building, mm: 5 px where one metre is 50 px. */
 const STEP_MM = 100;
 /** Rounds of the 1-2-1 mean: what stands within about a strip of sheet is drawn into one line. */
-const ROUNDS = 14;
+const ROUNDS = 32;
 
 /**
  * A tube runs from point to point of the model; its streamline is the mean over the strips it passes. A point moves only
