@@ -33,7 +33,7 @@ describe("every screen", () => {
     await carriesCaution(page, "sign-in");
     await signIn(page, service.origin, "checker");
     const sheets = [1, 2, 3, 4, 5, 6, 7].map((sheet) => `/projects/${service.projectId}/sheet/${sheet}`);
-    const ofProject = ["settings", "cost-book", "premium", "survey", "site"].map(
+    const ofProject = ["settings", "cost-book", "premium", "alternatives", "survey", "site"].map(
       (page) => `/projects/${service.projectId}/${page}`,
     );
     const pages = ["/help", "/verification", ...ofProject];

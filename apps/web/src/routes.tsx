@@ -84,6 +84,12 @@ const premium = createRoute({
   component: lazyRouteComponent(() => import("./screens/premium/PremiumPage.tsx"), "PremiumPage"),
 });
 
+const options = createRoute({
+  getParentRoute: () => project,
+  path: "/alternatives",
+  component: lazyRouteComponent(() => import("./screens/options/OptionsPage.tsx"), "OptionsPage"),
+});
+
 const seal = createRoute({
   getParentRoute: () => project,
   path: "/seal",
@@ -121,7 +127,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
     ...[invitation, reader, first, newPassword, forgotten, account, startProject, people],
-    project.addChildren([landing, seal, permitSet, survey, site, settings, costBook, premium, sheet]),
+    project.addChildren([landing, seal, permitSet, survey, site, settings, costBook, premium, options, sheet]),
   ]),
   defaultPreload: false,
   defaultPendingComponent: () => <Ruled label="Fetching the sheet" />,

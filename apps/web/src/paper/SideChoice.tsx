@@ -1,7 +1,6 @@
 import type { Side } from "../drawing/contract.ts";
+import { sides } from "../drawing/sides.ts";
 import { PaperButton } from "./PaperButton.tsx";
-
-const sides: readonly Side[] = ["south", "east", "north", "west"];
 
 /** The four sides of the building beside the elevation's title: each turns to it. */
 export const SideChoice = ({

@@ -2,9 +2,8 @@ import { isometricPlace, storeysOf, type EyePlace, type SectionLine } from "@cor
 import type { Scheme } from "@cornerway/schema";
 import { useState } from "react";
 import type { Side } from "../drawing/contract.ts";
+import { sides } from "../drawing/sides.ts";
 import { orbited, orbitedByPx } from "./orbit.ts";
-
-const round: readonly Side[] = ["south", "east", "north", "west"];
 
 /** Where one looks from: the side of the elevation, the storey the plan is cut at, a unit laid open. */
 export function useEye(scheme: Scheme) {
@@ -21,7 +20,7 @@ export function useEye(scheme: Scheme) {
     storey,
     turnTo,
     /** Round the building: south, east, north, west. */
-    turn: (by: 1 | -1) => turnTo(round.at((round.indexOf(side) + by) % round.length) ?? side),
+    turn: (by: 1 | -1) => turnTo(sides.at((sides.indexOf(side) + by) % sides.length) ?? side),
     unfoldedId,
     /** One unit laid open on the whole field, or null for the building. */
     unfold,

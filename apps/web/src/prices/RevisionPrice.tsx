@@ -49,6 +49,9 @@ export function RevisionPrice({ priced, scheme, earlier }: RevisionPriceProps) {
         Counted over the same containers set corner over corner, uncut.{" "}
         <Link to="/projects/$projectId/premium" params={{ projectId: project.id }}>
           Line by line
+        </Link>{" "}
+        <Link to="/projects/$projectId/alternatives" params={{ projectId: project.id }}>
+          Alternatives
         </Link>
       </p>
     </>

@@ -32,6 +32,13 @@ export function PremiumPage() {
         <>
           <Link
             className="command command-quiet"
+            to="/projects/$projectId/alternatives"
+            params={{ projectId: project.id }}
+          >
+            Alternatives
+          </Link>
+          <Link
+            className="command command-quiet"
             to="/projects/$projectId/cost-book"
             params={{ projectId: project.id }}
           >
