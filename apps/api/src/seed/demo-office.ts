@@ -1,4 +1,4 @@
-import type { NewNote, Operation, Role, Scheme } from "@cornerway/schema";
+import type { NewNote, NewQuestion, Operation, Role, Scheme } from "@cornerway/schema";
 import { operationsBetween } from "@cornerway/schema";
 import { assessScheme } from "../assessment/assess-scheme.ts";
 import type { Outcome } from "../outcome.ts";
@@ -7,6 +7,8 @@ import { draw } from "../services/draw.ts";
 import { makeRequest } from "../services/make-request.ts";
 import { openProject } from "../services/open-project.ts";
 import type { Part } from "../services/part.ts";
+import { answerQuestion } from "../services/questions/answer-question.ts";
+import { askQuestion } from "../services/questions/ask-question.ts";
 import { pressStamp } from "../services/press-stamp.ts";
 import { readDraft } from "../services/read-draft.ts";
 import { recordAssessment } from "../services/record-assessment.ts";
@@ -71,6 +73,23 @@ export class DemoOffice {
     const id = this.#id();
     must(await writeNote(this.#database, this.#part(role), { markId: null, answers: null, ...note, id }));
     return id;
+  }
+
+  /** Someone asks the engineer. Returns the id of the question. */
+  async question(role: Role, asked: Omit<NewQuestion, "id">): Promise<string> {
+    const id = this.#id();
+    must(await askQuestion(this.#database, this.#part(role), { ...asked, id }));
+    return id;
+  }
+
+  /** The engineer answers on an assessed revision, with one condition that the architect owes. */
+  async answer(questionId: string, revision: string, { text, condition }: { text: string; condition: string }) {
+    const { contentDigest, resultDigest } = await this.#revision(revision);
+    if (resultDigest === null) throw new Error(`revision ${revision} of the demo is not assessed`);
+    const conditions = [{ id: this.#id(), text: condition, owedBy: "architect" as const }];
+    const answer = { kind: "with conditions" as const, text, conditions };
+    const body = { id: this.#id(), revision, contentDigest, resultDigest, answer };
+    must(await answerQuestion(this.#database, this.#part("engineer"), questionId, body));
   }
 
   async settle(role: Role, noteId: string): Promise<void> {

@@ -3,7 +3,7 @@ import type { DemoOffice } from "./demo-office.ts";
 
 /**
  * Three revisions: A without the lookout and with a door too wide, narrowed as asked; B with the lookout T1, set back in a
- * request that is declined, stamped to revise, so it is assessed here; C with one window more. A and C are assessed by the first worker. The draft is C.
+ * request that is declined, stamped to revise, so it is assessed here; C with one window more. One question is answered with a condition, one is open. A and C are assessed by the first worker. The draft is C.
  */
 export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<void> {
   const withLookout = without(scheme, { openings: ["w9"] });
@@ -36,6 +36,15 @@ export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<
     ...{ elementId: "t1", revision: "B" },
     text: "As drawn it goes over by 1.20 m. Either two posts under its south end, each with a pad, or set it back.",
   });
+  const door = await office.question("architect", {
+    ...{ elementId: "d3", view: "south elevation", revision: "B", neededBy: "2027-01-15" },
+    wanted: "May D3 stay 1.90 m wide once T1 stands above it?",
+    mayGive: "It may come down to 1.60 m.",
+  });
+  await office.answer(door, "B", {
+    text: "It may, as long as its frame carries what comes down beside it.",
+    condition: "The jambs of D3 run from rail to rail, welded at both ends.",
+  });
   const setBack = await office.ask("B", "Set T1 back by 2.40 m: it then stands by its own weight.", [
     { kind: "container.move", id: "t1", ...movedNorth(scheme, "t1", 2_400_000) },
   ]);
@@ -44,6 +53,11 @@ export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<
 
   await office.drawTo(scheme);
   await office.send("W9 is new, for the workshop. T1 stays where it was: where may the posts come?");
+  await office.question("owner", {
+    ...{ elementId: "t1", view: "south elevation", revision: "C", neededBy: "2027-01-29" },
+    wanted: "What does the lookout need to stay where it is?",
+    mayGive: "W9 may go. The lookout may not.",
+  });
 }
 
 /** A scheme without some of its units and openings, and without what lies on the units. */

@@ -7,6 +7,8 @@ import { freshDatabase, type FreshDatabase } from "../../../../tests/support/fre
 import { demoPeople } from "../../src/seed/demo-people.ts";
 import { demoProjectId, demoProjects } from "../../src/seed/demo-projects.ts";
 import { seedDemo } from "../../src/seed/seed-demo.ts";
+import { readConditions } from "../../src/services/conditions/read-conditions.ts";
+import { readQuestions } from "../../src/services/questions/read-questions.ts";
 import { readProject } from "../../src/services/read-project.ts";
 import { readDraft } from "../../src/services/read-draft.ts";
 import { checkPassword } from "../../src/services/sign-in.ts";
@@ -62,6 +64,16 @@ it("it has notes, a request taken in, one declined, and a stamp that sends revis
   expect(stamps.map(({ revision, disposition }) => [revision, disposition])).toEqual([["B", "Revise and resubmit"]]);
 });
 
+it("it has a question answered with a condition that is open, and one that waits for the engineer", async () => {
+  const of = { projectId: demoProjectId, roles: ["owner" as const] };
+  const questions = await readQuestions(owner.connection, of);
+  expect(questions.map(({ elementId, state, owedBy }) => [elementId, state, owedBy])).toEqual([
+    ["d3", expect.stringMatching(/^(answered|stale)$/), expect.any(String)],
+    ["t1", "asked", "engineer"],
+  ]);
+  expect((await readConditions(owner.connection, of)).map(({ state }) => state)).toEqual(["open"]);
+});
+
 it("what the engineer's declined request says of T1 is so: set back by 2.40 m it does not tip over", async () => {
   const { scheme } = await readDraft(owner.connection, demoProjectId);
   const tips = (containers: typeof scheme.containers) =>
@@ -103,7 +115,7 @@ it("erased and made again it starts at entry 1, and the triggers are on", async 
   await eraseProject(owner.connection, demoProjectId);
   await seedDemo(owner);
   // Opened, five parts; A: drawn, sent, note, request, drawn, taken in, note, settled; B: drawn, sent, assessed, two
-  // notes, request, stamp, declined; C: drawn, sent, both not yet assessed: 6 + 8 + 8 + 2.
-  expect(await project()).toMatchObject({ revision: "C", last: 24 });
+  // notes, question, answer, request, stamp, declined; C: drawn, sent, question, both not yet assessed: 6 + 8 + 10 + 3.
+  expect(await project()).toMatchObject({ revision: "C", last: 27 });
   await expect(owner.connection.recordEntry.deleteMany()).rejects.toThrow("CW001");
 }, 120_000);
