@@ -9,7 +9,7 @@ import { updatedState } from "./updated-state.ts";
 /** The ways from one state of the bearings to another. */
 export interface BearingStates {
   /** Through a factorised state; null where that does not serve. */
-  readonly updated: (from: Prepared, state: ContactState) => Prepared | null;
+  readonly updated: (from: Prepared, state: ContactState) => Preparation | null;
   /** By a factorisation of its own. */
   readonly factorised: (state: ContactState) => Preparation;
   /** What a state does when some of its bearings are held open. */
@@ -27,7 +27,7 @@ export function bearingStates(
   memory = new FactorMemory(),
   respond: (from: Prepared) => Responses = responsesOf,
 ): BearingStates {
-  const updated = new Latest<Prepared | null>(STATES_KEPT);
+  const updated = new Latest<Preparation | null>(STATES_KEPT);
   const opened = new Latest<OpenedBearings>(STATES_KEPT);
   const standing = new Latest<Preparation>(FACTORS_KEPT);
   const falling = new Latest<Preparation>(STATES_KEPT);
@@ -38,7 +38,8 @@ export function bearingStates(
     return known;
   };
   return {
-    updated: (from, state) => updated.take(`${keyOf(from.state)} ${keyOf(state)}`, () => updatedState(from, state)),
+    updated: (from, state) =>
+      updated.take(`${keyOf(from.state)} ${keyOf(state)}`, () => updatedState(from, state, responses(from))),
     factorised: (state) => {
       const key = keyOf(state);
       const known = falling.find(key) ?? standing.find(key);

@@ -61,11 +61,18 @@ function* settle(load: LoadVector, closed: Standing, states: BearingStates, held
       return yield* confirm(factorised, load, { open, lost }, states, held, rounds);
     const without: ContactState = { open: new Uint8Array(lost.length), lost: nowLost };
     const updated = states.updated(factorised.prepared, without);
-    if (updated?.update) {
+    if (updated?.stable === false) return { settled: false, movement: drivenMovement(updated.movements, load), rounds };
+    if (updated?.prepared.update) {
       const responses = states.responses(factorised.prepared);
-      const { update } = updated;
-      const pressures = superposedPressures(update, factorised.result, load, pressed.pressures, responses);
-      base = { prepared: updated, pressures };
+      const { prepared } = updated;
+      const pressures = superposedPressures(
+        updated.prepared.update,
+        factorised.result,
+        load,
+        pressed.pressures,
+        responses,
+      );
+      base = { prepared, pressures };
     } else {
       const solved = yield* solveAfresh(load, without, states);
       if (!solved.stable) return { settled: false, movement: drivenMovement(solved.movements, load), rounds };
@@ -147,10 +154,12 @@ function* solveState(
 ): Course<SolvedState> {
   if (sameState(from.prepared.state, state)) return { stable: true, ...from };
   const updated = states.updated(from.prepared, state);
-  if (updated?.update) {
-    const near = superposed(updated.update, from.result, load, states.responses(from.prepared));
-    const result = yield { prepared: updated, load, near };
-    if (isBalanced(updated, result, load)) return { stable: true, prepared: updated, result };
+  if (updated?.stable === false) return updated;
+  if (updated?.prepared.update) {
+    const { prepared } = updated;
+    const near = superposed(updated.prepared.update, from.result, load, states.responses(from.prepared));
+    const result = yield { prepared, load, near };
+    if (isBalanced(prepared, result, load)) return { stable: true, prepared, result };
   }
   return yield* solveAfresh(load, state, states);
 }

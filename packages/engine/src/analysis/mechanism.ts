@@ -16,7 +16,7 @@ export function looseMovements(prepared: Factorised, trusted: ReadonlySet<number
   return prepared.factor.loose.flatMap((equation) => {
     const movement = heldMovement(prepared, equation);
     // a pivot that was trusted once and still is not above zero has been lost in rounding: the same as a mechanism
-    return trusted.has(equation) || resistsNothing(prepared, movement) ? [movement] : [];
+    return trusted.has(equation) || resistsNothing(prepared.elements, movement) ? [movement] : [];
   });
 }
 
@@ -58,7 +58,8 @@ function valueAt(movement: Float64Array, equationOf: Int32Array, equation: numbe
   return movement[equationOf.indexOf(equation)] ?? 0;
 }
 
-function resistsNothing({ elements }: Factorised, movement: Float64Array): boolean {
+/** Whether the strain energy of a movement is within rounding of the terms it is the sum of. */
+export function resistsNothing(elements: readonly Element[], movement: Float64Array): boolean {
   const answered = new Float64Array(movement.length);
   const sizes = new Float64Array(movement.length);
   for (const element of elements) {

@@ -1,39 +1,44 @@
 import { eliminateDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
+import { lostHold } from "./lost-hold.ts";
+import type { Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
+import { responsesOf, type Responses } from "./responses.ts";
 import { stateDifference } from "./state-difference.ts";
 import { actingElements, heldFreedoms, type ContactState } from "./system.ts";
 
 /**
  * The system in another state of its bearings, through the factorisation of the state at hand: few springs and held freedoms
- * are different, and each is one further unknown. Null where that is not to be trusted (something may move freely), not
- * possible (a joint whose idle direction is touched) or not worth it: then the state must be factorised.
+ * are different, and each is one further unknown. Where one movement alone is resisted no longer, that movement. Null where
+ * neither is to be trusted, not possible (a joint whose idle direction is touched) or not worth it: then the state must be
+ * factorised. `responses` are those of the factorised state.
  */
-export function updatedState(base: Prepared, state: ContactState): Prepared | null {
+export function updatedState(
+  base: Prepared,
+  state: ContactState,
+  responses: Responses = responsesOf(base.update?.from ?? base),
+): Preparation | null {
   const from = base.update?.from ?? base;
   const { system, factor, idle, further } = from;
   const unknowns = unknownsBetween(from, state);
   if (unknowns.length * unknowns.length > MOST_WORK * factor.tree.equations) return null;
   if (unknowns.some((unknown) => freedomsOf(unknown).some((freedom) => isOrTouchesIdle(from, freedom)))) return null;
   const { corner, scale } = further.corner(unknowns);
-  if (!eliminateDense(corner, unknowns.length, unknowns.length, scale)) return null;
+  const stiffeners = from.elements.slice(actingElements(system, from.state).length);
+  const elements = [...actingElements(system, state), ...stiffeners];
+  const held = heldFreedoms(system, state);
+  if (!eliminateDense(corner, unknowns.length, unknowns.length, scale)) {
+    const movement = lostHold(from, unknowns, { elements, held }, responses);
+    return movement && { stable: false, movements: [movement] };
+  }
   const equationOf = from.equationOf.slice();
   unknowns.forEach((unknown, n) => {
     if (unknown.kind === "freed") equationOf[unknown.freedom] = factor.tree.equations + n;
     if (unknown.kind === "held") equationOf[unknown.freedom] = -1;
   });
-  const stiffeners = from.elements.slice(actingElements(system, from.state).length);
-  return {
-    system,
-    state,
-    elements: [...actingElements(system, state), ...stiffeners],
-    held: heldFreedoms(system, state),
-    equationOf,
-    factor,
-    update: { from, unknowns, border: { columns: further.reduced(unknowns), inverse: further.inverse, corner } },
-    idle,
-    further,
-  };
+  const border = { columns: further.reduced(unknowns), inverse: further.inverse, corner };
+  const update = { from, unknowns, border };
+  return { stable: true, prepared: { system, state, elements, held, equationOf, factor, update, idle, further } };
 }
 
 /** Beyond this many products of columns per equation a factorisation costs less (measured). */
