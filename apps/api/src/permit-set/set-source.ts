@@ -5,6 +5,7 @@ import type {
   PlanCheckComment,
   RecordEntry,
   Scheme,
+  SignedHead,
   StrengthProof,
   UnitSystem,
 } from "@cornerway/schema";
@@ -33,7 +34,14 @@ export type SetSource = {
   resultDigest: Digest;
   /** What stands behind verdicts of strength; null where strength was not run. */
   proof: StrengthProof | null;
-  record: { number: number; at: string; head: Digest; entries: readonly RecordEntry[] };
+  record: {
+    number: number;
+    at: string;
+    head: Digest;
+    entries: readonly RecordEntry[];
+    /** The head as it is signed for the time of its entry; null where the service signs nothing. */
+    signed: SignedHead | null;
+  };
   /** Comments of the authority answered with this set, in the order they came. */
   comments: readonly PlanCheckComment[];
   /** The engineer's act that takes PRELIMINARY off; null until then. */

@@ -30,6 +30,14 @@ export async function readSigner(db: Connection, secretsKey: string): Promise<Si
   return signerOf(await readKeys(db), secretsKey);
 }
 
+/** The key that signed at a time, the first one before any did; null where it cannot be opened any more. */
+export async function readKeyAt(db: Connection, secretsKey: string, at: string): Promise<SigningKey | null> {
+  if ((await readKeys(db)).length === 0) await readSigner(db, secretsKey);
+  const kept = await readKeys(db);
+  const then = kept.findLast(({ stated }) => stated.since <= at) ?? kept[0];
+  return then !== undefined && canOpen(then, secretsKey) ? opened(then, secretsKey) : null;
+}
+
 /** Has a new key take the place of the one that signs, which signs it as its last act. Earlier ones stay listed. */
 export async function rotateKey(db: Connection, secretsKey: string): Promise<void> {
   await readSigner(db, secretsKey);

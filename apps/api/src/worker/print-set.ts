@@ -27,12 +27,12 @@ export const printSet: Task = {
   },
 };
 
-async function print(key: SetKey, { database, signal }: TaskContext): Promise<void> {
+async function print(key: SetKey, { database, config, signal }: TaskContext): Promise<void> {
   const { connection } = database;
   const found = await findSet(connection, key);
   if (found === null || found.run.state !== "waiting") return;
   const { letter, units, upTo } = found.run;
-  const source = await gatherSource(connection, { projectId: key.projectId, letter, units, upTo });
+  const source = await gatherSource(connection, { projectId: key.projectId, letter, units, upTo }, config.secretsKey);
   if (source === null) {
     await answerSet(connection, key, { state: "failed", why: `revision ${letter} has no assessment that can be read` });
     return;

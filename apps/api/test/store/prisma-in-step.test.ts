@@ -56,6 +56,12 @@ const fields: Record<string, Record<string, string>> = {
   AssessmentReport: Prisma.AssessmentReportScalarFieldEnum,
   AssessmentWorking: Prisma.AssessmentWorkingScalarFieldEnum,
   Worker: Prisma.WorkerScalarFieldEnum,
+  NoticeMark: Prisma.NoticeMarkScalarFieldEnum,
+  NoticeSetting: Prisma.NoticeSettingScalarFieldEnum,
+  OptionSet: Prisma.OptionSetScalarFieldEnum,
+  KeptOption: Prisma.KeptOptionScalarFieldEnum,
+  OptionAnswer: Prisma.OptionAnswerScalarFieldEnum,
+  OptionPick: Prisma.OptionPickScalarFieldEnum,
 };
 
 it("the models are those of the schema, each a table of the migrations, and there is no other table but the migrations' own", async () => {

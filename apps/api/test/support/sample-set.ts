@@ -63,7 +63,10 @@ export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?:
     assessment,
     resultDigest: resultDigest(content, assessment, proof ?? undefined),
     proof,
-    record: { number: 9, at, head: digestOf(["head", 9]), entries: [{ ...entry(3), kind: sent.kind, payload: sent }] },
+    record: {
+      ...{ number: 9, at, head: digestOf(["head", 9]), signed: null },
+      entries: [{ ...entry(3), kind: sent.kind, payload: sent }],
+    },
     comments: [],
     issuedForSeal: null,
     verification: verificationSummary(),

@@ -1,4 +1,5 @@
 import type { SetSource } from "../set-source.ts";
+import { headWords } from "../head-words.ts";
 import { statusLine } from "../status.ts";
 import { pt, type Block, type Ink } from "./ink.ts";
 import { paperSizes, type Page } from "./page.ts";
@@ -184,6 +185,9 @@ function calculationFrame(source: SetSource, subject: string, width: number, hei
         ),
         text(left, foot + 21, "page", { size: 7, tone: "graphite" }),
         text(left, foot + 30, "set", { size: 7, tone: "graphite" }),
+        text(width - right, foot + 30, `record to entry ${source.record.number}, ${headWords(source, 16)}`, {
+          ...{ size: 7, tone: "graphite", anchor: "end" },
+        }),
         { kind: "digest", of: "page", x: pt(left + 22), y: pt(foot + 21), size: 7, perLine: 16 },
         { kind: "digest", of: "set", x: pt(left + 22), y: pt(foot + 30), size: 7, perLine: 16 },
       ],

@@ -1,5 +1,6 @@
 import { cautionLine } from "@cornerway/schema";
 import type { SetSource } from "../set-source.ts";
+import { headWords } from "../head-words.ts";
 import { statusLine } from "../status.ts";
 import { pt, type Block, type Ink } from "./ink.ts";
 import { paperSizes, type Page } from "./page.ts";
@@ -126,6 +127,7 @@ function titleBlock(source: SetSource, spec: SheetSpec, { border }: SheetRoom): 
         text(x + 100, cells + 50, spec.scale ?? "none", { size: 9.5 }),
         caption(x + 100, cells + 62, "Record to entry"),
         text(x + 164, cells + 62, String(source.record.number), { size: 8 }),
+        text(x + 100, cells + 72, headWords(source, 8), { size: 7, tone: "graphite" }),
         caption(x + 222, cells + 12, "Page"),
       ],
     },

@@ -14,7 +14,7 @@ const rowHeight = 27;
 /** The record up to the head the set is printed from, as a reader may see it; printing is the entry after, outside it. */
 export function recordSheets(source: SetSource): Sheet[] {
   const { field } = sheetRoom(source);
-  const perSheet = Math.floor((field.height - 130) / rowHeight);
+  const perSheet = Math.floor((field.height - 172) / rowHeight);
   const { entries } = source.record;
   const count = Math.max(1, Math.ceil(entries.length / perSheet));
   return Array.from({ length: count }, (_, at) => {
@@ -135,6 +135,24 @@ function headBlock({ record }: SetSource, { x, y }: { x: number; y: number }): B
         text(x, y + 26, groups(record.head, 0, 16), { face: "digest", size: 9 }),
       ],
     },
+    { role: "P", inks: signatureInks(record.signed, { x, y: y + 32 }) },
+  ];
+}
+
+/** All that is needed to check the signature with any program for RFC 8032. */
+function signatureInks(signed: SetSource["record"]["signed"], { x, y }: { x: number; y: number }): Ink[] {
+  if (signed === null)
+    return [text(x, y + 10, "Not signed: this service signs no heads.", { size: 8, tone: "graphite" })];
+  const { fingerprint, signature, time } = signed;
+  return [
+    caption(x, y + 10, "Signed, Ed25519 by RFC 8032, by the key of this SHA-256; for the time of the entry"),
+    text(x, y + 22, groups(fingerprint, 0, 16), { face: "digest", size: 8 }),
+    text(x, y + 33, signature.slice(0, 43), { face: "digest", size: 8 }),
+    text(x, y + 43, signature.slice(43), { face: "digest", size: 8 }),
+    text(x, y + 53, `over {head, number, project, time ${time}, what: record head}, RFC 8785`, {
+      size: 7,
+      tone: "graphite",
+    }),
   ];
 }
 
@@ -151,7 +169,7 @@ function columnItems(source: SetSource) {
     ),
     heading("To check this copy"),
     prose(
-      "Take the record's bundle and run “cornerway verify bundle.json” with the head printed here. It works without the service and without a database.",
+      "Take the record's bundle and run “cornerway verify bundle.json” with the head printed here (--head number:head) and the fingerprint of the key (--key). It works without the service and without a database.",
     ),
     heading("What the record holds"),
     fact("Entries", `${record.number}, to ${day(record.at)}${first === undefined ? "" : `, from ${day(first.at)}`}`),

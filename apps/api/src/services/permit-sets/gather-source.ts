@@ -1,4 +1,14 @@
-import { mayReadEntry, recordKinds, type RecordEntry, type RecordKind, type Revision } from "@cornerway/schema";
+import {
+  mayReadEntry,
+  recordKinds,
+  type RecordEntry,
+  type RecordKind,
+  type Revision,
+  type Digest,
+  type SignedHead,
+} from "@cornerway/schema";
+import { signHead } from "../../record/sign-head.ts";
+import { readKeyAt } from "../../record/signing-key.ts";
 import { verificationSummary } from "../../permit-set/verification-summary.ts";
 import type { SetSource } from "../../permit-set/set-source.ts";
 import { readLatestRun } from "../../store/assessment-rows.ts";
@@ -23,7 +33,11 @@ const mostEntries = 100_000;
  * All that the set of a revision is printed from, by the record up to one head; null where the revision has no
  * assessment that can be read. Who has which part, and the comments, are those of that head.
  */
-export async function gatherSource(db: Connection, which: WhichSet): Promise<SetSource | null> {
+export async function gatherSource(
+  db: Connection,
+  which: WhichSet,
+  secretsKey: string | undefined,
+): Promise<SetSource | null> {
   const { projectId, letter, units, upTo } = which;
   const revision = await readRevision(db, projectId, letter);
   if (revision === null || revision.result === null || revision.resultDigest === null) return null;
@@ -34,6 +48,7 @@ export async function gatherSource(db: Connection, which: WhichSet): Promise<Set
   const kinds = recordKinds.filter((kind: RecordKind) => mayReadEntry(["reader"], kind));
   const all = await readEntries(db, projectId, { after: 0, limit: mostEntries, kinds });
   const entries = all.filter(({ number }) => number <= upTo);
+  const head = await readHead(db, projectId, upTo);
   const summaries = await readRevisionSummaries(db, projectId, { before: undefined, limit: mostRevisions });
   const oldestFirst = summaries.toReversed();
   const upToThis = oldestFirst.slice(0, oldestFirst.findIndex((each) => each.letter === letter) + 1);
@@ -52,11 +67,24 @@ export async function gatherSource(db: Connection, which: WhichSet): Promise<Set
     assessment: revision.result,
     resultDigest: revision.resultDigest,
     proof: report === null ? null : { report, workings: await readWorkings(db, key) },
-    record: { ...(await readHead(db, projectId, upTo)), entries },
+    record: { ...head, entries, signed: await headSignedThen(db, { ...head, project: projectId }, secretsKey) },
     comments: await readCommentsUpTo(db, projectId, upTo),
     issuedForSeal: sealIssueOf(entries, revision),
     verification: verificationSummary(),
   };
+}
+
+/**
+ * The head signed by the key that was in force when its entry was written, for that time: printed again, it is the same
+ * to the last byte.
+ */
+async function headSignedThen(
+  db: Connection,
+  { project, number, head, at: time }: { project: string; number: number; head: Digest; at: string },
+  secretsKey: string | undefined,
+): Promise<SignedHead | null> {
+  const key = secretsKey === undefined ? null : await readKeyAt(db, secretsKey, time);
+  return key === null ? null : signHead({ project, number, head, time }, key);
 }
 
 /** The engineer's issue for seal of this very content and result; a sealed print says so, and never before. */
