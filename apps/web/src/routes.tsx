@@ -43,6 +43,12 @@ const forgotten = createRoute({
   component: lazyRouteComponent(() => import("./screens/forgotten/ForgottenPage.tsx"), "ForgottenPage"),
 });
 
+const notices = createRoute({
+  getParentRoute: () => root,
+  path: "/notices",
+  component: lazyRouteComponent(() => import("./screens/notices/NoticesPage.tsx"), "NoticesPage"),
+});
+
 const account = createRoute({
   getParentRoute: () => root,
   path: "/account",
@@ -126,7 +132,7 @@ const sheet = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([
     ...[desk, help, verification],
-    ...[invitation, reader, first, newPassword, forgotten, account, startProject, people],
+    ...[invitation, reader, first, newPassword, forgotten, account, notices, startProject, people],
     project.addChildren([landing, seal, permitSet, survey, site, settings, costBook, premium, options, sheet]),
   ]),
   defaultPreload: false,

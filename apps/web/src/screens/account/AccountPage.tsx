@@ -4,6 +4,7 @@ import { Trouble } from "../../controls/Trouble.tsx";
 import { useAccount } from "../../data/account.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { LicenceForm } from "./LicenceForm.tsx";
+import { NoticeForm } from "./NoticeForm.tsx";
 import { NameForm } from "./NameForm.tsx";
 import { PasswordForm } from "./PasswordForm.tsx";
 import { SignedInPlaces } from "./SignedInPlaces.tsx";
@@ -33,6 +34,7 @@ export function AccountPage() {
         <NameForm key={person.name} name={person.name} />
         <PasswordForm person={person} />
         <LicenceForm key={licence?.number ?? "none"} licence={licence} />
+        <NoticeForm />
         <StampWordingForm key={JSON.stringify(stampWording)} wording={stampWording} />
       </div>
       <SignedInPlaces />

@@ -3,6 +3,7 @@ import { Link, useNavigate } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
+import { useNotices } from "../../data/notice.ts";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
 import { stepForMe } from "../../wording/whose-turn.ts";
@@ -21,6 +22,8 @@ export function Desk() {
   const projects = useProjects();
   const session = useSession();
   const administrator = session.data?.person.administrator ?? false;
+  const hasAccount = session.data?.person.byLink !== true;
+  const unseen = useNotices(hasAccount).data?.unseen ?? 0;
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
   const openStep = (project: ProjectSummary) =>
@@ -46,10 +49,15 @@ export function Desk() {
             <Link className="command command-quiet" to="/help">
               How to read the sheets
             </Link>
-            {session.data?.person.byLink !== true && (
-              <Link className="command command-quiet" to="/account">
-                Your account
-              </Link>
+            {hasAccount && (
+              <>
+                <Link className="command command-quiet" to="/notices">
+                  {newWords(unseen)}
+                </Link>
+                <Link className="command command-quiet" to="/account">
+                  Your account
+                </Link>
+              </>
             )}
             <SignOut />
           </nav>
@@ -77,5 +85,7 @@ export function Desk() {
 const counts = ["Nothing waits", "One thing waits", "Two things wait", "Three things wait", "Four things wait"];
 
 const greeting = (count: number, name: string) => `${counts[count] ?? `${count} things wait`} for you, ${name}.`;
+
+const newWords = (unseen: number) => (unseen === 0 ? "What is new" : `What is new: ${unseen}`);
 
 const firstName = (name: string) => name.split(" ")[0] ?? name;

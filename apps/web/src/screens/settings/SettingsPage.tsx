@@ -7,6 +7,7 @@ import { useRevision } from "../../data/revision.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { UnitsField } from "../../units/UnitsField.tsx";
+import { KeepSection } from "./KeepSection.tsx";
 import { ProjectWords } from "./ProjectWords.tsx";
 import { SiteForm } from "./SiteForm.tsx";
 import "./settings.css";
@@ -56,6 +57,7 @@ export function SettingsPage() {
           <h2 className="caption">The project</h2>
           <ProjectWords project={project} />
         </section>
+        <KeepSection project={project} newest={project.revision} />
         <section className="settings-basis">
           <h2 className="caption">Design basis</h2>
           {draft === null ? (
