@@ -1,7 +1,8 @@
-import { changesOnElevation } from "@cornerway/engine";
+import { changesOnElevation, elevationModel } from "@cornerway/engine";
 import { compareSchemes, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { cloudMarks, deltaBox } from "../../src/drawing/compare/cloud-marks.ts";
+import { groundChange, northChange, siteId } from "../../src/drawing/compare/site-places.ts";
 import { sharedArea } from "../../src/drawing/label/place-labels.ts";
 import { layViews } from "../../src/paper/lay-views.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
@@ -63,5 +64,28 @@ describe("cloudMarks(placed, numberOf, view, lettered)", () => {
   it("are none where nothing changed", () => {
     const placed = changesOnElevation(compareSchemes(demoScheme, demoScheme).elements, demoScheme, demoScheme, "south");
     expect(cloudMarks(placed, new Map(), { originXPx: 0, originYPx: 0, pxPerM: 50 }, [])).toEqual([]);
+  });
+});
+
+describe("clouds of the site", () => {
+  const site = { before: demoScheme.site, after: { ...demoScheme.site, groundZUm: -300_000, northMdeg: 30_000 } };
+  const after = { ...demoScheme, site: site.after };
+  const { elevation, plan } = layViews({ widthPx: 930, heightPx: 868 }, after, "south", 0);
+
+  it("stand along the ground where its level changed, and round the north arrow where north was turned", () => {
+    const ground = groundChange(site, elevationModel(after, "south"));
+    const [strip] = cloudMarks(ground, new Map([[siteId, 4]]), elevation.transform, []);
+    expect(strip?.numbers).toEqual([4]);
+    expect(strip?.wash?.yPx).toBeCloseTo(elevation.transform.originYPx + 0.3 * elevation.transform.pxPerM, 6);
+    const [north] = cloudMarks(northChange(site, after, 0, plan.transform), new Map(), plan.transform, []);
+    expect(north?.wash?.widthPx).toBeCloseTo(28, 6);
+  });
+
+  it("are none where the site is the same, or only its code edition is another", () => {
+    const edition = { before: demoScheme.site, after: { ...demoScheme.site, edition: "IBC 2024" as const } };
+    for (const pair of [null, edition]) {
+      expect(groundChange(pair, elevationModel(demoScheme, "south"))).toEqual([]);
+      expect(northChange(pair, demoScheme, 0, plan.transform)).toEqual([]);
+    }
   });
 });

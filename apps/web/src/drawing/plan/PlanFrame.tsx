@@ -1,13 +1,13 @@
 import { useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
-import { placeContainer, solidCorners, gridOf, type GridLine } from "@cornerway/engine";
+import { gridOf, type GridLine } from "@cornerway/engine";
 import { ink } from "../../look/ink.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
 import type { PlanViewProps } from "../contract.ts";
-import { seenOnPlan } from "./seen-on-plan.ts";
-import { toScreen, project, type ViewTransform } from "../view-transform.ts";
+import type { ViewTransform } from "../view-transform.ts";
+import { northPlace, planOutline } from "./north-place.ts";
 
 /** Px the grid runs past the building, and from there to its circles. */
 const pastPx = 12;
@@ -30,14 +30,10 @@ export function PlanFrame({
   seenFrom?: PlanViewProps["seenFrom"];
 }) {
   const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
-  const corners = seenOnPlan(scheme, storey)
-    .containers.flatMap((container) => solidCorners(placeContainer(container)))
-    .map((corner) => toScreen(view, project("plan", corner)));
-  if (corners.length === 0) return null;
-  const left = Math.min(...corners.map(({ xPx }) => xPx));
-  const right = Math.max(...corners.map(({ xPx }) => xPx));
-  const top = Math.min(...corners.map(({ yPx }) => yPx));
-  const foot = Math.max(...corners.map(({ yPx }) => yPx));
+  const outline = planOutline(scheme, storey, view);
+  if (outline === null) return null;
+  const { left, right, top, bottom: foot } = outline;
+  const north = northPlace(outline);
   return (
     <g aria-hidden="true">
       <GridLines
@@ -54,7 +50,7 @@ export function PlanFrame({
         bubblePx={Math.max(left - pastPx - radiusPx - 10, seenFrom.leftPx + keptInPx)}
         toPx={right + pastPx}
       />
-      <NorthArrow xPx={right + 40} yPx={top + 12} turnDeg={-scheme.site.northMdeg / 1000} />
+      <NorthArrow {...north} turnDeg={-scheme.site.northMdeg / 1000} />
     </g>
   );
 }

@@ -23,9 +23,9 @@ import { ChangeTable } from "./ChangeTable.tsx";
 import { compareKeyLines, useBHeld } from "./compare-keys.ts";
 import { CompareMargin } from "./CompareMargin.tsx";
 import { ComparePaper } from "./ComparePaper.tsx";
-import { findView } from "./find-view.ts";
 import { ScaleSlider } from "./ScaleSlider.tsx";
 import { useClouds } from "./use-clouds.ts";
+import { useChosenLine } from "./use-chosen-line.ts";
 import { useCompared } from "./use-compared.ts";
 import { WholeTable } from "./WholeTable.tsx";
 import "./compare.css";
@@ -52,13 +52,20 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
     [field, laidBy, eye.side, eye.storey],
   );
   const { numbered, marks } = useClouds({
-    ...{ changes: compared.comparison.elements, lines: compared.lines, schemes, revisionLetters: all, views, field },
+    ...{
+      changes: compared.comparison.elements,
+      site: compared.comparison.site,
+      lines: compared.lines,
+      schemes,
+      revisionLetters: all,
+      views,
+      field,
+    },
     ...{ side: eye.side, storey: eye.storey },
   });
   const [share, setShare] = useState(1);
   const seenShare = useBHeld() ? 0 : share;
   const [chosenId, choose] = useState<string | null>(null);
-  const [lineId, chooseLine] = useState<string | null>(null);
   const [asTable, showTable] = useState(false);
   const [keysShown, showKeys] = useState(false);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
@@ -66,31 +73,17 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
   const lettered = useLettered(overlay, marks);
   useLookingPresence(4, chosenId);
 
-  const chosen = numbered.find(({ line }) => lineId !== null && line.ids.includes(lineId)) ?? null;
-  const show = (number: number) => {
-    const next = numbered.find((each) => each.number === number);
-    if (next === undefined) return;
-    chooseLine(next.line.ids[0] ?? null);
-    if (next.anchor !== null) return;
-    const view = findView(compared.comparison.elements, schemes, next.line.ids);
-    if (view !== null && "side" in view) eye.turnTo(view.side);
-    if (view !== null && "storey" in view) eye.cutAt(view.storey);
-  };
-  const step = (by: 1 | -1) => {
-    if (numbered.length === 0) return;
-    const at = chosen === null ? (by === 1 ? -1 : 0) : chosen.number - 1;
-    show(((at + by + numbered.length) % numbered.length) + 1);
-  };
+  const lines = useChosenLine({ numbered, eye, schemes, changes: compared.comparison.elements });
   const letGo = () => {
     choose(null);
-    chooseLine(null);
+    lines.letGo();
   };
   useSheetKeys({
     ...choiceKeys(after.scheme, chosenId, choose),
     PageUp: eye.up,
     PageDown: eye.down,
-    n: () => step(1),
-    "Shift+n": () => step(-1),
+    n: () => lines.step(1),
+    "Shift+n": () => lines.step(-1),
     v: () => eye.turn(1),
     "Shift+v": () => eye.turn(-1),
     l: () => showTable(!asTable),
@@ -117,7 +110,7 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
               storey={eye.storey}
               share={seenShare}
               revisionLetters={all}
-              chosenNumber={chosen?.number ?? null}
+              chosenNumber={lines.number}
               onChoose={choose}
               onSide={eye.turnTo}
             />
@@ -136,8 +129,8 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
       margin={
         <CompareMargin
           {...{ letters, all, compared, numbered, onPair }}
-          chosenNumber={chosen?.number ?? null}
-          onChoose={show}
+          chosenNumber={lines.number}
+          onChoose={lines.show}
           onTable={() => showTable(!asTable)}
           onKeys={() => showKeys(true)}
           onSlots={setSlots}
@@ -151,7 +144,7 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
                 anchor === null ? [] : [{ ...anchor, number, colour: ink.ochre }],
               )}
               slots={slots}
-              chosenNumber={chosen?.number ?? null}
+              chosenNumber={lines.number}
               lettered={lettered}
               numbered={false}
             />

@@ -1,7 +1,8 @@
 import { changesOnElevation, changesOnPlan, elevationModel, planModel } from "@cornerway/engine";
-import type { ElementChange, Pair, Scheme } from "@cornerway/schema";
+import type { ElementChange, Pair, Scheme, Site } from "@cornerway/schema";
 import { useMemo } from "react";
 import { cloudMarks, type CloudMark } from "../../drawing/compare/cloud-marks.ts";
+import { groundChange, northChange } from "../../drawing/compare/site-places.ts";
 import { elevationLabels, tagSpots } from "../../drawing/elevation/elevation-labels.ts";
 import { boxAround, type BoxPx } from "../../drawing/label/place-labels.ts";
 import { orderNotes } from "../../drawing/leaders/order-notes.ts";
@@ -29,6 +30,7 @@ export interface Clouded {
 
 interface CloudedGiven {
   changes: readonly ElementChange[];
+  site: Pair<Site> | null;
   lines: readonly ComparedLine[];
   schemes: Pair<Scheme>;
   side: Side;
@@ -40,16 +42,19 @@ interface CloudedGiven {
 
 /** Clouds on both views, and the lines numbered in the order of their height on the drawing. */
 export function useClouds(given: CloudedGiven): Clouded {
-  const { changes, lines, schemes, side, storey, revisionLetters, views, field } = given;
+  const { changes, site, lines, schemes, side, storey, revisionLetters, views, field } = given;
   const units = useUnits();
   return useMemo(() => {
     const { before, after } = schemes;
     if (views === null || field === null)
       return { numbered: numberedBy(lines, () => null, 0), marks: { elevation: [], plan: [] } };
     const [high, flat] = [views.elevation.transform, views.plan.transform];
+    const model = elevationModel(after, side, revisionLetters);
     const seen = {
-      elevation: changesOnElevation(changes, before, after, side),
-      plan: views.oneView ? [] : changesOnPlan(changes, before, after, storey),
+      elevation: [...changesOnElevation(changes, before, after, side), ...groundChange(site, model)],
+      plan: views.oneView
+        ? []
+        : [...changesOnPlan(changes, before, after, storey), ...northChange(site, after, storey, flat)],
     };
     const unnumbered = {
       elevation: cloudMarks(seen.elevation, new Map(), high, []),
@@ -57,7 +62,6 @@ export function useClouds(given: CloudedGiven): Clouded {
     };
     const numbered = numberedBy(lines, anchorIn(unnumbered, field), field.leftPx + field.widthPx);
     const numberOf = new Map(numbered.flatMap(({ number, line }) => line.ids.map((id) => [id, number] as const)));
-    const model = elevationModel(after, side, revisionLetters);
     const names = elevationLabels(model, high, [], units).map(({ box }) => box);
     const rooms = planLabels(planModel(after, storey), flat, new Map(), units).map(({ box }) => box);
     return {
@@ -67,7 +71,7 @@ export function useClouds(given: CloudedGiven): Clouded {
         plan: cloudMarks(seen.plan, numberOf, flat, rooms),
       },
     };
-  }, [changes, lines, schemes, side, storey, revisionLetters, views, field, units]);
+  }, [changes, site, lines, schemes, side, storey, revisionLetters, views, field, units]);
 }
 
 const tagBoxes = (model: ReturnType<typeof elevationModel>, view: ViewTransform): BoxPx[] =>

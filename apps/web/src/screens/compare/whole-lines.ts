@@ -1,4 +1,5 @@
 import type { Pair, Revision, SchemeComparison, Site, UnitSystem } from "@cornerway/schema";
+import { siteId } from "../../drawing/compare/site-places.ts";
 import { spokenLength } from "../../units/drawn-length.ts";
 import { changedWords } from "../../wording/changed-words.ts";
 import { listOf } from "../../wording/list-of.ts";
@@ -12,7 +13,7 @@ export function wholeLines(
   plain: boolean,
 ): ComparedLine[] {
   const sentences = [
-    { id: "site", sentence: site === null ? null : `The site is stated otherwise: ${siteWords(site, units)}.` },
+    { id: siteId, sentence: site === null ? null : `The site is stated otherwise: ${siteWords(site, units)}.` },
     { id: "basis", sentence: basis === null ? null : basisSentence(basis, units, plain) },
   ];
   const unknown = { before: null, after: null };
