@@ -1,11 +1,11 @@
-import { refuseSiteWord, type Photo, type SiteItemNow, type SiteWord } from "@cornerway/schema";
+import { refuseSiteWord, siteActs, type Photo, type SiteItemNow, type SiteWord } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { useSaySiteWord } from "../../data/site.ts";
 import { PhotoField } from "../../photos/PhotoField.tsx";
-import { useRoom } from "../../room/room-context.ts";
+import { useRoom, whyNot } from "../../room/room-context.ts";
 import { newUuid } from "../../tools/new-uuid.ts";
 
 const commands = {
@@ -24,8 +24,10 @@ export function SayForm({ now, revision, name }: { now: SiteItemNow; revision: s
   const tell = useSaySiteWord(project.id);
   const [text, setText] = useState("");
   const [photos, setPhotos] = useState<readonly Photo[]>([]);
-  const open = sayings.filter((says) =>
-    project.roles.some((role) => refuseSiteWord(now.item.kind, lastOf(now), says, { id: me.id, role }) === undefined),
+  const open = sayings.filter(
+    (says) =>
+      whyNot(project, siteActs[says]) === undefined &&
+      project.roles.some((role) => refuseSiteWord(now.item.kind, lastOf(now), says, { id: me.id, role }) === undefined),
   );
   if (open.length === 0) return null;
   const words = text.trim();

@@ -1,9 +1,6 @@
 import type { ConditionNow, ConditionStep } from "@cornerway/schema";
-import { useState } from "react";
 import { dayAndTimeOf } from "../../../controls/calendar.ts";
-import { Command } from "../../../controls/Command.tsx";
-import { PersonField } from "../../../controls/PersonField.tsx";
-import { Refused } from "../../../controls/Refused.tsx";
+import { FollowActs, type FollowAct } from "../../../controls/FollowActs.tsx";
 import { useFollowCondition } from "../../../data/condition.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { newUuid } from "../../../tools/new-uuid.ts";
@@ -48,51 +45,29 @@ function StepLine({ step }: { step: ConditionStep }) {
 function Acts({ condition: { id, state, owedBy, author, steps } }: { condition: ConditionNow }) {
   const { project, me } = useRoom();
   const follow = useFollowCondition(project.id, id);
-  const [text, setText] = useState("");
   const meets = state === "open" && project.roles.includes(owedBy);
   const judges = state !== "open" && project.roles.includes(author.role);
   if (!meets && !judges) return null;
-  const words = text.trim();
-  const because = words === "" ? "Write it first." : undefined;
+  const meet: FollowAct = {
+    ...{ command: "It is met so", needsWords: true },
+    onPress: (text, clear) => follow.mutate({ met: { id: newUuid(), text } }, { onSuccess: clear }),
+  };
   const own = steps.findLast(({ step }) => step === "met")?.by.id === me.id;
+  const close: FollowAct = {
+    ...{ command: "Close it", needsWords: false },
+    asleepBecause: own ? "Whoever said that it is met does not close it." : undefined,
+    onPress: (_text, clear) => follow.mutate({ judged: { step: "closed", id: newUuid() } }, { onSuccess: clear }),
+  };
+  const reopen: FollowAct = {
+    ...{ command: "Open it again", needsWords: true },
+    onPress: (text, clear) =>
+      follow.mutate({ judged: { step: "reopened", id: newUuid(), text } }, { onSuccess: clear }),
+  };
   return (
-    <div className="matter-acts">
-      <PersonField label={meets ? "How it is met" : "Why it is open again"}>
-        {(bound) => (
-          <textarea
-            {...bound}
-            rows={2}
-            maxLength={2000}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </PersonField>
-      <div className="twin-row">
-        {meets ? (
-          <Command onPress={() => follow.mutate({ met: { id: newUuid(), text: words } })} asleepBecause={because}>
-            It is met so
-          </Command>
-        ) : (
-          <>
-            {state === "met" ? (
-              <Command
-                onPress={() => follow.mutate({ judged: { step: "closed", id: newUuid() } })}
-                asleepBecause={own ? "Whoever said that it is met does not close it." : undefined}
-              >
-                Close it
-              </Command>
-            ) : null}
-            <Command
-              onPress={() => follow.mutate({ judged: { step: "reopened", id: newUuid(), text: words } })}
-              asleepBecause={because}
-            >
-              Open it again
-            </Command>
-          </>
-        )}
-      </div>
-      <Refused error={follow.error} />
-    </div>
+    <FollowActs
+      label={meets ? "How it is met" : "Why it is open again"}
+      acts={meets ? [meet] : state === "met" ? [close, reopen] : [reopen]}
+      error={follow.error}
+    />
   );
 }

@@ -1,8 +1,5 @@
 import { lastAnswer, type NewQuestionStep, type QuestionNow } from "@cornerway/schema";
-import { useState } from "react";
-import { Command } from "../../../controls/Command.tsx";
-import { PersonField } from "../../../controls/PersonField.tsx";
-import { Refused } from "../../../controls/Refused.tsx";
+import { FollowActs, type FollowAct } from "../../../controls/FollowActs.tsx";
 import { useFollowQuestion } from "../../../data/question.ts";
 import { useRoom } from "../../../room/room-context.ts";
 import { newUuid } from "../../../tools/new-uuid.ts";
@@ -11,59 +8,33 @@ import { newUuid } from "../../../tools/new-uuid.ts";
 export function FollowForm({ question }: { question: QuestionNow }) {
   const { project, me, say } = useRoom();
   const follow = useFollowQuestion(project.id, question.id);
-  const [text, setText] = useState("");
   const { number, state } = question;
-  const take = (step: NewQuestionStep, said: string) =>
+  const take = (step: NewQuestionStep, said: string, clear: () => void) =>
     follow.mutate(step, {
       onSuccess: () => {
-        setText("");
+        clear();
         say(`Question ${number} ${said}.`);
       },
     });
-  const words = text.trim();
-  const because = words === "" ? "Write it first." : undefined;
-  const own = lastAnswer(question)?.by.id === me.id;
+  const tell: FollowAct = {
+    ...{ command: `Tell the engineer for question ${number}`, needsWords: true },
+    onPress: (text, clear) => take({ step: "information given", id: newUuid(), text }, "has the information", clear),
+  };
+  const close: FollowAct = {
+    ...{ command: `Close question ${number}`, needsWords: false },
+    asleepBecause: lastAnswer(question)?.by.id === me.id ? "Whoever answered does not close it." : undefined,
+    onPress: (_text, clear) => take({ step: "closed", id: newUuid() }, "closed", clear),
+  };
+  const reopen: FollowAct = {
+    ...{ command: "Open it again", needsWords: true },
+    onPress: (text, clear) => take({ step: "reopened", id: newUuid(), text }, "opened again", clear),
+  };
+  const wantsWords = state === "needs information";
   return (
-    <div className="matter-acts">
-      <PersonField label={state === "needs information" ? "What the engineer wants to know" : "Why it is open again"}>
-        {(bound) => (
-          <textarea
-            {...bound}
-            rows={2}
-            maxLength={2000}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </PersonField>
-      <div className="twin-row">
-        {state === "needs information" ? (
-          <Command
-            onPress={() => take({ step: "information given", id: newUuid(), text: words }, "has the information")}
-            asleepBecause={because}
-          >
-            {`Tell the engineer for question ${number}`}
-          </Command>
-        ) : (
-          <>
-            {state === "answered" ? (
-              <Command
-                onPress={() => take({ step: "closed", id: newUuid() }, "closed")}
-                asleepBecause={own ? "Whoever answered does not close it." : undefined}
-              >
-                {`Close question ${number}`}
-              </Command>
-            ) : null}
-            <Command
-              onPress={() => take({ step: "reopened", id: newUuid(), text: words }, "opened again")}
-              asleepBecause={because}
-            >
-              Open it again
-            </Command>
-          </>
-        )}
-      </div>
-      <Refused error={follow.error} />
-    </div>
+    <FollowActs
+      label={wantsWords ? "What the engineer wants to know" : "Why it is open again"}
+      acts={wantsWords ? [tell] : state === "answered" ? [close, reopen] : [reopen]}
+      error={follow.error}
+    />
   );
 }
