@@ -38,6 +38,7 @@ export const limitStates = [
   "deflection",
   "drift",
   "gap closure",
+  "stability while set up",
   "vibration",
   "fatigue",
   "fire",

@@ -11,7 +11,7 @@ export const notJudged: readonly string[] = [
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
     "anchors under posts, plates on them; posts welded at their ends",
-    "lifting of less than a whole unit, with posts or steel that hang outside it; erection stages",
+    "lifting of less than a whole unit, with posts or steel that hang outside it; erection beyond each unit as it is set, bare",
     "bolts, plates but the base plates of posts",
     "vibration, fatigue, fire, corrosion",
   ].map((what) => `${what}: no verdict answers for it`),

@@ -6,6 +6,7 @@ import { assumptionSets, softRacking, type AssumptionId, type AssumptionSet } fr
 import { checkedParts, groundOf } from "./checked-parts.ts";
 import { buildingReasons } from "./building-reasons.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
+import { erectionResults } from "./erection-results.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
 import { deflectionResults } from "./deflection-results.ts";
 import { liftResults } from "./lift-results.ts";
@@ -112,6 +113,7 @@ export function strengthOf(
     ...judged,
     ...leans.map(leanResult),
     ...skinResults(scheme, actions, basis, judged),
+    ...erectionResults(scheme, analysis, basis),
     ...liftResults(scheme, basis, memory),
     ...deflectionResults(scheme, analysis, actions, basis.factored, memory),
   ].toSorted(worstFirst);

@@ -20,7 +20,7 @@ export type StabilityFinding = {
  * Units as they arrive, standing on their bearings with nothing but their least weight and friction: turning over,
  * sliding and lifting off of each unit, stack and the whole, under every wind case and every combination of wind with
  * the least dead load. Wind on a unit reaches the body through the unit. Bodies whose upper units also stand elsewhere
- * are not judged: see `Body.shared`.
+ * are not judged: see `Body.shared`. `among`: the bodies to judge, by name; absent: all.
  */
 export function bareStability(
   building: BuildingFrame,
@@ -28,12 +28,13 @@ export function bareStability(
   winds: readonly ActionCase[],
   combinations: readonly LoadCombination[],
   friction: number,
+  among?: readonly string[],
 ): StabilityFinding[] {
   const light = combinations.filter(
     (one) => factorOf(one, "W") > 0 && one.terms.every(({ symbol }) => symbol === "D" || symbol === "W"),
   );
   return bodiesOf(building)
-    .filter(({ shared }) => !shared)
+    .filter(({ id, shared }) => !shared && among?.includes(id) !== false)
     .flatMap((body) => {
       const own = bodyForces(building, body, dead);
       const findings = winds.flatMap((wind) => {
