@@ -76,6 +76,8 @@ export type RemedyChange =
       readonly kind: "land on fittings";
       readonly unitId: string;
       readonly byMm: number;
+      /** Nearest point of the compass to the way it goes. */
+      readonly towards: CompassPoint;
       readonly landings: number;
       /** The unit below that has to move as well, and the gap that leaves. */
       readonly gap: { readonly movesId: string; readonly neededMm: number } | null;

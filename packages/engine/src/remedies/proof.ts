@@ -24,6 +24,8 @@ export type ProofGround = {
   readonly own: Accepted;
   /** The unit the mark is about. */
   readonly unitId: string;
+  /** Steel is drawn in it, or added. */
+  readonly withSteel: boolean;
 };
 
 export type Proof =
@@ -43,12 +45,15 @@ export type Proof =
  * and of the mark itself.
  */
 export function proof(
-  { mark, asIs, own: reference, unitId }: ProofGround,
+  { mark, asIs, own: reference, unitId, withSteel }: ProofGround,
   path: Assessment,
   after: Accepted,
   added: ReadonlySet<string>,
 ): Proof {
-  const before = heldAgainst(judgedIn(asIs, unitId), reference, unitId);
+  const known = judgedIn(asIs, unitId);
+  // a run that did not stand as drawn before says nothing when it falls
+  const fallen = asIs.refusedRuns.map(({ run }) => run);
+  const before = heldAgainst({ ...known, fallen }, reference, unitId);
   const standsNow = moves.has(mark.fact.kind);
   const results = after.results.filter((result) => {
     if (added.has(result.ownerId)) return true;
@@ -63,12 +68,12 @@ export function proof(
     results,
     holds: judgedNow.holds.filter((hold) => !isKnownHold(hold, before.holds)),
   };
-  const answer = addedBy(now, before, unitId, added.size > 0);
+  const answer = addedBy(now, before, unitId, withSteel);
   const marks = [...path.marks, ...strengthMarks(after, () => NOWHERE)];
   if (isOfStrength(mark) && marks.some(({ id, verdict }) => id === mark.id && !milder(verdict, mark.verdict)))
     return { ok: false, why: { kind: "does not settle it" } };
   const own = ownResults(mark, results);
-  const ownVerdict = ofOwn(mark, unitId, own, after, added.size > 0);
+  const ownVerdict = ofOwn(mark, unitId, own, after, withSteel);
   const verdict = worstOf([answer.verdict, ...(ownVerdict === undefined ? [] : [ownVerdict])]);
   if (verdict === "does not work") return { ok: false, why: { kind: "strength", why: reasonOf(answer, own) } };
   const shown = results.filter(({ ownerId }) => added.has(ownerId) || ownerId === unitId);

@@ -102,7 +102,8 @@ class Search {
     this.unitId = mark.elements.find((id) => scheme.containers.some((unit) => unit.id === id)) ?? "";
     this.before = tools.premium(scheme, tools.book);
     const ladders = laddersOf({ scheme, analysis: analyse(scheme), mark });
-    this.climbs = ladders.map((ladder) => this.screen(ladder, path));
+    const drawn = new Set<string>();
+    this.climbs = ladders.map((ladder) => this.screen(onceEach(ladder, drawn), path));
   }
 
   hasNext(): boolean {
@@ -184,7 +185,8 @@ class Search {
     if (!after.accepted) throw new Error("a change does not change the hazards");
     const added = newElements(trial.operations);
     const { mark, unitId } = this;
-    const ground = { mark, unitId, asIs: this.judged, own: this.ownRun() };
+    const withSteel = added.size > 0 || scheme.openings.some((one) => one.containerId === unitId && one.framed);
+    const ground = { mark, unitId, withSteel, asIs: this.judged, own: this.ownRun() };
     const proved = proof(ground, path, after, added);
     if (!proved.ok) {
       this.fail(climb, at, { change: trial.change, why: proved.why });
@@ -239,6 +241,15 @@ class Search {
   }
 }
 
+/** Two ways to the same drawing are one. */
+const onceEach = (ladder: readonly Trial[], drawn: Set<string>): Trial[] =>
+  ladder.filter(({ operations }) => {
+    const key = JSON.stringify(operations);
+    if (drawn.has(key)) return false;
+    drawn.add(key);
+    return true;
+  });
+
 /** More of the same does not help where no strength can be stated. */
 const isOfNoSize = (why: ChartReason | undefined): boolean =>
   why?.kind === "part" && (why.because === "refused" || why.because === "not covered");
@@ -271,7 +282,7 @@ function newElements(operations: readonly Operation[]): ReadonlySet<string> {
   );
 }
 
-const nameOf = ({ change }: Trial): string => JSON.stringify(change);
+const nameOf = ({ change, operations }: Trial): string => JSON.stringify([change, operations]);
 
 const cheapestFirst = (a: Remedy, b: Remedy): number =>
   (a.premium?.money ?? 0) - (b.premium?.money ?? 0) || (a.id < b.id ? -1 : 1);

@@ -4,30 +4,36 @@ import type { Contact } from "../bearing/contact.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { FreshNames } from "./fresh-names.ts";
 
-export type OnRail = Contact & { readonly target: Extract<Contact["target"], { on: "rail" }> };
+/** A place where a unit comes down on a rail, or its own rail on a fitting. */
+export type OffCorner = Contact & {
+  readonly target: Extract<Contact["target"], { on: "rail" | "fitting" }>;
+};
 
-/** Where a unit comes down on a rail with no seat drawn. */
-export const bareRails = ({ bearings }: Analysis, unitId: string): OnRail[] =>
+/** Where a unit comes down off its own corners, or on a rail, with no seat drawn. */
+export const bareSeats = ({ bearings }: Analysis, unitId: string): OffCorner[] =>
   (bearings.find((bearing) => bearing.unitId === unitId)?.contacts ?? []).filter(
-    (contact): contact is OnRail => contact.target.on === "rail" && contact.seatId === undefined,
+    (contact): contact is OffCorner =>
+      contact.seatId === undefined &&
+      (contact.target.on === "rail" || (contact.target.on === "fitting" && contact.fitting === undefined)),
   );
 
 /** A seat in the middle of the rail and as wide as the rail it lies on, its packing filling the gap. */
 export function seatOn(
   { structure }: Analysis,
   names: FreshNames,
-  { unitId, gapMm, target }: OnRail,
+  { unitId, at, gapMm, target }: OffCorner,
   { lengthMm, heldDown }: { readonly lengthMm: number; readonly heldDown: boolean },
 ): Operation {
   const lower = structure.building.unitById.get(target.elementId);
   if (lower === undefined) throw new RangeError(`no container ${target.elementId} in this building`);
-  const { cxMm, cyMm } = railOutline(lower, target.rail, target.uMm, target.uMm);
+  const onRail = target.on === "rail" ? railOutline(lower, target.rail, target.uMm, target.uMm) : undefined;
+  const [xMm, yMm] = onRail === undefined ? [at.xMm, at.yMm] : [onRail.cxMm, onRail.cyMm];
   return {
     kind: "seat.set",
     seat: {
       ...names.next("S"),
       ...{ upperId: unitId, lowerId: target.elementId, heldDown },
-      ...{ xUm: Math.round(cxMm * 1000), yUm: Math.round(cyMm * 1000) },
+      ...{ xUm: Math.round(xMm * 1000), yUm: Math.round(yMm * 1000) },
       lengthUm: lengthMm * 1000,
       widthUm: Math.round(lower.dimensions.topRailWidthMm * 1000),
       packingUm: Math.round(Math.max(LEAST_PACKING_MM, gapMm) * 1000),

@@ -4,7 +4,7 @@ import type { Rail } from "../fabric/fabric-of.ts";
 import { unitsNear, type Building, type Unit } from "../geometry/building.ts";
 import { toSite } from "../geometry/place.ts";
 import { planRect, holdsPoint, overlapDepthMm } from "../geometry/plan-rect.ts";
-import { mostPackingMm } from "../geometry/tolerances.ts";
+import { mostPackingMm, touchMm } from "../geometry/tolerances.ts";
 import type { FreshNames } from "./fresh-names.ts";
 
 /** A pad under an added post: side and depth, mm. */
@@ -89,11 +89,14 @@ export function postsInWall(
   return { operations, postIds, pads: set };
 }
 
-/** The middle of a post within the wall, its outer face flush with the rail's. */
+/** The middle of a post within the wall, its outer face flush with the rail's, so that it stands in every opening there. */
 function inWall(unit: Unit, side: "left" | "right", uMm: number, halfMm: number): { xMm: number; yMm: number } {
-  const yMm = (side === "left" ? 1 : -1) * (unit.dimensions.widthMm / 2 - halfMm);
+  const yMm = (side === "left" ? 1 : -1) * (unit.dimensions.widthMm / 2 - halfMm + FLUSH_MM);
   return toSite(unit.frame, { xMm: uMm - unit.dimensions.lengthMm / 2, yMm, zMm: 0 });
 }
+
+/** Less than solids that only touch reach into each other, more than the micrometre a scheme stores. */
+const FLUSH_MM = touchMm / 2;
 
 /** The unit whose top lies right below this one at a place. */
 function unitUnder(building: Building, above: Unit, at: { xMm: number; yMm: number }): Unit | undefined {

@@ -28,7 +28,7 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
     case "shorter overhang":
       return `Push ${tagOf(change.unitId)} back ${say.length(change.byMm)} ${change.towards}.`;
     case "land on fittings":
-      return `Move ${tagOf(change.unitId)} ${say.length(change.byMm)} so that ${counted(change.landings, "corner")} land on fittings${gapWords(change.gap, tagOf, say)}.`;
+      return `Move ${tagOf(change.unitId)} ${say.length(change.byMm)} ${change.towards} so that ${counted(change.landings, "corner")} land on fittings${gapWords(change.gap, tagOf, say)}.`;
     case "swap units":
       return `Let ${tagOf(change.unitId)} and ${tagOf(change.withId)} change places.`;
     case "ties":

@@ -1,7 +1,7 @@
 import type { Lock, Operation } from "@cornerway/schema";
 import type { Contact } from "../../bearing/contact.ts";
 import { FreshNames } from "../fresh-names.ts";
-import { bareRails, seatOn } from "../seat-places.ts";
+import { bareSeats, seatOn } from "../seat-places.ts";
 import type { Generator, RemedyGround, Trial } from "../trial.ts";
 
 /**
@@ -48,7 +48,7 @@ function heldAt({ scheme, analysis }: RemedyGround, unitIds: readonly string[]):
   const names = new FreshNames(scheme);
   return unitIds.flatMap((unitId) => {
     const contacts = analysis.bearings.find((bearing) => bearing.unitId === unitId)?.contacts ?? [];
-    const rails = bareRails(analysis, unitId);
+    const rails = bareSeats(analysis, unitId);
     return [
       ...contacts.flatMap((contact) => heldFitting(scheme, names, contact)),
       ...rails.map((contact) => seatOn(analysis, names, contact, { lengthMm: PLATE_MM, heldDown: true })),

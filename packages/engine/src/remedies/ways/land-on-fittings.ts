@@ -1,4 +1,5 @@
 import { alignments } from "../../alignment/alignments.ts";
+import { compassPoint } from "../../marks/compass.ts";
 import { moveUnits, type Shift } from "../move-units.ts";
 import { unitsStandingOn } from "../standing-on.ts";
 import type { Generator, Trial } from "../trial.ts";
@@ -17,6 +18,7 @@ export const landOnFittings: Generator = ({ scheme, analysis, mark }) => {
         {
           change: {
             ...{ kind: "land on fittings", unitId: unit.id, byMm: Math.round(Math.sqrt(dxMm * dxMm + dyMm * dyMm)) },
+            towards: compassPoint(dxMm, dyMm, analysis.structure.building.northMdeg),
             landings: landings.length,
             gap: gap === undefined ? null : { movesId: gap.move.id, neededMm: gap.neededMm },
           },
