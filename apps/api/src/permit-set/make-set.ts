@@ -18,6 +18,8 @@ import { planSheets } from "./sheets/plan-sheets.ts";
 import { recordSheets } from "./sheets/record-sheets.ts";
 import { scheduleSheets } from "./sheets/schedule-sheets.ts";
 import { sectionSheet } from "./sheets/section-sheet.ts";
+import { solvedPathSheets } from "./sheets/solved-path-sheet.ts";
+import { solve } from "./solved.ts";
 
 /** The set, or why none is printed: it is not one revision, or a number that its drawings, schedules and calculations do not tell alike. */
 export type MadeSet = { ok: true; set: PermitSet } | { ok: false; why: string[] };
@@ -44,18 +46,20 @@ export function makeSet(source: SetSource): MadeSet {
   if (other.length > 0) return { ok: false, why: other };
   const derived = derive(source);
   const model = schemeModel(source.scheme);
+  const solved = solve(source);
   const drawings: Sheet[] = [
     notesSheet(source, derived),
     ...planSheets(source, derived),
     ...elevationSheets(source, derived),
     sectionSheet(source, derived),
     ...loadPathSheets(source, derived),
+    ...solvedPathSheets(source, derived, solved),
     ...cutPlanSheets(source, derived),
     ...scheduleSheets(source, derived),
-    foundationSheet(source, derived),
+    foundationSheet(source, derived, solved),
     modelSheet(source, model),
   ];
-  const calculations = calculationPages(source, derived, model);
+  const calculations = calculationPages(source, derived, model, solved);
   const record = recordSheets(source);
   const apart = disagreements([...drawings.flatMap(({ figures }) => figures), ...calculations.figures]);
   if (apart.length > 0) return { ok: false, why: apart.map(disagreementText) };

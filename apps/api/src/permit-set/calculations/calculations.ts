@@ -4,6 +4,7 @@ import type { Figure } from "../figure.ts";
 import { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { Page } from "../paper/page.ts";
 import type { SetSource } from "../set-source.ts";
+import type { Solved } from "../solved.ts";
 import { layAssumptions, layCoverage, layFromMemory } from "./honesty.ts";
 import { layCriteria } from "./criteria.ts";
 import { layErection } from "./erection.ts";
@@ -12,6 +13,7 @@ import { layLoads } from "./loads.ts";
 import { layMarks } from "./marks.ts";
 import { layModel } from "./model.ts";
 import { layReactions } from "./reactions.ts";
+import { layMemberForces } from "./solved-forces.ts";
 import { layResponse } from "./response.ts";
 import { laySite } from "./site.ts";
 import { laySoftware } from "./software.ts";
@@ -24,16 +26,18 @@ export function calculationPages(
   source: SetSource,
   derived: Derived,
   model: SchemeModel,
+  solved: Solved | null,
 ): { pages: Page[]; figures: Figure[] } {
   const flow = new CalculationFlow(source, "Calculations");
   layCriteria(flow, source, derived);
   layLoads(flow, source);
   layWayDown(flow, source, derived);
-  const reactions = layReactions(flow, source, derived);
+  const reactions = layReactions(flow, source, derived, solved);
   const byHand = layHandChecks(flow, source, derived);
   layMarks(flow, source, derived);
   layModel(flow, source, derived, model);
   layStrength(flow, source);
+  layMemberForces(flow, source, derived, solved);
   layErection(flow, source, derived);
   laySite(flow, source, derived);
   laySurvey(flow, source);

@@ -3,10 +3,17 @@ import type { Figure } from "../figure.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 import { reactionsOf } from "../sheets/foundation-sheet.ts";
+import type { Solved } from "../solved.ts";
 import { written } from "../written.ts";
+import { layCaseReactions } from "./solved-forces.ts";
 
 /** What the ground gives back, support by support, and whether it closes. */
-export function layReactions(flow: CalculationFlow, source: SetSource, derived: Derived): Figure[] {
+export function layReactions(
+  flow: CalculationFlow,
+  source: SetSource,
+  derived: Derived,
+  solved: Solved | null,
+): Figure[] {
   const say = written[source.units];
   const { assessment } = source;
   const reactions = reactionsOf(source);
@@ -41,15 +48,14 @@ export function layReactions(flow: CalculationFlow, source: SetSource, derived: 
   flow.paragraph(
     `All that acts ${say.force(loadKn)}; what the ground gives ${say.force(reactionKn)}; left over ${say.force(residualKn)} ${say.forceUnit}. ${Math.abs(residualKn) < 0.05 ? "The sum closes." : "The sum does not close: what is left over has no way down, and the marks name the unit."}`,
   );
-  flow.paragraph(
-    "Reactions under wind, snow and earthquake by case are not in the recorded assessment as support forces; where strength was run, each pad's check states the reaction it was judged by.",
-  );
+  const page = flow.number;
+  layCaseReactions(flow, source, derived, solved);
   return padForces(source).map(({ id, kn }) => ({
     about: derived.tag(id),
     quantity: "reaction, kN",
     value: kn,
     from: "calculation",
-    page: flow.number,
+    page,
   }));
 }
 

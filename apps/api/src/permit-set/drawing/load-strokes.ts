@@ -1,5 +1,4 @@
-import { pathStrokes, type ElevationModel, type PathStroke, type Side } from "@cornerway/engine";
-import type { Assessment } from "@cornerway/schema";
+import { pathStrokes, type DrawnStretch, type ElevationModel, type PathStroke, type Side } from "@cornerway/engine";
 import type { Ink } from "../paper/ink.ts";
 import { path, polygonD, type At } from "../paper/shapes.ts";
 import type { View } from "../paper/view.ts";
@@ -16,8 +15,14 @@ export const strokeWidth = (kn: number, view: View): number =>
   Math.min(widest, Math.max(least, (perKn * Math.abs(kn) * view.length(1000)) / atPtPerM));
 
 /** The way down on one elevation: a stroke as wide as its force, its figure at its foot, a long break where it leaves the corners. */
-export function strokesInk(assessment: Assessment, side: Side, model: ElevationModel, view: View, say: Written): Ink[] {
-  const strokes = pathStrokes(assessment, side, model.faces, model.posts);
+export function strokesInk(
+  way: { readonly path: readonly DrawnStretch[] },
+  side: Side,
+  model: ElevationModel,
+  view: View,
+  say: Written,
+): Ink[] {
+  const strokes = pathStrokes(way, side, model.faces, model.posts);
   const taken: At[] = [];
   return [
     ...strokes.map((stroke) => strokeInk(stroke, view)),
@@ -47,13 +52,25 @@ function strokeInk(stroke: PathStroke, view: View): Ink {
   if (long === 0) return path("M0 0", { fill: "ink" });
   const [nx, ny] = [-(foot.y - head.y) / long, (foot.x - head.x) / long];
   const [a, b] = [strokeWidth(stroke.stretch.forceTopKn, view) / 2, strokeWidth(stroke.stretch.forceFootKn, view) / 2];
-  const d = polygonD([
-    { x: head.x + nx * a, y: head.y + ny * a },
-    { x: foot.x + nx * b, y: foot.y + ny * b },
-    { x: foot.x - nx * b, y: foot.y - ny * b },
-    { x: head.x - nx * a, y: head.y - ny * a },
-  ]);
+  const halves = [{ share: 0, half: a }, ...onTheWay(stroke, view), { share: 1, half: b }];
+  const edge = (side: 1 | -1): At[] =>
+    halves.map(({ share, half }) => ({
+      x: head.x + (foot.x - head.x) * share + side * nx * half,
+      y: head.y + (foot.y - head.y) * share + side * ny * half,
+    }));
+  const d = polygonD([...edge(1), ...edge(-1).toReversed()]);
   return stroke.added ? path(d, { fill: "band", pen: "edge" }) : path(d, { fill: "ink" });
+}
+
+/** A solved upright takes up load on its way, not evenly from head to foot. */
+function onTheWay({ stretch, stub }: PathStroke, view: View): { share: number; half: number }[] {
+  const { from, to, alongKn } = stretch;
+  const heightMm = from.zMm - to.zMm;
+  if (alongKn === undefined || stub || heightMm <= 0) return [];
+  return alongKn.slice(1, -1).map(({ zMm, forceKn }) => ({
+    share: (from.zMm - zMm) / heightMm,
+    half: strokeWidth(forceKn, view) / 2,
+  }));
 }
 
 function figureInk(stroke: PathStroke, view: View, say: Written, taken: At[]): Ink[] {

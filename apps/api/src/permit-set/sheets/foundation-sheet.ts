@@ -8,13 +8,15 @@ import { hexTag, label, scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Figure, Sheet } from "../figure.ts";
 import { heading, layColumn, prose } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
-import type { Ink } from "../paper/ink.ts";
+import type { Block, Ink } from "../paper/ink.ts";
 import { byTag } from "../paper/by-tag.ts";
-import { path } from "../paper/shapes.ts";
+import { path, type Box } from "../paper/shapes.ts";
 import { tablePart } from "../paper/table.ts";
 import { fitView, type View } from "../paper/view.ts";
 import type { SetSource } from "../set-source.ts";
-import { written } from "../written.ts";
+import { caseCells, caseHeadings } from "../calculations/solved-forces.ts";
+import { supportsByCase, type Solved } from "../solved.ts";
+import { written, type Written } from "../written.ts";
 
 /** One line for each support, kN: what comes down with imposed load everywhere (as recorded) and by dead load alone. */
 export type Reaction = { id: string; deadKn: number; allKn: number };
@@ -41,7 +43,7 @@ const withoutImposed = (scheme: Scheme): Scheme => ({
 });
 
 /** Pads with their sizes and what comes down on each, set out from the grid. */
-export function foundationSheet(source: SetSource, derived: Derived): Sheet {
+export function foundationSheet(source: SetSource, derived: Derived, solved: Solved | null): Sheet {
   const { field, column } = sheetRoom(source);
   const { units, scheme } = source;
   const say = written[units];
@@ -56,7 +58,7 @@ export function foundationSheet(source: SetSource, derived: Derived): Sheet {
     [
       heading("Reactions"),
       prose(
-        `Unfactored, ${say.forceUnit}, by statics. D is what stands there, D + L the recorded total with imposed load everywhere. Wind, snow and earthquake reactions are in the calculations where strength was run; otherwise they have not been worked out.`,
+        `Unfactored, ${say.forceUnit}, by statics. D is what stands there, D + L the recorded total with imposed load everywhere. ${solved === null ? "Wind, snow and earthquake reactions have not been worked out for this set." : "Below them each case by itself, as solved."}`,
       ),
       prose(
         scheme.basis.soil.report === undefined
@@ -121,10 +123,29 @@ export function foundationSheet(source: SetSource, derived: Derived): Sheet {
             ...column,
             y: tall.y + 8 + part.height,
           }).blocks
-        : []),
+        : casesBelow(solved, derived, { ...column, y: tall.y + part.height + 18 }, column.y + column.height, say)),
     ],
   );
   return { page, figures: figuresOf(source, reactions, number) };
+}
+
+/** Reactions by case under the others, as far as there is room; the calculations tell all of them. */
+function casesBelow(solved: Solved | null, { tag }: Derived, at: Box, footY: number, say: Written): Block[] {
+  if (solved === null) return [];
+  const rows = supportsByCase(solved.cases).map((support) => [tag(support.id), ...caseCells(support, say.force)]);
+  const words = `By case, as solved, unfactored, ${say.forceUnit}; a minus is a pull. Sideways forces are in the calculations.`;
+  const title = layColumn([heading("Reactions by case"), prose(words)], at);
+  const table = {
+    ...{ name: "Reactions by case at the pads", rows, size: 7 },
+    columns: [{ heading: "Pad", share: 6 }, ...caseHeadings.map((name) => ({ heading: name, share: 7, right: true }))],
+  };
+  const part = tablePart(table, 0, at.x, title.y + 4, at.width, footY - title.y - 30);
+  const rest = `The other pads are in the calculations, under “Reactions by case, as solved”.`;
+  return [
+    ...title.blocks,
+    part.block,
+    ...(part.rows < rows.length ? layColumn([prose(rest)], { ...at, y: title.y + 6 + part.height }).blocks : []),
+  ];
 }
 
 function padInk(

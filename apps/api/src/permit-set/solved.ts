@@ -1,0 +1,84 @@
+import {
+  engineVersion,
+  governingFirst,
+  loadFlow,
+  type LoadFlow,
+  type MemberForces,
+  type RunForces,
+} from "@cornerway/engine";
+import type { SetSource } from "./set-source.ts";
+
+type CaseReactions = ReturnType<Extract<LoadFlow, { accepted: true }>["byCase"]>[number];
+
+/** Forces the engine works out of the revision again, by the plan its recorded verdicts rest on. */
+export type Solved = {
+  /** Under the sum that governs most; null where nothing makes it stand. */
+  governing: RunForces | null;
+  cases: readonly CaseReactions[];
+  members: readonly MemberForces[];
+};
+
+/** Null where strength was not run, or was run by another version of the engine, whose forces these would not be. */
+export function solve({ scheme, assessment, proof }: SetSource): Solved | null {
+  if (proof === null || assessment.engineVersion !== engineVersion) return null;
+  const flow = loadFlow(scheme);
+  if (!flow.accepted) return null;
+  const [first] = governingFirst(flow.runs, proof.report.results);
+  return {
+    governing: first === undefined ? null : flow.of({ run: first.id }),
+    cases: flow.byCase(),
+    members: flow.members(),
+  };
+}
+
+/** Vertical reactions of one support by what acts, kN, up positive; null where that does not act. */
+export type SupportByCase = {
+  id: string;
+  dead: number | null;
+  imposed: number | null;
+  roof: number | null;
+  /** The greatest of the snow cases. */
+  snow: number | null;
+  wind: Range | null;
+  earthquake: Range | null;
+};
+
+/** Greatest and least upwards, and the greatest sideways, over the cases of one kind. */
+export type Range = { most: number; least: number; level: number };
+
+type Sum = { upKn: number; levelKn: number };
+
+/** Each support once, in the order of its bearings. */
+export function supportsByCase(cases: readonly CaseReactions[]): SupportByCase[] {
+  const ids = [...new Set(cases.flatMap(({ reactions }) => (reactions ?? []).map(({ elementId }) => elementId)))];
+  return ids.map((id) => {
+    const of = (symbol: string, caseId?: string): Sum[] =>
+      cases
+        .filter((one) => one.symbol === symbol && (caseId === undefined || one.caseId === caseId))
+        .flatMap(({ reactions }) => (reactions === null ? [] : [sumAt(id, reactions)]));
+    const most = (sums: readonly Sum[]): number | null =>
+      sums.length === 0 ? null : Math.max(...sums.map(({ upKn }) => upKn));
+    return {
+      id,
+      dead: most(of("D")),
+      imposed: most(of("L", "L everywhere")),
+      roof: most(of("Lr")),
+      snow: most(of("S")),
+      wind: rangeOf(of("W")),
+      earthquake: rangeOf(of("Eh")),
+    };
+  });
+}
+
+function sumAt(id: string, reactions: NonNullable<CaseReactions["reactions"]>): Sum {
+  let [up, east, north] = [0, 0, 0];
+  for (const { elementId, upKn, eastKn, northKn } of reactions)
+    if (elementId === id) [up, east, north] = [up + upKn, east + eastKn, north + northKn];
+  return { upKn: up, levelKn: Math.sqrt(east * east + north * north) };
+}
+
+function rangeOf(sums: readonly Sum[]): Range | null {
+  if (sums.length === 0) return null;
+  const ups = sums.map(({ upKn }) => upKn);
+  return { most: Math.max(...ups), least: Math.min(...ups), level: Math.max(...sums.map(({ levelKn }) => levelKn)) };
+}
