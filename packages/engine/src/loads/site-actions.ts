@@ -101,7 +101,12 @@ const gravityWorkings = (scheme: Scheme, basis: DesignBasis) => ({
 });
 
 /** The compartment with the highest pressure inside sets it for the whole. */
-export function windLoading(scheme: Scheme, building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): WindLoading {
+export function windLoading(
+  scheme: Scheme,
+  building: BuildingFrame,
+  hazards: SiteHazards,
+  basis: DesignBasis,
+): WindLoading {
   const limits = basis.wind.shapeLimits(buildingForm(building));
   const shape = windShapeOf(building);
   const [first, ...others] = envelopes(building, scheme).map((envelope) =>

@@ -63,6 +63,14 @@ export function bearingPlan(analysis: Analysis): BearingPlan {
   return { bearings: used, inWalls, freePosts };
 }
 
+/** The post that stands at this point: by itself, or in the wall of its unit. */
+export function postAt(point: PlannedBearing["above"], inWalls: BearingPlan["inWalls"]): string | undefined {
+  if ("post" in point) return point.post;
+  if (!("seat" in point)) return undefined;
+  const { side, u } = point.seat;
+  return inWalls.get(point.unitId)?.find((post) => post.side === side && Math.abs(post.u - u) < 1)?.postId;
+}
+
 /** A seat this near to a post axis is the corner itself: half a fitting's length, ISO 1161 (178 mm, from memory). */
 const CORNER_MM = 89;
 

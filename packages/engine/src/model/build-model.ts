@@ -1,7 +1,7 @@
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
 import type { ModelBeam, ModelCase, ModelLink, ModelNode, ModelSection, ModelSupport } from "./analytical-model.ts";
-import { bearingPlan, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
+import { bearingPlan, postAt, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
@@ -193,18 +193,21 @@ function freePosts({ structure }: Analysis, { freePosts: ids }: BearingPlan, ass
 }
 
 /**
- * Movements of pads, down positive in the action, at every support that stands on the pad; forces on posts by themselves,
+ * Movements of pads and of posts on them, down positive in the action, at every support that stands so; forces on posts by themselves,
  * at their heads.
  */
 function loadsBetween(
   actions: readonly ActionCase[],
-  { bearings, freePosts: posts }: BearingPlan,
+  { bearings, freePosts: posts, inWalls }: BearingPlan,
   byId: ReadonlyMap<string, ModelledUnit>,
 ): Record<string, ModelCase> {
   const cases = actions.map(({ id, loads }): [string, ModelCase] => {
     const settle = loads.flatMap((load) => {
       if (load.kind !== "movement") return [];
-      const on = bearings.filter(({ below }) => "ground" in below && below.ground === load.elementId);
+      const on = bearings.filter(
+        ({ above, below }) =>
+          "ground" in below && (below.ground === load.elementId || postAt(above, inWalls) === load.elementId),
+      );
       return on.map(({ above }) => ({ node: nameOf(above, "foot", byId), dof: "uz" as const, value: -load.downMm }));
     });
     const nodal = loads.flatMap((load): NonNullable<ModelCase["nodal"]>[number][] =>

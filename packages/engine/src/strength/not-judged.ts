@@ -6,7 +6,7 @@ export const notJudged: readonly string[] = [
   "made connections: by the weld of a stated detail, not of one drawn; bounded, never checked",
   ...[
     "an engineer's own verdict on a mark",
-    "thickness of seat packing; level error of posts and seats",
+    "thickness of seat packing; level error of seats, and of posts that stand on no pad",
     "flow in floor boards; ties between units against sideways loads",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",

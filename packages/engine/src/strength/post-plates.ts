@@ -5,7 +5,7 @@ import type { ISection, Section, TubeSection } from "../catalog/sections/section
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { EndPlate } from "../codes/steel/base-plate.ts";
 import type { Building, PlacedPad } from "../geometry/building.ts";
-import type { BearingPlan } from "../model/bearing-plan.ts";
+import { postAt, type BearingPlan } from "../model/bearing-plan.ts";
 import { forcePart } from "./force-part.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -24,7 +24,7 @@ export function postPlates(
   return bearings.flatMap((bearing): StrengthPart[] => {
     const { above, below } = bearing.planned;
     const pad = "ground" in below ? building.padById.get(below.ground) : undefined;
-    const postId = "post" in above ? above.post : postInWall(above, inWalls);
+    const postId = postAt(above, inWalls);
     const placed = postId === undefined ? undefined : building.postById.get(postId);
     if (pad === undefined || placed === undefined) return [];
     const plate = plateOf(findSection(placed.post.section) ?? frameTube);
@@ -39,15 +39,6 @@ export function postPlates(
       ),
     ];
   });
-}
-
-function postInWall(
-  point: Exclude<ModelledBearing["planned"]["above"], { readonly post: string }>,
-  inWalls: BearingPlan["inWalls"],
-): string | undefined {
-  if (!("seat" in point)) return undefined;
-  const { side, u } = point.seat;
-  return inWalls.get(point.unitId)?.find((post) => post.side === side && Math.abs(post.u - u) < 1)?.postId;
 }
 
 function plateOf(column: Section): EndPlate | undefined {

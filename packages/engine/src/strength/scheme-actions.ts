@@ -2,6 +2,7 @@ import type { Scheme } from "@cornerway/schema";
 import type { Analysis } from "../load-path/analysis.ts";
 import { buildingFrame } from "../loads/building-frame.ts";
 import type { BearingLines } from "../loads/imposed-cases.ts";
+import type { Support } from "../loads/movement-cases.ts";
 import { siteActions, type SiteActions } from "../loads/site-actions.ts";
 import { storeyLines } from "./lateral/storey-lines.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
@@ -15,17 +16,23 @@ export const schemeActions = (scheme: Scheme, analysis: Analysis, basis: Strengt
     {
       scheme,
       bearings: bearingLines(analysis),
-      supports: scheme.pads.map(({ id, levelErrorUm, settlementUm }) => ({
-        elementId: id,
-        kind: "pad",
-        levelErrorUm,
-        settlementUm,
-      })),
+      supports: [...scheme.pads.map(padSupport), ...scheme.posts.flatMap(measuredPost)],
       linesOf: building === undefined ? () => [] : storeyLines(building, wallsOf),
     },
     basis.loads,
   );
 };
+
+const padSupport = ({ id, levelErrorUm, settlementUm }: Scheme["pads"][number]): Support => ({
+  elementId: id,
+  kind: "pad",
+  levelErrorUm,
+  settlementUm,
+});
+
+/** A post is as far off as its pad may be, unless its own level was measured. */
+const measuredPost = ({ id, levelErrorUm }: Scheme["posts"][number]): Support[] =>
+  levelErrorUm === undefined ? [] : [{ elementId: id, kind: "post", levelErrorUm }];
 
 /** Where each unit bears along its length, mm from its front end. */
 const bearingLines = ({ bearings, structure }: Analysis): BearingLines =>
