@@ -64,7 +64,12 @@ function usePlace(sheet: Box, drawing: Box): FieldPlace | null {
     const outer = sheet.current;
     const inner = drawing.current;
     if (outer === null || inner === null) return undefined;
-    const measure = () => setPlace((before) => samePlace(before, placeOf(outer, inner)));
+    const measure = () => {
+      // A printer's page is as wide as it is: what is measured while printing is not how the sheet was laid out.
+      if (matchMedia("print").matches) return;
+      setPlace((before) => samePlace(before, placeOf(outer, inner)));
+      keepLaid(outer);
+    };
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(inner);
@@ -72,6 +77,19 @@ function usePlace(sheet: Box, drawing: Box): FieldPlace | null {
     return () => watch.disconnect();
   }, [sheet, drawing]);
   return place;
+}
+
+/** Sheets narrower than this stand in one column, px; those larger than this print on the larger paper. */
+const [leastLaidPx, largePx] = [1008, { width: 1450, height: 960 }];
+
+/** Keeps the columns and rows the sheet came out with, so that it prints as it stands. */
+function keepLaid(sheet: HTMLElement): void {
+  const { width, height } = sheet.getBoundingClientRect();
+  if (width < leastLaidPx) return void delete sheet.dataset["laid"];
+  const { gridTemplateColumns, gridTemplateRows } = getComputedStyle(sheet);
+  sheet.dataset["laid"] = width > largePx.width || height > largePx.height ? "large" : "as screen";
+  sheet.style.setProperty("--laid-columns", gridTemplateColumns);
+  sheet.style.setProperty("--laid-rows", gridTemplateRows);
 }
 
 function placeOf(outer: HTMLElement, inner: HTMLElement): FieldPlace {

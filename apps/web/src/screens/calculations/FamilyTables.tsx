@@ -33,9 +33,13 @@ function Family({ part, results, nameOf, onOpen }: FamilyTablesProps & { part: s
   return (
     <details>
       <summary>
-        {worst?.utilisation == null ? null : <UtilisationBar utilisation={worst.utilisation} />}
-        <b>{part}</b> · {results.length} {results.length === 1 ? "part" : "parts"} · fullest{" "}
-        {worst === undefined ? "" : `${usedText(worst)}, ${nameOf(worst.ownerId)} ${worst.place}`}
+        <span className="calculations-family">
+          <span>
+            <b>{part}</b> · {results.length} {results.length === 1 ? "part" : "parts"} · fullest{" "}
+            {worst === undefined ? "" : `${usedText(worst)}, ${nameOf(worst.ownerId)} ${worst.place}`}
+          </span>
+          {worst?.utilisation == null ? null : <UtilisationBar utilisation={worst.utilisation} />}
+        </span>
       </summary>
       <PageScroll label={`Governing checks, ${part}`}>
         <table>
