@@ -31,6 +31,8 @@ export const concerns: Partial<Record<RecordKind, readonly Role[]>> = {
   "set printed": ["architect", "engineer", "owner", "reader"],
   "comments brought in": ["architect", "engineer"],
   "comment followed": ["architect", "engineer", "reader"],
+  "container followed": ["architect", "engineer", "owner"],
+  "site word said": ["architect", "engineer", "owner"],
   "reader link opened": ["owner"],
   "webhook stopped": ["architect", "owner"],
 };

@@ -1,4 +1,4 @@
-import { cautionLine, type RecordEntry, type SignedHead } from "@cornerway/schema";
+import { cautionLine, containerNumberWords, type RecordEntry, type SignedHead } from "@cornerway/schema";
 import { capital } from "../../permit-set/paper/words.ts";
 import type { Letter } from "../../mail/mailer.ts";
 
@@ -77,6 +77,10 @@ export function noticeWords({ kind, payload }: RecordEntry): string {
       return `Revision ${payload.issue.revision} issued for seal`;
     case "set printed":
       return `Permit set of revision ${payload.letter} printed`;
+    case "container followed":
+      return `Container ${containerNumberWords(payload.containerNumber)}: ${payload.step.step}`;
+    case "site word said":
+      return `On site, ${payload.word.key.split(":")[0]}: ${payload.word.says}`;
     case "comments brought in":
       return `${payload.comments.length} comments of the authority brought in`;
     default:

@@ -64,6 +64,10 @@ function elementsOf(payload: RecordPayload | null): string[] {
       return [payload.question.elementId];
     case "question followed":
       return [payload.elementId];
+    case "site word said":
+      return [payload.word.elementId];
+    case "container followed":
+      return payload.step.step === "assigned" ? [payload.step.elementId] : [];
     default:
       return [];
   }
