@@ -33,10 +33,10 @@ describe("every screen", () => {
     await carriesCaution(page, "sign-in");
     await signIn(page, service.origin, "checker");
     const sheets = [1, 2, 3, 4, 5, 6, 7].map((sheet) => `/projects/${service.projectId}/sheet/${sheet}`);
-    const ofProject = ["settings", "cost-book", "premium", "alternatives", "survey", "site"].map(
+    const ofProject = ["settings", "cost-book", "premium", "alternatives", "survey", "site", "people"].map(
       (page) => `/projects/${service.projectId}/${page}`,
     );
-    const pages = ["/help", "/verification", ...ofProject];
+    const pages = ["/help", "/verification", "/notices", "/account", ...ofProject];
     for (const address of ["/", ...sheets, ...pages, "/nowhere"]) {
       await page.goto(service.origin + address);
       await carriesCaution(page, address);
