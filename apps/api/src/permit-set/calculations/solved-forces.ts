@@ -1,5 +1,6 @@
 import type { Derived } from "../derived.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
+import { byTag } from "../paper/by-tag.ts";
 import type { SetSource } from "../set-source.ts";
 import { supportsByCase, type Solved, type SupportByCase } from "../solved.ts";
 import { written } from "../written.ts";
@@ -33,7 +34,7 @@ export function layCaseReactions(
       { heading: "W sideways", share: 12, right: true },
       { heading: "E sideways", share: 12, right: true },
     ],
-    rows: supportsByCase(solved.cases).map((support) => [
+    rows: supportsInOrder(solved, derived).map((support) => [
       derived.tag(support.id),
       ...caseCells(support, say.force),
       cell(support.wind?.level ?? null, say.force),
@@ -41,6 +42,10 @@ export function layCaseReactions(
     ]),
   });
 }
+
+/** Supports as they are called, B2 before B10. */
+export const supportsInOrder = ({ cases }: Solved, { tag }: Derived): SupportByCase[] =>
+  byTag(supportsByCase(cases).map((support) => ({ ...support, tag: tag(support.id) })));
 
 export const caseHeadings = ["D", "L", "Lr", "S", "W most", "W least", "E most", "E least"] as const;
 

@@ -14,8 +14,8 @@ import { path, type Box } from "../paper/shapes.ts";
 import { tablePart } from "../paper/table.ts";
 import { fitView, type View } from "../paper/view.ts";
 import type { SetSource } from "../set-source.ts";
-import { caseCells, caseHeadings } from "../calculations/solved-forces.ts";
-import { supportsByCase, type Solved } from "../solved.ts";
+import { caseCells, caseHeadings, supportsInOrder } from "../calculations/solved-forces.ts";
+import type { Solved } from "../solved.ts";
 import { written, type Written } from "../written.ts";
 
 /** One line for each support, kN: what comes down with imposed load everywhere (as recorded) and by dead load alone. */
@@ -130,9 +130,12 @@ export function foundationSheet(source: SetSource, derived: Derived, solved: Sol
 }
 
 /** Reactions by case under the others, as far as there is room; the calculations tell all of them. */
-function casesBelow(solved: Solved | null, { tag }: Derived, at: Box, footY: number, say: Written): Block[] {
+function casesBelow(solved: Solved | null, derived: Derived, at: Box, footY: number, say: Written): Block[] {
   if (solved === null) return [];
-  const rows = supportsByCase(solved.cases).map((support) => [tag(support.id), ...caseCells(support, say.force)]);
+  const rows = supportsInOrder(solved, derived).map((support) => [
+    derived.tag(support.id),
+    ...caseCells(support, say.force),
+  ]);
   const words = `By case, as solved, unfactored, ${say.forceUnit}; a minus is a pull. Sideways forces are in the calculations.`;
   const title = layColumn([heading("Reactions by case"), prose(words)], at);
   const table = {

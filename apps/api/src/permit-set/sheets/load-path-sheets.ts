@@ -82,7 +82,7 @@ function elevationsSheet(source: SetSource, derived: Derived): Sheet {
 }
 
 /** Four strokes at the scale of view 1. */
-function keyBlock(view: View, at: Box, { units }: SetSource) {
+export function keyBlock(view: View, at: Box, { units }: SetSource) {
   const say = written[units];
   const knEach = [25, 50, 100, 200];
   const inks = knEach.flatMap((kn, index): Ink[] => {

@@ -11,6 +11,7 @@ import { fact, fittedColumn, heading, prose, type ColumnItem } from "../paper/co
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { fitView } from "../paper/view.ts";
 import type { SetSource } from "../set-source.ts";
+import { keyBlock } from "./load-path-sheets.ts";
 import type { Solved } from "../solved.ts";
 import { written } from "../written.ts";
 
@@ -35,6 +36,7 @@ function solvedSheet(source: SetSource, derived: Derived, forces: RunForces): Sh
     const inner = { x: cell.x + 30, y: cell.y + 12, width: cell.width - 60, height: cell.height - 66 };
     const view = fitView(extent, inner, source.units);
     return {
+      view,
       role: "Figure" as const,
       alt: `Load path as solved on the ${side} elevation`,
       inks: [
@@ -50,15 +52,21 @@ function solvedSheet(source: SetSource, derived: Derived, forces: RunForces): Sh
     };
   });
   const page = drawingSheet(source, { number, title: "Load path as solved", chapter: "Load path", scale: "as noted" }, [
-    ...views,
+    ...views.map(({ role, alt, inks }) => ({ role, alt, inks })),
     ...fittedColumn(
       told(source, derived, forces),
-      column,
+      { ...column, height: column.height - KEY_PT },
       "What the other units stand with is on the elevations, at the foot of each stroke.",
     ),
+    ...views
+      .slice(0, 1)
+      .map(({ view }) => keyBlock(view, { ...column, y: column.y + column.height - KEY_PT + 14, height: 76 }, source)),
   ]);
   return { page, figures: [] };
 }
+
+/** Height of the key to strokes at the foot of the column, pt. */
+const KEY_PT = 100;
 
 function told(source: SetSource, derived: Derived, forces: RunForces): ColumnItem[] {
   const say = written[source.units];
