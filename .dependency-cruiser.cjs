@@ -20,6 +20,7 @@ const ENGINE_ORDER = [
   ["impact"],
   ["remedies"],
   ["cost"],
+  ["survey", "site"],
   ["drawing"],
   ["calc-sheet"],
 ];
