@@ -124,6 +124,8 @@ export { compassOf } from "./drawing/compass-of.ts";
 export { convexHull } from "./drawing/convex-hull.ts";
 export { foldLines } from "./drawing/corrugation.ts";
 export type { FoldLine, PaperRect } from "./drawing/corrugation.ts";
+export { detailsOf } from "./drawing/detail-model.ts";
+export type { Detail, DetailPart } from "./drawing/detail-model.ts";
 export { elevationFaces, onPaper } from "./drawing/elevation-faces.ts";
 export type { ElevationFace, ElevationOpening, SideFace } from "./drawing/elevation-faces.ts";
 export { elevationModel, levelsOf } from "./drawing/elevation-model.ts";

@@ -1,0 +1,175 @@
+import type { Opening, Post, Scheme, Seat } from "@cornerway/schema";
+import { sectionSizeMm } from "../catalog/section-size.ts";
+import { findSection } from "../catalog/sections/find-section.ts";
+import { placeContainer, toLocal, type PlacedContainer } from "../geometry/place.ts";
+import type { PaperRect } from "./corrugation.ts";
+
+/** What a part of a detail is made of, for its ink: steel that is added, the container's own, concrete. */
+export type DetailPart = PaperRect & {
+  readonly what: "added steel" | "container steel" | "plate" | "concrete";
+  /** The section, the member or the pad it is; what a note beside it says. */
+  readonly name: string;
+};
+
+/** A cut through one place where steel meets a container, mm about the place itself: u across, z up. */
+export type Detail = {
+  readonly subject: "head of post" | "foot of post" | "seat" | "head of opening" | "sill of opening";
+  readonly tag: string;
+  readonly parts: readonly DetailPart[];
+  /** Lengths that matter, upright ones at a place across. */
+  readonly heights: readonly { readonly fromMm: number; readonly toMm: number; readonly atMm: number }[];
+};
+
+/** What is shown of a member that runs on, mm. */
+const shownMm = 420;
+
+/** The details of one element, from its own data: none for an element that has no steel of its own. */
+export function detailsOf(scheme: Scheme, id: string): Detail[] {
+  const post = scheme.posts.find((each) => each.id === id);
+  if (post !== undefined) return [headOf(scheme, post), footOf(scheme, post)];
+  const seat = scheme.seats.find((each) => each.id === id);
+  if (seat !== undefined) return seatDetail(scheme, seat);
+  const opening = scheme.openings.find((each) => each.id === id);
+  return opening?.framing === undefined ? [] : openingDetails(scheme, opening, opening.framing);
+}
+
+/** A section cut along its length: its two walls where it is a tube, else the whole of it. */
+function shaft(name: string, from: number, to: number): DetailPart[] {
+  const { widthMm } = sectionSizeMm(name);
+  const section = findSection(name);
+  const part = (u0Mm: number, u1Mm: number): DetailPart => ({
+    ...{ what: "added steel", name, u0Mm, u1Mm, z0Mm: from, z1Mm: to },
+  });
+  if (section?.kind !== "tube") return [part(-widthMm / 2, widthMm / 2)];
+  const { wallMm } = section;
+  return [part(-widthMm / 2, wallMm - widthMm / 2), part(widthMm / 2 - wallMm, widthMm / 2)];
+}
+
+/** A member within this much over a head is held by it, mm. */
+const heldWithinMm = 400;
+
+function headOf(scheme: Scheme, post: Post): Detail {
+  const [x, y, top] = [post.xUm / 1000, post.yUm / 1000, post.topZUm / 1000];
+  const over = scheme.containers
+    .map(placeContainer)
+    .filter((unit) => unit.baseZMm >= top - 1 && unit.baseZMm < top + heldWithinMm && isOver(unit, x, y))
+    .toSorted((a, b) => a.baseZMm - b.baseZMm)[0];
+  const held = over === undefined ? [] : [bottomRail(over, over.baseZMm - top)];
+  const [rail] = held;
+  return {
+    ...{ subject: "head of post", tag: post.tag },
+    parts: [...shaft(post.section, -shownMm, 0), ...held],
+    heights: rail === undefined || rail.z0Mm <= 0 ? [] : [{ fromMm: 0, toMm: rail.z0Mm, atMm: rail.u1Mm }],
+  };
+}
+
+function footOf(scheme: Scheme, post: Post): Detail {
+  const base = post.baseZUm / 1000;
+  const pad = scheme.pads.find(
+    ({ xUm, yUm, lengthUm, widthUm, topZUm }) =>
+      Math.abs(xUm - post.xUm) * 2 <= lengthUm && Math.abs(yUm - post.yUm) * 2 <= widthUm && topZUm <= post.baseZUm,
+  );
+  const half = pad === undefined ? 0 : Math.min(pad.lengthUm / 2000, shownMm);
+  const top = pad === undefined ? 0 : pad.topZUm / 1000 - base;
+  const under: DetailPart[] =
+    pad === undefined
+      ? []
+      : [{ what: "concrete", name: pad.tag, u0Mm: -half, u1Mm: half, z0Mm: top - pad.depthUm / 1000, z1Mm: top }];
+  return {
+    ...{ subject: "foot of post", tag: post.tag },
+    parts: [...shaft(post.section, 0, shownMm), ...under],
+    heights: under.map(({ z0Mm, z1Mm, u1Mm }) => ({ fromMm: z0Mm, toMm: z1Mm, atMm: u1Mm })),
+  };
+}
+
+function seatDetail(scheme: Scheme, seat: Seat): Detail[] {
+  const units = new Map(scheme.containers.map((unit) => [unit.id, placeContainer(unit)]));
+  const [lower, upper] = [units.get(seat.lowerId), units.get(seat.upperId)];
+  if (upper === undefined) return [];
+  const packingMm = seat.packingUm / 1000;
+  const lowerTop = lower === undefined ? null : lower.topZMm - lower.dimensions.proudOfRoofMm;
+  const upperFoot = lowerTop === null ? packingMm : upper.baseZMm - lowerTop;
+  const half = seat.widthUm / 2000;
+  const plate = { u0Mm: -half, u1Mm: half, z0Mm: 0, z1Mm: packingMm };
+  return [
+    {
+      ...{ subject: "seat", tag: seat.tag },
+      parts: [
+        ...(lower === undefined ? [] : [topRail(lower)]),
+        { what: "plate", name: seat.tag, ...plate },
+        bottomRail(upper, upperFoot),
+      ],
+      heights: packingMm > 0 ? [{ fromMm: 0, toMm: packingMm, atMm: half }] : [],
+    },
+  ];
+}
+
+function openingDetails(scheme: Scheme, opening: Opening, framing: NonNullable<Opening["framing"]>): Detail[] {
+  const holder = scheme.containers.find(({ id }) => id === opening.containerId);
+  if (holder === undefined || opening.face === "roof" || opening.face === "floor") return [];
+  const unit = placeContainer(holder);
+  const zone = unit.dimensions.sheetZone(opening.face);
+  const [sill, head] = [opening.sillUm / 1000, (opening.sillUm + opening.heightUm) / 1000];
+  const { topRailDepthMm, topRailWidthMm, bottomRailDepthMm, bottomRailWidthMm } = unit.dimensions;
+  const railOver = zone.v1 - head;
+  const header = cutAcross(framing.header, 1);
+  const headDetail: Detail = {
+    ...{ subject: "head of opening", tag: opening.tag },
+    parts: [...header, member("top rail", topRailWidthMm, railOver, railOver + topRailDepthMm)],
+    heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0),
+  };
+  if (framing.sill === undefined) return [headDetail];
+  const railUnder = zone.v0 - sill;
+  return [
+    headDetail,
+    {
+      ...{ subject: "sill of opening", tag: opening.tag },
+      parts: [
+        ...cutAcross(framing.sill, -1),
+        member("bottom rail", bottomRailWidthMm, railUnder - bottomRailDepthMm, railUnder),
+      ],
+      heights: [{ fromMm: railUnder, toMm: 0, atMm: bottomRailWidthMm / 2 }].filter(({ fromMm }) => fromMm < 0),
+    },
+  ];
+}
+
+/** A section cut across, its edge towards the opening at z = 0: walls of a tube, else the whole of it. */
+function cutAcross(name: string, up: 1 | -1): DetailPart[] {
+  const { depthMm, widthMm } = sectionSizeMm(name);
+  const section = findSection(name);
+  const [z0Mm, z1Mm] = up === 1 ? [0, depthMm] : [-depthMm, 0];
+  const part = (u0Mm: number, u1Mm: number, low: number, high: number): DetailPart => ({
+    ...{ what: "added steel", name, u0Mm, u1Mm, z0Mm: low, z1Mm: high },
+  });
+  const half = widthMm / 2;
+  if (section?.kind !== "tube") return [part(-half, half, z0Mm, z1Mm)];
+  const { wallMm } = section;
+  return [
+    part(-half, wallMm - half, z0Mm, z1Mm),
+    part(half - wallMm, half, z0Mm, z1Mm),
+    part(-half, half, z0Mm, z0Mm + wallMm),
+    part(-half, half, z1Mm - wallMm, z1Mm),
+  ];
+}
+
+const member = (name: string, wideMm: number, z0Mm: number, z1Mm: number): DetailPart => ({
+  ...{ what: "container steel", name, u0Mm: -wideMm / 2, u1Mm: wideMm / 2, z0Mm, z1Mm },
+});
+
+function bottomRail({ dimensions }: PlacedContainer, footMm: number): DetailPart {
+  const low = footMm + dimensions.baseAboveFittingMm;
+  return member("bottom rail", dimensions.bottomRailWidthMm, low, low + dimensions.bottomRailDepthMm);
+}
+
+const topRail = ({ dimensions }: PlacedContainer): DetailPart =>
+  member("top rail", dimensions.topRailWidthMm, -dimensions.topRailDepthMm, 0);
+
+/** True where a place in plan lies under a unit or at its edge. */
+function isOver(unit: PlacedContainer, xMm: number, yMm: number): boolean {
+  const local = toLocal(unit.frame, { xMm, yMm, zMm: 0 });
+  const { lengthMm, widthMm } = unit.dimensions;
+  return Math.abs(local.xMm) <= lengthMm / 2 + edgeMm && Math.abs(local.yMm) <= widthMm / 2 + edgeMm;
+}
+
+/** A post may stand with its axis this far outside what it holds, mm: half a common section. */
+const edgeMm = 60;

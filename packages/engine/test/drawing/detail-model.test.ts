@@ -1,0 +1,77 @@
+import { emptyScheme, type Scheme } from "@cornerway/schema";
+import { describe, expect, it } from "vitest";
+import { detailsOf } from "../../src/drawing/detail-model.ts";
+
+const unit = (id: string, zMm: number): Scheme["containers"][number] => ({
+  ...{ id, tag: id.toUpperCase(), type: "1AAA", turnMdeg: 0, xUm: 0, yUm: 0, zUm: zMm * 1000 },
+});
+const section = "HSS4x4x1/4";
+const scheme: Scheme = {
+  ...emptyScheme,
+  containers: [unit("f1", 2896), unit("g1", 0)],
+  pads: [
+    {
+      ...{ id: "n1", tag: "N1", xUm: 8_000_000, yUm: 0, topZUm: 0, turnMdeg: 0 },
+      ...{ lengthUm: 600_000, widthUm: 600_000, depthUm: 400_000 },
+    },
+  ],
+  posts: [
+    { id: "p1", tag: "P1", xUm: 6_000_000, yUm: 0, baseZUm: 0, topZUm: 2_896_000, turnMdeg: 0, section },
+    { id: "p2", tag: "P2", xUm: 8_000_000, yUm: 0, baseZUm: 0, topZUm: 2_000_000, turnMdeg: 0, section },
+  ],
+  openings: [
+    {
+      ...{ id: "w1", tag: "W1", containerId: "g1", face: "right", use: "window", framed: true },
+      ...{ offsetUm: 3_000_000, sillUm: 900_000, widthUm: 1_000_000, heightUm: 1_000_000 },
+      framing: { jamb: "HSS3x3x3/16", header: "HSS3x3x3/16", sill: "HSS3x3x3/16" },
+    },
+  ],
+  seats: [
+    {
+      ...{ id: "s1", tag: "S1", upperId: "f1", lowerId: "g1", xUm: 0, yUm: -1_219_000 },
+      ...{ lengthUm: 200_000, widthUm: 100_000, packingUm: 12_000, heldDown: false },
+    },
+  ],
+};
+
+describe("detailsOf(scheme, id)", () => {
+  it("draws a tube of 4 in as two walls 101.6 mm apart over all, of 0.93 × 1/4 in (AISC 360 B4.2, from memory)", () => {
+    const [head] = detailsOf(scheme, "p1");
+    const walls = head?.parts.filter(({ name }) => name === section) ?? [];
+    expect(walls.map(({ u0Mm, u1Mm }) => [u0Mm, u1Mm].map((at) => Math.round(at * 10) / 10))).toEqual([
+      [-50.8, -44.9],
+      [44.9, 50.8],
+    ]);
+  });
+
+  it("puts the bottom rail of the unit that stands on a head over it, and a pad of its own size under a foot", () => {
+    const [head] = detailsOf(scheme, "p1");
+    expect(head?.parts.some(({ name, z0Mm }) => name === "bottom rail" && z0Mm >= 0)).toBe(true);
+    const [free, foot] = detailsOf(scheme, "p2");
+    expect(free?.parts.every(({ what }) => what === "added steel")).toBe(true);
+    expect(foot?.parts.find(({ what }) => what === "concrete")).toEqual({
+      ...{ what: "concrete", name: "N1", u0Mm: -300, u1Mm: 300, z0Mm: -400, z1Mm: 0 },
+    });
+  });
+
+  it("lays a seat's packing between the rails it parts", () => {
+    const [seat] = detailsOf(scheme, "s1");
+    expect(seat?.parts.map(({ name }) => name)).toEqual(["top rail", "S1", "bottom rail"]);
+    expect(seat?.heights).toEqual([{ fromMm: 0, toMm: 12, atMm: 50 }]);
+  });
+
+  it("frames an opening with its own header and sill, 3 in deep, away from the opening", () => {
+    const [head, sill] = detailsOf(scheme, "w1");
+    expect(
+      Math.max(...(head?.parts ?? []).filter(({ what }) => what === "added steel").map(({ z1Mm }) => z1Mm)),
+    ).toBeCloseTo(76.2, 6);
+    expect(
+      Math.min(...(sill?.parts ?? []).filter(({ what }) => what === "added steel").map(({ z0Mm }) => z0Mm)),
+    ).toBeCloseTo(-76.2, 6);
+  });
+
+  it("has none for what brings no steel", () => {
+    expect(detailsOf(scheme, "g1")).toEqual([]);
+    expect(detailsOf(scheme, "nowhere")).toEqual([]);
+  });
+});
