@@ -1,6 +1,5 @@
 import {
   chartSentence,
-  chartVerdictWords,
   figuresIn,
   remedyLessSentence,
   remedySentence,
@@ -9,12 +8,12 @@ import {
 } from "@cornerway/schema";
 import { Command } from "../controls/Command.tsx";
 import { VerdictSymbol } from "../look/VerdictSymbol.tsx";
-import { verdictClass } from "../look/verdict-class.ts";
+import { verdictClass, verdictWords } from "../look/verdict-class.ts";
 import { ForShow } from "../prices/ForShow.tsx";
 import { useUnits } from "../units/use-units.ts";
 import { moneyText } from "../wording/money.ts";
 import type { NameOf } from "../wording/name-of.ts";
-import { figureText, lostWords, markNames, sightWords } from "./remedy-words.ts";
+import { lostWords, markNames, nearestWords, sightWords } from "./remedy-words.ts";
 
 export interface RemedyItemProps {
   letter: string;
@@ -41,17 +40,16 @@ export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: 
         {remedySentence(change, nameOf, figures)}
       </h3>
       <p className={`remedy-verdict ${verdictClass(verdict)}`}>
-        <VerdictSymbol verdict={verdict} /> <span>{chartVerdictWords(verdict, under)}</span> <small>screening</small>
+        <VerdictSymbol verdict={verdict} /> <span>{verdictWords(verdict)}</span> <small>screening</small>
       </p>
+      {under === "all loads" ? null : (
+        <p className="note-grey">Under gravity alone; wind and earthquake not checked.</p>
+      )}
       <Takes quantities={quantities} premium={pricesSeen ? premium : null} />
       {plain ? null : (
         <p className="note-grey">
           {why === undefined ? null : `${chartSentence(why, nameOf)} `}
-          {governing.map(({ partId, utilisation, envelope }) => {
-            const span =
-              envelope?.most == null ? "" : ` (${figureText(envelope.least)} to ${figureText(envelope.most)})`;
-            return `${chartSentence({ kind: "within", partId, use: utilisation ?? Infinity }, nameOf).replace(/^Nearest to its strength: /, "")}${span} `;
-          })}
+          {nearestWords(governing, nameOf)}
         </p>
       )}
       {verdict === "needs the engineer" ? null : (

@@ -1,4 +1,4 @@
-import type { RemedyQuantities, RemedySight } from "@cornerway/schema";
+import { chartSentence, type JudgedPart, type RemedyQuantities, type RemedySight } from "@cornerway/schema";
 import { listOf } from "../wording/list-of.ts";
 import { matterOf } from "../wording/matter-words.ts";
 import type { NameOf } from "../wording/name-of.ts";
@@ -23,7 +23,24 @@ export function lostWords({ lostWidthMm, lostHeightMm }: RemedyQuantities, lengt
   return lost.filter((words) => words !== "").join(", ");
 }
 
-export const figureText = (use: number): string => use.toFixed(2);
+/** What is nearest to its strength, with its span over the assumptions where there is one. */
+export function nearestWords(governing: readonly JudgedPart[], nameOf: NameOf): string {
+  const told = governing.slice(0, MOST_TOLD).map(({ partId, utilisation, envelope }) => {
+    const use = utilisation ?? Infinity;
+    const span = spanWords(envelope);
+    const sentence = chartSentence({ kind: "within", partId, use }, nameOf);
+    return `${sentence.replace(/^Nearest to its strength: /, "").replace(/\.$/, "")}${span}`;
+  });
+  return told.length === 0 ? "" : `Nearest to its strength: ${told.join("; ")}.`;
+}
+
+const MOST_TOLD = 2;
+
+function spanWords(envelope: JudgedPart["envelope"]): string {
+  if (envelope?.most == null) return "";
+  const [least, most] = [envelope.least.toFixed(2), envelope.most.toFixed(2)];
+  return least === most ? "" : `, ${least} to ${most} by assumption`;
+}
 
 /** Marks by what they are about and where: "parts beyond their strength on T1 and F2". */
 export function markNames(markIds: readonly string[], nameOf: NameOf): string {

@@ -34,12 +34,15 @@ export function seatOn(
       ...names.next("S"),
       ...{ upperId: unitId, lowerId: target.elementId, heldDown },
       ...{ xUm: Math.round(xMm * 1000), yUm: Math.round(yMm * 1000) },
-      lengthUm: lengthMm * 1000,
-      widthUm: Math.round(lower.dimensions.topRailWidthMm * 1000),
+      lengthUm: (onRail === undefined ? Math.min(lengthMm, ON_FITTING_MM.length) : lengthMm) * 1000,
+      widthUm: Math.round((onRail === undefined ? ON_FITTING_MM.width : lower.dimensions.topRailWidthMm) * 1000),
       packingUm: Math.round(Math.max(LEAST_PACKING_MM, gapMm) * 1000),
     },
   };
 }
+
+/** A plate that lies wholly on a fitting (178 × 162 mm, ISO 1161, from memory) under the axis of a rail, mm. */
+const ON_FITTING_MM = { length: 140, width: 40 } as const;
 
 /** Thinnest plate of a seat, mm: common practice, no published source. */
 const LEAST_PACKING_MM = 6;
