@@ -8,7 +8,7 @@ import type { Check } from "../checks/check.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
 import { isoProofLoad } from "../checks/iso-proof-load.ts";
 import type { Building } from "../geometry/building.ts";
-import type { UnitPoint } from "../model/bearing-plan.ts";
+import type { BearingPlan, UnitPoint } from "../model/bearing-plan.ts";
 import { measuredSteel } from "../model/measured-steel.ts";
 import type { EndName, SideName } from "../model/unit-lines.ts";
 import { bearingForce, placeOf, type ModelledBearing } from "./modelled-bearings.ts";
@@ -17,6 +17,8 @@ import type { StrengthPart } from "./strength-part.ts";
 
 /** Along the rail; common practice, no published source. */
 const SEAT_MM = 100;
+/** A post is right below a seat where its axis is this near to the middle of it, mm. */
+const UNDER_MM = 1;
 /** Share of the loaded face already used by the rail's own forces; assumed, no published source. */
 const FACE_USED = 0.5;
 
@@ -25,15 +27,22 @@ export function bearingParts(
   bearings: readonly ModelledBearing[],
   building: Building,
   basis: CheckBasis,
+  inWalls: BearingPlan["inWalls"] = new Map(),
 ): StrengthPart[] {
   return bearings.flatMap((bearing) => {
     const { above, below } = bearing.planned;
     const points = ["unitId" in above ? above : undefined, "point" in below ? below.point : undefined];
-    return points.flatMap((point) => (point === undefined ? [] : partsAt(point, bearing, building, basis)));
+    return points.flatMap((point) => (point === undefined ? [] : partsAt(point, bearing, building, basis, inWalls)));
   });
 }
 
-function partsAt(point: UnitPoint, bearing: ModelledBearing, building: Building, basis: CheckBasis): StrengthPart[] {
+function partsAt(
+  point: UnitPoint,
+  bearing: ModelledBearing,
+  building: Building,
+  basis: CheckBasis,
+  inWalls: BearingPlan["inWalls"],
+): StrengthPart[] {
   const part = (element: CheckedElement, checksAt: (forceN: number, steel: Steel) => readonly Check[]) =>
     forcePart(
       {
@@ -66,6 +75,8 @@ function partsAt(point: UnitPoint, bearing: ModelledBearing, building: Building,
     measured[side === "front" ? "top end rail" : "top side rail"],
   );
   const seated = part(element, (forceN, steel) => onTopRail(element, section, forceN, toEndMm, steel, basis));
+  // a post right below takes what comes down: the rail is pressed onto its head, the sheet beside it is not
+  if (inWalls.get(point.unitId)?.some((post) => post.side === side && Math.abs(post.u - u) < UNDER_MM)) return [seated];
   const cut = cutBelow(point.unitId, side, u, building);
   return [
     seated,

@@ -47,7 +47,7 @@ export function checkedParts(
     ...driftPartsOf(scheme, built, bearings, basis),
     ...freePostParts(building, built, basis.factored),
     ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
-    ...bearingParts(bearings, building, basis.factored),
+    ...bearingParts(bearings, building, basis.factored, built.plan.inWalls),
     ...connectionParts(bearings, scheme, basis),
     ...anchorParts(building.pads, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
