@@ -78,7 +78,7 @@ type Rung = {
 };
 type Failed = { readonly change: Trial["change"]; readonly why: RemedyRefusal };
 /** A ladder on its way up: what is left of it, and what failed, by its place. */
-type Climb = { readonly rungs: Rung[]; readonly failed: Map<number, Failed> };
+type Climb = { readonly rungs: Rung[]; readonly failed: Map<number, Failed>; apart: Remedy | null };
 
 class Search {
   private readonly scheme: Scheme;
@@ -123,9 +123,9 @@ class Search {
   }
 
   list(): RemedyList {
-    const offered = this.found.filter(({ verdict }) => verdict !== "needs the engineer").toSorted(cheapestFirst);
+    const offered = this.found.toSorted(cheapestFirst);
     const { failed, looked, proved } = this;
-    const apart = this.found.filter(({ verdict }) => verdict === "needs the engineer");
+    const apart = this.climbs.flatMap((climb) => climb.apart ?? []);
     return {
       markId: this.mark.id,
       under: this.judged.under,
@@ -153,7 +153,7 @@ class Search {
 
   /** Draws every rung and holds it against the load path; what fails before the first that passes is kept as the less that fails. */
   private screen(ladder: readonly Trial[], before: Assessment): Climb {
-    const climb: Climb = { rungs: [], failed: new Map() };
+    const climb: Climb = { rungs: [], failed: new Map(), apart: null };
     for (const [at, drawn] of ladder.entries()) {
       this.looked += 1;
       const trial = this.madeGood(drawn);
@@ -208,13 +208,12 @@ class Search {
       heavier,
       less: climb.failed.get(at - 1) ?? null,
     };
+    if (settled) climb.apart = null; // what works of its kind stands for it
     if (settled || isOfNoSize(why)) climb.rungs.length = 0;
     if (why !== undefined) climb.failed.set(at, { change: trial.change, why: { kind: "strength", why } });
-    if (settled || !this.found.some((one) => one.verdict === verdict && one.change.kind === trial.change.kind)) {
-      this.found.push(remedy);
-      return remedy;
-    }
-    return undefined;
+    if (settled) this.found.push(remedy);
+    else if (climb.apart === null) climb.apart = remedy;
+    return settled || climb.apart === remedy ? remedy : undefined;
   }
 
   private priced({ total, currency, forShow }: Premium): Remedy["premium"] {
