@@ -25,5 +25,7 @@ export const words: readonly (readonly [word: string, meaning: string])[] = [
   ["note, question, answer", "what people write, pinned to an element; only the engineer answers"],
   ["request", "a change the engineer asks for, drawn as proposed steel; the architect takes it in or declines it"],
   ["stamp", "the engineer’s word on a revision: a step between the parties, never a seal"],
+  ["survey", "what is found of a container before it is built in: its number and plate, damage, thickness, photos"],
+  ["hold point", "what somebody looks at on site before the next step"],
   ["record", "the account of a project: every act, who, when, on what; nothing in it is altered"],
 ];
