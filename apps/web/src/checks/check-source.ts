@@ -1,5 +1,6 @@
 import { elementNames, inTags } from "@cornerway/schema";
 import type { CheckWorking, Project, Revision, Role, Scheme, StrengthReport } from "@cornerway/schema";
+import { engineVersion } from "@cornerway/engine";
 import { useMemo } from "react";
 import { fetchWorking, reportKey, useStrengthReport } from "../data/strength-report.ts";
 import type { LiveStrength } from "../worker/use-strength.ts";
@@ -50,6 +51,17 @@ export function useRevisionChecks(
           },
     [projectId, letter, revision, judged, report],
   );
+}
+
+/** The same as it was recorded, where this page's engine is the one that judged; its runs are solved again for their forces. */
+export function useRevisionReport(
+  { id, roles }: Pick<Project, "id" | "roles">,
+  revision: Revision | undefined,
+): StrengthReport | null {
+  const { result } = revision ?? {};
+  const own = result?.strength !== undefined && result.engineVersion === engineVersion && readsChecks(roles);
+  const judged = own ? (revision?.resultDigest ?? null) : null;
+  return useStrengthReport(id, revision?.letter ?? "", judged).data ?? null;
 }
 
 /** An owner by itself is told in plain words what stands in the way; calculations are for those who read them. */

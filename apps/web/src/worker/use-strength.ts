@@ -54,7 +54,8 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   return { judged, stands: judged?.scheme === scheme, progress: underway, glance: glimpsed, workingOf, forcesOf };
 }
 
-function startThread() {
+/** A thread that judges schemes and tells their forces. */
+export function startThread() {
   const worker = new Worker(new URL("./strength.worker.ts", import.meta.url), { type: "module" });
   return {
     post: (question: unknown) => worker.postMessage(question),

@@ -1,10 +1,12 @@
 import { emptyScheme } from "@cornerway/schema";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRevision, useRevisions } from "../../data/revision.ts";
-import { useRevisionChecks } from "../../checks/check-source.ts";
+import { useRevisionChecks, useRevisionReport } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
+import { ChosenForces } from "../../forces/ChosenForces.tsx";
+import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
 import { choiceKeys } from "../../hand/step-choice.ts";
 import { useLookingHand } from "../../hand/use-looking-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
@@ -18,6 +20,7 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
+import { useForcesThread } from "../../worker/use-forces-thread.ts";
 import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { SaveFile } from "./SaveFile.tsx";
 
@@ -47,6 +50,10 @@ export function SentScheme() {
     "?": () => showKeys(!keysShown),
   });
   const checks = useChecks(useRevisionChecks(project, revision.data), hand.chosenId);
+  const report = useRevisionReport(project, revision.data);
+  const forces = useForcesShown(scheme, report, useForcesThread());
+  const result = revision.data?.result ?? null;
+  const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   const notes = useMarkNotes({
     ...{ scheme, marks: revision.data?.result?.marks, role: project.roles[0], offerOn: checks.offerOn },
   });
@@ -61,13 +68,26 @@ export function SentScheme() {
       hand={hand}
       scheme={scheme}
       laidBy={scheme}
-      assessment={revision.data?.result ?? null}
+      assessment={drawnOf}
+      layer={forces.layer}
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
       heading={project.revision === null ? "Nothing was sent yet" : `Notes on revision ${project.revision}`}
-      remark={judgedRemark(revision.data?.result ?? null)}
+      remark={judgedRemark(result)}
       notes={notes}
-      slip={checks.slip}
+      slip={
+        <>
+          {checks.slip}
+          <ChosenForces
+            forces={forces.shown.stand ? (forces.shown.told?.forces ?? null) : null}
+            scheme={scheme}
+            report={report}
+            chosenId={hand.chosenId}
+            onOpen={checks.open}
+          />
+          {forces.slip}
+        </>
+      }
       chosenNoteId={noteId}
       onNote={(note) => {
         chooseNote(note.id);
