@@ -26,7 +26,7 @@ const option = (place: number, name: string, more: Partial<OptionNow> = {}): Opt
     ...{ state: "done", verdict: "works with steel", scope: "load path, and strength under gravity loads" },
     ...{ marks: 3, engineVersion: "0.3.5", resultDigest: digest(9) },
   },
-  price: { total: 4227.35, currency: "USD", forShow: false, standsApart: false, steelKg: 152.4 },
+  price: { total: 4227.35, currency: "USD", forShow: false, standsApart: false, steelKg: 2728.4 },
   ...more,
 });
 const scheme = schemeOf([unitAt("g1", "G1", 0, 0, 0)]);
@@ -95,7 +95,7 @@ describe("alternatives side by side", () => {
     expect(first.textContent).toContain("Works with steel");
     expect(first.textContent).toContain("Screening by load path, and strength under gravity loads.");
     expect(first.textContent).toContain("$4,230");
-    expect(first.textContent).toContain("152 kg");
+    expect(first.textContent).toContain("2,728 kg");
     expect(second.textContent).toContain("Not checked");
     expect(second.textContent).toContain("Being checked.");
     expect(second.textContent).toContain("−$310 for show, rates without a source, and what stands apart");

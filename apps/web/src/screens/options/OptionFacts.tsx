@@ -49,4 +49,7 @@ const gramsPerKg = 1000;
 
 /** Steel in whole kilograms, or pounds, as it is written on drawings. */
 const steelText = (kg: number, units: UnitSystem): string =>
-  `${printQuantity("mass", kg * gramsPerKg, units)} ${unitOf("mass", units)}`;
+  `${grouped(printQuantity("mass", kg * gramsPerKg, units))} ${unitOf("mass", units)}`;
+
+/** Thousands apart, as in prose. */
+const grouped = (figures: string): string => figures.replace(/\B(?=(\d{3})+$)/g, ",");
