@@ -35,7 +35,7 @@ export function NoticesPage() {
     >
       <Refused error={see.error ?? notices.error} />
       <NoticeTable notices={all} />
-      <p>
+      <p className="notices-more">
         What others did that your part has something to do with, or should know. The whole of it is in the record of
         each project. To be told by letter, at once or once a day, say so on the page of{" "}
         <Link to="/account">your account</Link>.
