@@ -8,7 +8,7 @@ import { strengthBasisFor } from "./strength.ts";
 import { solveSettling } from "./strength/settling.ts";
 import { strengthMemory } from "./strength/strength-memory.ts";
 import { strengthPlan } from "./strength/strength-plan.ts";
-import type { StrengthRun } from "./strength/strength-runs.ts";
+import type { StrengthRun } from "./strength/run-plan.ts";
 import type { StrengthMemory } from "./strength/solve-runs.ts";
 
 /** A run of the strength plan and the assumptions it is looked at under; the first set unless said. */

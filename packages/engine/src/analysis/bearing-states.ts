@@ -2,7 +2,8 @@ import { FactorMemory } from "../numerics/factor-memory.ts";
 import { openedBearings, type OpenedBearings } from "./opened-bearings.ts";
 import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
-import { responsesOf, type Responses } from "./responses.ts";
+import type { Responses } from "./responses.ts";
+import { responsesOf } from "./responses-of.ts";
 import type { ContactState, System } from "./system.ts";
 import { updatedState } from "./updated-state.ts";
 

@@ -1,83 +1,8 @@
-import { nameOf, partIn, type BorderUnknown } from "./border-unknowns.ts";
-import { bearingForce } from "./bearing-state.ts";
-import type { Prepared } from "./prepared.ts";
-import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
-import { SweptResponses } from "./swept-responses.ts";
-import { addTimes } from "./vectors.ts";
+import type { BorderUnknown } from "./border-unknowns.ts";
 
 /** What a factorised state does when further unknowns go so far (the unknown's own unit) and nothing else acts. */
 export interface Responses {
   readonly addMovement: (sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array) => void;
   /** Pressure under each bearing, N, those taken as closed that are closed in the factorised state. */
   readonly addPressures: (sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array) => void;
-}
-
-/**
- * In a small building states and load vectors share few unknowns, so the response to each is kept; in a large one every load
- * vector has unknowns of its own. By the size of the building alone, so that a load vector has the same bits by itself.
- */
-export function responsesOf(from: Prepared): Responses {
-  const numbers = from.factor.panels.reduce((sum, panel) => sum + panel.length, 0);
-  return numbers > LARGE ? new SweptResponses(from) : new KeptResponses(from);
-}
-
-/** Numbers in a factor from which one sweep through it for each load vector costs less (measured). */
-const LARGE = 1_000_000;
-
-interface Response extends Movement {
-  readonly pressures: Float64Array;
-}
-
-/** The response to each unknown, solved for when first asked for. */
-export class KeptResponses implements Responses {
-  private readonly from: Prepared;
-  private readonly known = new Map<string, Response>();
-
-  constructor(from: Prepared) {
-    this.from = from;
-  }
-
-  addMovement(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
-    this.to(unknowns).forEach(({ movement }, n) => addTimes(sum, movement, sizes[n] ?? 0));
-  }
-
-  addPressures(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
-    this.to(unknowns).forEach(({ pressures }, n) => addTimes(sum, pressures, sizes[n] ?? 0));
-  }
-
-  /** In the order asked; each has the bits it would have by itself. */
-  private to(unknowns: readonly BorderUnknown[]): Response[] {
-    const names = unknowns.map(nameOf);
-    const missing = unknowns.filter((_, n) => !this.known.has(names[n] ?? ""));
-    const solved = solveMovements(
-      this.from,
-      missing.map((unknown) => unitLoad(unknown, this.from.equationOf.length)),
-    );
-    missing.forEach((unknown, n) => this.known.set(nameOf(unknown), this.response(unknown, solved[n] ?? NOTHING)));
-    return names.map((name) => this.known.get(name) ?? { ...NOTHING, pressures: NONE });
-  }
-
-  private response(unknown: BorderUnknown, moved: Movement): Response {
-    const { bearings } = this.from.system;
-    const pressures = Float64Array.from(bearings, (bearing) => {
-      const beside = unknown.kind === "spring" && bearing.kind === "support" ? partIn(unknown, bearing.freedom) : 0;
-      return bearingForce(bearing, moved, NO_LOAD) + beside;
-    });
-    return { ...moved, pressures };
-  }
-}
-
-const NONE = new Float64Array(0);
-const NOTHING: Movement = { movement: NONE, answered: NONE };
-const NO_LOAD = { forces: NONE, settlement: NONE };
-
-/** What one of the unknown does to the factorised state: a spring's force of 1, a freed freedom's movement by 1. */
-function unitLoad(unknown: BorderUnknown, freedoms: number): LoadVector {
-  const load = { forces: new Float64Array(freedoms), settlement: new Float64Array(freedoms) };
-  if (unknown.kind === "spring") {
-    load.forces[unknown.lower] = -1;
-    load.forces[unknown.upper] = 1;
-  } else if (unknown.kind === "freed") load.settlement[unknown.freedom] = 1;
-  else load.forces[unknown.freedom] = -1;
-  return load;
 }

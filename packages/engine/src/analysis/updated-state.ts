@@ -3,7 +3,8 @@ import type { BorderUnknown } from "./border-unknowns.ts";
 import { lostHold } from "./lost-hold.ts";
 import type { Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
-import { responsesOf, type Responses } from "./responses.ts";
+import type { Responses } from "./responses.ts";
+import { responsesOf } from "./responses-of.ts";
 import { stateDifference } from "./state-difference.ts";
 import { actingElements, heldFreedoms, type ContactState } from "./system.ts";
 

@@ -1,6 +1,6 @@
 import type { StrengthReport } from "@cornerway/schema";
 import { combinationText } from "../loads/load-combination.ts";
-import type { StrengthRun } from "../strength/strength-runs.ts";
+import type { StrengthRun } from "../strength/run-plan.ts";
 
 type Listed = StrengthReport["combinations"][number];
 

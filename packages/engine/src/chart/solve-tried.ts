@@ -5,7 +5,7 @@ import type { ModelledBearing } from "../strength/modelled-bearings.ts";
 import { onMovingGround } from "../strength/settling.ts";
 import { smallMovements } from "../strength/small-movements.ts";
 import type { SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
-import type { StrengthRun } from "../strength/strength-runs.ts";
+import type { StrengthRun } from "../strength/run-plan.ts";
 import { ownForces, type OwnForces } from "./own-forces.ts";
 
 /** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */

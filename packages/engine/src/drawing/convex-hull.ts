@@ -1,4 +1,4 @@
-import type { IsoPoint } from "./iso-point.ts";
+import type { IsoPoint } from "./picture-eye.ts";
 
 /** Convex hull, anticlockwise on paper (Andrew's monotone chain). */
 export function convexHull(points: readonly IsoPoint[]): IsoPoint[] {

@@ -1,7 +1,6 @@
 import type { PointMm } from "@cornerway/schema";
 import { convexHull } from "./convex-hull.ts";
-import type { IsoPoint } from "./iso-point.ts";
-import { dot, onPicture, type PictureEye } from "./picture-eye.ts";
+import { dot, onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 import { facesOf, middleOf, type Solid } from "./solid.ts";
 
 /** A solid with what its order is told by. */

@@ -1,8 +1,7 @@
 import type { PointMm } from "@cornerway/schema";
 import { solidCorners, type PlacedContainer } from "../geometry/place.ts";
 import { convexHull } from "./convex-hull.ts";
-import type { IsoPoint } from "./iso-point.ts";
-import { onPicture, type PictureEye } from "./picture-eye.ts";
+import { onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 
 /** Sun about 45° high in the south-west: what stands 1 m high throws its shadow this far east and north, m. */
 const shadowPerHeight = { east: 0.62, north: 0.32 } as const;

@@ -5,8 +5,7 @@ import type { SideFace } from "./elevation-faces.ts";
 import { convexHull, holdsAll } from "./convex-hull.ts";
 import { drawingOrder } from "./drawing-order.ts";
 import { groundShadow, roofShadows } from "./iso-shadows.ts";
-import type { IsoPoint } from "./iso-point.ts";
-import { dot, isometricEye, onPicture, type PictureEye } from "./picture-eye.ts";
+import { dot, isometricEye, onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 import { addedSolids, type AddedSolid } from "./added-solids.ts";
 import { facesOf, type Solid } from "./solid.ts";
 

@@ -1,6 +1,8 @@
 import type { PointMm } from "@cornerway/schema";
 import { cosDegThousandths, sinDegThousandths } from "../numerics/elementary.ts";
-import type { IsoPoint } from "./iso-point.ts";
+
+/** A point on the paper of a picture, mm: right and down. */
+export type IsoPoint = { rightMm: number; downMm: number };
 
 /** How a picture looks at the site: where its paper's right and down point, and the way towards the eye. No length. */
 export type PictureEye = { readonly right: PointMm; readonly down: PointMm; readonly towards: PointMm };

@@ -6,8 +6,10 @@ import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
-import type { PadSize } from "./pad-size.ts";
 import { governingOf, type PartWorst } from "./screen.ts";
+
+/** A square pad, mm. */
+export type PadSize = { readonly sideMm: number; readonly depthMm: number };
 
 /** What governs one part of the building, with its working. */
 export type ElementResult = {

@@ -1,6 +1,6 @@
 import { combinationText, type LoadCombination } from "../loads/load-combination.ts";
 import type { LoadSymbol } from "../loads/load-symbol.ts";
-import type { RunPlan, StrengthRun } from "./strength-runs.ts";
+import type { RunPlan, StrengthRun } from "./run-plan.ts";
 
 /**
  * Runs at allowable level with level loads, each knowing the run of its gravity loads by themselves; such runs are added where

@@ -15,7 +15,7 @@ import { screen } from "./screen.ts";
 import { solveBuilt, type StrengthMemory } from "./solve-runs.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
-import type { StrengthRun } from "./strength-runs.ts";
+import type { StrengthRun } from "./run-plan.ts";
 import { unitPartsAlone } from "./unit-parts-alone.ts";
 
 /**

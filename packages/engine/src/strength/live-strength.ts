@@ -14,7 +14,7 @@ import type { StrengthBasis } from "./strength-basis.ts";
 import type { Strength } from "./strength-of.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { strengthPlan, type StrengthPlan } from "./strength-plan.ts";
-import type { StrengthRun } from "./strength-runs.ts";
+import type { StrengthRun } from "./run-plan.ts";
 
 /** Runs that governed the parts of each owner in a full run, by set of assumptions. */
 export type GoverningVectors = ReadonlyMap<AssumptionId, ReadonlyMap<string, ReadonlySet<string>>>;

@@ -1,10 +1,7 @@
 import type { Pad } from "@cornerway/schema";
 import type { Check } from "../checks/check.ts";
-import type { ElementResult } from "./element-result.ts";
+import type { ElementResult, PadSize } from "./element-result.ts";
 import type { PadChecks } from "./pad-parts.ts";
-
-/** A square pad, mm. */
-export type PadSize = { readonly sideMm: number; readonly depthMm: number };
 
 /** Steps that are drawn, and the largest pad that is looked at. */
 const STEP_MM = 100;

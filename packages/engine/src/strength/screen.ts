@@ -2,7 +2,7 @@ import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
-import type { StrengthRun } from "./strength-runs.ts";
+import type { StrengthRun } from "./run-plan.ts";
 
 /** The run that governs a part, and its utilisation there. */
 export type Governing = { readonly use: number; readonly solved: SolvedRun };

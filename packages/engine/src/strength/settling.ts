@@ -7,7 +7,7 @@ import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { onSoftPads } from "./soft-pads.ts";
 import { insidesAtHand, solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
-import type { StrengthRun } from "./strength-runs.ts";
+import type { StrengthRun } from "./run-plan.ts";
 
 /**
  * Runs in which a support moves, apart from the others. Ground that goes down or was built low pulls nothing: what stands over

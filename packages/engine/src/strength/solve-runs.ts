@@ -9,7 +9,7 @@ import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
-import type { StrengthRun } from "./strength-runs.ts";
+import type { StrengthRun } from "./run-plan.ts";
 import { UnitForces, type InfluenceStore, type Loaded } from "./unit-forces.ts";
 
 /** What is kept from one solution to the next. */

@@ -25,7 +25,7 @@ import { statedResult } from "./stated-result.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import { strengthPlan } from "./strength-plan.ts";
-import type { RunPlan } from "./strength-runs.ts";
+import type { RunPlan } from "./run-plan.ts";
 import type { Lean } from "./sway.ts";
 import type { UnitStrength } from "./unit-strength.ts";
 import { unitVerdicts } from "./unit-verdicts.ts";

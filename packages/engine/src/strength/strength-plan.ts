@@ -10,7 +10,8 @@ import { schemeActions } from "./scheme-actions.ts";
 import { solveRuns, type StrengthMemory } from "./solve-runs.ts";
 import { spreadOnRails } from "./spread-on-rails.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
-import { strengthRuns, type RunPlan } from "./strength-runs.ts";
+import type { RunPlan } from "./run-plan.ts";
+import { strengthRuns } from "./strength-runs.ts";
 import { leansOf, swayFactor, type Lean } from "./sway.ts";
 import { enlarged, swayRuns, type SwayRuns } from "./sway-runs.ts";
 

@@ -7,18 +7,8 @@ import type { Analysis } from "../load-path/analysis.ts";
 import { overstrengthBelow } from "./overstrength.ts";
 import { withoutDominated } from "./dominated-runs.ts";
 import { withGravityAlone } from "./gravity-alone.ts";
+import type { RunPlan, StrengthRun } from "./run-plan.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
-
-export type StrengthRun = DesignRun & {
-  readonly level: CombinationLevel;
-  /** At allowable level with level loads, the run of its gravity loads by themselves. */
-  readonly gravityAlone?: string;
-  /** The units and posts it is held against; absent: all. */
-  readonly owners?: ReadonlySet<string>;
-};
-
-/** Every action case once, and every vector to solve with them. */
-export type RunPlan = { readonly cases: readonly ActionCase[]; readonly runs: readonly StrengthRun[] };
 
 /**
  * All combinations at both levels. Steel and concrete are held against strength-level runs, those of gravity loads with

@@ -1,7 +1,7 @@
 import { caseResultant } from "../loads/case-resultant.ts";
 import type { BuildingFrame } from "../loads/building-frame.ts";
 import type { LoadSymbol } from "../loads/load-symbol.ts";
-import type { RunPlan, StrengthRun } from "./strength-runs.ts";
+import type { RunPlan, StrengthRun } from "./run-plan.ts";
 
 /** The heaviest run of gravity loads, and the same pushed along either axis. */
 export type SwayRuns = { readonly upright: StrengthRun; readonly pushed: readonly StrengthRun[] };

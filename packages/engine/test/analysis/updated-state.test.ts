@@ -11,7 +11,7 @@ import { prepare, type Preparation } from "../../src/analysis/prepare.ts";
 import type { Prepared } from "../../src/analysis/prepared.ts";
 import { solveMovements, unbalanced } from "../../src/analysis/solve-movement.ts";
 import { allClosed, type ContactState, type PlannedHolds, type System } from "../../src/analysis/system.ts";
-import { KeptResponses } from "../../src/analysis/responses.ts";
+import { KeptResponses } from "../../src/analysis/kept-responses.ts";
 import { SweptResponses } from "../../src/analysis/swept-responses.ts";
 import { updatedState } from "../../src/analysis/updated-state.ts";
 import { SOLUTION_ACCURACY } from "../../src/numerics/tolerances.ts";

@@ -7,7 +7,7 @@ import { checkedParts } from "../../src/strength/checked-parts.ts";
 import { andGravityAlone, withGravityAlone } from "../../src/strength/gravity-alone.ts";
 import { solveRuns } from "../../src/strength/solve-runs.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
-import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+import type { StrengthRun } from "../../src/strength/run-plan.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { basis, firstSet, ownWeight } from "./one-run.ts";
 

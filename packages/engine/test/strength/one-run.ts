@@ -10,7 +10,7 @@ import { governingOf, screen, type PartWorst } from "../../src/strength/screen.t
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { solveRuns, type SolvedRun, type SolvedSet } from "../../src/strength/solve-runs.ts";
 import type { StrengthBasis } from "../../src/strength/strength-basis.ts";
-import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+import type { StrengthRun } from "../../src/strength/run-plan.ts";
 
 export const basis: StrengthBasis = {
   loads: designBasisFor("IBC 2021"),

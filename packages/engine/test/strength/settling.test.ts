@@ -7,7 +7,7 @@ import { assumptionSets, type AssumptionSet } from "../../src/strength/assumptio
 import { modelledBearings, bearingForce } from "../../src/strength/modelled-bearings.ts";
 import { solveSettling } from "../../src/strength/settling.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
-import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+import type { StrengthRun } from "../../src/strength/run-plan.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { firstSet, ownWeight } from "./one-run.ts";
 

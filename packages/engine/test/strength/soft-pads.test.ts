@@ -7,7 +7,7 @@ import { bearingForce, modelledBearings } from "../../src/strength/modelled-bear
 import { solveSettling } from "../../src/strength/settling.ts";
 import type { SolvedRun } from "../../src/strength/solve-runs.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
-import type { StrengthRun } from "../../src/strength/strength-runs.ts";
+import type { StrengthRun } from "../../src/strength/run-plan.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { ownWeight } from "./one-run.ts";
 
