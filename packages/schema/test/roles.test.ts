@@ -181,7 +181,7 @@ describe("who may see what", () => {
       ...["revision sent", "assessed", "stamp pressed"],
       ...["set printed", "comments brought in", "comment followed"],
       ...["revision checked", "mark disposed", "values confirmed", "issued for seal", "sealed copy kept"],
-      ...["container offered", "container followed", "survey limits set", "site word said"],
+      ...["container offered", "container followed", "survey limits set", "site word said", "brought in"],
     ]);
   });
 
