@@ -30,7 +30,7 @@ export function RemoveSlip({ scheme, ids, standing, undoes, onRemove, onKeep }: 
   const stands = stoodOnSentence(standing, them, nameOf);
   return (
     <Slip label={`Take ${name} away?`}>
-      <div role="alert">
+      <div role="alert" className="twin">
         {hanging.length === 0 ? null : (
           <p>
             {`${capitalised(listOf(hanging))} ${hanging.length === 1 ? "hangs" : "hang"} on ${them} and would go too. One step back brings all of it back.`}

@@ -99,6 +99,8 @@ describe("alternatives side by side", () => {
     expect(second.textContent).toContain("Not checked");
     expect(second.textContent).toContain("Being checked.");
     expect(second.textContent).toContain("−$310 for show, rates without a source, and what stands apart");
+    expect(second.textContent).toContain("as drawn: what it leaves open is not known");
+    expect(first.textContent).not.toContain("is not known");
   });
 
   it("are picked by the owner in two steps, with a reason, on the very drawing", async () => {

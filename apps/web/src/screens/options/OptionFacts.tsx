@@ -21,6 +21,7 @@ export function OptionFacts({ option: { answer, price, containers } }: { option:
         <dd>
           {moneyText(price.total, price.currency)} <ForShow forShow={price.forShow} />
           {price.standsApart ? <span>, and what stands apart</span> : null}
+          {answer.state === "done" ? null : <span> as drawn: what it leaves open is not known</span>}
         </dd>
         <dt>Steel</dt>
         <dd>{steelText(price.steelKg, units)}</dd>
