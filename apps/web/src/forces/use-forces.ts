@@ -10,6 +10,8 @@ export interface Forces {
   run: string;
   /** Every run there is, what governs most first. */
   runs: readonly string[];
+  /** The run that was asked for; null for the one that governs. */
+  asked: string | null;
   /** Null where nothing makes the run stand. */
   forces: RunForces | null;
   why: string | null;
@@ -40,7 +42,7 @@ export function useForces(scheme: Scheme, judged: StrengthReport | null, { force
     let left = false;
     void forcesOf(scheme, wanted).then((answer) => {
       if (left || answer === null) return;
-      const known = { scheme, run: "", runs: [], forces: null, why: null };
+      const known = { scheme, run: "", runs: [], asked: chosen, forces: null, why: null };
       if ("why" in answer) return setTold({ ...known, why: answer.why });
       const runs = governingFirst(
         answer.runs.map((id) => ({ id })),
@@ -51,9 +53,8 @@ export function useForces(scheme: Scheme, judged: StrengthReport | null, { force
     return () => {
       left = true;
     };
-  }, [scheme, judged, wanted, forcesOf]);
-  const asked = chosen === null || told?.run === chosen;
-  return { told, stand: judged !== null && told?.scheme === scheme && asked, choose };
+  }, [scheme, judged, chosen, wanted, forcesOf]);
+  return { told, stand: judged !== null && told?.scheme === scheme && told.asked === chosen, choose };
 }
 
 /** Runs that govern something, the fullest first. */

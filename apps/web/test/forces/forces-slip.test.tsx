@@ -16,7 +16,7 @@ const run = runs[0] ?? "";
 const found = flow.of({ run });
 if (found === null) throw new Error("the sample stands");
 const forces: RunForces = found;
-const told = { scheme: judgedScheme, run, runs, forces, why: null };
+const told = { scheme: judgedScheme, run, runs, asked: null, forces, why: null };
 
 describe("where the load goes", () => {
   it("offers every sum in plain words, what governs first, and takes another", async () => {
