@@ -23,6 +23,7 @@ export function Desk() {
   const session = useSession();
   const administrator = session.data?.person.administrator ?? false;
   const hasAccount = session.data?.person.byLink !== true;
+  const name = session.data?.person.name ?? "";
   const unseen = useNotices(hasAccount).data?.unseen ?? 0;
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
@@ -39,7 +40,7 @@ export function Desk() {
       <WeekSpine projects={projects.data} />
       <div className="desk-sheet">
         <header className="desk-head">
-          <h1>{greeting(waiting.length, firstName(session.data?.person.name ?? ""))}</h1>
+          <h1>{greeting(waiting.length, hasAccount ? firstName(name) : name)}</h1>
           <nav className="desk-way" aria-label="Desk">
             {administrator && (
               <Link className="command" to="/start-project">
