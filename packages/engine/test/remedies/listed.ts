@@ -1,0 +1,35 @@
+import {
+  applyOperations,
+  demoCostBook,
+  type Operation,
+  type RemedyList,
+  type RemedyStep,
+  type Scheme,
+} from "@cornerway/schema";
+import { remedies } from "../../src/remedies.ts";
+
+/** A scheme with operations drawn, as the draft draws them. */
+export function drawn(scheme: Scheme, operations: readonly Operation[]): Scheme {
+  const applied = applyOperations(scheme, [...operations]);
+  if (!applied.ok) throw new Error(`cannot be drawn: ${JSON.stringify(applied.refusal)}`);
+  return applied.scheme;
+}
+
+/** The search for one mark to its end, with the steps it told. */
+export function listed(scheme: Scheme, markId: string): { readonly list: RemedyList; readonly steps: RemedyStep[] } {
+  const steps: RemedyStep[] = [];
+  const search = searching(scheme, markId);
+  for (;;) {
+    const next = search.next();
+    if (next.done !== true) steps.push(next.value);
+    else if (next.value.accepted) return { list: next.value.list, steps };
+    else throw new Error("gravity alone has no hazards to refuse");
+  }
+}
+
+/** The search itself, step by step. */
+export const searching = (scheme: Scheme, markId: string) =>
+  remedies(scheme, markId, demoCostBook, (tried, operations) => {
+    const applied = applyOperations(tried, [...operations]);
+    return applied.ok ? applied.scheme : undefined;
+  });
