@@ -116,7 +116,7 @@ describe("a new firm sets itself up", () => {
       await page.getByLabel("Their part").selectOption(role);
       await page.getByRole("button", { name: `Ask them in as ${role}` }).click();
       await page.getByText(`A letter with this link is on its way to ${role}@feld.example.`).waitFor();
-      const link = new URL(await page.getByLabel("Link").inputValue());
+      const link = new URL(await page.getByRole("textbox", { name: "Link" }).inputValue());
       links.set(role, link.pathname + link.hash);
       expect(linkIn(lettersIn(mailFolder).at(-1))).toBe(links.get(role));
     }
