@@ -1,3 +1,4 @@
+import { detailsOf } from "@cornerway/engine";
 import type { Assessment, Scheme } from "@cornerway/schema";
 import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
@@ -86,6 +87,10 @@ export function PaperSheet(props: PaperSheetProps) {
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
   const notes = useNotesOnViews(props, field, laid, views);
+  const details = useMemo(
+    () => (hand.chosenId === null ? [] : detailsOf(scheme, hand.chosenId)),
+    [scheme, hand.chosenId],
+  );
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const overlay = useRef<SVGGElement>(null);
   const lettered = useLettered(overlay, notes);
@@ -114,6 +119,7 @@ export function PaperSheet(props: PaperSheetProps) {
     v: () => eye.turn(1),
     "Shift+v": () => eye.turn(-1),
     u: unfold,
+    d: () => eye.showDetails(!eye.detailed),
     x: () => {
       if (props.isometric ?? true) eye.cutAlong(section === null ? firstLine(scheme, "x", eye.storey) : null);
     },
@@ -167,6 +173,9 @@ export function PaperSheet(props: PaperSheetProps) {
                   onPictureHome={eye.pictureAsIsometric}
                   section={section}
                   onSection={eye.cutAlong}
+                  details={details}
+                  onDetails={eye.showDetails}
+                  detailed={eye.detailed}
                   scheme={scheme}
                   assessment={props.assessment}
                   side={eye.side}

@@ -9,7 +9,8 @@ import { statedScale } from "./lens.ts";
 import { PaperButton } from "./PaperButton.tsx";
 import { firstLine } from "./section-line.ts";
 import { SideChoice } from "./SideChoice.tsx";
-import type { SchemePaperProps } from "./SchemePaper.tsx";
+import type { SchemePaperProps } from "./paper-props.ts";
+import { showsDetails } from "./shows-details.ts";
 
 type PaperTitlesProps = SchemePaperProps & { planShown: boolean; onPlan: (shown: boolean) => void };
 
@@ -56,8 +57,8 @@ export function PaperTitles({ onSide, planShown, onPlan, ...props }: PaperTitles
       )}
       {shown && !oneView ? (
         <>
-          <ViewTitle number={3} {...thirdTitle(props)} {...titlePlace(isometric.rect)} />
-          {section === null ? null : (
+          {showsDetails(props) ? null : <ViewTitle number={3} {...thirdTitle(props)} {...titlePlace(isometric.rect)} />}
+          {section === null || showsDetails(props) ? null : (
             <BarBeside title={sectionTitle} view={isometric} spacePx={isometric.rect.widthPx - 20} />
           )}
           <ThirdWays {...props} />
@@ -82,18 +83,31 @@ function ThirdWays({ views: { isometric }, scheme, section, picture, ...props }:
   const right = isometric.rect.leftPx + isometric.rect.widthPx;
   const yPx = titlePlace(isometric.rect).yPx + 15;
   const cut = () => props.onSection(section === null ? firstLine(scheme, "x", props.storey) : null);
+  const shown = showsDetails(props);
   return (
     <>
-      {section !== null || isIsometric(picture) ? null : (
-        <PaperButton xPx={right - 146} yPx={yPx} label="Isometric" onPress={props.onPictureHome} />
+      {shown || section !== null || isIsometric(picture) ? null : (
+        <PaperButton xPx={right - 222} yPx={yPx} label="Isometric" onPress={props.onPictureHome} />
       )}
-      <PaperButton
-        xPx={right - 70}
-        yPx={yPx}
-        label={section === null ? "Section" : "Picture"}
-        spoken={section === null ? "Cut a section" : "Back to the picture of the whole"}
-        onPress={cut}
-      />
+      {props.details.length === 0 ? null : (
+        <PaperButton
+          xPx={right - 146}
+          yPx={yPx}
+          label="Details"
+          spoken="Details of what is chosen"
+          pressed={shown}
+          onPress={() => props.onDetails(!shown)}
+        />
+      )}
+      {shown ? null : (
+        <PaperButton
+          xPx={right - 70}
+          yPx={yPx}
+          label={section === null ? "Section" : "Picture"}
+          spoken={section === null ? "Cut a section" : "Back to the picture of the whole"}
+          onPress={cut}
+        />
+      )}
     </>
   );
 }

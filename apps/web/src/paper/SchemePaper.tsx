@@ -1,68 +1,25 @@
-import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
+import type { Scheme } from "@cornerway/schema";
 import { lazy, memo, Suspense, useCallback, useDeferredValue, useRef, useState } from "react";
 import type { PointerEvent } from "react";
-import { storeysOf, type EyePlace, type SectionLine } from "@cornerway/engine";
-import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
+import { storeysOf } from "@cornerway/engine";
+import type { PickedElement, Side } from "../drawing/contract.ts";
 import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
-import { screenToSite, type Projection } from "../drawing/view-transform.ts";
+import { screenToSite } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
 import { viewAt } from "./lay-views.ts";
 import { isPlain, type Lens } from "./lens.ts";
 import { useOrbitPointer } from "./use-orbit-pointer.ts";
 import { useLensPointer } from "./use-lens-pointer.ts";
-import type { LookedAt } from "./use-lenses.ts";
 import { WithinView } from "./WithinView.tsx";
 import type { LaidView, LaidViews } from "./lay-views.ts";
-import type { Field } from "./use-field.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
+import type { SchemePaperProps } from "./paper-props.ts";
 import { PaperTitles } from "./PaperTitles.tsx";
+import { showsDetails } from "./shows-details.ts";
 import "./paper.css";
-
-export interface SchemePaperProps {
-  field: Field;
-  views: LaidViews;
-  looking: LookedAt;
-  /** Where the picture of the whole is seen from. */
-  picture: EyePlace;
-  /** Turns that picture by the hand, px right and down. */
-  onPicture: (rightPx: number, downPx: number) => void;
-  onPictureHome: () => void;
-  /** The line of the section drawn in the place of that picture. */
-  section: SectionLine | null;
-  onSection: (line: SectionLine | null) => void;
-  scheme: Scheme;
-  assessment: Assessment | null;
-  side: Side;
-  storey: number;
-  chosenId: string | null;
-  noteNumbers: ReadonlyMap<string, number>;
-  answeredMarkIds: ReadonlySet<string>;
-  revisionLetters: readonly string[];
-  proposed?: Scheme | undefined;
-  ghost?: Scheme | undefined;
-  waiting?: boolean;
-  /** Inked on elevation and plan. */
-  layer?: ViewLayer | undefined;
-  /** Said after the name of the elevation: "proposed", "not checked". */
-  remark?: string | undefined;
-  isometric: boolean;
-  /** True while a tool is in hand: the paper takes the keys itself. */
-  inHand: boolean;
-  /** The one chosen unit, and the scheme it stood in before it was taken up: where its fittings would land is shown. */
-  aligning?: { unitId: string; stood: Scheme } | undefined;
-  /** The band being drawn round what is to be chosen. */
-  band?: { projection: Projection; from: PointMm; to: PointMm } | null;
-  onPress: (picked: PickedElement | null, point: Point) => void;
-  onMove: (point: Point) => void;
-  onDrop: () => void;
-  onFocusElement: (id: string) => void;
-  onSide: (side: Side) => void;
-  /** Lets go of what is held: the fingers took the drawing itself. */
-  onCancel: () => void;
-}
 
 /** Pointer reach of snapping, px on the paper. */
 const reachPx = 12;
@@ -82,7 +39,8 @@ export function SchemePaper(props: SchemePaperProps) {
   const levelMm = storeysOf(scheme)[storey]?.levelMm ?? scheme.site.groundZUm / 1000;
   const point = (event: PointerEvent<SVGSVGElement>) => pointOf(event, views, side, levelMm);
   const { lenses } = props.looking;
-  const turns = props.isometric && section === null;
+  const details = showsDetails(props) ? props.details : null;
+  const turns = props.isometric && section === null && details === null;
   const shared = {
     scheme,
     assessment: props.assessment,
@@ -134,7 +92,11 @@ export function SchemePaper(props: SchemePaperProps) {
     >
       {props.isometric && !views.oneView ? (
         <WithinView name="isometric" view={views.isometric} lens={lenses.isometric}>
-          {section === null ? (
+          {details !== null ? (
+            <Suspense fallback={null}>
+              <DetailsView details={details} room={views.isometric.rect} firstNumber={3} />
+            </Suspense>
+          ) : section === null ? (
             <CalmIsometric
               {...shared}
               scheme={calmScheme}
@@ -191,6 +153,7 @@ const CalmIsometric = memo(IsometricView);
 const CalmSection = lazy(async () => ({
   default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
 }));
+const DetailsView = lazy(async () => ({ default: (await import("../drawing/details/DetailsView.tsx")).DetailsView }));
 const SectionMark = lazy(async () => ({ default: (await import("../drawing/section/SectionMark.tsx")).SectionMark }));
 
 function AligningTicks({

@@ -12,6 +12,7 @@ export function useEye(scheme: Scheme) {
   const unfoldedId = scheme.containers.some(({ id }) => id === unfoldedWanted) ? unfoldedWanted : null;
   const [picture, lookFrom] = useState<EyePlace>(isometricPlace);
   const [section, cutAlong] = useState<SectionLine | null>(null);
+  const [detailed, showDetails] = useState(false);
   const [wanted, cutAt] = useState(0);
   const top = Math.max(0, storeysOf(scheme).length - 1);
   const storey = Math.min(wanted, top);
@@ -28,6 +29,9 @@ export function useEye(scheme: Scheme) {
     /** The line a section is cut along, or null where the whole is pictured in its place. */
     section,
     cutAlong,
+    /** True where the details of what is chosen stand in that place, if it has any. */
+    detailed,
+    showDetails,
     /** Where the picture of the whole is seen from. */
     picture,
     /** Round the building and up or down, by the hand. */

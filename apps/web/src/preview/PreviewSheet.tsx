@@ -4,7 +4,7 @@ import { TeachingDrawings } from "../drawing/empty/TeachingDrawings.tsx";
 import type { Side } from "../drawing/contract.ts";
 import { notesFromMarks } from "../notes/notes-from-marks.ts";
 import { leaderAnchors, noteNumbers, placeNotes, type PlacedNote } from "../notes/placed-note.ts";
-import { isometricPlace } from "@cornerway/engine";
+import { isometricPlace, type Detail } from "@cornerway/engine";
 import { layViews } from "../paper/lay-views.ts";
 import { useLenses } from "../paper/use-lenses.ts";
 import { levelMarks } from "../paper/level-marks.ts";
@@ -25,6 +25,7 @@ import "./preview.css";
 type PreviewSheetProps = { scheme: Scheme; assessment: Assessment | null; review: boolean; storey: number; side: Side };
 
 const noneAnswered: ReadonlySet<string> = new Set();
+const noDetails: readonly Detail[] = [];
 const noPlace: FieldPlace = { widthPx: 0, heightPx: 0, leftPx: 0, topPx: 0 };
 
 /** A sheet put together from its parts without service or engine, to look at. */
@@ -70,6 +71,9 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             onPictureHome={() => undefined}
             section={null}
             onSection={() => undefined}
+            details={noDetails}
+            detailed={false}
+            onDetails={() => undefined}
             scheme={scheme}
             assessment={assessment}
             side={side}

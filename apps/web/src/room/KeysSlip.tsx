@@ -14,6 +14,7 @@ const everySheetsKeys: readonly KeyLine[] = [
   ["O, Shift O", "round the building, on the picture of the whole"],
   ["I, Shift I", "look at it from higher up, from lower down"],
   ["X", "a section along a line, in the place of the picture, and back"],
+  ["D", "the details of the chosen post, seat or framed opening, and back"],
   ["Esc", "let go"],
   ["?", "this list"],
 ];

@@ -22,6 +22,7 @@ export const everyKey: readonly KeyLine[] = [
   ["O, Shift O", "round the building, on the picture of the whole"],
   ["I, Shift I", "look at it from higher up, from lower down"],
   ["X", "a section along a line, in the place of the picture, and back"],
+  ["D", "the details of the chosen post, seat or framed opening, and back"],
   ["U", "the chosen container unfolded"],
   ["N, Shift N", "next, former note"],
   ["A, R", "on sheet 3: take in; write or answer"],

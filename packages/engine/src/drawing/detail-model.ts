@@ -1,6 +1,8 @@
 import type { Opening, Post, Scheme, Seat } from "@cornerway/schema";
 import { sectionSizeMm } from "../catalog/section-size.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
+import { openingFrame } from "../catalog/sections/frame-tubes.ts";
+import type { Section } from "../catalog/sections/section.ts";
 import { placeContainer, toLocal, type PlacedContainer } from "../geometry/place.ts";
 import type { PaperRect } from "./corrugation.ts";
 
@@ -30,7 +32,7 @@ export function detailsOf(scheme: Scheme, id: string): Detail[] {
   const seat = scheme.seats.find((each) => each.id === id);
   if (seat !== undefined) return seatDetail(scheme, seat);
   const opening = scheme.openings.find((each) => each.id === id);
-  return opening?.framing === undefined ? [] : openingDetails(scheme, opening, opening.framing);
+  return opening?.framed === true ? openingDetails(scheme, opening) : [];
 }
 
 /** A section cut along its length: its two walls where it is a tube, else the whole of it. */
@@ -104,7 +106,8 @@ function seatDetail(scheme: Scheme, seat: Seat): Detail[] {
   ];
 }
 
-function openingDetails(scheme: Scheme, opening: Opening, framing: NonNullable<Opening["framing"]>): Detail[] {
+function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
+  const frame = openingFrame(opening);
   const holder = scheme.containers.find(({ id }) => id === opening.containerId);
   if (holder === undefined || opening.face === "roof" || opening.face === "floor") return [];
   const unit = placeContainer(holder);
@@ -112,20 +115,21 @@ function openingDetails(scheme: Scheme, opening: Opening, framing: NonNullable<O
   const [sill, head] = [opening.sillUm / 1000, (opening.sillUm + opening.heightUm) / 1000];
   const { topRailDepthMm, topRailWidthMm, bottomRailDepthMm, bottomRailWidthMm } = unit.dimensions;
   const railOver = zone.v1 - head;
-  const header = cutAcross(framing.header, 1);
+  const header = cutAcross(frame.header, 1);
   const headDetail: Detail = {
     ...{ subject: "head of opening", tag: opening.tag },
     parts: [...header, member("top rail", topRailWidthMm, railOver, railOver + topRailDepthMm)],
     heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0),
   };
-  if (framing.sill === undefined) return [headDetail];
   const railUnder = zone.v0 - sill;
+  // Down to the bottom rail an opening has no sill of its own.
+  if (railUnder >= 0) return [headDetail];
   return [
     headDetail,
     {
       ...{ subject: "sill of opening", tag: opening.tag },
       parts: [
-        ...cutAcross(framing.sill, -1),
+        ...cutAcross(frame.sill, -1),
         member("bottom rail", bottomRailWidthMm, railUnder - bottomRailDepthMm, railUnder),
       ],
       heights: [{ fromMm: railUnder, toMm: 0, atMm: bottomRailWidthMm / 2 }].filter(({ fromMm }) => fromMm < 0),
@@ -134,15 +138,15 @@ function openingDetails(scheme: Scheme, opening: Opening, framing: NonNullable<O
 }
 
 /** A section cut across, its edge towards the opening at z = 0: walls of a tube, else the whole of it. */
-function cutAcross(name: string, up: 1 | -1): DetailPart[] {
-  const { depthMm, widthMm } = sectionSizeMm(name);
-  const section = findSection(name);
+function cutAcross(section: Section, up: 1 | -1): DetailPart[] {
+  const { name } = section;
+  const { depthMm, widthMm } = section.kind === "tube" ? section : sectionSizeMm(name);
   const [z0Mm, z1Mm] = up === 1 ? [0, depthMm] : [-depthMm, 0];
   const part = (u0Mm: number, u1Mm: number, low: number, high: number): DetailPart => ({
     ...{ what: "added steel", name, u0Mm, u1Mm, z0Mm: low, z1Mm: high },
   });
   const half = widthMm / 2;
-  if (section?.kind !== "tube") return [part(-half, half, z0Mm, z1Mm)];
+  if (section.kind !== "tube") return [part(-half, half, z0Mm, z1Mm)];
   const { wallMm } = section;
   return [
     part(-half, wallMm - half, z0Mm, z1Mm),

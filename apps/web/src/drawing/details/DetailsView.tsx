@@ -1,0 +1,38 @@
+import type { Detail } from "@cornerway/engine";
+import { useUnits } from "../../units/use-units.ts";
+import { ViewTitle } from "../ViewTitle.tsx";
+import { DetailDrawing } from "./DetailDrawing.tsx";
+import { fittedDetails, type DetailRoomPx } from "./fit-details.ts";
+
+/** The details of one element side by side, each with its own title and scale. Only looked at. */
+export function DetailsView({
+  details,
+  room,
+  firstNumber,
+}: {
+  details: readonly Detail[];
+  room: DetailRoomPx;
+  /** The number the first of them bears among the views of the sheet. */
+  firstNumber: number;
+}) {
+  const units = useUnits();
+  return (
+    <g className="details">
+      {fittedDetails(details, room).map(({ detail, view, leftPx, footPx, scale }, at) => (
+        <g key={detail.subject} role="img" aria-label={titleOf(detail)}>
+          <DetailDrawing detail={detail} view={view} units={units} />
+          <ViewTitle
+            number={firstNumber + at}
+            title={titleOf(detail)}
+            remark={details.length > 1 ? scale : `${scale} · plates and welds are the engineer's`}
+            xPx={leftPx + 26}
+            yPx={footPx - 24}
+          />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+const titleOf = ({ subject, tag }: Detail): string =>
+  subject === "seat" ? `seat ${tag}` : subject.replace(/ of (post|opening)$/, ` of ${tag}`);
