@@ -22,6 +22,8 @@ export type RemedyChange =
       readonly from: CompassPoint | "both sides";
     }
   | { readonly kind: "lower opening"; readonly openingId: string; readonly byMm: number }
+  /** Cut once the unit stands, under shores, and not in the yard. */
+  | { readonly kind: "cut in place"; readonly openingId: string }
   /** Two openings with a piece of wall between them. */
   | { readonly kind: "leave a pier"; readonly openingId: string; readonly pierMm: number }
   | {

@@ -1,5 +1,6 @@
 import type { MarkKind } from "@cornerway/schema";
 import type { Generator, Ladder, RemedyGround } from "./trial.ts";
+import { cutInPlace } from "./ways/cut-in-place.ts";
 import { frameOpening, headerAlone } from "./ways/frame-opening.ts";
 import { holdDown } from "./ways/hold-down.ts";
 import { landOnFittings } from "./ways/land-on-fittings.ts";
@@ -22,6 +23,7 @@ export const laddersOf = (ground: RemedyGround): readonly Ladder[] =>
 export const hasRemedies = (kind: MarkKind): boolean => ways[kind] !== undefined;
 
 const wallWays: readonly Generator[] = [
+  cutInPlace,
   moveOpening,
   narrowOpening,
   lowerOpening,

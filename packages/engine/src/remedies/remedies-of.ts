@@ -78,7 +78,7 @@ type Rung = {
 };
 type Failed = { readonly change: Trial["change"]; readonly why: RemedyRefusal };
 /** A ladder on its way up: what is left of it, and what failed, by its place. */
-type Climb = { readonly rungs: Rung[]; readonly failed: Map<number, Failed>; apart: Remedy | null };
+type Climb = { readonly rungs: Rung[]; readonly failed: Map<number, Failed>; apart: Remedy | null; proved: number };
 
 class Search {
   private readonly scheme: Scheme;
@@ -110,7 +110,7 @@ class Search {
     return this.proved < MOST_PROVED && this.climbs.some(({ rungs }) => rungs.length > 0);
   }
 
-  /** Runs the cheapest change that is next on any ladder. */
+  /** Runs the next change: each ladder's first before any one's second, the cheapest of them before the others. */
   *proveNext(): Generator<RemedyStep, void> {
     const climb = this.cheapest();
     const rung = climb?.rungs.shift();
@@ -118,6 +118,7 @@ class Search {
     const progress = { done: this.proved, of: Math.min(MOST_PROVED, this.proved + 1 + this.left()) };
     yield { kind: "proving", change: rung.trial.change, ...progress };
     this.proved += 1;
+    climb.proved += 1;
     const remedy = this.prove(rung, climb);
     if (remedy !== undefined) yield { kind: "found", remedy, ...progress, done: this.proved };
   }
@@ -145,15 +146,12 @@ class Search {
   private cheapest(): Climb | undefined {
     const price = ({ rungs }: Climb) => rungs[0]?.premium.total ?? Infinity;
     const open = this.climbs.filter(({ rungs }) => rungs.length > 0);
-    return open.reduce<Climb | undefined>(
-      (best, next) => (best === undefined || price(next) < price(best) ? next : best),
-      undefined,
-    );
+    return open.toSorted((a, b) => a.proved - b.proved || price(a) - price(b))[0];
   }
 
   /** Draws every rung and holds it against the load path; what fails before the first that passes is kept as the less that fails. */
   private screen(ladder: readonly Trial[], before: Assessment): Climb {
-    const climb: Climb = { rungs: [], failed: new Map(), apart: null };
+    const climb: Climb = { rungs: [], failed: new Map(), apart: null, proved: 0 };
     for (const [at, drawn] of ladder.entries()) {
       this.looked += 1;
       const trial = this.madeGood(drawn);

@@ -11,6 +11,8 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
       return `Narrow ${tagOf(change.openingId)} from ${say.length(change.fromMm)} to ${say.length(change.toMm)}, ${change.from === "both sides" ? "both sides alike" : `from its ${change.from} side`}.`;
     case "lower opening":
       return `Lower the head of ${tagOf(change.openingId)} by ${say.length(change.byMm)}.`;
+    case "cut in place":
+      return `Cut ${tagOf(change.openingId)} once the unit stands, under shores.`;
     case "leave a pier":
       return `Leave a pier of ${say.length(change.pierMm)} in ${tagOf(change.openingId)}.`;
     case "frame opening":
