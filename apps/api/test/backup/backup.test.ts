@@ -135,7 +135,10 @@ describe("a backup", () => {
         .replace('"architect"', '"engineer"');
       files[table] = strToU8(forged);
     };
-    const plain = withFiles((files) => void forge(files));
+    const plain = withFiles((files) => {
+      forge(files);
+      return undefined;
+    });
     expect(await refused(plain)).toMatch(/^rows\/membership\.ndjson: is not the file that was stated/);
     const restated = withFiles((files, stated) => {
       forge(files);
@@ -244,8 +247,11 @@ describe("the commands", () => {
 
   it("take a project out of one database and bring it into another", async () => {
     const taken = path.join(folder, "project.zip");
-    const [{ id = "" } = {}] = await service.owner.connection.project.findMany({ select: { id: true } });
-    await keep({ what: "archive", projectId: id, file: taken }, { ownerUrl: service.database.ownerUrl, secretsKey });
+    const [project] = await service.owner.connection.project.findMany({ select: { id: true } });
+    await keep(
+      { what: "archive", projectId: project?.id ?? "", file: taken },
+      { ownerUrl: service.database.ownerUrl, secretsKey },
+    );
     await inEmpty(async ({ ownerUrl }) => {
       await migrate(ownerUrl);
       const bringIn = { what: "bring-in", file: taken, expected: manifest.signed?.fingerprint } as const;

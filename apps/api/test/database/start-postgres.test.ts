@@ -105,7 +105,7 @@ it("a process file that names a killed process nobody reaped does not stop the s
     stdio: ["ignore", "pipe", "ignore", "pipe"],
   });
   let told = "";
-  for await (const piece of parent.stdout) {
+  for await (const piece of parent.stdout ?? []) {
     told += String(piece);
     if (told.includes("ready")) break;
   }

@@ -18,7 +18,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-const attach = (bytes: Buffer, { by = everyone.owner, id = randomUUID() as string, filename = "photo" } = {}) =>
+const attach = (bytes: Buffer, { by = everyone.owner, id = String(randomUUID()), filename = "photo" } = {}) =>
   supertest(service.app.server)
     .post(`${room.path}/files/${id}`)
     .set("cookie", by.cookie)

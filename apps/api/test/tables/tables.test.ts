@@ -18,7 +18,7 @@ async function table(name: string, letter: string): Promise<{ rows: Rows; told: 
   const { text, headers } = await room.by.owner.get(`${room.path}/revisions/${letter}/tables/${name}`).expect(200);
   expect(headers["content-type"]).toBe("text/csv; charset=utf-8; header=present");
   expect(headers["content-disposition"]).toBe(`attachment; filename="${name}-${letter}.csv"`);
-  const all = parse(text, { columns: true }) as Rows;
+  const all = parse<Record<string, string>>(text, { columns: true });
   const cut = all.length - cautions.length - 1;
   return { text, rows: all.slice(0, cut), told: all.slice(cut).map((row) => Object.values(row)[0] ?? "") };
 }

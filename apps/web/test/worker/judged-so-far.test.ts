@@ -7,7 +7,9 @@ import { schemeOf, unitAt } from "../support/schemes.ts";
 
 const path = assess(judgedScheme);
 const live = (more: Partial<LiveStrength>): LiveStrength => ({
-  ...{ judged: null, stands: false, progress: null, glance: null, workingOf: () => Promise.resolve(null), ...more },
+  ...{ judged: null, stands: false, progress: null, glance: null, workingOf: () => Promise.resolve(null) },
+  forcesOf: () => Promise.resolve(null),
+  ...more,
 });
 const judged = {
   ...{ answer: 1, scheme: judgedScheme, assessment: judgedAssessment, report: judgedProof.report, broke: null },

@@ -15,7 +15,7 @@ const found = (member: MemberName, thicknessMm: number, more: Partial<Override> 
 const withFound = (...overrides: Override[]): Scheme => ({ ...drawnUnit({ above: 1 }), overrides });
 const worsts = (scheme: Scheme) => oneRun(scheme, [ownWeight(scheme, 41_202), pressed(scheme, 3400)]).worsts;
 const notesOf = (scheme: Scheme) =>
-  buildModel(analyse(scheme), [], []).notes.flatMap((note) =>
+  buildModel(analyse(scheme), [], {}).notes.flatMap((note) =>
     note.kind === "finding not taken" ? [note.elementId] : [],
   );
 

@@ -5,7 +5,8 @@ import type { MemberDemand } from "../../../src/checks/member-demand.ts";
 import type { ActionCase } from "../../../src/loads/action-case.ts";
 import { lengthBeside } from "../../../src/strength/bars-on-one-line.ts";
 import { padChecks } from "../../../src/strength/pad-parts.ts";
-import { withPadSizes, type PadSize } from "../../../src/strength/pad-size.ts";
+import type { ElementResult, PadSize } from "../../../src/strength/element-result.ts";
+import { withPadSizes } from "../../../src/strength/pad-size.ts";
 import { governingOf } from "../../../src/strength/screen.ts";
 import { drawnUnit } from "../drawn-unit.ts";
 import { basis, oneRun, ownWeight } from "../one-run.ts";
@@ -41,19 +42,20 @@ export function roofFlow(): number {
 
 /** The pad named for one of 0.6 m under 100 kN on ground of 71.8 kPa, pulled by so much, mm. */
 export function namedPad(pullN: number): PadSize | undefined {
-  const result = (place: string, forceN: number) =>
-    ({
-      ...{
-        id: `p ${place}`,
-        ownerId: "p",
-        element: "pad",
-        place,
-        limitState: "bearing on soil",
-        forceN,
-        utilisation: 2,
-      },
-      ...{ governingRun: "", assumptions: "locks at play", held: [], envelope: {}, covered: "checked" },
-    }) as const;
+  const result = (place: string, forceN: number): ElementResult => ({
+    id: `p ${place}`,
+    ownerId: "p",
+    element: "pad",
+    place,
+    limitState: "bearing on soil",
+    forceN,
+    utilisation: 2,
+    governingRun: "",
+    assumptions: "locks at play",
+    held: [],
+    envelope: {},
+    covered: "checked",
+  });
   const pad = {
     ...{ id: "p", tag: "P", xUm: 0, yUm: 0, topZUm: 0, turnMdeg: 0 },
     ...{ lengthUm: 600_000, widthUm: 600_000, depthUm: 500_000 },
