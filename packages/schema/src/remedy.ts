@@ -53,6 +53,8 @@ export type RemedyChange =
       readonly padMm: number | null;
       /** Over an opening, the header they carry. */
       readonly header: string | null;
+      /** The opening is then cut under shores, once they stand. */
+      readonly inPlace?: true;
     }
   | {
       readonly kind: "seats";

@@ -46,13 +46,17 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
 
 type Posts = Extract<RemedyChange, { kind: "posts" }>;
 
-function postsSentence({ unitId, postIds, under, section, padMm, header }: Posts, tagOf: Tag, say: Figures): string {
+function postsSentence(
+  { unitId, postIds, under, section, padMm, header, inPlace }: Posts,
+  tagOf: Tag,
+  say: Figures,
+): string {
   const where = { corners: "under the corners", rail: "under the rails", bearings: "under the bearings", opening: "" };
   const posts = counted(postIds.length, "post");
   const over = header === null ? "" : ` with a header ${header}`;
   const place = under === "opening" ? `in the wall of ${tagOf(unitId)}` : `${where[under]} of ${tagOf(unitId)}`;
   const pads = padMm === null ? "" : `, on pads ${say.length(padMm)} square`;
-  return `Stand ${posts} ${section} ${place}${over}${pads}.`;
+  return `Stand ${posts} ${section} ${place}${over}${pads}${inPlace === true ? ", and cut the opening under shores" : ""}.`;
 }
 
 type Tag = (id: string) => string;

@@ -1,4 +1,4 @@
-import type { Framing } from "@cornerway/schema";
+import type { Framing, Opening } from "@cornerway/schema";
 import { FreshNames } from "../fresh-names.ts";
 import { postsInWall } from "../set-posts.ts";
 import { frameRungs, postRungs } from "../usual-steel.ts";
@@ -43,10 +43,13 @@ export const postsAtOpening: Generator = (ground) => {
             change: {
               ...{ kind: "posts", unitId: unit.id, postIds, under: "opening", section, padMm },
               header: framing?.header ?? null,
+              ...(wide && { inPlace: true }),
             },
             operations: [
               ...operations,
-              ...(framing ? [{ kind: "opening.change", opening: { ...opening, framed: true, framing } } as const] : []),
+              ...(framing || wide
+                ? [{ kind: "opening.change", opening: dressed(opening, framing, wide) } as const]
+                : []),
             ],
           },
         ];
@@ -54,6 +57,13 @@ export const postsAtOpening: Generator = (ground) => {
     )
     .filter((rungs) => rungs.length > 0);
 };
+
+/** A wide opening cut before its posts stand has to bear the crane without them. */
+const dressed = (opening: Opening, framing: Framing | undefined, wide: boolean): Opening => ({
+  ...opening,
+  ...(framing && { framed: true, framing }),
+  ...(wide && opening.cut === undefined && { cut: "after shoring" }),
+});
 
 /** Narrower than this an opening is not parted by a post, mm: common practice, no published source. */
 const WIDE_MM = 2400;
