@@ -56,6 +56,15 @@ export const smallSchemes: readonly { readonly what: string; readonly markId: st
     scheme: schemeOf({ units: [lower], pads, cuts: [{ ...door, at: 300, width: 3000 }] }),
   },
   {
+    what: "a whole side taken out",
+    markId: "wall-out:o+g",
+    scheme: schemeOf({
+      units: [lower],
+      pads,
+      cuts: [{ id: "o", in: "g", face: "left", use: "open-wall", at: 300, sill: 180, width: 5400, height: 2500 }],
+    }),
+  },
+  {
     what: "a unit turned across two stands over a door",
     markId: "load-over-opening:d+g+t",
     scheme: schemeOf({
