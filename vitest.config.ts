@@ -6,7 +6,7 @@ const source = { resolve: { conditions: ["development"] }, ssr: { resolve: { con
  * Files of one worker share its modules: their tests keep no state in any, and most of the time went into importing them
  * anew. Two workers, since one of two cores would be left idle.
  */
-const shared = { isolate: false, maxWorkers: 2 };
+const shared = { isolate: false, maxWorkers: 2, testTimeout: 60_000, hookTimeout: 60_000 };
 
 /** Starts PostgreSQL for a project's run; tests take a copy of its migrated template with `freshDatabase()`. */
 const database = "tests/support/database.ts";
@@ -26,7 +26,6 @@ export default defineConfig({
             "tests/regressions/**/*.test.ts",
             "tests/verification/**/*.test.ts",
           ],
-          testTimeout: 60_000,
         },
       },
       {
