@@ -21,6 +21,7 @@ import type { LaidViews } from "./lay-views.ts";
 import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
 import { firstLine } from "./section-line.ts";
+import { showsDetails } from "./shows-details.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { lensKeys, useLenses } from "./use-lenses.ts";
@@ -86,11 +87,12 @@ export function PaperSheet(props: PaperSheetProps) {
   );
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
-  const notes = useNotesOnViews(props, field, laid, views);
   const details = useMemo(
     () => (hand.chosenId === null ? [] : detailsOf(scheme, hand.chosenId)),
     [scheme, hand.chosenId],
   );
+  const covered = showsDetails({ details, detailed: eye.detailed });
+  const notes = useNotesOnViews(props, field, laid, views, covered);
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
   const overlay = useRef<SVGGElement>(null);
   const lettered = useLettered(overlay, notes);
@@ -250,14 +252,16 @@ function useNotesOnViews(
   field: Field | null,
   laid: LaidViews | null,
   views: LaidViews | null,
+  /** True where details stand in the place of the picture. */
+  covered: boolean,
 ): readonly PlacedNote[] {
   const { side, storey, unfoldedId, picture, section } = eye;
   const on = useMemo(
     () =>
       field === null || laid === null || unfoldedId !== null
         ? null
-        : { scheme, side, storey, views: laid, field, isometric: isometric && section === null, picture },
-    [field, laid, unfoldedId, scheme, side, storey, isometric, picture, section],
+        : { scheme, side, storey, views: laid, field, isometric: isometric && section === null && !covered, picture },
+    [field, laid, unfoldedId, scheme, side, storey, isometric, picture, section, covered],
   );
   const placed = useMemo(() => placeNotes(notes, on), [notes, on]);
   return useMemo(

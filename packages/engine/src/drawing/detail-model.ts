@@ -118,8 +118,11 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
   const header = cutAcross(frame.header, 1);
   const headDetail: Detail = {
     ...{ subject: "head of opening", tag: opening.tag },
-    parts: [...header, member("top rail", topRailWidthMm, railOver, railOver + topRailDepthMm)],
-    heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0),
+    parts: [
+      ...header,
+      ...(railOver > nearMm ? [] : [member("top rail", topRailWidthMm, railOver, railOver + topRailDepthMm)]),
+    ],
+    heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0 && toMm <= nearMm),
   };
   const railUnder = zone.v0 - sill;
   // Down to the bottom rail an opening has no sill of its own.
@@ -130,12 +133,19 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
       ...{ subject: "sill of opening", tag: opening.tag },
       parts: [
         ...cutAcross(frame.sill, -1),
-        member("bottom rail", bottomRailWidthMm, railUnder - bottomRailDepthMm, railUnder),
+        ...(-railUnder > nearMm
+          ? []
+          : [member("bottom rail", bottomRailWidthMm, railUnder - bottomRailDepthMm, railUnder)]),
       ],
-      heights: [{ fromMm: railUnder, toMm: 0, atMm: bottomRailWidthMm / 2 }].filter(({ fromMm }) => fromMm < 0),
+      heights: [{ fromMm: railUnder, toMm: 0, atMm: bottomRailWidthMm / 2 }].filter(
+        ({ fromMm }) => fromMm < 0 && -fromMm <= nearMm,
+      ),
     },
   ];
 }
+
+/** A rail farther from the frame of an opening than this is no part of its detail, mm. */
+const nearMm = 250;
 
 /** A section cut across, its edge towards the opening at z = 0: walls of a tube, else the whole of it. */
 function cutAcross(section: Section, up: 1 | -1): DetailPart[] {
