@@ -2,24 +2,15 @@ import type { PartWorst } from "../strength/screen.ts";
 import { trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 
-/** Parts that are looked at for what decides. */
-const MOST_USED = 3;
-
 /**
- * The sets of assumptions under which the most used parts are worst and best with the opening in its first place: they draw the
- * boundaries of works and of does not work. The first set is always among them.
+ * The sets of assumptions under which any part is worst or best with the opening in its first place: they draw the boundaries
+ * of works and of does not work. The first set is always among them.
  */
 export function decidingSets(ground: TrialGround): readonly TrialSet[] {
   const { worsts } = trial(ground, ground.unit.openings, ground.sets);
-  const mostUsed = worsts.toSorted((a, b) => useOf(b) - useOf(a)).slice(0, MOST_USED);
-  const deciding = new Set(mostUsed.flatMap(extremes));
+  const deciding = new Set(worsts.flatMap(extremes));
   return ground.sets.filter(({ set }, n) => n === 0 || deciding.has(set.id));
 }
-
-const useOf = ({ asDrawn, heldDown }: PartWorst): number => {
-  const use = (asDrawn ?? heldDown)?.use ?? 0;
-  return Number.isFinite(use) ? use : 0;
-};
 
 /** The sets in which a part is used most and least; one that needs something held is only worst. */
 function extremes({ envelope, heldDown }: PartWorst): string[] {

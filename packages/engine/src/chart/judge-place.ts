@@ -1,5 +1,7 @@
 import { unitStrength } from "../strength/unit-strength.ts";
+import type { ElementResult } from "../strength/element-result.ts";
 import { holdsNeeded } from "../strength/holds-needed.ts";
+import { liftOf } from "../strength/lift-results.ts";
 import { modelReasons } from "../strength/building-reasons.ts";
 import type { Opening } from "@cornerway/schema";
 import type { ChartAnswer, OpeningChart } from "./chart.ts";
@@ -69,11 +71,18 @@ export class PlaceJudge {
       framed || use === "open-wall" ? [] : [{ kind: "unframed edge", openingId: id } as const],
     );
     return {
-      results: [...worsts.map(findingOf), ...leans],
+      results: [...worsts.map(findingOf), ...leans, ...this.lifted(openings)],
       holds: holdsNeeded(ownBearings, runs, scheme.basis.friction),
       fallen: solved.flatMap(({ fallen }) => fallen.map(({ id }) => id)),
       leftOut: modelReasons(unit.id, left, { ...scheme, openings: [...openings] }),
     };
+  }
+
+  /** The unit as it hangs, with what is cut in it before the pick. */
+  private lifted(openings: readonly Opening[]): ElementResult[] {
+    const { unit, scheme, otherOpenings, basis, memory } = this.ground;
+    const hanging = { ...scheme, openings: [...otherOpenings, ...openings] };
+    return scheme.containers.filter(({ id }) => id === unit.id).flatMap((one) => liftOf(hanging, one, basis, memory));
   }
 }
 

@@ -24,13 +24,21 @@ import { unitPartsAlone } from "./unit-parts-alone.ts";
  * published source.
  */
 export const liftResults = (scheme: Scheme, basis: StrengthBasis, memory: StrengthMemory): ElementResult[] =>
-  scheme.containers.flatMap((container) => {
-    const results = hung(scheme, container, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
-    return [
-      ...results.filter((result, n) => n === 0 || useOf(result) > 1),
-      ...fittings(scheme, container, basis.factored),
-    ];
-  });
+  scheme.containers.flatMap((container) => liftOf(scheme, container, basis, memory));
+
+/** The same of one container of the scheme. */
+export function liftOf(
+  scheme: Scheme,
+  container: Container,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+): ElementResult[] {
+  const results = hung(scheme, container, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
+  return [
+    ...results.filter((result, n) => n === 0 || useOf(result) > 1),
+    ...fittings(scheme, container, basis.factored),
+  ];
+}
 
 const useOf = ({ utilisation = Infinity }: ElementResult): number => utilisation;
 
