@@ -59,7 +59,7 @@ function open(role: Role, sets: readonly OptionSetNow[]) {
         value={{
           ...{ project: project(role), me: author, draft: null, here: [], lineDownSince: null },
           say: () => undefined,
-          tellPresence: () => undefined,
+          tell: () => undefined,
         }}
       >
         <OptionsPage />
