@@ -57,7 +57,8 @@ function open(role: Role, sets: readonly OptionSetNow[]) {
     component: () => (
       <RoomContext
         value={{
-          ...{ project: project(role), me: author, draft: null, here: [], lineDownSince: null },
+          ...{ project: project(role), draft: null, here: [], lineDownSince: null },
+          me: { id: author.id, name: author.name, email: "nadia@wrensfield.example", administrator: false },
           say: () => undefined,
           tell: () => undefined,
         }}
