@@ -116,6 +116,12 @@ it("every table can be read through its model by the service's role", async () =
     db.assessmentWorking.count(),
     db.worker.count(),
     db.permitSet.count(),
+    db.optionSet.count(),
+    db.keptOption.count(),
+    db.optionAnswer.count(),
+    db.optionPick.count(),
+    db.noticeSetting.count(),
+    db.noticeMark.count(),
   ]);
   expect(counts).toEqual(Object.keys(fields).map(() => 0));
 });
