@@ -24,7 +24,7 @@ describe("the sources of the service", () => {
 
   it("read the environment in config.ts and at the ways in", () => {
     const places = filesWith(/process\.env/).filter((file) => !file.startsWith("database/") && !file.startsWith("cli"));
-    expect(places.sort()).toEqual(["seed.ts", "server.ts", "worker.ts"]);
+    expect(places.sort()).toEqual(["keep.ts", "seed.ts", "server.ts", "worker.ts"]);
   });
 
   it("answer every problem that is documented", () => {
