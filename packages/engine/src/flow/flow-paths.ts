@@ -1,5 +1,6 @@
 import { OUTSIDE, OUTSIDE_LEFT, passages, type Bank, type Outside, type Passage } from "./banks.ts";
 import type { FlowEdge, Port, VerticalFlow } from "./vertical-flow.ts";
+import { withoutCircles } from "./without-circles.ts";
 
 /** One tube of the flow: the same force from where it comes in to where it leaves. */
 export type FlowPath = { readonly forceN: number; readonly nodes: readonly number[] };
@@ -10,7 +11,7 @@ const LOST_IN_ROUNDING = 1e-9;
 /**
  * The flow taken apart into tubes, none across another: each point hands on what comes in to the sides next to it, so the
  * tubes are the streamlines of the flow and together carry all of it. What turns in a circle comes from nowhere and goes
- * nowhere; no tube meets it. Those of one point stand in order, from the left of what leaves it.
+ * nowhere: it is taken off first, or tubes would wind about it for ever. Those of one point stand in order, from the left of what leaves it.
  */
 export function flowPaths(flow: VerticalFlow): FlowPath[] {
   const tubes = new Tubes(flow);
@@ -39,7 +40,7 @@ class Tubes {
     this.edgeAt = Array.from({ length: flow.nodes.length * SIDES });
     this.known = Array.from({ length: flow.nodes.length * ALL_SIDES });
     this.leastN = LOST_IN_ROUNDING * flow.edges.reduce((most, { forceN }) => Math.max(most, forceN), 0);
-    for (const edge of flow.edges) {
+    for (const edge of withoutCircles(flow.nodes.length, flow.edges)) {
       this.edgeAt[edge.from * SIDES + edge.port] = edge;
       this.edgeAt[edge.to * SIDES + opposite(edge.port)] = edge;
     }
