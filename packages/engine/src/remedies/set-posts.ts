@@ -5,10 +5,8 @@ import { unitsNear, type Building, type Unit } from "../geometry/building.ts";
 import { toSite } from "../geometry/place.ts";
 import { planRect, holdsPoint, overlapDepthMm } from "../geometry/plan-rect.ts";
 import { mostPackingMm, touchMm } from "../geometry/tolerances.ts";
+import type { PadSize } from "../strength/element-result.ts";
 import type { FreshNames } from "./fresh-names.ts";
-
-/** A pad under an added post: side and depth, mm. */
-export type PadSize = { readonly sideMm: number; readonly depthMm: number };
 
 /** A place a post is to hold from below, in the site frame, mm. */
 export type Held = { readonly xMm: number; readonly yMm: number; readonly headZMm: number };

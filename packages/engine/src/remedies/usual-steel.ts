@@ -1,4 +1,4 @@
-import type { PadSize } from "./set-posts.ts";
+import type { PadSize } from "../strength/element-result.ts";
 
 /** What a post stands on as its load grows: rungs of one ladder. */
 export const postRungs: readonly { readonly section: string; readonly pad: PadSize }[] = [
