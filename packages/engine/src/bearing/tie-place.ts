@@ -14,7 +14,23 @@ export type TiePlace = {
   readonly at: PointMm;
   /** From the tie to the farther of the two units, in plan, mm. */
   readonly awayMm: number;
-} & ({ readonly gapMm: number; readonly meets: [Meets, Meets] } | { readonly why: FactOf<"tie-cannot-serve">["why"] });
+} & (
+  | {
+      readonly gapMm: number;
+      readonly meets: [Meets, Meets];
+      /** The nearest point of the walls of its `a` and of its `b`. */
+      readonly on: readonly [FacePlace, FacePlace];
+    }
+  | { readonly why: FactOf<"tie-cannot-serve">["why"] }
+);
+
+/** A place on a wall of a unit: along the face from its front end or right side, up from the underside, mm. */
+export type FacePlace = {
+  readonly face: Exclude<Face, "roof" | "floor">;
+  readonly uMm: number;
+  readonly vMm: number;
+  readonly awayMm: number;
+};
 
 /** A tie held against the two units it is to join. */
 export function tiePlace({ unitById }: Building, tie: Tie): TiePlace {
@@ -33,7 +49,7 @@ export function tiePlace({ unitById }: Building, tie: Tie): TiePlace {
   const [first, second] = meets;
   if (first === "opening" || first === "sheet" || second === "opening" || second === "sheet")
     return { ...place, why: "on sheet" };
-  return { ...place, gapMm: onA.awayMm + onB.awayMm, meets: [first, second] };
+  return { ...place, gapMm: onA.awayMm + onB.awayMm, meets: [first, second], on: [onA, onB] };
 }
 
 /** Beside each other at the height of the tie: neither over nor in the other. */
@@ -41,8 +57,6 @@ function sideBySide(a: Unit, b: Unit, { zMm }: PointMm): boolean {
   const spans = ({ baseZMm, topZMm }: Unit) => zMm >= baseZMm - touchMm && zMm <= topZMm + touchMm;
   return spans(a) && spans(b) && overlapDepthMm(a.outline, b.outline) <= touchMm;
 }
-
-type FacePlace = { readonly face: Exclude<Face, "roof" | "floor">; uMm: number; vMm: number; awayMm: number };
 
 /** The nearest point of a unit's walls: face, along it and up, and how far it is in plan, mm. */
 function nearestPlace({ frame, dimensions, baseZMm }: Unit, at: PointMm): FacePlace {

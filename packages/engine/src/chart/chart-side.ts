@@ -5,7 +5,7 @@ import { protectedMembers } from "../fabric/protected-members.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import { bearingForce, type ModelledBearing } from "../strength/modelled-bearings.ts";
 import type { SolvedRun } from "../strength/solve-runs.ts";
-import type { UnitPoint } from "../model/bearing-plan.ts";
+import type { UnitPoint } from "../model/unit-point.ts";
 import type { ChartAnswer, ChartFace, ChartRequest, ChartSide, SideBearing } from "./chart.ts";
 import { triedOpening } from "./trial-opening.ts";
 

@@ -1,6 +1,7 @@
 import { steelBearing } from "../codes/steel/bearing.ts";
 import { boltBearing, boltStrength } from "../codes/steel/bolt.ts";
 import { blockShear, plateCompression, plateShearRupture, plateShearYielding } from "../codes/steel/connecting-part.ts";
+import { flatPlateFlexure } from "../codes/steel/flat-plate.ts";
 import { momentGradient } from "../codes/steel/moment-gradient.ts";
 import type { SteelBasis } from "../codes/steel/steel-basis.ts";
 import { tensionRupture, tensionYielding } from "../codes/steel/tension.ts";
@@ -18,6 +19,7 @@ export type JointStrengths = {
   readonly plateShearYielding: Bound<typeof plateShearYielding>;
   readonly plateShearRupture: Bound<typeof plateShearRupture>;
   readonly blockShear: Bound<typeof blockShear>;
+  readonly flatPlateFlexure: Bound<typeof flatPlateFlexure>;
   readonly plateCompression: Bound<typeof plateCompression>;
   readonly steelBearing: Bound<typeof steelBearing>;
   readonly branchOnTube: Bound<typeof branchOnTube>;
@@ -35,6 +37,7 @@ export const jointStrengths = (basis: SteelBasis): JointStrengths => ({
   plateShearYielding: (steel, grossMm2) => plateShearYielding(steel, grossMm2, basis),
   plateShearRupture: (steel, netMm2) => plateShearRupture(steel, netMm2, basis),
   blockShear: (steel, block) => blockShear(steel, block, basis),
+  flatPlateFlexure: (plate) => flatPlateFlexure(plate, basis),
   plateCompression: (plate) => plateCompression(plate, basis),
   steelBearing: (steel, areaMm2) => steelBearing(steel, areaMm2, basis),
   branchOnTube: (chord, branch) => branchOnTube(chord, branch, basis),

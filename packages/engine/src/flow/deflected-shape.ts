@@ -87,18 +87,23 @@ function freePosts(
   displacements: Readonly<Record<string, readonly number[]>>,
 ): MovedLine[] {
   const byId = new Map(between.nodes.map((node) => [node.id, node]));
-  return between.beams.map(({ id, i, j }) => ({
-    ownerId: id.slice(0, id.indexOf(":")),
-    points: [i, j].flatMap((name): MovedPoint[] => {
-      const node = byId.get(name);
-      const [x = 0, y = 0, z = 0] = displacements[name] ?? [];
-      if (node === undefined) return [];
-      return [
-        {
-          at: { xMm: node.x, yMm: node.y, zMm: node.z },
-          movedMm: { xMm: rounded(x), yMm: rounded(y), zMm: rounded(z) },
-        },
-      ];
-    }),
-  }));
+  return (
+    between.beams
+      .map(({ id, i, j }) => ({
+        ownerId: id.slice(0, id.indexOf(":")),
+        points: [i, j].flatMap((name): MovedPoint[] => {
+          const node = byId.get(name);
+          const [x = 0, y = 0, z = 0] = displacements[name] ?? [];
+          if (node === undefined) return [];
+          return [
+            {
+              at: { xMm: node.x, yMm: node.y, zMm: node.z },
+              movedMm: { xMm: rounded(x), yMm: rounded(y), zMm: rounded(z) },
+            },
+          ];
+        }),
+      }))
+      // arms of ties hang on containers, whose own lines are drawn
+      .filter(({ points }) => points.length > 1)
+  );
 }

@@ -4,13 +4,14 @@ import { verdictRank, worstOf } from "./verdicts-of.ts";
 
 type Judged = Extract<Strength, { accepted: true }>;
 
-/** What the load path asks of strength, and the strength run answers: how the sheet, the rails and the joints there hold. */
+/** What the load path asks of strength, and the strength run answers: how the sheet, the rails and the joints there hold, and what ties take. */
 const asked: ReadonlySet<MarkKind> = new Set<MarkKind>([
   "opening-in-sheet",
   "wall-out",
   "load-over-opening",
   "overhang",
   "borne-on-rail",
+  "tie-joins",
 ]);
 
 /**

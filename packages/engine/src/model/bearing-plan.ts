@@ -2,15 +2,9 @@ import type { Contact } from "../bearing/contact.ts";
 import type { Footing } from "../bearing/post-footing.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { Unit } from "../geometry/building.ts";
-import type { EndName, SideName, UnitPost, UnitSeat } from "./unit-lines.ts";
-
-/** A bearing point of a container: the foot or head of a corner post, or a seat on a rail. */
-export type UnitPoint =
-  | {
-      readonly unitId: string;
-      readonly corner: { readonly end: EndName; readonly side: SideName; readonly level: "foot" | "head" };
-    }
-  | { readonly unitId: string; readonly seat: UnitSeat };
+import { plannedTies, type PlannedTie } from "./tie-plan.ts";
+import type { UnitPoint } from "./unit-point.ts";
+import type { EndName, SideName, UnitPost } from "./unit-lines.ts";
 
 /** What is under a bearing. A beam stands for the ground under it: it is not modelled. */
 export type Below = { readonly point: UnitPoint } | { readonly post: string } | { readonly ground: string };
@@ -28,6 +22,7 @@ export interface BearingPlan {
   /** Posts that stand in a side wall, by unit; the others stand by themselves. */
   readonly inWalls: ReadonlyMap<string, readonly (Omit<UnitPost, "section"> & { readonly postId: string })[]>;
   readonly freePosts: readonly string[];
+  readonly ties: readonly PlannedTie[];
 }
 
 /** Every bearing of the building as the model places it, in the scheme's order. */
@@ -60,7 +55,7 @@ export function bearingPlan(analysis: Analysis): BearingPlan {
     .filter((id) => planned.some(({ below }) => "post" in below && below.post === id));
   // a post that carries nothing is no part of the model
   const used = planned.filter(({ above }) => !("post" in above) || freePosts.includes(above.post));
-  return { bearings: used, inWalls, freePosts };
+  return { bearings: used, inWalls, freePosts, ties: plannedTies(building) };
 }
 
 /** The post that stands at this point: by itself, or in the wall of its unit. */

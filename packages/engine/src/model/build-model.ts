@@ -1,10 +1,13 @@
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
 import type { ModelBeam, ModelCase, ModelLink, ModelNode, ModelSection, ModelSupport } from "./analytical-model.ts";
-import { bearingPlan, postAt, type BearingPlan, type PlannedBearing, type UnitPoint } from "./bearing-plan.ts";
+import { bearingPlan, postAt, type BearingPlan, type PlannedBearing } from "./bearing-plan.ts";
+import type { UnitPoint } from "./unit-point.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "./building-model.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { planHolds, type HoldCandidate, type HoldPlan } from "./plan-holds.ts";
+import { drawTies } from "./draw-ties.ts";
+import { plannedTies } from "./tie-plan.ts";
 import { isTaken } from "./measured-steel.ts";
 import { ModelledUnit } from "./modelled-unit.ts";
 import { postSection } from "./unit-lines-of.ts";
@@ -17,7 +20,7 @@ export type ModelNote =
   | { readonly kind: "hatch not modelled"; readonly openingId: string }
   /** A beam under a unit or post: what stands on it stands as on the ground. */
   | { readonly kind: "beam not modelled"; readonly elementId: string; readonly unitId: string }
-  /** A tie between units: each moves by itself. */
+  /** A tie that meets no fitting, post or rail of both its units: each moves by itself. */
   | { readonly kind: "tie not modelled"; readonly elementId: string; readonly unitId: string }
   /** What was found or proved of a member beyond a measured thickness of rails, headers, sills and cross members. */
   | { readonly kind: "finding not taken"; readonly elementId: string; readonly unitId: string }
@@ -52,7 +55,8 @@ export function buildModel(
     candidates: holdCandidates(plan.bearings, byId, analysis, assumptions),
   };
   const { unheld } = planHolds(holds, new Set());
-  const between = freePosts(analysis, plan, assumptions);
+  const posts = freePosts(analysis, plan, assumptions);
+  const ties = drawTies(plan.ties, (point) => find(byId, point.unitId).tiedNode(point), assumptions);
   const byContainer = actions.map((action) => [action.id, loadsByContainer(action, plan)] as const);
   return {
     plan,
@@ -63,8 +67,8 @@ export function buildModel(
     ],
     model: {
       units: units.map((one) => one.placed(byContainer, unitIn(one.unit.id, sameLoads))),
-      between: { ...between, loads: loadsBetween(actions, plan, byId) },
-      springs: [],
+      between: { ...joined(posts, ties), loads: loadsBetween(actions, plan, byId) },
+      springs: ties.springs,
       links,
       supports: supportsOf(plan.bearings, byId),
       holds,
@@ -72,6 +76,14 @@ export function buildModel(
     },
   };
 }
+
+type Lines = Pick<BuildingModel["between"], "nodes" | "beams" | "sections">;
+
+const joined = (...parts: readonly Lines[]): Lines => ({
+  nodes: parts.flatMap(({ nodes }) => nodes),
+  beams: parts.flatMap(({ beams }) => beams),
+  sections: Object.fromEntries(parts.flatMap(({ sections }) => Object.entries(sections))),
+});
 
 const unitIn = (unitId: string, model: BuildingModel | undefined): PlacedUnit | undefined =>
   model?.units.find(({ id }) => id === unitId);
@@ -246,8 +258,11 @@ function steelNotes({ structure, bearings }: Analysis): ModelNote[] {
       target.on === "beam" ? [{ kind: "beam not modelled", elementId: target.elementId, unitId }] : [],
     ),
   );
-  const tied = ties.flatMap(({ id, aId, bId }) =>
-    [aId, bId].map((unitId): ModelNote => ({ kind: "tie not modelled", elementId: id, unitId })),
-  );
+  const joins = new Set(plannedTies(structure.building).map(({ tieId }) => tieId));
+  const tied = ties
+    .filter(({ id }) => !joins.has(id))
+    .flatMap(({ id, aId, bId }) =>
+      [aId, bId].map((unitId): ModelNote => ({ kind: "tie not modelled", elementId: id, unitId })),
+    );
   return [...onBeams, ...tied, ...found];
 }

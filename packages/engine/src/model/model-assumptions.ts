@@ -1,5 +1,6 @@
 import { containerMembers } from "../catalog/sections/container-members.ts";
 import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugated-sheet.ts";
+import { statedTie } from "../catalog/stated-tie.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { poissonRatio, steelModulus } from "../catalog/materials.ts";
 import type { Section } from "../catalog/sections/section.ts";
@@ -20,6 +21,8 @@ export interface ModelAssumptions {
   readonly topRailBelowTopMm: number;
   /** Stiffness of a bearing or of a hold between units, N/mm. */
   readonly bearingStiffness: number;
+  /** Stiffness of a tie between units in each direction it carries, where it states none, N/mm. */
+  readonly tieStiffness: number;
   /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways. */
   readonly holds: "locks at play" | "tied";
   /** Cross-member spacing aimed at, mm. */
@@ -85,6 +88,7 @@ export const usualAssumptions: ModelAssumptions = {
   bottomRailMm: 90,
   topRailBelowTopMm: 40,
   bearingStiffness: 1e6,
+  tieStiffness: (E * statedTie.widthMm * statedTie.thicknessMm) / statedTie.lengthMm,
   holds: "locks at play",
   crossMemberSpacingMm: 308,
 };

@@ -3,10 +3,12 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionLoad } from "../loads/action-case.ts";
 import { actionLoader } from "./action-loads.ts";
 import type { ModelCase, Triple } from "./analytical-model.ts";
-import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
+import type { BearingPlan } from "./bearing-plan.ts";
+import type { UnitPoint } from "./unit-point.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
 import type { ModelAssumptions } from "./model-assumptions.ts";
 import { textKey } from "./text-key.ts";
+import type { TiedPoint } from "./tie-plan.ts";
 import { turned, turnOf } from "./turn.ts";
 import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
 import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
@@ -44,6 +46,11 @@ export class ModelledUnit {
     if (!("corner" in point)) throw new RangeError(`container ${this.unit.id} has no such bearing point`);
     const { end, side, level } = point.corner;
     return nodeName(this.unit.id, this.built.corners(end, side, level));
+  }
+
+  /** The node a tie is made to. */
+  tiedNode(point: TiedPoint): string {
+    return "tied" in point ? nodeName(this.unit.id, this.built.tiedPoint(point.tied)) : this.node(point);
   }
 
   /** Place of a bearing point in the site frame. */

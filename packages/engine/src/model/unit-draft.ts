@@ -2,7 +2,7 @@ import type { ModelBeam, ModelPanel, ModelSection } from "./analytical-model.ts"
 import type { LoadCarrier } from "./load-carrier.ts";
 import { NodeBook } from "./node-book.ts";
 import { unitGrids, type UnitGrids } from "./unit-grids.ts";
-import type { EndName, FrameBar, SheetStiffness, SideName, UnitLines, UnitSeat } from "./unit-lines.ts";
+import type { EndName, FrameBar, SheetStiffness, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
 
 /** One container while its lines are drawn: where its points are, and what has been drawn so far. */
 export class UnitDraft {
@@ -26,6 +26,13 @@ export class UnitDraft {
 
   readonly bearingPoint = ({ side, rail, u }: UnitSeat): string => {
     return this.railPoint(side, u, rail === "bottom" ? 0 : this.lines.heightMm);
+  };
+
+  /** The node of a member that a tie is made to. */
+  readonly tiedPoint = (tied: TiedPlace): string => {
+    const { lengthMm, bottomRailMm, topRailMm } = this.lines;
+    if ("rail" in tied) return this.railPoint(tied.side, tied.u, tied.rail === "bottom" ? bottomRailMm : topRailMm);
+    return this.place(tied.side, tied.end === "front" ? 0 : lengthMm, tied.zMm);
   };
 
   railPoint(side: SideName | EndName, u: number, z: number): string {

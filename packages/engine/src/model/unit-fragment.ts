@@ -3,7 +3,7 @@ import { drawFloor, drawRoof } from "./draw-floor-and-roof.ts";
 import { drawEnd, drawSide } from "./draw-walls.ts";
 import type { LoadCarrier } from "./load-carrier.ts";
 import { UnitDraft } from "./unit-draft.ts";
-import type { EndName, SideName, UnitLines, UnitSeat } from "./unit-lines.ts";
+import type { EndName, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
 
 /** The lines of a container with the names under which the rest of the building finds its bearing points. */
 export interface BuiltUnit {
@@ -14,6 +14,7 @@ export interface BuiltUnit {
   readonly corners: (end: EndName, side: SideName, level: "foot" | "head") => string;
   /** Bearing point of a seat, or of the foot of an added post (`rail: "bottom"`). */
   readonly bearingPoint: (seat: UnitSeat) => string;
+  readonly tiedPoint: (tied: TiedPlace) => string;
 }
 
 /** Builds the line model of one container. `key` must change whenever `lines` does. */
@@ -27,6 +28,7 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
   drawFloor(draft);
   drawRoof(draft);
   drawStubs(draft);
+  for (const tied of lines.ties ?? []) retain(draft, draft.tiedPoint(tied));
   const { beams, panels, retained, carriers, book } = draft;
   const sections = { ...lines.sections, ...draft.postSections };
   const fragment: UnitFragment = { key, nodes: book.nodes, sections, beams, panels, retained };
@@ -36,19 +38,26 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
     halfWidthMm: lines.widthMm / 2,
     corners: draft.corner,
     bearingPoint: draft.bearingPoint,
+    tiedPoint: draft.tiedPoint,
   };
 }
 
 function drawPosts(draft: UnitDraft): void {
-  const { heightMm, lengthMm } = draft.lines;
+  const { heightMm, lengthMm, ties = [] } = draft.lines;
   for (const end of ["front", "door"] as const) {
     for (const side of ["left", "right"] as const) {
-      const levels = [0, heightMm, ...draft.grids[side].rows, ...(end === "front" ? draft.grids.front.rows : [])];
+      const tied = ties.flatMap((one) => ("zMm" in one && one.end === end && one.side === side ? [one.zMm] : []));
+      const rows = [...draft.grids[side].rows, ...(end === "front" ? draft.grids.front.rows : [])];
+      const levels = [0, heightMm, ...rows, ...tied];
       const points = levels.toSorted((a, b) => a - b).map((z) => draft.place(side, end === "front" ? 0 : lengthMm, z));
       draft.addChain("post", points, "post");
       draft.retained.push(draft.corner(end, side, "foot"), draft.corner(end, side, "head"));
     }
   }
+}
+
+function retain({ retained }: UnitDraft, node: string): void {
+  if (!retained.includes(node)) retained.push(node);
 }
 
 /** Stubs of post section from the rails to the bearing planes, at seats and under added posts. */

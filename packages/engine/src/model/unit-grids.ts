@@ -1,4 +1,4 @@
-import type { EndName, SideName, UnitLines, WallName } from "./unit-lines.ts";
+import type { EndName, SideName, TiedRail, UnitLines, WallName } from "./unit-lines.ts";
 import { wallGrid, type WallGrid } from "./wall-grid.ts";
 
 /** The meshes of a container's walls, and the stations of its open door end. */
@@ -11,9 +11,9 @@ export function unitGrids(lines: UnitLines): UnitGrids {
     left: sideGrid(lines, "left"),
     right: sideGrid(lines, "right"),
     front: frontGrid(lines),
-    doorColumns: [...new Set([0, lines.widthMm, ...endStations(lines), ...endSeats(lines, "door")])].sort(
-      (a, b) => a - b,
-    ),
+    doorColumns: [
+      ...new Set([0, lines.widthMm, ...endStations(lines), ...endSeats(lines, "door"), ...tiedAt(lines, "door")]),
+    ].sort((a, b) => a - b),
   };
 }
 
@@ -23,11 +23,17 @@ const END_STRIPS = 6;
 function sideGrid(lines: UnitLines, side: SideName): WallGrid {
   const { lengthMm, floorBays } = lines;
   const posts = lines.posts.filter((post) => post.side === side);
-  const bearing = [...lines.seats.filter((seat) => seat.side === side), ...posts.filter(({ footed }) => footed)];
+  const tied = tiedRails(lines, side);
+  const bearing = [
+    ...lines.seats.filter((seat) => seat.side === side),
+    ...posts.filter(({ footed }) => footed),
+    ...tied.filter(({ upright }) => upright),
+  ];
   // what stands off the corners comes first, so that a cross member beside it joins its line and not the other way round
   const stations = [
     ...bearing.map(({ u }) => u),
     ...posts.map(({ u }) => u),
+    ...tied.map(({ u }) => u),
     ...Array.from({ length: floorBays - 1 }, (_, n) => (lengthMm * (n + 1)) / floorBays),
   ];
   const offCorners = sheeted(lines, side) ? bearing.map(({ u }) => u) : [];
@@ -39,8 +45,10 @@ function sheeted({ lengthMm, openings }: UnitLines, side: SideName): boolean {
 }
 
 function frontGrid(lines: UnitLines): WallGrid {
-  const offCorners = endSeats(lines, "front");
-  return wallGrid({ ...wallShape(lines, "front", lines.widthMm), stations: endStations(lines), offCorners });
+  const upright = tiedRails(lines, "front").filter((one) => one.upright);
+  const offCorners = [...endSeats(lines, "front"), ...upright.map(({ u }) => u)];
+  const stations = [...tiedAt(lines, "front"), ...endStations(lines)];
+  return wallGrid({ ...wallShape(lines, "front", lines.widthMm), stations, offCorners });
 }
 
 function endStations({ widthMm }: UnitLines): number[] {
@@ -50,6 +58,11 @@ function endStations({ widthMm }: UnitLines): number[] {
 function endSeats({ seats }: UnitLines, end: EndName): number[] {
   return seats.filter(({ side }) => side === end).map(({ u }) => u);
 }
+
+const tiedRails = ({ ties = [] }: UnitLines, side: SideName | EndName): TiedRail[] =>
+  ties.flatMap((tied) => ("rail" in tied && tied.side === side ? [tied] : []));
+
+const tiedAt = (lines: UnitLines, end: EndName): number[] => tiedRails(lines, end).map(({ u }) => u);
 
 function wallShape({ bottomRailMm, topRailMm, openings }: UnitLines, wall: WallName, lengthMm: number) {
   return { lengthMm, bottomMm: bottomRailMm, topMm: topRailMm, cuts: openings.filter((cut) => cut.wall === wall) };

@@ -8,7 +8,8 @@ import type { Cut } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
-import type { BearingPlan, UnitPoint } from "./bearing-plan.ts";
+import type { BearingPlan } from "./bearing-plan.ts";
+import type { UnitPoint } from "./unit-point.ts";
 import { measuredSteel, type MeasuredSteel } from "./measured-steel.ts";
 import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
 import type { FrameBar, SheetStiffness, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
@@ -42,6 +43,7 @@ export function unitLinesOf(
     openings: cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts), assumptions)),
     posts: postsOf(structure, plan, unit, assumptions),
     seats: seatsOf(plan, unit.id),
+    ...tiesOf(plan, unit.id),
   };
 }
 
@@ -138,6 +140,15 @@ function seatsOf({ bearings }: BearingPlan, unitId: string): UnitSeat[] {
     point !== null && point.unitId === unitId && "seat" in point ? [point.seat] : [],
   );
   return seats.filter((seat, n) => seats.findIndex((other) => sameSeat(other, seat)) === n).sort((a, b) => order(a, b));
+}
+
+/** Where ties are made to this container away from its fittings, each place once. */
+function tiesOf({ ties }: BearingPlan, unitId: string): Pick<UnitLines, "ties"> {
+  const places = ties.flatMap(({ ends }) =>
+    ends.flatMap((end) => (end.unitId === unitId && "tied" in end ? [end.tied] : [])),
+  );
+  const once = new Map(places.map((place) => [JSON.stringify(place), place]));
+  return places.length === 0 ? {} : { ties: [...once.values()] };
 }
 
 function order(a: UnitSeat, b: UnitSeat): number {

@@ -47,6 +47,8 @@ export interface UnitLines {
   readonly openings: readonly UnitOpening[];
   readonly posts: readonly UnitPost[];
   readonly seats: readonly UnitSeat[];
+  /** Where ties are made to its members away from the fittings; absent where none is. */
+  readonly ties?: readonly TiedPlace[];
 }
 
 /** A bar of the frame of an opening; equal names are equal sections. */
@@ -85,4 +87,15 @@ export interface UnitSeat {
   readonly rail: "top" | "bottom";
   /** From the front post axis on side rails, from the right post axis on end rails. */
   readonly u: number;
+}
+
+/** Where a tie is made to a member: on a rail, u as for seats, or on a corner post so far up from the underside, mm. */
+export type TiedPlace = TiedRail | { readonly end: EndName; readonly side: SideName; readonly zMm: number };
+
+export interface TiedRail {
+  readonly side: SideName | EndName;
+  readonly rail: "top" | "bottom";
+  readonly u: number;
+  /** It carries upright force too: the sheet is in layers there, as at a seat. */
+  readonly upright: boolean;
 }

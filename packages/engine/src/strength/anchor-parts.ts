@@ -3,7 +3,7 @@ import { anchors } from "../checks/anchors.ts";
 import type { Check } from "../checks/check.ts";
 import { padUplift } from "../checks/pad-uplift.ts";
 import type { PlacedPad } from "../geometry/building.ts";
-import { forcePart } from "./force-part.ts";
+import { forcePart, worstUse } from "./force-part.ts";
 import { isEarthquake } from "./holds-needed.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { SolvedRun } from "./solve-runs.ts";
@@ -65,9 +65,6 @@ function anchorPart(placed: PlacedPad, held: readonly ModelledBearing[], concret
 /** ACI 318 17.8.3, from memory. */
 const TOGETHER = 1.2;
 const NEWTON = 1;
-
-const worstUse = (checks: readonly Check[]): number =>
-  checks.reduce((most, check) => Math.max(most, check.ok ? check.utilisation : Infinity), 0);
 
 function pullOn(held: readonly ModelledBearing[], solved: SolvedRun): Pull {
   let [x, y, up] = [0, 0, 0];

@@ -8,6 +8,7 @@ export const assumed = [
   "seats and fittings on rails bear over 100 mm; half of the loaded face of a tube rail is used already",
   "corner posts stand either way round in their corner; judged without their sheet, the bound with it beside",
   "hold-downs on pads: four headed anchors of 16 mm, 150 mm deep, 200 mm apart in the middle of the pad",
+  "ties between units: plates 150 × 10, 300 mm between their welds, level, and upright where they carry upright force; stiff as these",
   "pads rigid, and with locks tied also on soft ground of 10 MN/m³",
   "a pad carries its unit in its middle; its own weight is left out",
   "direct analysis: level loads times the greatest B₂ of any unit as a storey of its own, moments of members times B₁, 0.8 of every stiffness in both",

@@ -17,6 +17,7 @@ import { postPlates } from "./post-plates.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
+import { tieParts } from "./tie-parts.ts";
 import { unitParts } from "./unit-parts.ts";
 
 /** Everything that is checked in a building, with its strengths: units, posts by themselves, bearings, pads. */
@@ -49,6 +50,7 @@ export function checkedParts(
     ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
     ...bearingParts(bearings, building, basis.factored, built.plan.inWalls),
     ...connectionParts(bearings, scheme, basis),
+    ...tieParts(built.plan.ties, built.model.springs, basis.factored),
     ...anchorParts(building.pads, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];

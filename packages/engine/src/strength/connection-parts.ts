@@ -5,6 +5,7 @@ import type { CheckBasis } from "../checks/check-basis.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
 import type { CombinationLevel } from "../loads/load-combination.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
+import { worstUse } from "./force-part.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -60,7 +61,10 @@ function pulledPart(
 ): StrengthPart {
   const { ownerId, place } = bearing;
   // every utilisation here grows in proportion to the forces
-  const [pulled, slid] = [useOf(checksOf({ tensionN: 1, shearN: 0 })), useOf(checksOf({ tensionN: 0, shearN: 1 }))];
+  const [pulled, slid] = [
+    worstUse(checksOf({ tensionN: 1, shearN: 0 })),
+    worstUse(checksOf({ tensionN: 0, shearN: 1 })),
+  ];
   const weld = element !== "lock";
   const use = ({ tensionN: t, shearN: v }: Pull): number =>
     weld ? pulled * Math.sqrt(t * t + v * v) : pulled * t + slid * v;
@@ -86,6 +90,3 @@ function pullOn(bearing: ModelledBearing, solved: SolvedRun): Pull {
   const [x, y, z] = bearingForce(bearing, solved);
   return { tensionN: Math.max(-z, 0), shearN: Math.sqrt(x * x + y * y) };
 }
-
-const useOf = (checks: readonly Check[]): number =>
-  checks.reduce((most, check) => Math.max(most, check.ok ? check.utilisation : Infinity), 0);

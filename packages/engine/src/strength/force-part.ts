@@ -39,6 +39,10 @@ export function forcePart(
 
 const KILONEWTON = 1000;
 
+/** Greatest utilisation of these checks; infinite where one is refused. */
+export const worstUse = (checks: readonly Check[]): number =>
+  checks.reduce((most, check) => Math.max(most, check.ok ? check.utilisation : Infinity), 0);
+
 function worstOf(checks: readonly Check[]): Check | undefined {
   const use = (check: Check): number => (check.ok ? check.utilisation : Infinity);
   return checks.reduce<Check | undefined>(

@@ -1,5 +1,6 @@
 import type { Building } from "../geometry/building.ts";
-import type { PlannedBearing, UnitPoint } from "../model/bearing-plan.ts";
+import type { PlannedBearing } from "../model/bearing-plan.ts";
+import type { UnitPoint } from "../model/unit-point.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName } from "../model/building-model.ts";
 

@@ -3,11 +3,20 @@ import type { SolvedRun } from "./solve-runs.ts";
 /** Level movement or force, x and y of the site. */
 export type Plan = readonly [number, number];
 
-/** Level movement of a node of the solution, mm. Throws a RangeError for a node it has not. */
-export function planMovement(node: string, { nodeIds, movement }: Pick<SolvedRun, "nodeIds" | "movement">): Plan {
+/** Movement of a node of the solution, mm, site axes. Throws a RangeError for a node it has not. */
+export function movementOf(
+  node: string,
+  { nodeIds, movement }: Pick<SolvedRun, "nodeIds" | "movement">,
+): readonly [number, number, number] {
   const n = placesOf(nodeIds).get(node);
   if (n === undefined) throw new RangeError(`the solution has no node ${node}`);
-  return [movement[6 * n] ?? 0, movement[6 * n + 1] ?? 0];
+  return [movement[6 * n] ?? 0, movement[6 * n + 1] ?? 0, movement[6 * n + 2] ?? 0];
+}
+
+/** The level part of it. */
+export function planMovement(node: string, solved: Pick<SolvedRun, "nodeIds" | "movement">): Plan {
+  const [x, y] = movementOf(node, solved);
+  return [x, y];
 }
 
 /** How far the head of an upright line moves beyond its foot, mm. */

@@ -1,13 +1,13 @@
 /** What strength leaves out whatever the scheme, and what that does to the verdict; printed with every answer. */
 export const notJudged: readonly string[] = [
-  "ties between units, hatches, findings on members beyond a measured thickness of rails, headers, sills and cross members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",
+  "hatches, ties that meet no fitting, post or rail, findings on members beyond a measured thickness of rails, headers, sills and cross members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",
   "overstrength below walls that do not run down: on members and joints of the units and posts below, not on their pads",
   "added beams: what stands on one stands as on the ground; the unit needs the engineer",
-  "made connections: by the weld of a stated detail, not of one drawn; bounded, never checked",
+  "made connections and ties: by the weld of a stated detail, not of one drawn; bounded, never checked",
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of seats, and of posts that stand on no pad",
-    "flow in floor boards; ties between units against sideways loads",
+    "flow in floor boards",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
     "anchors under posts, plates on them; posts welded at their ends",

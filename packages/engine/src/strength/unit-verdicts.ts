@@ -21,11 +21,12 @@ export type BuildingFindings = {
   readonly gaps: readonly LateralGap[];
 };
 
-/** A verdict for each unit, from its own parts and the posts and pads it stands on; units below have their own. */
+/** A verdict for each unit, from its own parts, the posts and pads it stands on and the ties that join it; units below have their own. */
 export function unitVerdicts(found: BuildingFindings, ofBuilding: readonly StrengthReason[]): UnitStrength[] {
   const { scheme, built, bearings, results, holds, refused, runs, gaps } = found;
   return scheme.containers.map(({ id }) => {
     const owners = standsOn(id, bearings);
+    for (const tieId of tiesOf(id, built)) owners.add(tieId);
     return unitStrength({
       unitId: id,
       results: results.filter(({ ownerId }) => owners.has(ownerId)),
@@ -43,7 +44,7 @@ const gapReasons = (unitId: string, gaps: readonly LateralGap[]): StrengthReason
   gaps.filter((gap) => gap.unitId === unitId).map((gap) => ({ kind: "no lateral wall", gap }));
 
 /** The unit, the posts by themselves under it, and the pads under both. */
-function standsOn(unitId: string, bearings: readonly ModelledBearing[]): ReadonlySet<string> {
+function standsOn(unitId: string, bearings: readonly ModelledBearing[]): Set<string> {
   const owners = new Set([unitId]);
   for (let known = 0; known < owners.size;) {
     known = owners.size;
@@ -55,6 +56,10 @@ function standsOn(unitId: string, bearings: readonly ModelledBearing[]): Readonl
   }
   return owners;
 }
+
+/** What joins the unit to its neighbours. */
+const tiesOf = (unitId: string, { plan }: BuiltModel): string[] =>
+  plan.ties.flatMap(({ tieId, ends }) => (ends.some((end) => end.unitId === unitId) ? [tieId] : []));
 
 const hasSteel = ({ openings }: Scheme, unitId: string): boolean =>
   openings.some(({ containerId, framed }) => containerId === unitId && framed);

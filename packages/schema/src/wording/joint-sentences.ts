@@ -47,10 +47,10 @@ export const jointSentences = {
     const bridged = `bridges ${say.small(gapMm)} from the ${a} of ${at(1)} to the ${b} of ${at(2)}`;
     return {
       architect: {
-        body: `Tie ${at(0)} ${bridged}. ${upright ? "How the two then share their load upright is not judged yet" : "What it takes is not judged yet"}.`,
+        body: `Tie ${at(0)} ${bridged}. ${upright ? "How the two then share their load upright" : "What it takes"} is judged with strength.`,
       },
       engineer: {
-        body: `${at(0)} ${bridged}, ${upright ? "in plan and upright" : "in plan only"}. ${upright ? "Statics gives it no share of upright load; its force is not judged" : "Its force is not judged"}.`,
+        body: `${at(0)} ${bridged}, ${upright ? "in plan and upright" : "in plan only"}. ${upright ? "Statics gives it no share of upright load; its force" : "Its force"} is found by the model and held against a stated plate.`,
       },
       owner: { body: `Tie ${at(0)} joins ${at(1)} and ${at(2)}. The engineer has to say how strong it must be.` },
     };
