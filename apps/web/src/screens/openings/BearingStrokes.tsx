@@ -11,14 +11,19 @@ type BearingStrokesProps = {
   readonly tagOf: (id: string) => string;
 };
 
+/** Width of the stroke of a bearing, px: a measure of its force. */
+export const bearingWidthPx = ({ forceN }: ChartSide["bearings"][number], scale: ChartScale): number =>
+  strokeWidthPx(forceN / 1000, scale.pxPerMm * 1000);
+
 /** What comes down on the side, through the chart to its place on the wall, and what stands below; widths by the scale of strokes. */
 export function BearingStrokes({ side, scale, tagOf }: BearingStrokesProps) {
   const middle = side.lengthMm / 2;
   return (
     <g aria-hidden="true">
-      {side.bearings.map(({ at, uMm, elementId, forceN }) => {
+      {side.bearings.map((bearing) => {
+        const { at, uMm, elementId, forceN } = bearing;
         const kN = forceN / 1000;
-        const widthPx = strokeWidthPx(kN, scale.pxPerMm * 1000);
+        const widthPx = bearingWidthPx(bearing, scale);
         const x = scale.xPx(uMm);
         const [from, to] =
           at === "above" ? [scale.topPx - 26, scale.wallTopPx] : [scale.wallFootPx, scale.wallFootPx + 22];

@@ -10,16 +10,18 @@ import { verdictWords } from "../../look/verdict-class.ts";
 import { spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
-import { BearingStrokes } from "./BearingStrokes.tsx";
+import { BearingStrokes, bearingWidthPx } from "./BearingStrokes.tsx";
 import type { ChartFieldProps } from "./chart-field-props.ts";
-import { chartRegions } from "./chart-regions.ts";
+import { chartRegions, type ChartRegion } from "./chart-regions.ts";
 import type { ChartScale } from "./chart-scale.ts";
+import { TakenGround } from "./TakenGround.tsx";
 import { WallBelow } from "./WallBelow.tsx";
 
 /** The chart standing on the wall it speaks of: place along, width up, regions by verdict. Everything in it is in the table too. */
 export function ChartField(props: ChartFieldProps) {
   const { side, scale, widthPx, heightPx, label } = props;
   const svg = useTryByHand(props);
+  const regions = regionsShown(props);
   return (
     <svg
       ref={svg}
@@ -31,9 +33,11 @@ export function ChartField(props: ChartFieldProps) {
       aria-label={label}
     >
       <Axes {...props} />
-      <Regions {...props} />
+      <Regions {...props} regions={regions} />
+      <TakenGround {...props} />
       <PostLimits {...props} />
       <BearingStrokes side={side} scale={scale} tagOf={props.tagOf} />
+      <RegionNames regions={regions} under={props.under} />
       <WallBelow {...props} />
       <TriedAndDrawn {...props} />
     </svg>
@@ -123,12 +127,25 @@ function Axes({ side, scale }: ChartFieldProps) {
   );
 }
 
-function Regions({ columns, scale, under, tried }: ChartFieldProps) {
+/** Names keep clear of what is tried, of its words and of the strokes that come down. */
+function regionsShown({ columns, side, scale, tried }: ChartFieldProps): ChartRegion[] {
   const [x, y] = [scale.xPx(tried.centreMm), scale.yPx(tried.widthMm)];
-  const regions = chartRegions(columns, scale, [
+  const strokes = side.bearings
+    .filter(({ at }) => at === "above")
+    .map((bearing) => {
+      const half = bearingWidthPx(bearing, scale) / 2;
+      return { fromPx: scale.xPx(bearing.uMm) - half, toPx: scale.xPx(bearing.uMm) + half };
+    });
+  const kept = [
     { xPx: x, yPx: y },
     { xPx: x, yPx: y - 24 },
-  ]);
+  ];
+  return chartRegions(columns, scale, kept, strokes);
+}
+
+type RegionsProps = ChartFieldProps & { readonly regions: readonly ChartRegion[] };
+
+function Regions({ columns, scale, under, regions }: RegionsProps) {
   return (
     <g aria-hidden="true">
       {regions.map(({ verdict, area, edge }) => {
@@ -161,6 +178,13 @@ function Regions({ columns, scale, under, tried }: ChartFieldProps) {
             ),
           ),
       )}
+    </g>
+  );
+}
+
+function RegionNames({ regions, under }: Pick<RegionsProps, "regions" | "under">) {
+  return (
+    <g aria-hidden="true">
       {regions.map(({ verdict, name }) => {
         if (name === null) return null;
         const said = chartVerdict(verdict, under);

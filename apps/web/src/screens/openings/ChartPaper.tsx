@@ -69,7 +69,7 @@ export function ChartPaper(props: ChartPaperProps) {
       />
       <p className="chart-title">
         <b>{name}</b>
-        <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table`}</span>
+        <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table${so.side.others.length > 0 ? " · shaded: an opening is there" : ""}`}</span>
       </p>
     </>
   );

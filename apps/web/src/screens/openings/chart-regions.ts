@@ -14,16 +14,21 @@ export type ChartRegion = {
 
 export type NameSpot = { readonly xPx: number; readonly yPx: number };
 
+/** From left to right, px. */
+export type StrokeSpan = { readonly fromPx: number; readonly toPx: number };
+
 type Piece = { readonly verdict: Verdict; readonly points: readonly (readonly [number, number])[] };
 
 /**
  * Areas of the chart. Between two columns with the same verdicts one above the other, edges run straight from one traced place to
- * the other; between others each column stands for itself half of the way. `kept`: where no name may stand.
+ * the other; between others each column stands for itself half of the way. `kept`: where no name may stand; `strokes`: what runs the
+ * whole height of the chart, which names keep clear of where they can.
  */
 export function chartRegions(
   columns: readonly ChartColumn[],
   scale: ChartScale,
   kept: readonly NameSpot[] = [],
+  strokes: readonly StrokeSpan[] = [],
 ): ChartRegion[] {
   const pieces = columns.flatMap((column, n) => {
     const next = columns[n + 1];
@@ -36,7 +41,7 @@ export function chartRegions(
     const onField = own.map(({ points }) => points.map(([x, y]) => ({ xPx: scale.xPx(x), yPx: scale.yPx(y) })));
     const area = onField.map(polygonPath).join("");
     const edge = onField.flatMap(([a, b]) => (a && b ? [linePath(a.xPx, a.yPx, b.xPx, b.yPx)] : [])).join("");
-    const name = nameSpot(columns, verdict, scale, taken);
+    const name = nameSpot(columns, verdict, scale, taken, strokes);
     if (name !== null) taken.push(name);
     return [{ verdict, area, edge, name }];
   });
@@ -46,8 +51,11 @@ export function chartRegions(
 function levelsOf({ stretches }: ChartColumn): { verdict: Verdict; from: number; to: number }[] {
   const levels: { verdict: Verdict; from: number; to: number }[] = [];
   for (const { verdict, fromMm, toMm, why } of stretches) {
-    if (why.kind === "member cut") break; // its edge is the line of the corner post
     const last = levels.at(-1);
+    if (why.kind === "member cut" || why.kind === "meets opening") {
+      if (last !== undefined) last.to = (last.to + fromMm) / 2;
+      break; // the corner post and the openings that are there have lines of their own
+    }
     if (last?.verdict === verdict) last.to = toMm;
     else levels.push({ verdict, from: last === undefined ? fromMm : (fromMm + last.to) / 2, to: toMm });
   }
@@ -91,6 +99,8 @@ function piecesBetween(a: ChartColumn, b: ChartColumn): Piece[] {
 const LEAST_ROOM_PX = 26;
 /** Half of what a name takes, px. */
 const NAME = { halfPx: 105, highPx: 26 };
+/** What a name takes to either side of its spot, px. */
+const REACH = { beforePx: 64, afterPx: 150 };
 
 /** The tallest place that is clear of names already laid. */
 function nameSpot(
@@ -98,6 +108,7 @@ function nameSpot(
   verdict: Verdict,
   scale: ChartScale,
   taken: readonly NameSpot[],
+  strokes: readonly StrokeSpan[],
 ): NameSpot | null {
   const spots = columns.flatMap((column) =>
     levelsOf(column)
@@ -112,7 +123,10 @@ function nameSpot(
       roomPx >= LEAST_ROOM_PX &&
       taken.every((name) => Math.abs(name.xPx - xPx) > NAME.halfPx * 2 || Math.abs(name.yPx - yPx) > NAME.highPx),
   );
-  const [tallest] = clear.toSorted((p, q) => q.roomPx - p.roomPx);
+  const free = clear.filter(({ xPx }) =>
+    strokes.every(({ fromPx, toPx }) => xPx - REACH.beforePx > toPx || xPx + REACH.afterPx < fromPx),
+  );
+  const [tallest] = (free.length > 0 ? free : clear).toSorted((p, q) => q.roomPx - p.roomPx);
   return tallest === undefined ? null : { xPx: tallest.xPx, yPx: tallest.yPx };
 }
 
