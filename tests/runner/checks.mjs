@@ -3,6 +3,7 @@ import path from "node:path";
 import { CLONE } from "../../apps/api/start/clone.mjs";
 import { runStep } from "../../apps/api/start/run-step.mjs";
 import { say } from "../../apps/api/start/say.mjs";
+import { atOnce } from "./at-once.mjs";
 
 const SOURCES = [...below("packages"), ...below("apps")].map((folder) => `${folder}/src`);
 
@@ -29,19 +30,23 @@ const CHECKS = [
 ];
 
 /**
- * Runs the checks one after the other; each counts as one passed or one failed, and a failed one shows all it says.
+ * Each check counts as one passed or one failed, and a failed one shows all it says.
  * @param {AbortSignal} signal
- * @returns {Promise<import("./run-everything.mjs").Tally[]>}
+ * @returns {(() => Promise<import("./run-everything.mjs").Tally>)[]}
  */
-export async function runChecks(signal) {
-  const tallies = [];
-  for (const { name, commands } of CHECKS) {
+export function checkJobs(signal) {
+  return CHECKS.map(({ name, commands }) => async () => {
     const startMs = performance.now();
     const failed = (await allPass(name, commands, signal)) ? 0 : 1;
-    tallies.push({ name, passed: 1 - failed, failed, skipped: 0, seconds: (performance.now() - startMs) / 1000 });
-  }
-  return tallies;
+    return { name, passed: 1 - failed, failed, skipped: 0, seconds: (performance.now() - startMs) / 1000 };
+  });
 }
+
+/**
+ * The checks without the suites.
+ * @param {AbortSignal} signal
+ */
+export const runChecks = (signal) => atOnce(2, checkJobs(signal));
 
 /**
  * @param {string} name

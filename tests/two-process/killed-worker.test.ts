@@ -27,7 +27,7 @@ afterAll(async () => {
 });
 
 async function startWorkerProcess(): Promise<ServiceProcess> {
-  const started = await startProcess(database.serviceUrl, {}, "worker.ts");
+  const started = await startProcess(database.serviceUrl, {}, "worker");
   processes.push(started);
   return started;
 }

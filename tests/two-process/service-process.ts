@@ -12,11 +12,14 @@ export interface ServiceProcess {
 
 const root = path.resolve(import.meta.dirname, "../..");
 
-/** One process of the service, or of its worker, from source, on a free port of this machine; resolves when it listens. */
+/** True under `npm test`, which has built the service and tries what it built; a suite by itself runs what the sources say. */
+export const ofTheBuilt = process.env["SERVICE_UNDER_TEST"] === "built";
+
+/** One process of the service, or of its worker, on a free port of this machine; resolves when it listens. */
 export async function startProcess(
   databaseUrl: string,
   more: Record<string, string> = {},
-  entry: "server.ts" | "worker.ts" = "server.ts",
+  entry: "server" | "worker" = "server",
 ): Promise<ServiceProcess> {
   const env = {
     ...process.env,
@@ -26,7 +29,9 @@ export async function startProcess(
     REQUESTS_PER_MINUTE: "1000000",
     ...more,
   };
-  const words = ["--import", "tsx", "--conditions=development", path.join(root, "apps/api/src", entry)];
+  const words = ofTheBuilt
+    ? [path.join(root, `apps/api/dist/${entry}.js`)]
+    : ["--import", "tsx", "--conditions=development", path.join(root, `apps/api/src/${entry}.ts`)];
   const child = spawn(process.execPath, words, { cwd: root, env, stdio: ["ignore", "pipe", "pipe"] });
   const ended = new Promise<number | string>((settle) =>
     child.once("exit", (code, signal) => settle(code ?? String(signal))),
