@@ -1,8 +1,8 @@
 import { usualFineness } from "@cornerway/engine";
-import { parseArgs } from "node:util";
 import { z } from "zod";
 import type { Answer } from "./answer.ts";
 import { chartCommand, type ChartAsked } from "./chart-command.ts";
+import { commandWords, flag, text } from "./command-words.ts";
 import { readInput } from "./read-input.ts";
 
 const Millimetres = z.coerce.number().int().min(1).max(20_000);
@@ -16,13 +16,15 @@ const Asked = z.object({
 
 /** `chart scheme.json --of F1 [--face right] [--sill 180] [--height 2200] [--apart 400] [--all-sets] [--csv | --json]`; undefined for other words. */
 export async function chartAnswer(words: readonly string[]): Promise<Answer | undefined> {
-  const parsed = parsedWords(words);
-  const asked = Asked.safeParse(parsed?.values);
-  const [file, ...more] = parsed?.positionals ?? [];
-  if (parsed === undefined || !asked.success || file === undefined || more.length > 0) return undefined;
-  const { csv = false, json = false, "all-sets": allSets = false } = parsed.values;
+  const parsed = commandWords(words, {
+    ...{ of: text, face: text, sill: text, height: text, apart: text },
+    ...{ "all-sets": flag, csv: flag, json: flag },
+  });
+  const asked = Asked.safeParse(parsed?.said);
+  if (parsed === undefined || !asked.success) return undefined;
+  const { csv = false, json = false, "all-sets": allSets = false } = parsed.said;
   if (csv && json) return undefined;
-  const input = await readInput(file);
+  const input = await readInput(parsed.file);
   if (!input.ok) return input.answer;
   const { of, face, sill, height, apart = usualFineness.apartMm } = asked.data;
   const wanted: ChartAsked = {
@@ -34,19 +36,4 @@ export async function chartAnswer(words: readonly string[]): Promise<Answer | un
     ...(height !== undefined && { heightMm: height }),
   };
   return chartCommand(input, wanted);
-}
-
-function parsedWords(words: readonly string[]) {
-  const text = { type: "string" } as const;
-  const flag = { type: "boolean" } as const;
-  const options = {
-    ...{ of: text, face: text, sill: text, height: text, apart: text },
-    ...{ "all-sets": flag, csv: flag, json: flag },
-  };
-  try {
-    return parseArgs({ args: [...words], options, allowPositionals: true });
-  } catch (error) {
-    if (error instanceof TypeError) return undefined; // words it does not know
-    throw error;
-  }
 }

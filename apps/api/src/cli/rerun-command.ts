@@ -5,6 +5,7 @@ import { jsonOf, readArchive, type WholeArchive } from "../archive/project-archi
 import { assessScheme } from "../assessment/assess-scheme.ts";
 import { runDifference } from "../rerun/run-difference.ts";
 import { badInput, type Answer } from "./answer.ts";
+import { commandWords, flag, text } from "./command-words.ts";
 import { readBytes } from "./read-input.ts";
 
 const RevisionRow = z.object({ letter: z.string(), ordinal: z.int(), content_digest: z.string(), scheme: z.unknown() });
@@ -14,14 +15,10 @@ const RunRow = z.object({
 
 /** `rerun archive.zip [--revision B] [--json]`; undefined when the words are not that. */
 export async function rerunAnswer(words: readonly string[]): Promise<Answer | undefined> {
-  const at = words.indexOf("--revision");
-  const letter = at < 0 ? undefined : words[at + 1];
-  const [file, ...more] = words.filter(
-    (word, place) => word !== "--json" && (at < 0 || (place !== at && place !== at + 1)),
-  );
-  if (file === undefined || more.length > 0 || file.startsWith("--") || (at >= 0 && letter === undefined))
-    return undefined;
-  const source = await readBytes(file);
+  const asked = commandWords(words, { revision: text, json: flag });
+  if (asked === undefined) return undefined;
+  const { revision: letter, json: asJson = false } = asked.said;
+  const source = await readBytes(asked.file);
   if (!source.ok) return source.answer;
   const found = await readArchive(source.bytes, {});
   if (!found.whole)
@@ -29,7 +26,7 @@ export async function rerunAnswer(words: readonly string[]): Promise<Answer | un
       source.name,
       found.faults.map((detail) => ({ pointer: "", detail })),
     );
-  return rerun(source.name, found.archive, { letter, asJson: words.includes("--json") });
+  return rerun(source.name, found.archive, { letter, asJson });
 }
 
 /** Runs a revision of an archive, the newest unless said, on the engine of this version, and tells what comes out otherwise. */

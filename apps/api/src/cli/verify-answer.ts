@@ -1,22 +1,22 @@
-import { parseArgs } from "node:util";
 import { SignedHead } from "@cornerway/schema";
 import type { KnownOutside } from "../record/verify-bundle.ts";
 import { badInput, type Answer } from "./answer.ts";
+import { commandWords, text } from "./command-words.ts";
 import { readBytes, readText } from "./read-input.ts";
 import { verifyArchive, verifyCommand } from "./verify-command.ts";
 
-type Words = { file: string; key: string | undefined; head: string | undefined };
-
 /** `verify bundle.json|archive.zip [--key fingerprint] [--head number:head or head.json]`; undefined when the words are not that. */
 export async function verifyAnswer(words: readonly string[]): Promise<Answer | undefined> {
-  const asked = wordsOf(words);
+  const asked = commandWords(words, { key: text, head: text });
   if (asked === undefined) return undefined;
-  const head = asked.head === undefined ? { ok: true as const, head: undefined } : await headOf(asked.head);
+  const { key: fingerprint, head: headWord } = asked.said;
+  if ((fingerprint !== undefined && !/^[0-9a-f]{64}$/.test(fingerprint)) || headWord === "") return undefined;
+  const head = headWord === undefined ? { ok: true as const, head: undefined } : await headOf(headWord);
   if (!head.ok) return head.answer;
   const source = await readBytes(asked.file);
   if (!source.ok) return source.answer;
   const known: KnownOutside = {
-    ...(asked.key !== undefined && { fingerprint: asked.key }),
+    ...(fingerprint !== undefined && { fingerprint }),
     ...(head.head !== undefined && { head: head.head }),
   };
   const { name, bytes } = source;
@@ -25,21 +25,6 @@ export async function verifyAnswer(words: readonly string[]): Promise<Answer | u
 
 /** How every ZIP begins: APPNOTE 6.3, 4.3.7. */
 const isZip = (bytes: Buffer): boolean => bytes.subarray(0, 4).toString("latin1") === "PK\u0003\u0004";
-
-function wordsOf(words: readonly string[]): Words | undefined {
-  const { values, positionals } = parseArgs({
-    args: [...words],
-    options: { key: { type: "string" }, head: { type: "string" } },
-    allowPositionals: true,
-    strict: false,
-  });
-  const [file, ...more] = positionals;
-  const { key, head, ...others } = values;
-  if (file === undefined || more.length > 0 || Object.keys(others).length > 0) return undefined;
-  if (key !== undefined && !/^[0-9a-f]{64}$/.test(String(key))) return undefined;
-  if (typeof head === "boolean" || head === "") return undefined;
-  return { file, key: key === undefined ? undefined : String(key), head };
-}
 
 /** A head as `number:head`, or the file of a signed one as the service gives it. */
 async function headOf(

@@ -1,28 +1,42 @@
 import { Assessment, cautionLine, cautions } from "@cornerway/schema";
 import { spawnSync } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { randomUUID } from "node:crypto";
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
+import { commandAnswer } from "../../src/cli/command-answer.ts";
 
 const root = fileURLToPath(new URL("../../../../", import.meta.url));
 const demo = path.join(root, "shared/demo/scheme.json");
 const source = pathToFileURL(path.join(root, "apps/api/src/cli.ts")).href;
+const folder = mkdtempSync(path.join(tmpdir(), "cornerway-cli-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** What the command line answers, asked in this process. */
+const cornerway = (...words: string[]) => commandAnswer(words);
 
 /** The command run from source in a process of its own, as the built one is by `npx cornerway`. */
-function cornerway(words: readonly string[], stdin = "") {
+function cornerwayProcess(words: readonly string[], stdin: string) {
   const script = `const { runCommand } = await import(${JSON.stringify(source)}); process.exitCode = await runCommand(process.argv.slice(1));`;
   const flags = ["--conditions=development", "--import", "tsx", "--input-type=module", "-e", script, "--", ...words];
   return spawnSync(process.execPath, flags, { cwd: root, input: stdin, encoding: "utf8", maxBuffer: 64e6 });
 }
 
+/** A file that holds `value` as JSON. */
+function fileOf(value: unknown): string {
+  const file = path.join(folder, `${randomUUID()}.json`);
+  writeFileSync(file, JSON.stringify(value));
+  return file;
+}
+
 describe("cornerway assess", () => {
-  it("prints both digests and the assessment of a file as JSON and ends with 0", () => {
-    const { status, stdout, stderr } = cornerway(["assess", demo, "--load-path"]);
-    expect(stderr).toBe("");
-    expect(status).toBe(0);
-    const answer: unknown = JSON.parse(stdout);
+  it("prints both digests and the assessment of a file as JSON and ends with 0", async () => {
+    const { code, out, err } = await cornerway("assess", demo, "--load-path");
+    expect(err).toBe("");
+    expect(code).toBe(0);
+    const answer: unknown = JSON.parse(out);
     expect(answer).toMatchObject({
       contentDigest: expect.stringMatching(/^[0-9a-f]{64}$/),
       resultDigest: expect.stringMatching(/^[0-9a-f]{64}$/),
@@ -31,42 +45,53 @@ describe("cornerway assess", () => {
     expect(Assessment.parse(assessment).units).toHaveLength(9);
   });
 
-  it("gives the same answer for the same scheme from standard input", () => {
-    const fromInput = cornerway(["assess", "-", "--load-path"], readFileSync(demo, "utf8"));
-    expect(fromInput.stdout).toBe(cornerway(["assess", demo, "--load-path"]).stdout);
-  });
-
-  it("prints text with the caution line first and all five cautions for --text", () => {
-    const { status, stdout } = cornerway(["assess", demo, "--text", "--load-path"]);
+  it("gives the same answer for the same scheme from standard input, on standard output", async () => {
+    const { status, stdout } = cornerwayProcess(["assess", "-", "--load-path"], readFileSync(demo, "utf8"));
     expect(status).toBe(0);
-    expect(stdout.startsWith(`${cautionLine}\n`)).toBe(true);
-    for (const caution of cautions) expect(stdout).toContain(caution);
-    expect(stdout).toContain("load path only, no strength checked");
-    expect(stdout).toMatch(/LOAD PATH\n {2}\S/);
+    expect(stdout).toBe((await cornerway("assess", demo, "--load-path")).out);
   });
 
-  it("names the place of a wrong field by JSON pointer and ends with 1", () => {
+  it("prints text with the caution line first and all five cautions for --text", async () => {
+    const { code, out } = await cornerway("assess", demo, "--text", "--load-path");
+    expect(code).toBe(0);
+    expect(out.startsWith(`${cautionLine}\n`)).toBe(true);
+    for (const caution of cautions) expect(out).toContain(caution);
+    expect(out).toContain("load path only, no strength checked");
+    expect(out).toMatch(/LOAD PATH\n {2}\S/);
+  });
+
+  it("names the place of a wrong field by JSON pointer and ends with 1", async () => {
     const scheme = JSON.parse(readFileSync(demo, "utf8")) as { containers: { type: string }[] };
     const containers = scheme.containers.map((container, at) => (at === 2 ? { ...container, type: "1ZZ" } : container));
-    const { status, stdout, stderr } = cornerway(["assess", "-"], JSON.stringify({ ...scheme, containers }));
-    expect(status).toBe(1);
-    expect(stdout).toBe("");
-    expect(stderr).toMatch(/^standard input: \/containers\/2\/type: /);
+    const file = fileOf({ ...scheme, containers });
+    const { code, out, err } = await cornerway("assess", file);
+    expect(code).toBe(1);
+    expect(out).toBe("");
+    expect(err.startsWith(`${file}: /containers/2/type: `), err).toBe(true);
   });
 
-  it("names an opening of a container that is not there", () => {
+  it("names an opening of a container that is not there", async () => {
     const scheme = JSON.parse(readFileSync(demo, "utf8")) as { openings: { containerId: string }[] };
     const openings = scheme.openings.map((opening, at) => (at === 0 ? { ...opening, containerId: "gone" } : opening));
-    const { status, stderr } = cornerway(["assess", "-"], JSON.stringify({ ...scheme, openings }));
-    expect(status).toBe(1);
-    expect(stderr).toBe("standard input: /openings/0/containerId: there is no container gone\n");
+    const file = fileOf({ ...scheme, openings });
+    const { code, err } = await cornerway("assess", file);
+    expect(code).toBe(1);
+    expect(err).toBe(`${file}: /openings/0/containerId: there is no container gone\n`);
   });
 
-  it("ends with 1 on text that is not JSON, a file that is not there and words it does not know", () => {
-    expect(cornerway(["assess", "-"], "{").status).toBe(1);
-    expect(cornerway(["assess", "no-such-file.json"]).status).toBe(1);
-    expect(cornerway(["assess", demo, "--colour"]).stderr).toMatch(/^usage: /);
-    expect(cornerway([]).status).toBe(1);
+  it("ends with 1 on text that is not JSON, a file that is not there and words it does not know", async () => {
+    expect(cornerwayProcess(["assess", "-"], "{")).toMatchObject({
+      ...{ status: 1, stdout: "" },
+      stderr: expect.stringMatching(/^standard input: is not JSON: /),
+    });
+    expect(await cornerway("assess", "no-such-file.json")).toMatchObject({ code: 1, out: "" });
+    expect((await cornerway("assess", demo, "--colour")).err).toMatch(/^usage: /);
+    for (const words of [[], ["assess"], ["assess", demo, demo], ["frame", demo, "--text"], ["toString", demo]])
+      expect(await cornerway(...words), words.join(" ")).toMatchObject({
+        code: 1,
+        out: "",
+        err: expect.stringMatching(/^usage: /),
+      });
   });
 });
 
@@ -92,17 +117,18 @@ describe("cornerway assess --model", () => {
     };
   }
 
-  it("writes a line model that `frame -` solves: reactions balance the loads written in it, and L is pressure times plan area", () => {
+  it("writes a line model that `frame -` solves: reactions balance the loads written in it, and L is pressure times plan area", async () => {
     const scheme = standing();
-    const written = cornerway(["assess", "-", "--model"], JSON.stringify(scheme));
-    expect(written.status).toBe(0);
-    const solved = cornerway(["frame", "-"], written.stdout);
-    expect(solved.stderr).toBe("");
-    const { combos } = JSON.parse(solved.stdout) as { combos: Record<"D" | "D+L", Solved> };
+    const written = await cornerway("assess", fileOf(scheme), "--model");
+    expect(written.code).toBe(0);
+    const line = JSON.parse(written.out) as Line & Cases;
+    const solved = await cornerway("frame", fileOf(line));
+    expect(solved.err).toBe("");
+    const { combos } = JSON.parse(solved.out) as { combos: Record<"D" | "D+L", Solved> };
     const downN = ({ reactions }: Solved) => Object.values(reactions).reduce((sum, [, , z = 0]) => sum + z, 0);
 
     // every load of the file is uniform on a beam: force = q times the distance between its nodes
-    const { nodes, beams, cases } = JSON.parse(written.stdout) as Line & Cases;
+    const { nodes, beams, cases } = line;
     const place = new Map(nodes.map((node) => [node.id, node]));
     const length = new Map(
       beams.map(({ id, i, j }) => {
@@ -130,12 +156,11 @@ describe("cornerway assess --model", () => {
     }
   }, 60_000);
 
-  it("writes the model of a building with a unit that tips over, which `frame -` refuses in words that name the unit", () => {
-    const written = cornerway(["assess", demo, "--model"]);
-    expect(written.stderr).toMatch(/^note: hatch not modelled: h\d\n/);
-    const { combos } = JSON.parse(cornerway(["frame", "-"], written.stdout).stdout) as {
-      combos: { D: { refused: string } };
-    };
+  it("writes the model of a building with a unit that tips over, which `frame -` refuses in words that name the unit", async () => {
+    const written = await cornerway("assess", demo, "--model");
+    expect(written.err).toMatch(/^note: hatch not modelled: h\d\n/);
+    const solved = await cornerway("frame", fileOf(JSON.parse(written.out)));
+    const { combos } = JSON.parse(solved.out) as { combos: { D: { refused: string } } };
     expect(combos.D.refused).toMatch(/^No equilibrium once bearings open: nodes t1:/);
   }, 60_000);
 
@@ -150,23 +175,24 @@ describe("cornerway assess --model", () => {
     expect(stderr).not.toMatch(/EPIPE|internal/);
   }, 60_000);
 
-  it("takes one form at a time", () => {
-    expect(cornerway(["assess", demo, "--model", "--text"]).stderr).toMatch(/^usage: /);
+  it("takes one form at a time", async () => {
+    expect((await cornerway("assess", demo, "--model", "--text")).err).toMatch(/^usage: /);
   });
 });
 
 describe("cornerway frame", () => {
-  it("solves a reference model and ends with 0", () => {
+  it("solves a reference model and ends with 0", async () => {
     const model = path.join(root, "shared/reference/models/D01.model.json");
-    const { status, stdout } = cornerway(["frame", model]);
-    expect(status).toBe(0);
-    expect(Object.keys((JSON.parse(stdout) as { combos: object }).combos).length).toBeGreaterThan(0);
+    const { code, out } = await cornerway("frame", model);
+    expect(code).toBe(0);
+    expect(Object.keys((JSON.parse(out) as { combos: object }).combos).length).toBeGreaterThan(0);
   });
 
-  it("names the place of a fault in the model and ends with 1", () => {
-    const { status, stderr } = cornerway(["frame", "-"], JSON.stringify({ nodes: 1 }));
-    expect(status).toBe(1);
-    expect(stderr).toMatch(/^standard input: \$/);
+  it("names the place of a fault in the model and ends with 1", async () => {
+    const file = fileOf({ nodes: 1 });
+    const { code, err } = await cornerway("frame", file);
+    expect(code).toBe(1);
+    expect(err.startsWith(`${file}: $`), err).toBe(true);
   });
 });
 
