@@ -38,15 +38,21 @@ function sideBearing(
   const forceN = solved.reduce((most, run) => Math.max(most, bearingForce(bearing, run)[2]), 0);
   if ("point" in below && below.point.unitId === unit.id) {
     const uMm = onSide(below.point, unit, face);
-    const elementId = "post" in above ? above.post : above.unitId;
+    const elementId = "post" in above ? above.post : "beam" in above ? above.beam : above.unitId;
     return uMm === undefined ? [] : [{ at: "above", uMm, elementId, forceN }];
   }
   if ("unitId" in above && above.unitId === unit.id) {
     const uMm = onSide(above, unit, face);
-    const elementId = "post" in below ? below.post : "ground" in below ? below.ground : below.point.unitId;
+    const elementId = underName(below);
     return uMm === undefined ? [] : [{ at: "below", uMm, elementId, forceN }];
   }
   return [];
+}
+
+function underName(below: ModelledBearing["planned"]["below"]): string {
+  if ("post" in below) return below.post;
+  if ("beam" in below) return below.beam;
+  return "ground" in below ? below.ground : below.point.unitId;
 }
 
 /** Where a bearing point lies along a face, mm from its origin; undefined where it is on another. */

@@ -5,6 +5,7 @@ import type { PlainPad } from "../codes/concrete/plain-pad.ts";
 import { mostBowedN, type BowedMember, type LeaningStorey } from "../codes/steel/amplification.ts";
 import type { EndPlate } from "../codes/steel/base-plate.ts";
 import type { ConcreteBearing } from "../codes/steel/bearing.ts";
+import type { Chord } from "../codes/steel/tube-wall.ts";
 import type { FilletWeld } from "../codes/steel/fillet-weld.ts";
 import type { DesignMethod } from "../working/design-method.ts";
 import type { Resistance } from "../working/resistance.ts";
@@ -19,6 +20,7 @@ import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts"
 import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate } from "./end-plate.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
+import { forceOnTubeBeam, type TubeForce } from "./force-on-tube.ts";
 import { frameWeld } from "./frame-weld.ts";
 import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
 import type { CheckedElement } from "./limit-state.ts";
@@ -81,6 +83,7 @@ export type CheckBasis = {
   seatOnPressedRail(rail: PressedRail, seat: SeatForce): readonly Check[];
   seatOnTubeRail(rail: TubeRail, seat: SeatForce): readonly Check[];
   forceOnBeam(force: BeamForce): readonly Check[];
+  forceOnTubeBeam(chord: Chord, force: TubeForce, narrow: boolean): readonly Check[];
   basePlate(
     element: PlatedPost,
     compressionN: number,
@@ -127,6 +130,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     seatOnPressedRail: (rail, seat) => seatOnPressedRail(rail, seat, basis),
     seatOnTubeRail: (rail, seat) => seatOnTubeRail(rail, seat, basis),
     forceOnBeam: (force) => forceOnBeam(force, basis.steel),
+    forceOnTubeBeam: (chord, force, narrow) => forceOnTubeBeam(chord, force, narrow, basis.steel),
     basePlate: (element, compressionN, plate, concrete) =>
       basePlate(element, compressionN, plate, concrete, basis.steel),
     joints: jointStrengths(basis.steel),

@@ -1,5 +1,6 @@
 import { steelBearing } from "../codes/steel/bearing.ts";
 import { boltBearing, boltStrength } from "../codes/steel/bolt.ts";
+import { boltTensionBesideShear } from "../codes/steel/bolt-together.ts";
 import { blockShear, plateCompression, plateShearRupture, plateShearYielding } from "../codes/steel/connecting-part.ts";
 import { flatPlateFlexure } from "../codes/steel/flat-plate.ts";
 import { momentGradient } from "../codes/steel/moment-gradient.ts";
@@ -13,6 +14,7 @@ type Bound<T> = T extends (...args: [...infer A, SteelBasis]) => infer R ? (...a
 /** Strengths that made connections are put together from, N; each states its own shapes and refusals. */
 export type JointStrengths = {
   readonly bolt: Bound<typeof boltStrength>;
+  readonly boltTensionBesideShear: Bound<typeof boltTensionBesideShear>;
   readonly boltBearing: Bound<typeof boltBearing>;
   readonly tensionYielding: Bound<typeof tensionYielding>;
   readonly tensionRupture: Bound<typeof tensionRupture>;
@@ -31,6 +33,7 @@ export type JointStrengths = {
 
 export const jointStrengths = (basis: SteelBasis): JointStrengths => ({
   bolt: (bolt, force) => boltStrength(bolt, force, basis),
+  boltTensionBesideShear: (bolt, shearN) => boltTensionBesideShear(bolt, shearN, basis),
   boltBearing: (bearing) => boltBearing(bearing, basis),
   tensionYielding: (part) => tensionYielding(part, basis),
   tensionRupture: (part) => tensionRupture(part, basis),

@@ -142,7 +142,7 @@ function seats(built: BuiltModel, bearings: readonly ModelledBearing[], solved: 
     const { above, below } = bearing.planned;
     const link = links.get(bearing.name);
     const off = "point" in below && ("seat" in below.point || "seat" in above);
-    if (link === undefined || !off || "post" in above) return [];
+    if (link === undefined || !off || !("unitId" in above)) return [];
     const [, , upN] = bearingForce(bearing, solved);
     return even(`seat:${bearing.name}`, above.unitId, "seat", place(link.j), place(link.i), kn(upN), true);
   });

@@ -4,7 +4,7 @@ import { verdictRank, worstOf } from "./verdicts-of.ts";
 
 type Judged = Extract<Strength, { accepted: true }>;
 
-/** What the load path asks of strength, and the strength run answers: how the sheet, the rails and the joints there hold, and what ties take. */
+/** What the load path asks of strength, and the strength run answers: how the sheet, the rails and the joints there hold, what ties and beams take. */
 const asked: ReadonlySet<MarkKind> = new Set<MarkKind>([
   "opening-in-sheet",
   "wall-out",
@@ -12,6 +12,8 @@ const asked: ReadonlySet<MarkKind> = new Set<MarkKind>([
   "overhang",
   "borne-on-rail",
   "tie-joins",
+  "beam-carries",
+  "borne-on-beam",
 ]);
 
 /**

@@ -2,19 +2,25 @@ import type { Contact } from "../bearing/contact.ts";
 import type { Footing } from "../bearing/post-footing.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { Unit } from "../geometry/building.ts";
+import { modelledBeams } from "./modelled-beams.ts";
 import { plannedTies, type PlannedTie } from "./tie-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import type { EndName, SideName, UnitPost } from "./unit-lines.ts";
 
-/** What is under a bearing. A beam stands for the ground under it: it is not modelled. */
-export type Below = { readonly point: UnitPoint } | { readonly post: string } | { readonly ground: string };
+/** A place along an added beam, mm from its start. */
+export type BeamPoint = { readonly beam: string; readonly uMm: number };
 
-/** One bearing: a container's point, or the foot of a post that stands by itself, on what is under it. */
+/** What is under a bearing. A beam that is not modelled stands for the ground under it. */
+export type Below = { readonly point: UnitPoint } | { readonly post: string } | BeamPoint | { readonly ground: string };
+
+/** One bearing: a container's point, the foot of a post that stands by itself or a place under a beam, on what is under it. */
 export interface PlannedBearing {
-  readonly above: UnitPoint | { readonly post: string };
+  readonly above: UnitPoint | { readonly post: string } | BeamPoint;
   readonly below: Below;
   /** The lock, made connection, hold-down or seat by which it also pulls and holds in plan. */
   readonly heldById?: string;
+  /** The end of a beam framed into the side of what holds it up. */
+  readonly framed?: true;
 }
 
 export interface BearingPlan {
@@ -22,6 +28,8 @@ export interface BearingPlan {
   /** Posts that stand in a side wall, by unit; the others stand by themselves. */
   readonly inWalls: ReadonlyMap<string, readonly (Omit<UnitPost, "section"> & { readonly postId: string })[]>;
   readonly freePosts: readonly string[];
+  /** Added beams that something stands on. */
+  readonly beams: readonly string[];
   readonly ties: readonly PlannedTie[];
 }
 
@@ -45,17 +53,21 @@ export function bearingPlan(analysis: Analysis): BearingPlan {
     const wall = wallOf.get(postId);
     return wall === undefined ? { post: postId } : { point: wall };
   };
+  const beams = modelledBeams(analysis);
+  const beamAt = (id: string, uMm: number): Below => (beams.has(id) ? { beam: id, uMm } : { ground: id });
+  const tops = { post: postTop, beam: beamAt };
   const fromUnits = bearings.flatMap(({ contacts }) =>
-    contacts.map((contact) => plannedContact(analysis, contact, postTop)),
+    contacts.map((contact) => plannedContact(analysis, contact, tops)),
   );
-  const feet = building.posts.flatMap(({ id }) => plannedFoot(analysis, id, wallOf.get(id), footings.get(id), postTop));
-  const planned = once([...fromUnits, ...feet]);
+  const feet = building.posts.flatMap(({ id }) => plannedFoot(analysis, id, wallOf.get(id), footings.get(id), tops));
+  const underBeams = [...beams].flatMap((id) => plannedUnderBeam(analysis, id, tops));
+  const planned = once([...fromUnits, ...feet, ...underBeams]);
   const freePosts = building.posts
     .map(({ id }) => id)
     .filter((id) => planned.some(({ below }) => "post" in below && below.post === id));
   // a post that carries nothing is no part of the model
   const used = planned.filter(({ above }) => !("post" in above) || freePosts.includes(above.post));
-  return { bearings: used, inWalls, freePosts, ties: plannedTies(building) };
+  return { bearings: used, inWalls, freePosts, beams: [...beams], ties: plannedTies(building) };
 }
 
 /** The post that stands at this point: by itself, or in the wall of its unit. */
@@ -82,14 +94,18 @@ function fromPostAxis({ dimensions }: Unit, rail: SideName | EndName, uMm: numbe
   return uMm - (outer - holes) / 2;
 }
 
-function plannedContact({ structure }: Analysis, contact: Contact, postTop: (id: string) => Below): PlannedBearing {
+/** What a bearing on the head of a post, or on a beam, goes by. */
+type Tops = { readonly post: (id: string) => Below; readonly beam: (id: string, uMm: number) => Below };
+
+function plannedContact({ structure }: Analysis, contact: Contact, tops: Tops): PlannedBearing {
   const unit = structure.building.unitById.get(contact.unitId);
   if (unit === undefined) throw new RangeError(`no container ${contact.unitId} in this building`);
   const bears = { above: underPoint(unit, contact), ...(contact.heldById && { heldById: contact.heldById }) };
   const { target } = contact;
   if (target.on === "ground") return { ...bears, below: { ground: "ground" } };
-  if (target.on === "pad" || target.on === "beam") return { ...bears, below: { ground: target.elementId } };
-  if (target.on === "post") return { ...bears, below: postTop(target.elementId) };
+  if (target.on === "pad") return { ...bears, below: { ground: target.elementId } };
+  if (target.on === "beam") return { ...bears, below: tops.beam(target.elementId, target.uMm) };
+  if (target.on === "post") return { ...bears, below: tops.post(target.elementId) };
   const lower = structure.building.unitById.get(target.elementId);
   if (lower === undefined) throw new RangeError(`no container ${target.elementId} in this building`);
   const point = target.on === "rail" ? railPoint(lower, target.rail, target.uMm) : null;
@@ -139,29 +155,37 @@ function plannedFoot(
   id: string,
   wall: UnitPoint | undefined,
   footing: Footing | undefined,
-  postTop: (id: string) => Below,
+  tops: Tops,
 ): PlannedBearing[] {
   if (footing === undefined || !carrying.has(id)) return [];
-  const below = footingBelow(structure.building.unitById, footing, postTop);
+  const below = footingBelow(structure.building.unitById, footing, tops);
   if (below === null) return [];
   if (wall === undefined || !("seat" in wall)) return [{ above: { post: id }, below }];
   return [{ above: { unitId: wall.unitId, seat: { ...wall.seat, rail: "bottom" } }, below }];
 }
 
-function footingBelow(
-  units: ReadonlyMap<string, Unit>,
-  footing: Footing,
-  postTop: (id: string) => Below,
-): Below | null {
+function footingBelow(units: ReadonlyMap<string, Unit>, footing: Footing, tops: Tops): Below | null {
   if (footing.on === "ground") return { ground: "ground" };
-  if (footing.on === "pad" || footing.on === "beam") return { ground: footing.elementId };
-  if (footing.on === "post") return postTop(footing.elementId);
+  if (footing.on === "pad") return { ground: footing.elementId };
+  if (footing.on === "beam") return tops.beam(footing.elementId, footing.uMm);
+  if (footing.on === "post") return tops.post(footing.elementId);
   if (footing.on !== "fitting" && footing.on !== "top rail") return null;
   const unit = units.get(footing.elementId);
   if (unit === undefined) return null;
   return {
     point: footing.on === "fitting" ? fittingPoint(unit, footing.fitting) : railPoint(unit, footing.rail, footing.uMm),
   };
+}
+
+/** What a beam stands on, from its start to its end: steel is bolted or welded to what it bears on, so it also pulls and holds. */
+function plannedUnderBeam({ structure, beamSupports }: Analysis, beam: string, tops: Tops): PlannedBearing[] {
+  return (beamSupports.get(beam) ?? []).flatMap(({ uMm, target, how }): PlannedBearing[] => {
+    const below = target.on === "rail" ? ({ ...target, on: "top rail" } as const) : target;
+    const planned = footingBelow(structure.building.unitById, below, tops);
+    return planned === null
+      ? []
+      : [{ above: { beam, uMm }, below: planned, heldById: beam, ...(how === "into" && { framed: true }) }];
+  });
 }
 
 /** A post set under a rail is found from both sides: once is enough. */

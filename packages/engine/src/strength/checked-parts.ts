@@ -6,7 +6,10 @@ import type { BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { anchorParts } from "./anchor-parts.ts";
+import { beamBearingParts } from "./beam-bearing-parts.ts";
+import { beamParts } from "./beam-parts.ts";
 import { bearingParts } from "./bearing-parts.ts";
+import { boltParts, isBolted } from "./bolt-parts.ts";
 import { connectionParts } from "./connection-parts.ts";
 import { driftBasis, driftParts } from "./drift-parts.ts";
 import { freePostParts } from "./free-post-parts.ts";
@@ -20,7 +23,7 @@ import type { StrengthBasis } from "./strength-basis.ts";
 import { tieParts } from "./tie-parts.ts";
 import { unitParts } from "./unit-parts.ts";
 
-/** Everything that is checked in a building, with its strengths: units, posts by themselves, bearings, pads. */
+/** Everything that is checked in a building, with its strengths: units, posts and beams by themselves, bearings, ties, pads. */
 export function checkedParts(
   analysis: Analysis,
   built: BuiltModel,
@@ -47,9 +50,16 @@ export function checkedParts(
     }),
     ...driftPartsOf(scheme, built, bearings, basis),
     ...freePostParts(building, built, basis.factored),
+    ...beamParts(building, built, basis.factored),
+    ...beamBearingParts(bearings, building, basis.factored),
+    ...boltParts(bearings, building, basis.factored),
     ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
     ...bearingParts(bearings, building, basis.factored, built.plan.inWalls),
-    ...connectionParts(bearings, scheme, basis),
+    ...connectionParts(
+      bearings.filter((bearing) => !isBolted(bearing)),
+      scheme,
+      basis,
+    ),
     ...tieParts(built.plan.ties, built.model.springs, basis.factored),
     ...anchorParts(building.pads, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),

@@ -15,7 +15,7 @@ type Pull = { readonly tensionN: number; readonly shearN: number };
 
 /**
  * Every connection drawn at a bearing. A stock lock by its rating; a made connection, a hold-down and a seat that holds down
- * by the weld of the stated detail, common practice, no published source: two plates of 10 mm with 200 mm of 5 mm fillet each.
+ * and a beam on a container by the weld of the stated detail, common practice, no published source: two plates of 10 mm with 200 mm of 5 mm fillet each.
  */
 export function connectionParts(
   bearings: readonly ModelledBearing[],

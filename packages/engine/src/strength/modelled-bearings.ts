@@ -1,6 +1,7 @@
 import type { Building } from "../geometry/building.ts";
 import type { PlannedBearing } from "../model/bearing-plan.ts";
 import type { UnitPoint } from "../model/unit-point.ts";
+import { beamNodeUnder } from "../model/draw-beams.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName } from "../model/building-model.ts";
 
@@ -10,9 +11,9 @@ export type ModelledBearing = {
   /** The link, or the supported node. */
   readonly name: string;
   readonly on: "link" | "support";
-  /** The unit, or the free post, that bears. */
+  /** The unit, the free post or the beam that bears. */
   readonly ownerId: string;
-  /** Short: which corner, or which rail at how many metres from the front post. */
+  /** Short: which corner, or which rail at how many metres from the front post; of a beam, from its start. */
   readonly place: string;
 };
 
@@ -31,8 +32,8 @@ export function modelledBearings({ plan, model }: BuiltModel, building: Building
         planned,
         name,
         on: grounded ? "support" : "link",
-        ownerId: "post" in above ? above.post : above.unitId,
-        place: "post" in above ? "foot" : placeOf(above),
+        ownerId: ownerOf(above),
+        place: "post" in above ? "foot" : "beam" in above ? `at ${metres(above.uMm)} m` : placeOf(above),
       },
     ];
   });
@@ -47,10 +48,18 @@ export const bearingForce = (
 export const placeOf = (point: UnitPoint): string =>
   "corner" in point
     ? `${point.corner.end} ${point.corner.side}`
-    : `${point.seat.rail} rail ${point.seat.side} ${(Math.round(point.seat.u / 10) / 100).toFixed(2)} m`;
+    : `${point.seat.rail} rail ${point.seat.side} ${metres(point.seat.u)} m`;
+
+const metres = (mm: number): string => (Math.round(mm / 10) / 100).toFixed(2);
+
+function ownerOf(above: PlannedBearing["above"]): string {
+  if ("post" in above) return above.post;
+  return "beam" in above ? above.beam : above.unitId;
+}
 
 function supportName(above: PlannedBearing["above"], { unitById }: Building): string {
   if ("post" in above) return nodeName(above.post, "foot");
+  if ("beam" in above) return beamNodeUnder(above);
   const unit = unitById.get(above.unitId);
   if (unit === undefined) throw new RangeError(`no container ${above.unitId} in this building`);
   const { holeSpacingLengthwiseMm: length, holeSpacingCrosswiseMm: width } = unit.dimensions;

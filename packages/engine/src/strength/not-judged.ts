@@ -2,8 +2,8 @@
 export const notJudged: readonly string[] = [
   "hatches, ties that meet no fitting, post or rail, findings on members beyond a measured thickness of rails, headers, sills and cross members, a system of frames instead of sheet walls: not in the model; the unit needs the engineer",
   "overstrength below walls that do not run down: on members and joints of the units and posts below, not on their pads",
-  "added beams: what stands on one stands as on the ground; the unit needs the engineer",
-  "made connections and ties: by the weld of a stated detail, not of one drawn; bounded, never checked",
+  "added beams that slope, lie askew, hold up a rail from below or stand on fewer than two supports: not in the model; the unit needs the engineer",
+  "made connections, ties and joints of added beams: by a stated detail, not by one drawn; bounded, never checked",
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of seats, and of posts that stand on no pad",
@@ -12,7 +12,7 @@ export const notJudged: readonly string[] = [
     "gaps over openings and glass",
     "anchors under posts, plates on them; posts welded at their ends",
     "lifting of less than a whole unit, with posts or steel that hang outside it; erection beyond each unit as it is set, bare",
-    "bolts, plates but the base plates of posts",
+    "deflection of added beams by themselves, prying of bolts, plates but those of ties, framed ends and bases of posts",
     "vibration, fatigue, fire, corrosion",
   ].map((what) => `${what}: no verdict answers for it`),
 ];

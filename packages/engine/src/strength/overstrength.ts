@@ -5,10 +5,10 @@ import type { SiteActions } from "../loads/site-actions.ts";
 export type Overstrength = { readonly omega0: number; readonly owners: ReadonlySet<string> };
 
 type Accepted = Extract<SiteActions, { accepted: true }>;
-type Carried = Pick<Analysis, "bearings" | "footings">;
+type Carried = Pick<Analysis, "bearings" | "footings" | "beamSupports">;
 
 /**
- * Every unit and post that stands under a unit whose wall does not run down (ASCE 7 12.3.3.3, from memory): its members and
+ * Every unit, post and beam that stands under a unit whose wall does not run down (ASCE 7 12.3.3.3, from memory): its members and
  * joints take the earthquake with Ω₀, of both axes the larger; pads are ground, which the clause leaves out. Undefined in
  * category A and where all walls run down.
  */
@@ -26,11 +26,11 @@ export function overstrengthBelow({ site }: Accepted, carried: Carried): Overstr
 /** A line goes by its unit and its face. */
 const unitOfLine = (lineId: string): string => lineId.slice(0, lineId.lastIndexOf(" "));
 
-function below(unitIds: readonly string[], { bearings, footings }: Carried): Set<string> {
+function below(unitIds: readonly string[], carried: Carried): Set<string> {
   const found = new Set<string>();
   const waiting = [...unitIds];
   for (let id = waiting.pop(); id !== undefined; id = waiting.pop())
-    for (const next of under(id, bearings, footings)) {
+    for (const next of under(id, carried)) {
       if (found.has(next)) continue;
       found.add(next);
       waiting.push(next);
@@ -38,12 +38,13 @@ function below(unitIds: readonly string[], { bearings, footings }: Carried): Set
   return found;
 }
 
-function under(id: string, bearings: Carried["bearings"], footings: Carried["footings"]): string[] {
+function under(id: string, { bearings, footings, beamSupports }: Carried): string[] {
   const targets = bearings
     .filter(({ unitId }) => unitId === id)
     .flatMap(({ contacts }) => contacts.map(({ target }) => target));
   const footing = footings.get(id);
-  return [...targets, ...(footing === undefined ? [] : [footing])].flatMap((one) =>
+  const supports = (beamSupports.get(id) ?? []).map(({ target }) => target);
+  return [...targets, ...supports, ...(footing === undefined ? [] : [footing])].flatMap((one) =>
     "elementId" in one && one.on !== "pad" ? [one.elementId] : [],
   );
 }

@@ -134,7 +134,11 @@ type Standing = Loaded & { readonly run: StrengthRun; readonly held: readonly st
 /** As drawn, with what moves held, with what moves then, and at last with everything held. */
 const ROUNDS = 4;
 
-const everything = ({ model, plan }: BuiltModel): string[] => [...model.units.map(({ id }) => id), ...plan.freePosts];
+const everything = ({ model, plan }: BuiltModel): string[] => [
+  ...model.units.map(({ id }) => id),
+  ...plan.freePosts,
+  ...plan.beams,
+];
 
 const ownerOf = (node: string): string => node.slice(0, node.indexOf(":"));
 
@@ -160,6 +164,7 @@ const solvedRuns = (
   const byId = new Map<string, SolvedRun>();
   const all = standing.map((one, n): SolvedRun => {
     const { run, held, solved } = one;
+    let steel: LineForces | undefined;
     const after = (places: number): Standing | undefined => {
       const other = standing[n + places];
       return other?.run.level === run.level ? other : undefined; // parts look at runs of one level
@@ -187,19 +192,17 @@ const solvedRuns = (
         return { values: forces.flowsUnder(one, after), panelAt: forces.panelAt };
       },
       inside: (unitId) => solved.unit(unitId),
-      between: () => {
-        const { memberEndForces } = solved.frame;
-        const ids = Object.keys(memberEndForces);
-        return {
-          values: ids.flatMap((id) => memberEndForces[id] ?? []),
-          at: (id) => ids.indexOf(id) * ENDS_OF_MEMBER,
-        };
-      },
+      between: () => (steel ??= betweenOf(solved.frame)),
     };
   });
   for (const one of all) byId.set(one.run.id, one);
   return all;
 };
+
+function betweenOf({ memberEndForces }: FrameSolution): LineForces {
+  const places = new Map(Object.keys(memberEndForces).map((id, n) => [id, n * ENDS_OF_MEMBER]));
+  return { values: Object.values(memberEndForces).flat(), at: (id) => places.get(id) ?? NaN };
+}
 
 const ENDS_OF_MEMBER = 12;
 

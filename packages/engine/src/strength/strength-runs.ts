@@ -19,7 +19,7 @@ import type { StrengthBasis } from "./strength-basis.ts";
 export function strengthRuns(
   actions: Extract<SiteActions, { accepted: true }>,
   { loads }: StrengthBasis,
-  carried: Pick<Analysis, "bearings" | "footings">,
+  carried: Pick<Analysis, "bearings" | "footings" | "beamSupports">,
 ): RunPlan {
   const cases = runCases(actions);
   const seismic = actions.site?.seismic;

@@ -34,7 +34,9 @@ export function unitVerdicts(found: BuildingFindings, ofBuilding: readonly Stren
       refused,
       runs,
       withSteel:
-        hasSteel(scheme, id) || built.plan.inWalls.has(id) || built.plan.freePosts.some((post) => owners.has(post)),
+        hasSteel(scheme, id) ||
+        built.plan.inWalls.has(id) ||
+        [...built.plan.freePosts, ...built.plan.beams].some((added) => owners.has(added)),
       given: [...ofBuilding, ...modelReasons(id, built.notes, scheme), ...gapReasons(id, gaps)],
     });
   });
@@ -43,7 +45,7 @@ export function unitVerdicts(found: BuildingFindings, ofBuilding: readonly Stren
 const gapReasons = (unitId: string, gaps: readonly LateralGap[]): StrengthReason[] =>
   gaps.filter((gap) => gap.unitId === unitId).map((gap) => ({ kind: "no lateral wall", gap }));
 
-/** The unit, the posts by themselves under it, and the pads under both. */
+/** The unit, the posts by themselves and the beams under it, and the pads under all of them. */
 function standsOn(unitId: string, bearings: readonly ModelledBearing[]): Set<string> {
   const owners = new Set([unitId]);
   for (let known = 0; known < owners.size;) {
@@ -52,6 +54,7 @@ function standsOn(unitId: string, bearings: readonly ModelledBearing[]): Set<str
       if (!owners.has(ownerId)) continue;
       if ("ground" in planned.below) owners.add(planned.below.ground);
       if ("post" in planned.below) owners.add(planned.below.post);
+      if ("beam" in planned.below) owners.add(planned.below.beam);
     }
   }
   return owners;

@@ -6,20 +6,20 @@ import type { Named, Telling } from "./reader.ts";
 export const beamSentences = {
   "borne-on-beam": (fact: FactOf<"borne-on-beam">, { at, rest, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} stands on ${inRow(rest(1))} at ${places(fact.places)}; ${downThere(fact.forceKn, say)}. What the beam and the rails there take is not judged yet.`,
+      body: `${at(0)} stands on ${inRow(rest(1))} at ${places(fact.places)}; ${downThere(fact.forceKn, say)}. What the beam and the rails there take is judged with strength.`,
     },
     engineer: {
-      body: `${at(0)} bears on ${inRow(rest(1))} at ${places(fact.places)}, heaviest ${say.forceExact(fact.forceKn)} by statics, ± not known${offAxis(fact, say)}${toPack(fact, say)}. Twisting of the beam, bearing and rails are not judged.`,
+      body: `${at(0)} bears on ${inRow(rest(1))} at ${places(fact.places)}, heaviest ${say.forceExact(fact.forceKn)} by statics, ± not known${offAxis(fact, say)}${toPack(fact, say)}. Beam, its twisting and bearing are held against the forces of the model.`,
     },
     owner: { body: `${at(0)} stands on ${inRow(rest(1))}. The engineer has to say how strong that must be.` },
   }),
 
   "beam-carries": ({ forceKn, spanMm, momentKnm }: FactOf<"beam-carries">, { at, rest, say }: Named): Telling => ({
     architect: {
-      body: `${at(0)} spans ${say.length(spanMm)}, holds up ${inRow(rest(1))} and takes ${say.force(forceKn)}. Its size is not judged yet.`,
+      body: `${at(0)} spans ${say.length(spanMm)}, holds up ${inRow(rest(1))} and takes ${say.force(forceKn)}. Its size is judged with strength.`,
     },
     engineer: {
-      body: `${at(0)} holds ${inRow(rest(1))}: ${say.forceExact(forceKn)} unfactored on a longest span of ${say.length(spanMm)}, ${say.moment(momentKnm)} by statics with spans simply supported, ± not known. Section, bracing, deflection and bearings are not judged.`,
+      body: `${at(0)} holds ${inRow(rest(1))}: ${say.forceExact(forceKn)} unfactored on a longest span of ${say.length(spanMm)}, ${say.moment(momentKnm)} by statics with spans simply supported, ± not known. Section and bearings are held against the forces of the model; deflection is not judged.`,
     },
     owner: { body: `Beam ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
   }),
