@@ -1,4 +1,4 @@
-import { RecordEntry } from "@cornerway/schema";
+import type { RecordEntry } from "@cornerway/schema";
 import { queryOptions, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read, readPages } from "./api/client.ts";
@@ -6,9 +6,15 @@ import { projectKey } from "./project.ts";
 
 export const recordKey = (projectId: string) => [...projectKey(projectId), "record"] as const;
 
+/** The shape of all that may be in a record, which no first screen waits for. */
+async function entries() {
+  const { RecordEntry } = await import("./record-shape.ts");
+  return z.array(RecordEntry);
+}
+
 /** The whole record this person may see, oldest first. */
-export const fetchRecord = (projectId: string): Promise<RecordEntry[]> =>
-  readPages(z.array(RecordEntry), (after) =>
+export const fetchRecord = async (projectId: string): Promise<RecordEntry[]> =>
+  readPages(await entries(), (after) =>
     api.GET("/api/projects/{projectId}/record", { params: { path: { projectId }, query: { after } } }),
   );
 
@@ -16,12 +22,9 @@ export const fetchRecord = (projectId: string): Promise<RecordEntry[]> =>
 const tailLength = 200;
 
 /** The end of a record, oldest first: at most one page. */
-export const fetchRecordTail = (projectId: string, last: number): Promise<RecordEntry[]> => {
+export const fetchRecordTail = async (projectId: string, last: number): Promise<RecordEntry[]> => {
   const query = { after: String(Math.max(0, last - tailLength)), limit: String(tailLength) };
-  return read(
-    z.array(RecordEntry),
-    api.GET("/api/projects/{projectId}/record", { params: { path: { projectId }, query } }),
-  );
+  return read(await entries(), api.GET("/api/projects/{projectId}/record", { params: { path: { projectId }, query } }));
 };
 
 const recordQuery = (projectId: string) =>

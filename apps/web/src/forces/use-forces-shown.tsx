@@ -1,10 +1,13 @@
 import type { RunForces } from "@cornerway/engine";
 import type { Assessment, Scheme, StrengthReport } from "@cornerway/schema";
-import { useMemo, useState, type ReactNode } from "react";
+import { lazy, Suspense, useMemo, useState, type ReactNode } from "react";
 import type { ViewLayer } from "../drawing/contract.ts";
-import { forcesLayer } from "./forces-layer.tsx";
-import { ForcesSlip } from "./ForcesSlip.tsx";
+import { laterPart } from "../controls/later-part.ts";
 import { useForces, type Asking, type ForcesShown } from "./use-forces.ts";
+
+const ForcesSlip = lazy(async () => ({ default: (await import("./ForcesSlip.tsx")).ForcesSlip }));
+/** What is solved comes long after the drawing stands. */
+const useLayer = laterPart(() => import("./forces-layer.tsx"));
 
 export interface ShownForces {
   shown: ForcesShown;
@@ -21,13 +24,22 @@ export function useForcesShown(scheme: Scheme, report: StrengthReport | null, as
   const { told, stand } = shown;
   const forces = told?.forces ?? null;
   const of = told?.scheme ?? null;
-  const layer = useMemo(() => forcesLayer(forces, { of, stand, deflected }), [forces, of, stand, deflected]);
+  const drawing = useLayer();
+  const layer = useMemo(
+    () => drawing?.forcesLayer(forces, { of, stand, deflected }),
+    [drawing, forces, of, stand, deflected],
+  );
   const path = of === scheme && forces !== null ? forces.path : null;
   return {
     shown,
     path,
     layer,
-    slip: <ForcesSlip shown={shown} deflected={deflected} onDeflected={drawDeflected} />,
+    slip:
+      told === null ? null : (
+        <Suspense fallback={null}>
+          <ForcesSlip shown={shown} deflected={deflected} onDeflected={drawDeflected} />
+        </Suspense>
+      ),
   };
 }
 

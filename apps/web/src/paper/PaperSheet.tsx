@@ -1,7 +1,7 @@
-import { detailsOf } from "@cornerway/engine";
 import type { Assessment, Scheme } from "@cornerway/schema";
 import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
+import { laterPart } from "../controls/later-part.ts";
 import type { ViewLayer } from "../drawing/contract.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
@@ -20,7 +20,6 @@ import { isPlain } from "./lens.ts";
 import type { LaidViews } from "./lay-views.ts";
 import { layViews } from "./lay-views.ts";
 import { levelMarks } from "./level-marks.ts";
-import { firstLine } from "./section-line.ts";
 import { showsDetails } from "./shows-details.ts";
 import { SchemePaper } from "./SchemePaper.tsx";
 import { useLettered } from "./use-lettered.ts";
@@ -30,6 +29,9 @@ import type { Eye } from "./use-eye.ts";
 
 const UnfoldedPaper = lazy(async () => ({ default: (await import("./UnfoldedPaper.tsx")).UnfoldedPaper }));
 const SectionSlip = lazy(async () => ({ default: (await import("./SectionSlip.tsx")).SectionSlip }));
+
+/** Details and sections are of what is chosen or asked for: the first drawing does without. */
+const useLookedCloser = laterPart(() => import("./looked-closer.ts"));
 
 export interface PaperSheetProps {
   title: string;
@@ -87,9 +89,10 @@ export function PaperSheet(props: PaperSheetProps) {
   );
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
+  const closer = useLookedCloser();
   const details = useMemo(
-    () => (hand.chosenId === null ? [] : detailsOf(scheme, hand.chosenId)),
-    [scheme, hand.chosenId],
+    () => (hand.chosenId === null || closer === null ? [] : closer.detailsOf(scheme, hand.chosenId)),
+    [closer, scheme, hand.chosenId],
   );
   const covered = showsDetails({ details, detailed: eye.detailed });
   const notes = useNotesOnViews(props, field, laid, views, covered);
@@ -115,6 +118,7 @@ export function PaperSheet(props: PaperSheetProps) {
     if (next !== undefined) chooseNote(next);
   };
   const unfold = () => eye.unfold(eye.unfoldedId === null ? unitOf(scheme, hand.chosenId) : null);
+  const firstSection = () => closer?.firstLine(scheme, "x", eye.storey) ?? null;
   useKeys({
     n: () => step(1),
     "Shift+n": () => step(-1),
@@ -123,7 +127,7 @@ export function PaperSheet(props: PaperSheetProps) {
     u: unfold,
     d: () => eye.showDetails(!eye.detailed),
     x: () => {
-      if (props.isometric ?? true) eye.cutAlong(section === null ? firstLine(scheme, "x", eye.storey) : null);
+      if (props.isometric ?? true) eye.cutAlong(section === null ? firstSection() : null);
     },
     o: () => eye.stepPicture(1, 0),
     "Shift+o": () => eye.stepPicture(-1, 0),
@@ -175,6 +179,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   onPictureHome={eye.pictureAsIsometric}
                   section={section}
                   onSection={eye.cutAlong}
+                  firstSection={firstSection}
                   details={details}
                   onDetails={eye.showDetails}
                   detailed={eye.detailed}

@@ -7,7 +7,6 @@ import { useUnits } from "../units/use-units.ts";
 import type { LaidView, RectPx } from "./lay-views.ts";
 import { statedScale } from "./lens.ts";
 import { PaperButton } from "./PaperButton.tsx";
-import { firstLine } from "./section-line.ts";
 import { SideChoice } from "./SideChoice.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
 import { showsDetails } from "./shows-details.ts";
@@ -82,7 +81,7 @@ const thirdTitle = ({ section, picture, views }: ThirdProps) =>
 function ThirdWays({ views: { isometric }, scheme, section, picture, ...props }: ThirdProps) {
   const right = isometric.rect.leftPx + isometric.rect.widthPx;
   const yPx = titlePlace(isometric.rect).yPx + 15;
-  const cut = () => props.onSection(section === null ? firstLine(scheme, "x", props.storey) : null);
+  const cut = () => props.onSection(section === null ? props.firstSection() : null);
   const shown = showsDetails(props);
   return (
     <>

@@ -3,7 +3,6 @@ import { lazy, memo, Suspense, useCallback, useDeferredValue, useRef, useState }
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
-import { AlignmentTicks } from "../drawing/objects/AlignmentTicks.tsx";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
@@ -153,6 +152,9 @@ const CalmIsometric = memo(IsometricView);
 const CalmSection = lazy(async () => ({
   default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
 }));
+const AlignmentTicks = lazy(async () => ({
+  default: (await import("../drawing/objects/AlignmentTicks.tsx")).AlignmentTicks,
+}));
 const DetailsView = lazy(async () => ({ default: (await import("../drawing/details/DetailsView.tsx")).DetailsView }));
 const SectionMark = lazy(async () => ({ default: (await import("../drawing/section/SectionMark.tsx")).SectionMark }));
 
@@ -164,10 +166,10 @@ function AligningTicks({
 }: SchemePaperProps & { aligning: { unitId: string; stood: Scheme } }) {
   const shared = { stood, shown: scheme, unitId };
   return (
-    <>
+    <Suspense fallback={null}>
       <AlignmentTicks {...shared} projection={side} view={views.elevation.transform} />
       {views.oneView ? null : <AlignmentTicks {...shared} projection="plan" view={views.plan.transform} />}
-    </>
+    </Suspense>
   );
 }
 

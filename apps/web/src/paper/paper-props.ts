@@ -20,6 +20,8 @@ export interface SchemePaperProps {
   /** The line of the section drawn in the place of that picture. */
   section: SectionLine | null;
   onSection: (line: SectionLine | null) => void;
+  /** The line one begins with. */
+  firstSection: () => SectionLine | null;
   /** The details of what is chosen, and whether they stand in that place. */
   details: readonly Detail[];
   detailed: boolean;

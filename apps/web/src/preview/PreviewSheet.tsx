@@ -70,6 +70,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             onPicture={() => undefined}
             onPictureHome={() => undefined}
             section={null}
+            firstSection={() => null}
             onSection={() => undefined}
             details={noDetails}
             detailed={false}

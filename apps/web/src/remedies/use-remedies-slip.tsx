@@ -1,12 +1,14 @@
-import { hasRemedies } from "@cornerway/engine";
 import { demoCostBook, type CostBook, type Mark, type Operation, type Scheme } from "@cornerway/schema";
 import { lazy, Suspense, useCallback, useEffect, useRef, useState, type ReactNode } from "react";
+import { laterPart } from "../controls/later-part.ts";
 import { useKeys } from "../keys/use-keys.ts";
 import type { Offer } from "../sheet/contract.ts";
 import { namesIn } from "../wording/name-of.ts";
 import { useRemedies } from "../worker/use-remedies.ts";
 
 const RemediesSlip = lazy(async () => ({ default: (await import("./RemediesSlip.tsx")).RemediesSlip }));
+/** Which marks have ways at all is known by the ways themselves; fetched beside the drawing. */
+const useSettled = laterPart(() => import("./settled-kinds.ts"));
 
 interface Asked {
   scheme: Scheme;
@@ -27,6 +29,7 @@ export interface RemediesShown {
 /** A note opens to its ways; they are of the scheme they were looked for on, and say so once it has moved on. */
 export function useRemediesSlip({ scheme, book, plain, take }: Asked): RemediesShown {
   const live = useRemedies();
+  const settled = useSettled();
   const { so, ask } = live;
   const [mark, setMark] = useState<Mark | null>(null);
   const look = useCallback(
@@ -38,10 +41,10 @@ export function useRemediesSlip({ scheme, book, plain, take }: Asked): RemediesS
   );
   const offerOn = useCallback(
     (noted: Mark): Offer | undefined =>
-      asksForMore.has(noted.verdict) && hasRemedies(noted.fact.kind)
+      asksForMore.has(noted.verdict) && settled?.hasRemedies(noted.fact.kind) === true
         ? { label: "What would make it work", onPress: () => look(noted) }
         : undefined,
-    [look],
+    [look, settled],
   );
   useKeys(so === null ? {} : { Escape: live.close });
   const place = useInSight(so?.markId ?? null);

@@ -5,8 +5,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { changePerson } from "../data/change-person.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
 import { takeRun } from "../data/assessment-run.ts";
-import { LiveSocket } from "../data/live-socket.ts";
-import type { Here } from "../data/live-socket.ts";
+import type { Here, LiveListener, LiveSocket } from "../data/live-socket.ts";
 import { projectKey } from "../data/project.ts";
 import { sessionKey } from "../data/session.ts";
 import { takeEntries } from "../data/take-entries.ts";
@@ -22,7 +21,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
   const told = useRef<Presence | null>(null);
 
   useEffect(() => {
-    const line = new LiveSocket(liveAddress(id), from.current, {
+    const listener: LiveListener = {
       entries: ({ entries }) => {
         draft?.receive(entries);
         takeEntries(client, id, entries);
@@ -34,10 +33,21 @@ export function useLive(project: Project, draft: DraftStore | null) {
         setLineDownSince((since) => (up ? null : (since ?? Date.now())));
         if (up) draft?.retry();
       },
-    });
-    socket.current = line;
-    if (told.current !== null) line.tell(told.current);
-    return () => line.end();
+    };
+    let away = false;
+    let line: LiveSocket | null = null;
+    openLine(() => (away ? null : { address: liveAddress(id), after: from.current, listener })).then(
+      (opened) => {
+        line = opened;
+        socket.current = opened;
+        if (opened !== null && told.current !== null) opened.tell(told.current);
+      },
+      () => setLineDownSince(Date.now()),
+    );
+    return () => {
+      away = true;
+      line?.end();
+    };
   }, [client, draft, id]);
 
   const tell = useCallback((presence: Presence) => {
@@ -45,6 +55,19 @@ export function useLive(project: Project, draft: DraftStore | null) {
     socket.current?.tell(presence);
   }, []);
   return { lineDownSince, here, tell };
+}
+
+interface Line {
+  address: string;
+  after: number;
+  listener: LiveListener;
+}
+
+/** What arrives comes after what stands: the line is fetched beside the sheet, with the shapes of all it may bring. */
+async function openLine(wanted: () => Line | null): Promise<LiveSocket | null> {
+  const { LiveSocket } = await import("../data/live-socket.ts");
+  const line = wanted();
+  return line === null ? null : new LiveSocket(line.address, line.after, line.listener);
 }
 
 /** Who is signed in is asked first; whoever still is gets the project, and the draft with it, as it is now. */

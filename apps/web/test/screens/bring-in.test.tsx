@@ -31,13 +31,15 @@ async function bring(value: unknown, draft = emptyScheme) {
 
 describe("<BringIn>", () => {
   it("draws what the file holds as one move, and says that it is taken back like one", async () => {
-    expect(await bring(saved)).toEqual([[{ kind: "container.place", container: unit }]]);
+    const drawn = await bring(saved);
     expect((await screen.findByRole("status")).textContent).toContain("One step back takes it back");
+    expect(drawn).toEqual([[{ kind: "container.place", container: unit }]]);
   });
 
   it("draws nothing from a file whose scheme is on the sheet already", async () => {
-    expect(await bring(saved, scheme)).toEqual([]);
+    const drawn = await bring(saved, scheme);
     expect((await screen.findByRole("status")).textContent).toContain("holds already");
+    expect(drawn).toEqual([]);
   });
 
   it("names the places of a file that is not as it must be, and draws nothing", async () => {

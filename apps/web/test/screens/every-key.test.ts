@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { everyKey } from "../../src/room/every-key.ts";
 import { compareKeyLines } from "../../src/screens/compare/compare-keys.ts";
 import { reviewKeyLines } from "../../src/screens/review/review-keys.ts";
-import { schemeKeyLines } from "../../src/screens/scheme/scheme-keys.ts";
+import { schemeKeyLines } from "../../src/screens/scheme/scheme-key-lines.ts";
 
 describe("the page that explains the keys", () => {
   it("has every key of the drawing sheet with the same words", () => {

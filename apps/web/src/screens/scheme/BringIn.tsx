@@ -1,8 +1,7 @@
-import { operationsBetween } from "@cornerway/schema";
 import type { Operation, Scheme } from "@cornerway/schema";
 import { useRef, useState } from "react";
 import { Command } from "../../controls/Command.tsx";
-import { readFile, type FileFault } from "./read-file.ts";
+import type { FileFault } from "./read-file.ts";
 import "./scheme-file.css";
 
 export interface BringInProps {
@@ -19,6 +18,7 @@ export function BringIn({ scheme, onDraw, asleepBecause }: BringInProps) {
 
   const bring = async (file: File): Promise<void> => {
     setDone(null);
+    const { operationsBetween, readFile } = await import("./file-reading.ts");
     const read = await readFile(file);
     if (!read.ok) return setFaults(read.faults);
     setFaults([]);

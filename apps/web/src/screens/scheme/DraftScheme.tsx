@@ -1,5 +1,5 @@
 import { may } from "@cornerway/schema";
-import { useEffect, useMemo, useState } from "react";
+import { lazy, Suspense, useEffect, useMemo, useState } from "react";
 import { useCostBook } from "../../data/cost-book.ts";
 import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
@@ -11,14 +11,12 @@ import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
 import type { PlacedNote } from "../../notes/placed-note.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
-import { KeysSlip } from "../../room/KeysSlip.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
 import { Typing } from "../../twin/typing.ts";
-import { ChosenForces } from "../../forces/ChosenForces.tsx";
 import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
 import { readsChecks, useDraftChecks } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
@@ -33,13 +31,16 @@ import { drawingKeys } from "./drawing-keys.ts";
 import { EmptySheet } from "./EmptySheet.tsx";
 import { conflictGhost } from "./conflict-ghost.ts";
 import { othersGhost } from "./others-ghost.ts";
-import { Tour } from "./tour/Tour.tsx";
-import { schemeKeys, schemeKeyLines } from "./scheme-keys.ts";
+import { schemeKeys } from "./scheme-keys.ts";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
 import { useSayMove } from "./use-say-move.ts";
 import { useStanding } from "./use-standing.ts";
 import { useUndoes } from "./use-undoes.tsx";
+
+const ChosenForces = lazy(async () => ({ default: (await import("../../forces/ChosenForces.tsx")).ChosenForces }));
+const SchemeKeysSlip = lazy(async () => ({ default: (await import("./SchemeKeysSlip.tsx")).SchemeKeysSlip }));
+const Tour = lazy(async () => ({ default: (await import("./tour/Tour.tsx")).Tour }));
 
 /** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
 export function DraftScheme({ store }: { store: DraftStore }) {
@@ -118,16 +119,20 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       onNote={toNote}
       slip={
         <>
-          <Tour draft={draft} noteChosen={noteId !== null} />
+          <Suspense fallback={null}>
+            <Tour draft={draft} noteChosen={noteId !== null} />
+          </Suspense>
           {checks.slip}
           {ways.slip}
-          <ChosenForces
-            forces={forces.shown.stand ? (forces.shown.told?.forces ?? null) : null}
-            scheme={shown}
-            report={report}
-            chosenId={hand.chosenId}
-            onOpen={checks.open}
-          />
+          <Suspense fallback={null}>
+            <ChosenForces
+              forces={forces.shown.stand ? (forces.shown.told?.forces ?? null) : null}
+              scheme={shown}
+              report={report}
+              chosenId={hand.chosenId}
+              onOpen={checks.open}
+            />
+          </Suspense>
           {forces.slip}
           <Typing value={typing}>
             <DraftSlips
@@ -171,7 +176,11 @@ export function DraftScheme({ store }: { store: DraftStore }) {
           ) : null}
           {watch}
           {checks.paper}
-          {keysShown ? <KeysSlip lines={schemeKeyLines} onClose={() => showKeys(false)} /> : null}
+          {keysShown ? (
+            <Suspense fallback={null}>
+              <SchemeKeysSlip onClose={() => showKeys(false)} />
+            </Suspense>
+          ) : null}
         </>
       }
     />

@@ -1,4 +1,4 @@
-import { Suspense, useEffect } from "react";
+import { lazy, Suspense, useEffect } from "react";
 import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
 import { Command } from "../../controls/Command.tsx";
 import { labelled } from "../../hand/first-unit.ts";
@@ -15,10 +15,11 @@ import {
   RemoveSlip,
   SeveralSlip,
 } from "./twin-slips.ts";
-import { AskedSlip } from "./AskedSlip.tsx";
-import { ConflictSlip } from "./ConflictSlip.tsx";
 import { CutOffSlip } from "./CutOffSlip.tsx";
 import type { useDraftActs } from "./use-draft-acts.ts";
+
+const AskedSlip = lazy(async () => ({ default: (await import("./AskedSlip.tsx")).AskedSlip }));
+const ConflictSlip = lazy(async () => ({ default: (await import("./ConflictSlip.tsx")).ConflictSlip }));
 
 export interface DraftSlipsProps {
   store: DraftStore;
@@ -41,15 +42,17 @@ export function DraftSlips({ store, draft, hand, acts, broke, standing, undoes }
   return (
     <>
       <CutOffSlip store={store} draft={draft} />
-      <AskedSlip />
-      {draft.conflicts.map((conflict) => (
-        <ConflictSlip
-          key={conflict.act.id}
-          conflict={conflict}
-          scheme={draft.scheme}
-          onAnswer={(answer) => store.answerConflict(conflict.act.id, answer)}
-        />
-      ))}
+      <Suspense fallback={null}>
+        <AskedSlip />
+        {draft.conflicts.map((conflict) => (
+          <ConflictSlip
+            key={conflict.act.id}
+            conflict={conflict}
+            scheme={draft.scheme}
+            onAnswer={(answer) => store.answerConflict(conflict.act.id, answer)}
+          />
+        ))}
+      </Suspense>
       {trouble === null ? null : (
         <CannotSlip
           why={trouble}

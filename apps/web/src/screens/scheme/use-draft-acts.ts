@@ -1,16 +1,16 @@
 import type { Operation } from "@cornerway/schema";
-import { applyOperations } from "@cornerway/schema";
+import { applyOperations, type UnitSystem } from "@cornerway/schema";
 import { useState } from "react";
 import type { DraftStore, DrawResult } from "../../data/draft/draft-store.ts";
 import { useUnits } from "../../units/use-units.ts";
-import { actSentence } from "../../wording/act-sentence.ts";
 import { listOf } from "../../wording/list-of.ts";
-import { namesIn } from "../../wording/name-of.ts";
+import { namesIn, type NameOf } from "../../wording/name-of.ts";
 import { refusalSentence } from "../../wording/refusal-sentence.ts";
 
 /** What was last drawn; a new object each time, so that the same words twice are two moves. */
 export interface Did {
-  sentence: string;
+  /** Its words are fetched with the first move. */
+  sentence: () => Promise<string>;
 }
 
 /** Drawing on the draft with words: what would not go and why, and what was last drawn. */
@@ -19,7 +19,7 @@ export function useDraftActs(store: DraftStore) {
   const [cannot, setCannot] = useState<string | null>(null);
   const [drawn, setDrawn] = useState<Did | null>(null);
 
-  const tell = (result: DrawResult, did: string, operations: readonly Operation[]): boolean => {
+  const tell = (result: DrawResult, did: Did["sentence"], operations: readonly Operation[]): boolean => {
     const nameOf = namesIn(store.getSnapshot().scheme, operations);
     setCannot(whyCannot(result, nameOf));
     if (result.ok) setDrawn({ sentence: did });
@@ -31,7 +31,7 @@ export function useDraftActs(store: DraftStore) {
     const before = store.getSnapshot().scheme;
     const applied = applyOperations(before, operations);
     const inverse = applied.ok ? applied.inverse : [];
-    const did = `${actSentence(operations, inverse, namesIn(before, operations), units)}.`;
+    const did = () => inWords(operations, inverse, namesIn(before, operations), units);
     return tell(store.draw(operations), did, operations);
   };
 
@@ -40,9 +40,19 @@ export function useDraftActs(store: DraftStore) {
     setCannot,
     drawn,
     draw,
-    undo: () => tell(store.undo(), "One move taken back.", []),
-    redo: () => tell(store.redo(), "One move drawn again.", []),
+    undo: () => tell(store.undo(), () => Promise.resolve("One move taken back."), []),
+    redo: () => tell(store.redo(), () => Promise.resolve("One move drawn again."), []),
   };
+}
+
+async function inWords(
+  operations: readonly Operation[],
+  inverse: readonly Operation[],
+  nameOf: NameOf,
+  units: UnitSystem,
+): Promise<string> {
+  const { actSentence } = await import("../../wording/act-sentence.ts");
+  return `${actSentence(operations, inverse, nameOf, units)}.`;
 }
 
 function whyCannot(result: DrawResult, nameOf: (id: string) => string): string | null {

@@ -12,6 +12,10 @@ export function useSayMove(drawn: Did | null, assessed: Assessed | null, scheme:
   useEffect(() => {
     if (drawn === null || drawn === said.current || assessed?.scheme !== scheme) return;
     said.current = drawn;
-    say(`${drawn.sentence} ${tallySentence(assessed.assessment?.marks ?? [])}`);
+    const tally = tallySentence(assessed.assessment?.marks ?? []);
+    drawn.sentence().then(
+      (sentence) => say(`${sentence} ${tally}`),
+      () => say(`Drawn; its words could not be fetched. ${tally}`),
+    );
   }, [drawn, assessed, scheme, say]);
 }

@@ -1,0 +1,1 @@
+export { RecordEntry } from "@cornerway/schema";

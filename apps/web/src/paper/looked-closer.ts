@@ -1,0 +1,2 @@
+export { detailsOf } from "@cornerway/engine";
+export { firstLine } from "./section-line.ts";

@@ -1,0 +1,1 @@
+export { hasRemedies } from "@cornerway/engine";

@@ -1,0 +1,2 @@
+export { operationsBetween } from "@cornerway/schema";
+export { readFile } from "./read-file.ts";
