@@ -78,7 +78,7 @@ const thirdTitle = ({ section, picture, views }: ThirdProps) =>
     : { title: sectionTitle, remark: `${scaleOf(views.isometric)} · cut along the line on the plan` };
 
 /** What else the third view can show. */
-function ThirdWays({ views: { isometric }, scheme, section, picture, ...props }: ThirdProps) {
+function ThirdWays({ views: { isometric }, section, picture, ...props }: ThirdProps) {
   const right = isometric.rect.leftPx + isometric.rect.widthPx;
   const yPx = titlePlace(isometric.rect).yPx + 15;
   const cut = () => props.onSection(section === null ? props.firstSection() : null);

@@ -36,10 +36,18 @@ describe("laterPart(fetchPart)", () => {
     const answers = [Promise.reject(new Error("no line")), Promise.resolve({ word: "here" })];
     const usePart = laterPart(() => answers.shift() ?? Promise.reject(new Error("asked too often")));
     const Shown = () => <p>{usePart()?.word ?? "nothing yet"}</p>;
-    const first = render(<Boundary children={<Shown />} />);
+    const first = render(
+      <Boundary>
+        <Shown />
+      </Boundary>,
+    );
     await settle();
     expect(first.container.textContent).toBe("no line");
-    const second = render(<Boundary children={<Shown />} />);
+    const second = render(
+      <Boundary>
+        <Shown />
+      </Boundary>,
+    );
     await settle();
     expect(second.container.textContent).toBe("here");
   });
