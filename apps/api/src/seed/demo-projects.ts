@@ -8,7 +8,7 @@ export const millraceYardProject: DemoProject = {
   ...{ id: demoProjectId, name: "Millrace Yard", place: "4 Sluice Row, Fenquill", client: "Jory Pellan" },
 };
 
-/** Sent once and waiting for the engineer. */
+/** Sent once, judged under every load of its place, and waiting for the engineer. */
 export const quarryStepsProject: DemoProject = {
   id: "5e1f0a10-0000-4000-8000-000000000400",
   ...{ name: "Quarry Steps", place: "1 Winding Hill, Fenquill", client: "Jory Pellan" },

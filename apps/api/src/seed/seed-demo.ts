@@ -20,8 +20,10 @@ export async function seedDemo(database: Database): Promise<void> {
   await seedPeople(database);
   await seedProject(database, millraceYardProject, (office) => millraceYard(office, readDrawing("scheme.json")));
   await seedProject(database, quarryStepsProject, async (office) => {
-    await office.drawTo(readDrawing("first-stack.json"));
-    await office.send("A first stack. More is to come on top.");
+    await office.drawTo(readDrawing("quarry-steps.json"));
+    await office.send(
+      "Two stacks side by side, locked and held down, with the loads of the place. May it go to the permit?",
+    );
   });
   await seedProject(database, saltHouseProject, (office) =>
     office.drawTo(groundFloor(readDrawing("first-stack.json"))),
