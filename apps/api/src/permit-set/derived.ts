@@ -13,7 +13,7 @@ import {
   type Side,
   type Storey,
 } from "@cornerway/engine";
-import { elementsOf, tagOf } from "@cornerway/schema";
+import { elementNames, inTags } from "@cornerway/schema";
 import type { SetSource } from "./set-source.ts";
 
 export const sides = ["south", "east", "north", "west"] as const satisfies readonly Side[];
@@ -28,11 +28,13 @@ export type Derived = {
   isometric: IsometricModel;
   /** The tag of an element by its id. */
   tag: (id: string) => string;
+  /** Words of the engine with tags in place of ids. */
+  tagged: (words: string) => string;
 };
 
 export function derive({ scheme, revisions }: SetSource): Derived {
   const letters = revisions.map(({ letter }) => letter);
-  const tags = new Map(elementsOf(scheme).map((element) => [element.id, tagOf(element) ?? element.id]));
+  const tags = elementNames(scheme);
   const storeys = storeysOf(scheme);
   const of = (side: Side) => elevationModel(scheme, side, letters);
   return {
@@ -43,5 +45,6 @@ export function derive({ scheme, revisions }: SetSource): Derived {
     plans: storeys.map(({ index }) => planModel(scheme, index)),
     isometric: isometricModel(scheme),
     tag: (id) => tags.get(id) ?? id,
+    tagged: (words) => inTags(words, tags),
   };
 }

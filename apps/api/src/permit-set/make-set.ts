@@ -59,7 +59,8 @@ export function makeSet(source: SetSource): MadeSet {
     foundationSheet(source, derived, solved),
     modelSheet(source, model),
   ];
-  const calculations = calculationPages(source, derived, model, solved);
+  const cover = 1;
+  const calculations = calculationPages(source, derived, model, solved, cover + drawings.length + 1);
   const record = recordSheets(source);
   const apart = disagreements([...drawings.flatMap(({ figures }) => figures), ...calculations.figures]);
   if (apart.length > 0) return { ok: false, why: apart.map(disagreementText) };

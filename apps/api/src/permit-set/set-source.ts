@@ -10,6 +10,7 @@ import type {
   UnitSystem,
 } from "@cornerway/schema";
 import type { z } from "zod";
+import type { SetStatus } from "./status.ts";
 
 /**
  * All that a permit set is printed from: one revision with its scheme, the server's recorded assessment of it, and the
@@ -44,8 +45,8 @@ export type SetSource = {
   };
   /** Comments of the authority answered with this set, in the order they came. */
   comments: readonly PlanCheckComment[];
-  /** The engineer's act that takes PRELIMINARY off; null until then. */
-  issuedForSeal: { by: string; at: string } | null;
+  /** How the revision stands at that head: what every page says of itself. */
+  status: SetStatus;
   verification: VerificationSummary;
 };
 

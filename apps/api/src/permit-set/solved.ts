@@ -46,6 +46,9 @@ export type SupportByCase = {
 /** Greatest and least upwards, and the greatest sideways, over the cases of one kind. */
 export type Range = { most: number; least: number; level: number };
 
+/** What comes down on a support with dead load, every floor and every roof loaded, unfactored, kN. */
+export const gravityKn = ({ dead, imposed, roof }: SupportByCase): number => (dead ?? 0) + (imposed ?? 0) + (roof ?? 0);
+
 type Sum = { upKn: number; levelKn: number };
 
 /** Each support once, in the order of its bearings. */

@@ -5,7 +5,7 @@ import path from "node:path";
 import { cautionLine, type PlanCheckComment } from "@cornerway/schema";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeSet } from "../../src/permit-set/make-set.ts";
-import type { Block, TextInk } from "../../src/permit-set/paper/ink.ts";
+import type { Block, DigestInk, TextInk } from "../../src/permit-set/paper/ink.ts";
 import { missingSign, widthOf } from "../../src/permit-set/paper/typefaces.ts";
 import { writePdf } from "../../src/permit-set/pdf/write-pdf.ts";
 import { digestsOf, type PermitSet } from "../../src/permit-set/permit-set.ts";
@@ -53,10 +53,16 @@ function textOf(bytes: Buffer): string[] {
 }
 
 const infoOf = (): string => execFileSync("pdfinfo", ["-l", "-1", path.join(folder, "set.pdf")], { encoding: "utf8" });
-const page = (words: string): string => pages.find((text) => text.includes(words)) ?? "";
+/** The page of that subject: the first with the words that is not the index of subjects. */
+const page = (words: string): string =>
+  pages.find((text) => text.includes(words) && !text.includes("Index of the calculations")) ?? "";
 const textsOf = ({ inks, children = [] }: Block): TextInk[] => [
   ...inks.filter((ink) => ink.kind === "text"),
   ...children.flatMap(textsOf),
+];
+const digestsIn = ({ inks, children = [] }: Block): DigestInk[] => [
+  ...inks.filter((ink) => ink.kind === "digest"),
+  ...children.flatMap(digestsIn),
 ];
 /** Columns of the rows of a printed table, from the row whose first cell is one of these. */
 const row = (text: string, first: string): string[] =>
@@ -66,6 +72,28 @@ const row = (text: string, first: string): string[] =>
     .find(([cell]) => cell === first) ?? [];
 const numbers = (cells: readonly string[]): number[] =>
   cells.map((cell) => Number(cell.replace("−", "-"))).filter(Number.isFinite);
+
+/** Where words stand on their page, pt; capitals are about 0.7 of the size high. */
+type WordBox = { of: string; x0: number; x1: number; y0: number; y1: number };
+
+function boxOf({ text, x, y, face, size, tracking, anchor, turn }: TextInk): WordBox {
+  const width = widthOf(text, face, size, tracking);
+  const before = anchor === "end" ? width : anchor === "middle" ? width / 2 : 0;
+  const high = 0.7 * size;
+  if (turn === 90) return { of: text, x0: x - high, x1: x, y0: y - width + before, y1: y + before };
+  return { of: text, x0: x - before, x1: x - before + width, y0: y - high, y1: y };
+}
+
+/** A digest is 16 groups of four signs, some to a line. */
+function boxOfDigest({ of, x, y, size, perLine }: DigestInk): WordBox {
+  const width = widthOf("0000 ".repeat(perLine).trim(), "digest", size);
+  return { of: `digest of ${of}`, x0: x, x1: x + width, y0: y - 0.7 * size, y1: y + (16 / perLine - 1) * size };
+}
+
+/** Nearer than a pt they touch and do not cover each other. */
+const meet = (one: WordBox, other: WordBox): boolean =>
+  Math.min(one.x1, other.x1) - Math.max(one.x0, other.x0) > 1 &&
+  Math.min(one.y1, other.y1) - Math.max(one.y0, other.y0) > 1;
 
 describe("the set of a revision", () => {
   it("is tagged PDF 1.7 with its title and bookmarks, drawings on A3 and calculations on A4 (ISO 216: 297 × 420 mm)", () => {
@@ -146,6 +174,34 @@ describe("the set of a revision", () => {
     for (const [hand, program] of posts) expect(hand).toBeCloseTo(program ?? NaN, 1);
   });
 
+  it("has an index of its calculations that gives the page of the set each subject begins on", () => {
+    const index = pages.find((text) => text.includes("Index of the calculations")) ?? "";
+    const lines = index.split("\n").flatMap((line) => {
+      const [title = "", numbers = "", at = ""] = line.trim().split(/\s{2,}/);
+      return /^C\d/.test(numbers) ? [{ title, first: numbers.split(" ")[0], at: Number(at) }] : [];
+    });
+    expect(lines.length).toBeGreaterThan(15);
+    for (const { title, first, at } of lines) {
+      expect(set.pages[at - 1]).toMatchObject({ title, number: first });
+      expect(pages[at - 1]?.replaceAll(/\s+/g, " "), title).toContain(`${at} of ${pages.length} ${title}`);
+    }
+  });
+
+  it("has no words over others on any page", () => {
+    const faults = set.pages.flatMap((each) => {
+      const boxes = each.blocks.flatMap((block) => [
+        ...textsOf(block).map(boxOf),
+        ...digestsIn(block).map(boxOfDigest),
+      ]);
+      return boxes.flatMap((one, at) =>
+        boxes
+          .slice(at + 1)
+          .flatMap((other) => (meet(one, other) ? [`${each.number}: ${one.of} over ${other.of}`] : [])),
+      );
+    });
+    expect(faults).toEqual([]);
+  });
+
   it("has no sign that its faces lack, nothing beyond its pages, nothing under 7 pt but indices", () => {
     const faults = set.pages.flatMap((each) =>
       each.blocks.flatMap(textsOf).flatMap((ink) => {
@@ -180,7 +236,7 @@ describe("makeSet(source) and writePdf(set)", () => {
 
   it("take PRELIMINARY off once it is issued for seal, and then ask for the seal", () => {
     const issued = made(
-      sourceOf(smallScheme(), { issuedForSeal: { by: "Tobias Fenn", at: "2026-11-27T12:00:00.000Z" } }),
+      sourceOf(smallScheme(), { status: { kind: "issued", by: "Tobias Fenn", at: "2026-11-27T12:00:00.000Z" } }),
     );
     const words = issued.pages.flatMap(({ blocks }) => blocks.flatMap(textsOf)).map(({ text }) => text);
     expect(words.filter((text) => text.includes("PRELIMINARY"))).toEqual([]);

@@ -13,6 +13,8 @@ import sharp from "sharp";
 import supertest from "supertest";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
+import { gatherSource } from "../../src/services/permit-sets/gather-source.ts";
+import { lastNumber } from "../../src/store/record-rows.ts";
 import { expectProblem } from "../support/expect-problem.ts";
 import { boundTo, openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { place } from "../support/sample.ts";
@@ -80,6 +82,13 @@ const say = (says: string, key = "post:p1", { by = everyone.owner, revision = "A
   by.post(`${room.path}/site/words`, { says, id: randomUUID(), revision, key, photos, text: "As seen." });
 const judge = (says: string, key = "post:p1", by: Browser = everyone.engineer) =>
   by.post(`${room.path}/site/judgements`, { says, id: randomUUID(), revision: "A", key, text: "Looked at." });
+/** What every page of the set of a revision would say of itself, printed up to the last entry. */
+async function printed(letter: string) {
+  const db = service.owner.connection;
+  const upTo = (await lastNumber(db, room.projectId)) ?? 0;
+  const source = await gatherSource(db, { projectId: room.projectId, letter, units: "SI", upTo }, undefined);
+  return source?.status;
+}
 const stateOf = async (key = "post:p1") => (await site()).items.find(({ item }) => item.key === key)?.state;
 const seal = async () => SealState.parse((await everyone.engineer.get(`${room.path}/seal`).expect(200)).body);
 const owed = async () => {
@@ -148,11 +157,17 @@ describe("an item", () => {
     await say("missing").expect(201);
     expect((await site()).built).toBe("not built as drawn");
     expect((await seal()).issues[0]?.standing).toMatchObject({ state: "stale", changed: { found: ["p1"] } });
+    expect(await printed("A")).toEqual({ kind: "found otherwise", tags: ["P1"] });
     expect((await seal()).hindrances).toContainEqual({ why: "found otherwise", elementId: "p1" });
     expect(await owed()).toContain("owner: site item to build");
     await say("built").expect(201);
     expect((await seal()).issues[0]?.standing.state).toBe("stands");
+    expect(await printed("A")).toMatchObject({ kind: "issued", by: everyone.engineer.person.name });
     expect(await owed()).not.toContain("owner: site item to build");
+    await room.send([{ kind: "post.move", id: "p1", xUm: 100_000, yUm: 3_000_000 }], works);
+    expect((await seal()).issues[0]?.standing.state).toBe("stale");
+    expect(await printed("A")).toEqual({ kind: "superseded", byRevision: "B" });
+    expect(await printed("B")).toEqual({ kind: "preliminary" });
   });
 
   it("that differs makes results stale until the engineer accepts it, who is not the one that stated it", async () => {

@@ -68,7 +68,7 @@ export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?:
       entries: [{ ...entry(3), kind: sent.kind, payload: sent }],
     },
     comments: [],
-    issuedForSeal: null,
+    status: { kind: "preliminary" },
     verification: verificationSummary(),
     ...rest,
   };

@@ -1,5 +1,6 @@
 import type { SchemeModel } from "@cornerway/engine";
 import type { Derived } from "../derived.ts";
+import { indexPages } from "./index-page.ts";
 import type { Figure } from "../figure.ts";
 import { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { Page } from "../paper/page.ts";
@@ -21,22 +22,26 @@ import { layStrength } from "./strength.ts";
 import { laySurvey } from "./survey.ts";
 import { layWayDown } from "./way-down.ts";
 
-/** The calculations in the order they are read: basis, loads, the way down, what is found, how far to trust it. */
+/**
+ * The calculations in the order they are read: an index, basis, loads, the way down, what is found, how far to trust it.
+ * `firstPage` is the place of the first of them in the set.
+ */
 export function calculationPages(
   source: SetSource,
   derived: Derived,
   model: SchemeModel,
   solved: Solved | null,
+  firstPage: number,
 ): { pages: Page[]; figures: Figure[] } {
   const flow = new CalculationFlow(source, "Calculations");
   layCriteria(flow, source, derived);
-  layLoads(flow, source);
+  layLoads(flow, source, derived);
   layWayDown(flow, source, derived);
   const reactions = layReactions(flow, source, derived, solved);
-  const byHand = layHandChecks(flow, source, derived);
+  const byHand = layHandChecks(flow, source, derived, solved);
   layMarks(flow, source, derived);
   layModel(flow, source, derived, model);
-  layStrength(flow, source);
+  layStrength(flow, source, derived);
   layMemberForces(flow, source, derived, solved);
   layErection(flow, source, derived);
   laySite(flow, source, derived);
@@ -46,5 +51,6 @@ export function calculationPages(
   layFromMemory(flow, source);
   laySoftware(flow, source);
   layResponse(flow, source);
-  return { pages: flow.pages, figures: [...reactions, ...byHand] };
+  const pages = [...indexPages(source, flow.pages, firstPage), ...flow.pages];
+  return { pages, figures: [...reactions, ...byHand] };
 }

@@ -1,5 +1,6 @@
 import { positionOf, surveyState, type RecordEntry, type Scheme } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
+import { byTag } from "../paper/by-tag.ts";
 import { containersIn } from "../found-in-record.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
@@ -121,8 +122,13 @@ type HoldPoint = readonly [string, string];
 
 const tagsOf = (elements: readonly { tag: string }[]): string => listed(elements.map((element) => element.tag));
 
-const listed = (tags: readonly string[]): string =>
-  tags.length > 12 ? `${tags.slice(0, 12).join(", ")} and ${tags.length - 12} more` : tags.join(", ");
+/** In the order people count; many are told by the first of them. */
+function listed(tags: readonly string[]): string {
+  const ordered = byTag(tags.map((tag) => ({ tag }))).map(({ tag }) => tag);
+  return ordered.length > 12
+    ? `${ordered.slice(0, 12).join(", ")} and ${ordered.length - 12} more`
+    : ordered.join(", ");
+}
 
 function inspections({ scheme }: SetSource, { tag }: Derived): string[][] {
   const welded = [

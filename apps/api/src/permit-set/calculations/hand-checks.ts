@@ -3,14 +3,21 @@ import type { Derived } from "../derived.ts";
 import type { Figure } from "../figure.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
+import { reactionsOf } from "../sheets/foundation-sheet.ts";
 import { postForces } from "../sheets/post-forces.ts";
+import { supportsByCase, type Solved } from "../solved.ts";
 import { fixed, written } from "../written.ts";
 
 /**
  * Sums that anyone can redo from the printed pages with a pencil: each gives the numbers, where they stand, and the
  * result beside that of the program. SI, so that no conversion stands between.
  */
-export function layHandChecks(flow: CalculationFlow, source: SetSource, derived: Derived): Figure[] {
+export function layHandChecks(
+  flow: CalculationFlow,
+  source: SetSource,
+  derived: Derived,
+  solved: Solved | null,
+): Figure[] {
   flow.subject("By hand, from these pages");
   flow.paragraph(
     `One sum for each kind of thing that carries. Every number in it stands elsewhere in the set. ${source.units === "US" ? "In kN and m, so that no conversion stands between: 1 kip is 4.448 kN, 1 ft is 0.3048 m." : "In kN and m."}`,
@@ -20,7 +27,7 @@ export function layHandChecks(flow: CalculationFlow, source: SetSource, derived:
   corners(flow, source, derived);
   lever(flow, source, derived);
   const posts = postSums(flow, source, derived);
-  pads(flow, source, derived);
+  pads(flow, source, derived, solved);
   return posts;
 }
 
@@ -52,32 +59,36 @@ function wholeSum(flow: CalculationFlow, { assessment }: SetSource): void {
 
 function storeySums(flow: CalculationFlow, { assessment }: SetSource, derived: Derived): void {
   flow.heading("Each storey: what it brings and what it stands on");
-  let above = 0;
+  const forceOf = (bearings: typeof assessment.bearings): number => total(bearings.map(({ forceKn }) => forceKn));
   const rows = [...derived.storeys].toReversed().map(({ name, containerIds }) => {
+    const here = new Set(containerIds);
     const own = assessment.units
-      .filter(({ id }) => containerIds.includes(id))
+      .filter(({ id }) => here.has(id))
       .reduce((sum, unit) => sum + unit.weightKn + unit.imposedKn, 0);
-    const down = assessment.bearings
-      .filter(({ unitId }) => containerIds.includes(unitId))
-      .reduce((sum, { forceKn }) => sum + forceKn, 0);
-    const expected = above + own;
-    const row = [`${name} level`, kn(own), kn(above), kn(expected), kn(down)];
-    above = expected;
-    return row;
+    const bearings = assessment.bearings.filter(({ unitId }) => here.has(unitId));
+    const onIt = assessment.bearings.filter(
+      ({ unitId, onElementId }) => onElementId !== undefined && here.has(onElementId) && !here.has(unitId),
+    );
+    const past = bearings.filter(({ on }) => on === "post" || on === "beam");
+    return [
+      ...[`${name} level`, kn(own), kn(forceOf(onIt)), kn(own + forceOf(onIt))],
+      ...[kn(forceOf(bearings)), past.length === 0 ? "–" : kn(forceOf(past))],
+    ];
   });
   flow.table({
     name: "Storey sums",
     columns: [
-      { heading: "Storey", share: 22 },
-      { heading: "Its own, kN", share: 17, right: true },
-      { heading: "From above, kN", share: 18, right: true },
-      { heading: "By hand, kN", share: 18, right: true },
-      { heading: "At its bearings, kN", share: 20, right: true },
+      { heading: "Storey", share: 20 },
+      { heading: "Its own, kN", share: 15, right: true },
+      { heading: "Set down on it, kN", share: 18, right: true },
+      { heading: "By hand, kN", share: 15, right: true },
+      { heading: "At its bearings, kN", share: 18, right: true },
+      { heading: "Of these on steel, kN", share: 20, right: true },
     ],
     rows,
   });
   flow.paragraph(
-    "Where beams, or posts through a storey, pass load by a container, the two last columns differ by what passes: it then reaches the ground on its own posts.",
+    "Its own and what is set down on it are what it brings; its bearings give that back. What stands on added steel goes past the storeys below; where a post or beam lands on a container, the bearings of that container carry it as well.",
   );
 }
 
@@ -211,24 +222,47 @@ function postSums(flow: CalculationFlow, { assessment, scheme }: SetSource, deri
   }));
 }
 
-function pads(flow: CalculationFlow, source: SetSource, derived: Derived): void {
-  flow.heading("Pads: pressure on the ground under D + L");
-  const { assessment, scheme, units } = source;
+/** Of the pad that governs: its force by the page of reactions, over its area, over what the ground may take. */
+function pads(flow: CalculationFlow, source: SetSource, derived: Derived, solved: Solved | null): void {
+  const { scheme, units } = source;
+  flow.heading(`Pads: pressure on the ground under D + L${solved === null ? ", by statics" : ", as solved"}`);
+  const forces = solved === null ? staticsOnPads(source) : solvedOnPads(solved);
   const worst = scheme.pads
     .map((pad) => {
-      const force = total(
-        assessment.statics.reactions.filter(({ elementId }) => elementId === pad.id).map(({ forceKn }) => forceKn),
-      );
+      const { dead, live } = forces.get(pad.id) ?? { dead: 0, live: 0 };
       const { lengthM, widthM } = rectCornersApart(pad);
-      return { pad, force, lengthM, widthM, kpa: force / (lengthM * widthM) };
+      return { pad, dead, live, lengthM, widthM, kpa: (dead + live) / (lengthM * widthM) };
     })
     .toSorted((a, b) => b.kpa - a.kpa)[0];
   if (worst === undefined) {
     flow.paragraph("No pad is drawn.");
     return;
   }
-  const { pad, force, lengthM, widthM, kpa } = worst;
+  const { pad, dead, live, lengthM, widthM, kpa } = worst;
   flow.paragraph(
-    `${derived.tag(pad.id)} is the fullest: ${kn(force)} kN ÷ (${fixed(lengthM, 3)} × ${fixed(widthM, 3)} m) = ${fixed(kpa, 1)} kPa${units === "US" ? ` (${written.US.bearing(kpa)})` : ""}, without the pad's own weight. Ground: ${scheme.basis.soil.report === undefined ? `${scheme.basis.soil.class}, presumptive; the check against it is made in the strength run` : `${scheme.basis.soil.report.bearingPa / 1000} kPa allowed by ${scheme.basis.soil.report.source}`}.`,
+    `${derived.tag(pad.id)} is the fullest: (${kn(dead)} + ${kn(live)}) kN ÷ (${fixed(lengthM, 3)} × ${fixed(widthM, 3)} m) = ${fixed(kpa, 1)} kPa${units === "US" ? ` (${written.US.bearing(kpa)})` : ""}, without the pad's own weight. ${groundWords(source, kpa)}`,
   );
 }
+
+/** What the ground may take, as the checks in full state it, and what that makes of the pressure. */
+function groundWords({ scheme, proof }: SetSource, kpa: number): string {
+  const { report, class: soil } = scheme.basis.soil;
+  const symbols = (proof?.workings ?? [])
+    .filter(({ working }) => working.title === "Bearing on soil")
+    .flatMap(({ working }) => working.symbols);
+  const allowed =
+    report === undefined ? symbols.find(({ symbol }) => symbol === "q_a")?.value : report.bearingPa / paPerKpa;
+  const ground = report === undefined ? `${soil}, presumptive` : `allowed by ${report.source}`;
+  if (allowed === undefined) return `Ground: ${ground}; the check against it is made in the strength run.`;
+  return `Ground: ${fixed(allowed, 2)} kPa, ${ground}. ${fixed(kpa, 1)} ÷ ${fixed(allowed, 2)} = ${fixed(kpa / allowed, 2)}. The program's utilisation of the fullest pad is near this: it also shifts load by play, settlement and softer ground, under “Strength”.`;
+}
+
+const paPerKpa = 1000;
+
+type PadForces = ReadonlyMap<string, { dead: number; live: number }>;
+
+const solvedOnPads = ({ cases }: Solved): PadForces =>
+  new Map(supportsByCase(cases).map(({ id, dead, imposed }) => [id, { dead: dead ?? 0, live: imposed ?? 0 }]));
+
+const staticsOnPads = (source: SetSource): PadForces =>
+  new Map(reactionsOf(source).map(({ id, deadKn, allKn }) => [id, { dead: deadKn, live: allKn - deadKn }]));

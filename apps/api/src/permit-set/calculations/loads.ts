@@ -1,4 +1,5 @@
 import { combinationText, containerTypeRows, designBasisFor, type LoadCombination } from "@cornerway/engine";
+import type { Derived } from "../derived.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 import { written } from "../written.ts";
@@ -6,10 +7,10 @@ import { certaintyWords, clauseWords, plainSymbol, significant, withUnit } from 
 import { WorkingSheets } from "./working-sheet.ts";
 
 /** Where weights come from, what each load is, and in which sums they are taken. */
-export function layLoads(flow: CalculationFlow, source: SetSource): void {
+export function layLoads(flow: CalculationFlow, source: SetSource, derived: Derived): void {
   flow.subject("Loads");
   layTares(flow, source);
-  layDerivations(flow, source);
+  layDerivations(flow, source, derived);
   layCombinations(flow, source);
 }
 
@@ -41,7 +42,7 @@ function layTares(flow: CalculationFlow, { scheme, units }: SetSource): void {
   );
 }
 
-function layDerivations(flow: CalculationFlow, { proof }: SetSource): void {
+function layDerivations(flow: CalculationFlow, { proof }: SetSource, derived: Derived): void {
   flow.heading("How each load is worked out");
   if (proof === null) {
     flow.paragraph(
@@ -59,7 +60,7 @@ function layDerivations(flow: CalculationFlow, { proof }: SetSource): void {
       { heading: "Clause", share: 28 },
       { heading: "Certainty", share: 20 },
     ],
-    rows: loadRows(loads),
+    rows: loadRows(loads, derived),
   });
   flow.heading("Sum of each action case");
   flow.table({
@@ -71,7 +72,7 @@ function layDerivations(flow: CalculationFlow, { proof }: SetSource): void {
       ...["East, kN", "North, kN", "Up, kN"].map((heading) => ({ heading, share: 14, right: true })),
     ],
     rows: cases.map(({ id, symbol, xKn, yKn, zKn }) => [
-      id,
+      derived.tagged(id),
       symbol,
       significant(xKn),
       significant(yKn),
@@ -105,11 +106,11 @@ function layDerivations(flow: CalculationFlow, { proof }: SetSource): void {
     columns: [{ heading: "Action the codes know and the program does not work out", share: 1 }],
     rows: actionsLeftOut.map((words) => [words]),
   });
-  layDerivationWorkings(flow, proof);
+  layDerivationWorkings(flow, proof, derived);
 }
 
 /** Of each kind of load, named without the unit it falls on, the derivation of the greatest. */
-function layDerivationWorkings(flow: CalculationFlow, { report, workings }: Proof): void {
+function layDerivationWorkings(flow: CalculationFlow, { report, workings }: Proof, { tagged }: Derived): void {
   const byId = new Map(workings.map(({ id, working }) => [id, working]));
   const greatest = new Map<string, Derivation>();
   for (const load of report.loads) {
@@ -122,7 +123,7 @@ function layDerivationWorkings(flow: CalculationFlow, { report, workings }: Proo
   const sheets = new WorkingSheets(flow);
   for (const [at, { id }] of [...greatest.values()].entries()) {
     const working = byId.get(id);
-    if (working !== undefined) sheets.lay(working, `L${at + 1}`);
+    if (working !== undefined) sheets.lay({ ...working, title: tagged(working.title) }, `L${at + 1}`);
   }
 }
 
@@ -134,11 +135,11 @@ const kindOf = ({ group, symbol, clause, title }: Derivation): string =>
   [group, symbol, clause.place, title.replace(/ of \S+(, \w+)?$/, "")].join("|");
 
 /** Loads told alike are one row, with how often they come. */
-function loadRows(loads: readonly Derivation[]): string[][] {
+function loadRows(loads: readonly Derivation[], { tagged }: Derived): string[][] {
   const counts = new Map<string, { row: string[]; times: number }>();
   for (const { title, symbol, value, unit, clause, certainty } of loads) {
     const row = [
-      title,
+      tagged(title),
       `${plainSymbol(symbol)} = ${withUnit(value, unit)}`,
       clauseWords(clause),
       certaintyWords[certainty],

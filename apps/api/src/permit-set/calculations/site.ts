@@ -3,13 +3,14 @@ import { builtState, siteItemsNow, type SiteItemNow } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import { siteWordsIn } from "../found-in-record.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
+import { byTag } from "../paper/by-tag.ts";
 import { day } from "../paper/words.ts";
 import type { SetSource } from "../set-source.ts";
 
 /** Every item that is looked at on site, with who closed it; by hand where nobody has yet. */
 export function laySite(flow: CalculationFlow, source: SetSource, derived: Derived): void {
   const { scheme, record } = source;
-  const items = siteItemsNow(scheme, siteItems(scheme), siteWordsIn(record.entries));
+  const items = inOrder(siteItemsNow(scheme, siteItems(scheme), siteWordsIn(record.entries)), derived);
   const closed = items.filter(({ state }) => state === "built").length;
   flow.subject("Inspections and hold points, item by item");
   flow.paragraph(
@@ -25,6 +26,14 @@ export function laySite(flow: CalculationFlow, source: SetSource, derived: Deriv
     ],
     rows: items.map((each) => rowOf(each, derived)),
   });
+}
+
+/** Kind by kind as the engine lists them, within each in the order people count. */
+function inOrder(items: readonly SiteItemNow[], { tag }: Derived): SiteItemNow[] {
+  const kindOf = ({ item }: SiteItemNow): string => `${item.kind}|${item.point ?? ""}`;
+  const tagged = items.map((each) => ({ each, tag: tag(each.item.elementId) }));
+  const kinds = [...new Set(items.map(kindOf))];
+  return kinds.flatMap((kind) => byTag(tagged.filter(({ each }) => kindOf(each) === kind)).map(({ each }) => each));
 }
 
 function rowOf({ item, state, words }: SiteItemNow, { tag }: Derived): string[] {

@@ -39,6 +39,14 @@ export function laySoftware(flow: CalculationFlow, source: SetSource): void {
         "Marks raised",
         `${assessment.marks.length}; each is listed with its basis. How each was dealt with is the engineer's to say`,
       ],
+      [
+        "Libraries",
+        "the engine is its own, without any; shapes of data by zod, canonical JSON (RFC 8785) by canonicalize, SHA-256 by noble-hashes, pages written by pdfkit",
+      ],
+      [
+        "Verified",
+        "the cases below, run at every change of the program; by whom they were looked at is for the engineer",
+      ],
       ["Arithmetic", "double precision; the same input gives the same bits on every machine"],
     ],
   });
@@ -76,6 +84,7 @@ export function laySoftware(flow: CalculationFlow, source: SetSource): void {
       String(within),
     ]),
   });
+  flow.need(190);
   flow.heading("Reliance, by the engineer of record");
   flow.paragraph(
     "I have looked at what this program does and does not check, have made the following independent checks, and take responsibility for what is relied on:",

@@ -1,4 +1,5 @@
 import type { CheckResult, CheckWorking } from "@cornerway/schema";
+import type { Derived } from "../derived.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 import { significant } from "./words.ts";
@@ -8,7 +9,7 @@ import { WorkingSheets } from "./working-sheet.ts";
 const mostInFull = 30;
 
 /** Member checks, envelope, uplift and stability where strength was run; where it was not, that and nothing else. */
-export function layStrength(flow: CalculationFlow, source: SetSource): void {
+export function layStrength(flow: CalculationFlow, source: SetSource, derived: Derived): void {
   const { proof, assessment } = source;
   flow.subject("Strength");
   if (proof === null || assessment.strength === undefined) {
@@ -32,14 +33,14 @@ export function layStrength(flow: CalculationFlow, source: SetSource): void {
     ],
     rows: envelope.map(({ assumptions, runs, withoutEquilibrium: none }) => [assumptions, String(runs), String(none)]),
   });
-  laySummary(flow, results);
-  layStability(flow, withoutEquilibrium);
-  layFull(flow, results, new Map(proof.workings.map(({ id, working }) => [id, working])));
+  laySummary(flow, results, derived);
+  layStability(flow, withoutEquilibrium, derived);
+  layFull(flow, results, new Map(proof.workings.map(({ id, working }) => [id, working])), derived);
 }
 
 const worst = (a: CheckResult, b: CheckResult): number => (b.utilisation ?? Infinity) - (a.utilisation ?? Infinity);
 
-function laySummary(flow: CalculationFlow, results: readonly CheckResult[]): void {
+function laySummary(flow: CalculationFlow, results: readonly CheckResult[], derived: Derived): void {
   flow.heading("Every part with its governing check, worst first");
   flow.paragraph(
     "Utilisation is the greatest over all runs that stand as drawn; least and most are over the assumptions solved. Where there is none, a strength that acts cannot be stated and the engineer has to.",
@@ -48,22 +49,24 @@ function laySummary(flow: CalculationFlow, results: readonly CheckResult[]): voi
     name: "Member checks",
     size: 7.2,
     columns: [
-      { heading: "Part", share: 20 },
+      { heading: "Of", share: 6 },
+      { heading: "Part", share: 18 },
       { heading: "Place", share: 20 },
       { heading: "Check", share: 17 },
       { heading: "Util.", share: 7, right: true },
       { heading: "Least to most", share: 12, right: true },
-      { heading: "Governing run", share: 32 },
+      { heading: "Governing run", share: 30 },
     ],
     rows: results
       .toSorted(worst)
       .map((result) => [
+        derived.tag(result.ownerId),
         result.part,
-        result.place,
+        derived.tagged(result.place),
         result.check,
         result.utilisation === null ? `none: ${result.refused ?? ""}` : result.utilisation.toFixed(2),
         spread(result),
-        result.run,
+        derived.tagged(result.run),
       ]),
   });
 }
@@ -76,6 +79,7 @@ function spread({ envelope }: CheckResult): string {
 function layStability(
   flow: CalculationFlow,
   without: NonNullable<SetSource["proof"]>["report"]["withoutEquilibrium"],
+  { tag, tagged }: Derived,
 ): void {
   flow.heading("Stability and uplift");
   if (without.length === 0) {
@@ -94,10 +98,10 @@ function layStability(
       { heading: "First run", share: 30 },
     ],
     rows: without.map(({ words, held, runs, first }) => [
-      words,
-      held === undefined ? "nothing made it stand" : held.join(", "),
+      tagged(words),
+      held === undefined ? "nothing made it stand" : held.map(tag).join(", "),
       String(runs),
-      first,
+      tagged(first),
     ]),
   });
 }
@@ -107,6 +111,7 @@ function layFull(
   flow: CalculationFlow,
   results: readonly CheckResult[],
   workings: ReadonlyMap<string, CheckWorking>,
+  { tag, tagged }: Derived,
 ): void {
   const ordered = results.toSorted(worst).filter(({ id }) => workings.has(id));
   const families = ordered.filter(
@@ -123,7 +128,7 @@ function layFull(
     if (working === undefined) continue;
     flow.gap(6);
     flow.paragraph(
-      `${result.part}, ${result.place}. ${result.run}; ${result.assumptions}.${result.utilisation === null ? "" : ` Utilisation ${significant(result.utilisation)}.`}`,
+      `${tag(result.ownerId)}: ${result.part}, ${tagged(result.place)}. ${tagged(result.run)}; ${result.assumptions}.${result.utilisation === null ? "" : ` Utilisation ${significant(result.utilisation)}.`}`,
       { size: 8.4 },
     );
     sheets.lay(working, `M${at + 1}`);

@@ -23,16 +23,32 @@ export function elevationExtent({ extent, pads, posts, groundMm }: ElevationMode
 
 /** Added posts: paired diagonals between their edges, dashed where a face stands before them. */
 export const postsInk = (posts: readonly ElevationPost[], view: View): Ink[] =>
-  posts.flatMap((post) => {
+  [...postsByPlace(posts)].flatMap(([, [post, ...behind]]) => {
     const at = rectOnPaper(view, post);
     const wide = at.width < 2.4 ? { ...at, x: at.x + at.width / 2 - 1.2, width: 2.4 } : at;
     if (post.behind) return [box(wide, { pen: "fine", dash: "hidden" })];
+    const tags = [post, ...behind].map((each) => each.post.tag).join(", ");
     return [
       box(wide, { fill: "paper", pen: "edge" }),
       path(diagonals(wide, 6, 1.6), { pen: "hair" }),
-      ...hexTag({ x: wide.x + wide.width + 14, y: wide.y + wide.height * 0.62 }, post.post.tag),
+      ...hexTag({ x: wide.x + wide.width + 14 + 3 * behind.length, y: wide.y + wide.height * 0.62 }, tags),
     ];
   });
+
+type PostRow = [ElevationPost, ...ElevationPost[]];
+
+/** Posts one behind the other are drawn once, the seen ones with the tags of all of them. */
+function postsByPlace(posts: readonly ElevationPost[]): Map<string, PostRow> {
+  const places = new Map<string, PostRow>();
+  for (const post of posts) {
+    const { u0Mm, u1Mm, z0Mm, z1Mm, behind } = post;
+    const key = [...[u0Mm, u1Mm, z0Mm, z1Mm].map(Math.round), behind].join(" ");
+    const row = places.get(key);
+    if (row === undefined) places.set(key, [post]);
+    else row.push(post);
+  }
+  return places;
+}
 
 /** Pads in section on the line of the ground; those farther back as outlines. */
 export const padsInk = (pads: readonly ElevationPad[], view: View): Ink[] =>

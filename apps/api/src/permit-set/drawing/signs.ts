@@ -44,18 +44,25 @@ export function label(
 
 /** The title under a view: its number, name and scale, with the rule under it. */
 export function viewTitle(at: At, number: number, name: string, scale: string, width = 220): Ink[] {
+  const letters = { size: 9.5, tracking: 0.7 };
+  const wide = widthOf(name.toUpperCase(), "lettering", letters.size, letters.tracking);
+  const least = 7;
+  const fits =
+    wide <= width - 24 ? letters : { size: Math.max(least, (letters.size * (width - 24)) / wide), tracking: 0.2 };
   return [
     path(circleD({ x: at.x + 9, y: at.y }, 9), { pen: "edge", fill: "paper" }),
     text(at.x + 9, at.y + 3.2, String(number), { size: 9, face: "lettering strong", anchor: "middle" }),
-    text(at.x + 24, at.y - 3, name.toUpperCase(), { size: 9.5, tracking: 0.7 }),
+    text(at.x + 24, at.y - 3, name.toUpperCase(), fits),
     rule(at.x + 24, at.x + width, at.y + 1, "profile"),
     text(at.x + 24, at.y + 10, scale, { size: 7.5, tone: "graphite" }),
   ];
 }
 
-/** The bar that tells whether a print is true to its scale. */
-export function scaleBar(at: At, view: View, units: UnitSystem): Ink[] {
-  const { step, steps } = barLengthMm(view, units);
+/** The bar that tells whether a print is true to its scale; shorter by whole pairs of steps where there is less room, pt. */
+export function scaleBar(at: At, view: View, units: UnitSystem, room = Infinity): Ink[] {
+  const { step, steps: usual } = barLengthMm(view, units);
+  const pairs = Math.floor(room / view.length(step) / 2);
+  const steps = Math.max(2, Math.min(usual, 2 * pairs));
   const one = view.length(step);
   const say = written[units];
   const pieces = Array.from({ length: steps }, (_, index) =>

@@ -13,22 +13,26 @@ const right = 34;
 const top = 26;
 const bottom = 56;
 const headHeight = 32;
+/** Where the cell of the page number begins, of the width of the head. */
+const pageShare = 0.88;
 
 /**
  * Calculations, subject by subject: each begins on a page of its own and flows on to as many as it needs. Pages are
- * numbered C1, C2 and so on.
+ * numbered C1, C2 and so on, or from another number.
  */
 export class CalculationFlow {
   readonly pages: Page[] = [];
   readonly #source: SetSource;
   readonly #chapter: string;
+  readonly #first: number;
   #blocks: Block[] = [];
   #subject = "";
   #y = 0;
 
-  constructor(source: SetSource, chapter: string) {
+  constructor(source: SetSource, chapter: string, first = 1) {
     this.#source = source;
     this.#chapter = chapter;
+    this.#first = first;
   }
 
   /** Where blocks of a page may stand. */
@@ -44,7 +48,7 @@ export class CalculationFlow {
 
   /** Number of the page that is being laid. */
   get number(): string {
-    return `C${this.pages.length}`;
+    return `C${this.pages.length - 1 + this.#first}`;
   }
 
   subject(title: string): this {
@@ -133,7 +137,7 @@ export class CalculationFlow {
     const { width, height } = paperSizes[this.#source.units].calculation;
     this.#blocks = calculationFrame(this.#source, this.#subject, width, height);
     this.pages.push({
-      ...{ number: `C${this.pages.length + 1}`, title: this.#subject, chapter: this.#chapter },
+      ...{ number: `C${this.pages.length + this.#first}`, title: this.#subject, chapter: this.#chapter },
       ...{ width, height, form: "calculation", blocks: this.#blocks },
     });
     this.#y = this.area.y;
@@ -144,9 +148,9 @@ export class CalculationFlow {
 function calculationFrame(source: SetSource, subject: string, width: number, height: number): Block[] {
   const { project, revision } = source;
   const head: Box = { x: left, y: top, width: width - left - right, height: headHeight };
-  const places = [0, 0.29, 0.57, 0.73, 0.87].map((share) => head.x + head.width * share);
-  const names = ["Project", "Subject", "Revision", "By · checked", "Page"];
-  const words = [project.name, subject, `${revision.letter}, ${day(revision.sentAt)}`, "", ""];
+  const places = [0, 0.26, 0.53, 0.67, 0.77, pageShare].map((share) => head.x + head.width * share);
+  const names = ["Project", "Subject", "Revision", "By", "Checked", "Page"];
+  const words = [project.name, subject, `${revision.letter}, ${day(revision.sentAt)}`, "", "", ""];
   const foot = height - bottom + 12;
   const inks: Ink[] = [
     line({ x: left - 16, y: 0 }, { x: left - 16, y: height }, "hair", { tone: "ruling" }),
@@ -185,7 +189,7 @@ function calculationFrame(source: SetSource, subject: string, width: number, hei
         ),
         text(left, foot + 21, "page", { size: 7, tone: "graphite" }),
         text(left, foot + 30, "set", { size: 7, tone: "graphite" }),
-        text(width - right, foot + 30, `record to entry ${source.record.number}, ${headWords(source, 16)}`, {
+        text(width - right, foot + 12, `record to entry ${source.record.number}, ${headWords(source, 8)}`, {
           ...{ size: 7, tone: "graphite", anchor: "end" },
         }),
         { kind: "digest", of: "page", x: pt(left + 22), y: pt(foot + 21), size: 7, perLine: 16 },
@@ -197,6 +201,6 @@ function calculationFrame(source: SetSource, subject: string, width: number, hei
 
 /** Where the page number of a calculation stands. */
 export const calculationPagePlace = ({ width }: { width: number; height: number }) => ({
-  x: left + (width - left - right) * 0.87 + 6,
+  x: left + (width - left - right) * pageShare + 6,
   y: top + 23,
 });

@@ -1,12 +1,12 @@
 import { cautions, verdictHeadings } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import { isometricInk } from "../drawing/isometric.ts";
-import { fact, fittedColumn, heading, type ColumnItem } from "../paper/column.ts";
+import { fact, fittedColumn, heading, shortList, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import { pt, type Block } from "../paper/ink.ts";
 import type { Page } from "../paper/page.ts";
 import { box, caption, circleD, path, rule, text, type Box } from "../paper/shapes.ts";
-import { capital } from "../paper/words.ts";
+import { capital, day } from "../paper/words.ts";
 import { wrap } from "../paper/wrap.ts";
 import type { SetSource } from "../set-source.ts";
 import { statusLine } from "../status.ts";
@@ -91,6 +91,7 @@ function indexItems(source: SetSource, others: readonly Page[]): ColumnItem[] {
     heading("Basis of design"),
     ...criteria.map(([name = "", value = ""]) => fact(name, value)),
     fact("The engine says", `${verdictHeadings[source.assessment.verdict]}; ${source.assessment.scope}`),
+    ...statusFacts(source),
     heading("Parties"),
     fact("Owner", source.project.client),
     ...source.parties
@@ -98,6 +99,20 @@ function indexItems(source: SetSource, others: readonly Page[]): ColumnItem[] {
       .slice(0, 4)
       .map(({ role, name }) => fact(capital(role), name)),
   ];
+}
+
+/** Why a set that was issued, or that was the newest, is no longer what it was. */
+function statusFacts({ status }: SetSource): ColumnItem[] {
+  switch (status.kind) {
+    case "issued":
+      return [fact("Issued for seal", `by ${status.by}, ${day(status.at)}`)];
+    case "found otherwise":
+      return [fact("Found otherwise", `${shortList(status.tags, 12)}: survey or site differ from what is drawn`)];
+    case "superseded":
+      return [fact("Superseded", `revision ${status.byRevision} was sent after this one`)];
+    case "preliminary":
+      return [];
+  }
 }
 
 /** One line for sheets that share a chapter: S2.1–4 Elevations, page 6. */

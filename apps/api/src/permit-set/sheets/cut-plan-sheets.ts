@@ -50,7 +50,7 @@ function cutPlanSheet(source: SetSource, container: Container, cuts: readonly Cu
         inks: [
           ...cutFaceInk(cut, view, source.units),
           ...viewTitle({ x: cell.x, y: cell.y + cell.height - 14 }, at + 1, faceTitle(cut), view.scale.name, 200),
-          ...scaleBar({ x: cell.x + 215, y: cell.y + cell.height - 15 }, view, source.units),
+          ...scaleBar({ x: cell.x + 215, y: cell.y + cell.height - 15 }, view, source.units, cell.width - 240),
         ],
       },
     ]),

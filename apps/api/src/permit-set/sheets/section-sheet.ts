@@ -1,6 +1,15 @@
-import { fullestPlane, sectionModel, type SectionCut, type SectionModel } from "@cornerway/engine";
+import {
+  fullestPlane,
+  sectionModel,
+  sectionWidthMm,
+  type PaperRect,
+  type SectionCut,
+  type SectionModel,
+} from "@cornerway/engine";
+import type { Scheme } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import { alongString, uprightString } from "../drawing/dimensions.ts";
+import { rectOnPaper } from "../drawing/elevation.ts";
 import { groundHatch } from "../drawing/hatch.ts";
 import { isometricInk } from "../drawing/isometric.ts";
 import { label, levelMark, scaleBar, viewTitle } from "../drawing/signs.ts";
@@ -58,7 +67,7 @@ export function sectionSheet(source: SetSource, derived: Derived): Sheet {
         ...clearHeights(model, say.length),
         heading("How to read it"),
         prose(
-          "Rails, floor frame and roof are cut at the place stated; sheets are drawn as one line, without the openings they may have there. Clear height is from the top of the bottom rail to the underside of the top rail; floor build-up and linings come off it.",
+          "Rails, floor frame, roof and sheets are cut at the place stated; a sheet is drawn as one heavy line, and where an opening is cut there only its edge is drawn. What is not cut and stands beyond is lighter. Clear height is from the top of the bottom rail to the underside of the top rail; floor build-up and linings come off it.",
         ),
         prose("The isometric shows what stands where. It is not to scale and no dimension may be taken from it."),
       ],
@@ -96,15 +105,40 @@ function sectionInk(model: SectionModel, view: View, { units, scheme }: SetSourc
   return [
     path(groundHatch(x0, x1, view.y(ground)), { pen: "hair", tone: "graphite" }),
     rule(x0, x1, view.y(ground), "border"),
+    ...model.beyond.map((unit) => box(rectOnPaper(view, unit), { fill: "paper", pen: "fine", tone: "pencil" })),
+    ...postsBeyond(scheme, model.line.fromXMm).map((post) =>
+      box(rectOnPaper(view, post), { fill: "paper", pen: "fine" }),
+    ),
+    ...model.pads.map((pad) => box(rectOnPaper(view, pad), { fill: "paper", pen: "profile" })),
     ...cuts.flatMap((cut) => cutInk(cut, view)),
+    ...model.posts.map((post) => box(rectOnPaper(view, post), { fill: "ink" })),
     ...levels.flatMap(({ name, zMm }) => levelMark({ x: x0 - 8, y: view.y(zMm) }, name, written[units].level(zMm))),
     ...alongString({ mm: us, at: view.x }, view.y(ground) + 28, view.y(ground) + 12, units),
     ...uprightString({ mm: levels.map(({ zMm }) => zMm), at: view.y }, x1 + 14, x1, units),
   ];
 }
 
+/** Added posts west of the plane, which is looked at westwards: places along it are the site's y. */
+const postsBeyond = ({ posts }: Scheme, atMm: number): PaperRect[] =>
+  posts.flatMap(({ xUm, yUm, baseZUm, topZUm, section }) => {
+    const half = sectionWidthMm(section) / 2;
+    if (xUm / 1000 > atMm - half) return [];
+    const uMm = yUm / 1000;
+    return [{ u0Mm: uMm - half, u1Mm: uMm + half, z0Mm: baseZUm / 1000, z1Mm: topZUm / 1000 }];
+  });
+
+/** Where a sheet is cut out: its edges across, the opening's far edge as a fine line between them. */
+function openingInk(uMm: number, sillMm: number, headMm: number, view: View): Ink[] {
+  const [x, top, foot] = [view.x(uMm), view.y(headMm), view.y(sillMm)];
+  return [
+    box({ x: pt(x - 1.4), y: top, width: 2.8, height: pt(foot - top) }, { fill: "paper" }),
+    path(`M${x} ${top}V${foot}`, { pen: "hair" }),
+    path(`M${pt(x - 2)} ${top}H${pt(x + 2)}M${pt(x - 2)} ${foot}H${pt(x + 2)}`, { pen: "edge" }),
+  ];
+}
+
 /** Rails solid, floor frame and roof as lines, side sheets as one line each. */
-function cutInk({ placed, u0Mm, u1Mm, z0Mm, z1Mm, floorMm, ceilingMm }: SectionCut, view: View): Ink[] {
+function cutInk({ placed, u0Mm, u1Mm, z0Mm, z1Mm, floorMm, ceilingMm, walls }: SectionCut, view: View): Ink[] {
   const { dimensions, container } = placed;
   const rail = (u: number, z0: number, z1: number, wide: number) =>
     box({ x: view.x(u), y: view.y(z1), width: view.length(wide), height: view.length(z1 - z0) }, { fill: "ink" });
@@ -116,10 +150,10 @@ function cutInk({ placed, u0Mm, u1Mm, z0Mm, z1Mm, floorMm, ceilingMm }: SectionC
       { x: view.x(u0Mm), y: view.y(z1Mm), width: view.length(u1Mm - u0Mm), height: view.length(z1Mm - z0Mm) },
       { fill: "paper", pen: "hair", tone: "pencil" },
     ),
-    path(
-      `M${view.x(u0Mm)} ${view.y(floorMm)}V${view.y(ceilingMm)}M${view.x(u1Mm)} ${view.y(floorMm)}V${view.y(ceilingMm)}`,
-      { pen: "profile" },
-    ),
+    ...walls.flatMap(({ uMm, openings }) => [
+      path(`M${view.x(uMm)} ${view.y(floorMm)}V${view.y(ceilingMm)}`, { pen: "profile" }),
+      ...openings.flatMap(({ z0Mm: sill, z1Mm: head }) => openingInk(uMm, sill, head, view)),
+    ]),
     path(`M${view.x(u0Mm)} ${view.y(roof)}H${view.x(u1Mm)}M${view.x(u0Mm)} ${view.y(floorMm)}H${view.x(u1Mm)}`, {
       pen: "edge",
     }),

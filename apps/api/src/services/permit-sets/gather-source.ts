@@ -3,7 +3,6 @@ import {
   recordKinds,
   type RecordEntry,
   type RecordKind,
-  type Revision,
   type Digest,
   type SignedHead,
 } from "@cornerway/schema";
@@ -11,6 +10,7 @@ import { signHead } from "../../record/sign-head.ts";
 import { readKeyAt } from "../../record/signing-key.ts";
 import { verificationSummary } from "../../permit-set/verification-summary.ts";
 import type { SetSource } from "../../permit-set/set-source.ts";
+import { statusOf } from "../../permit-set/status.ts";
 import { readLatestRun } from "../../store/assessment-rows.ts";
 import type { Connection } from "../../store/connection.ts";
 import { readProjectRow } from "../../store/project-rows.ts";
@@ -41,6 +41,7 @@ export async function gatherSource(
   const { projectId, letter, units, upTo } = which;
   const revision = await readRevision(db, projectId, letter);
   if (revision === null || revision.result === null || revision.resultDigest === null) return null;
+  const { contentDigest, resultDigest } = revision;
   const { attempt } = await readLatestRun(db, projectId, letter);
   const key = { projectId, letter, attempt };
   const report = await readReport(db, key);
@@ -58,18 +59,18 @@ export async function gatherSource(
     parties: partiesOf(entries),
     revision: {
       ...{ letter, sentAt: revision.sentAt, sentBy: revision.sentBy.name },
-      ...{ remark: revision.remark, contentDigest: revision.contentDigest },
+      ...{ remark: revision.remark, contentDigest },
     },
     revisions: upToThis.map(({ letter: each, sentAt, sentBy, remark }) => ({
       ...{ letter: each, sentAt, sentBy: sentBy.name, remark },
     })),
     scheme: revision.scheme,
     assessment: revision.result,
-    resultDigest: revision.resultDigest,
+    resultDigest,
     proof: report === null ? null : { report, workings: await readWorkings(db, key) },
     record: { ...head, entries, signed: await headSignedThen(db, { ...head, project: projectId }, secretsKey) },
     comments: await readCommentsUpTo(db, projectId, upTo),
-    issuedForSeal: sealIssueOf(entries, revision),
+    status: statusOf({ letter, scheme: revision.scheme, entries, contentDigest, resultDigest }),
     verification: verificationSummary(),
   };
 }
@@ -85,20 +86,6 @@ async function headSignedThen(
 ): Promise<SignedHead | null> {
   const key = secretsKey === undefined ? null : await readKeyAt(db, secretsKey, time);
   return key === null ? null : signHead({ project, number, head, time }, key);
-}
-
-/** The engineer's issue for seal of this very content and result; a sealed print says so, and never before. */
-function sealIssueOf(
-  entries: readonly RecordEntry[],
-  { letter, contentDigest, resultDigest }: Pick<Revision, "letter" | "contentDigest" | "resultDigest">,
-): SetSource["issuedForSeal"] {
-  for (const { payload } of entries.toReversed()) {
-    if (payload?.kind !== "issued for seal") continue;
-    const { revision, author, issuedAt, ...of } = payload.issue;
-    const same = revision === letter && of.contentDigest === contentDigest && of.resultDigest === resultDigest;
-    if (same) return { by: author.name, at: issuedAt };
-  }
-  return null;
 }
 
 /** Who holds a part once all these entries have happened. */
