@@ -124,8 +124,11 @@ export { compassOf } from "./drawing/compass-of.ts";
 export { convexHull } from "./drawing/convex-hull.ts";
 export { foldLines } from "./drawing/corrugation.ts";
 export type { FoldLine, PaperRect } from "./drawing/corrugation.ts";
+export { brokenWays } from "./drawing/broken-ways.ts";
+export type { BrokenWay } from "./drawing/broken-ways.ts";
 export { detailsOf } from "./drawing/detail-model.ts";
 export type { Detail, DetailPart } from "./drawing/detail-model.ts";
+export { openingPlaces, planOpeningPlaces } from "./drawing/dimension-places.ts";
 export { elevationFaces, onPaper } from "./drawing/elevation-faces.ts";
 export type { ElevationFace, ElevationOpening, SideFace } from "./drawing/elevation-faces.ts";
 export { elevationModel, levelsOf } from "./drawing/elevation-model.ts";
@@ -152,7 +155,7 @@ export { cutAboveMm, onWall, planModel } from "./drawing/plan-model.ts";
 export type { PlanModel, PlanUnit, PlanWall, WallRun } from "./drawing/plan-model.ts";
 export { project, unproject } from "./drawing/projection.ts";
 export type { Projection, ViewPoint } from "./drawing/projection.ts";
-export { fullestPlane, lineOf, sectionModel } from "./drawing/section-model.ts";
+export { fullestPlane, lineOf, onSection, sectionModel } from "./drawing/section-model.ts";
 export type {
   SectionBeyond,
   SectionCut,
@@ -161,6 +164,8 @@ export type {
   SectionPlane,
   SectionWall,
 } from "./drawing/section-model.ts";
+export { crossingsAt, pathInSection, pathOnPicture, strandsOnElevation } from "./drawing/seen-strands.ts";
+export type { Crossing, SeenPath } from "./drawing/seen-strands.ts";
 export { seenOnElevation, seenOnIsometric, seenOnPlan } from "./drawing/seen-objects.ts";
 export type { SeenObject } from "./drawing/seen-objects.ts";
 export type { Side } from "./drawing/side.ts";

@@ -51,7 +51,7 @@ export type SectionModel = {
 /** What a line cuts and what stands beyond it. Looking west, north is to the right; looking north, east is. */
 export function sectionModel(scheme: Scheme, along: SectionPlane | SectionLine): SectionModel {
   const line = "axis" in along ? lineOf(along) : along;
-  const seen = placesFrom(line);
+  const seen = seenFrom(line);
   const placed = scheme.containers.map(placeContainer);
   const cuts = placed.flatMap((unit) => cutOf(unit, scheme.openings, seen));
   const isCut = new Set(cuts.map(({ placed: unit }) => unit.id));
@@ -94,7 +94,8 @@ type PlanPoint = Pick<PointMm, "xMm" | "yMm">;
 type FromLine = { readonly u: number; readonly away: number };
 type Seen = (at: PlanPoint) => FromLine;
 
-function placesFrom({ fromXMm, fromYMm, toXMm, toYMm }: SectionLine): Seen {
+/** Places as a section along a line sees them. */
+export function seenFrom({ fromXMm, fromYMm, toXMm, toYMm }: SectionLine): Seen {
   const [x, y] = [toXMm - fromXMm, toYMm - fromYMm];
   const long = hypot(x, y);
   if (long < STILL_MM) throw new RangeError("a section's line has two ends that are apart");
@@ -103,6 +104,12 @@ function placesFrom({ fromXMm, fromYMm, toXMm, toYMm }: SectionLine): Seen {
     return { u: (dx * x + dy * y) / long, away: (dy * x - dx * y) / long };
   };
 }
+
+/** A place of the site on the paper of a section. */
+export const onSection = (line: SectionLine, { xMm, yMm, zMm }: PointMm): { uMm: number; vMm: number } => ({
+  uMm: seenFrom(line)({ xMm, yMm }).u,
+  vMm: zMm,
+});
 
 /** Where an outline in plan is crossed by the line, as places along it. */
 function crossings(outline: readonly PlanPoint[], seen: Seen): number[] {

@@ -39,7 +39,7 @@ export type PlacedStrand = {
 };
 
 /** So many strands at the most leave one place. */
-const STRANDS_AT_MOST = 6;
+const STRANDS_AT_MOST = 12;
 /** Less than this is not told apart from the posts, kN. */
 const LEAST_SHARE_KN = 1;
 
