@@ -1,4 +1,5 @@
 import type { LayerPlace, ViewLayer } from "./contract.ts";
 
 /** What a layer inks on one view. */
-export const LayerOn = ({ layer, ...place }: LayerPlace & { layer: ViewLayer | undefined }) => layer?.(place) ?? null;
+export const LayerOn = ({ layer, place }: { layer: ViewLayer | undefined; place: LayerPlace }) =>
+  layer?.ink(place) ?? null;

@@ -1,8 +1,9 @@
-import type { EyePlace, Side } from "@cornerway/engine";
+import type { EyePlace, PictureEye, SectionModel, Side } from "@cornerway/engine";
 import type { PointerEvent, ReactNode } from "react";
-import type { Assessment, Face, PointMm, Scheme } from "@cornerway/schema";
+import type { Assessment, Container, Face, PointMm, Scheme, UnitSystem } from "@cornerway/schema";
 import type { HeldEdges } from "../tools/resize-opening.ts";
-import type { Projection, ViewTransform } from "./view-transform.ts";
+import type { BoxPx, Label } from "./label/place-labels.ts";
+import type { ScreenPoint, ViewTransform } from "./view-transform.ts";
 
 export type { Side } from "@cornerway/engine";
 
@@ -24,16 +25,26 @@ export type PickedElement = {
 
 export type ElementPointerHandler = (picked: PickedElement, event: PointerEvent<SVGGElement>) => void;
 
+/** The view a layer inks on; a plan with the height it is cut at, a picture unit by unit, since nearer ones hide it. */
+export type LayerView =
+  | { view: "elevation"; side: Side }
+  | { view: "plan"; cutMm: number }
+  | { view: "section"; model: SectionModel }
+  | { view: "picture"; unit: Container; eye: PictureEye; toPx: (at: PointMm) => ScreenPoint };
+
 /** Where a layer inks: the view it lies on, how that stands on the field, and what is drawn there. */
-export type LayerPlace = {
-  projection: Projection;
-  transform: ViewTransform;
-  scheme: Scheme;
-  assessment: Assessment | null;
-};
+export type LayerPlace = LayerView & { transform: ViewTransform; scheme: Scheme };
+
+export type LayerLabel = Label & { colour: string; fontWeight: number };
 
 /** Something inked on a view over its members and under its lettering, such as forces; it never takes the pointer. */
-export type ViewLayer = (place: LayerPlace) => ReactNode;
+export type ViewLayer = {
+  ink: (place: LayerPlace) => ReactNode;
+  /** Where it inks, px of the field: lettering keeps off. */
+  covers: (place: LayerPlace) => readonly BoxPx[];
+  /** Its own figures, placed after all other lettering. */
+  figures: (place: LayerPlace, units: UnitSystem) => readonly LayerLabel[];
+};
 
 /** What the three views share. Views hold no state: what is chosen or proposed comes in from outside. */
 export type ViewProps = {
@@ -66,6 +77,8 @@ export type ViewProps = {
 
 export type ElevationViewProps = ViewProps & {
   side: Side;
+  /** The storey whose openings are dimensioned; of the lowest that has any unless given. */
+  storey?: number | undefined;
   /** Px from the origin of the field to the two ends of the level lines, so that they join the level strip. */
   levelLinesFromPx?: number | undefined;
   levelLinesToPx?: number | undefined;

@@ -105,7 +105,12 @@ export function SchemePaper(props: SchemePaperProps) {
             />
           ) : (
             <Suspense fallback={null}>
-              <CalmSection scheme={calmScheme} line={section} transform={views.isometric.transform} />
+              <CalmSection
+                scheme={calmScheme}
+                line={section}
+                transform={views.isometric.transform}
+                layer={props.assessment === null ? undefined : props.layer}
+              />
             </Suspense>
           )}
         </WithinView>
@@ -131,6 +136,7 @@ export function SchemePaper(props: SchemePaperProps) {
             {...shared}
             transform={views.elevation.transform}
             side={side}
+            storey={storey}
             figures
             levelLinesFromPx={-66}
             levelLinesToPx={field.widthPx - 24}

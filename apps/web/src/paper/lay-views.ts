@@ -10,6 +10,8 @@ import {
 } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import { sectionExtent } from "../drawing/section/section-extent.ts";
+import { stringStepPx } from "../drawing/dimension/strings.ts";
+import { hasOpeningString } from "../drawing/plan/plan-strings.ts";
 import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
@@ -44,9 +46,11 @@ export interface LaidViews {
 const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
 const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 60, footPx: 112 };
-const planRoom = { leftPx: 64, rightPx: 48, topPx: 24, footPx: 50 };
+const planRoom = { leftPx: 64, rightPx: 66, topPx: 38, footPx: 60 };
+/** Room for one more string, that of the openings. */
+const roomWithOpenings = { ...planRoom, footPx: planRoom.footPx + stringStepPx };
 /** Shares of the field's height the elevation may take; the best is the one that draws both views largest. */
-const elevationShares = [0.58, 0.62, 0.66, 0.7, 0.74];
+const elevationShares = Array.from({ length: 17 }, (_, step) => 0.58 + step * 0.01);
 
 /** A narrower field shows the elevation alone. */
 const oneViewBelowPx = 480;
@@ -81,18 +85,19 @@ export function layViews(
 }
 
 /** The plan as large as its own storey allows; on a narrow field it takes the place of the elevation when asked for. */
-const planOn = (rect: RectPx, scheme: Scheme, storey: number): LaidView => ({
-  rect,
-  transform: centred(rect, extentOf(seenOnPlan(scheme, storey), "plan"), planRoom),
-});
+function planOn(rect: RectPx, scheme: Scheme, storey: number): LaidView {
+  const extent = extentOf(seenOnPlan(scheme, storey), "plan");
+  const roomy = centred(rect, extent, roomWithOpenings);
+  return { rect, transform: hasOpeningString(roomy.pxPerM) ? roomy : centred(rect, extent, planRoom) };
+}
 
-/** The share of the height that draws elevation and plan largest together. */
+/** The share of the height that draws elevation and plan largest together, the elevation before all. */
 function bestShare(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {
   const drawn = (share: number) => {
     const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: field.heightPx * share };
     const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx * (1 - share) };
     return (
-      squared(scaleFor(above, extentOf(scheme, side), elevationRoom)) *
+      cubed(scaleFor(above, extentOf(scheme, side), elevationRoom)) *
       scaleFor(below, extentOf(scheme, "plan"), planRoom)
     );
   };
@@ -195,7 +200,7 @@ function isometricTransform(rect: RectPx, scheme: Scheme, picture: EyePlace): Vi
   };
 }
 
-const squared = (value: number) => value * value;
+const cubed = (value: number) => value ** 3;
 
 const inside = (rect: RectPx, xPx: number, yPx: number) =>
   xPx >= rect.leftPx && xPx <= rect.leftPx + rect.widthPx && yPx >= rect.topPx && yPx <= rect.topPx + rect.heightPx;

@@ -4,6 +4,8 @@ import type { Side } from "../../src/drawing/contract.ts";
 import { elevationLabels, tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
 import { labelBox, placeLabels, sharedArea, type BoxPx } from "../../src/drawing/label/place-labels.ts";
 import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
+import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
+import { framedPlan } from "../../src/drawing/plan/framed-plan.ts";
 import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
@@ -25,7 +27,9 @@ describe("lettering of the demo", () => {
     (side, pxPerM) => {
       const model = elevationModel(demoScheme, side, ["A"]);
       const view = { originXPx: 300, originYPx: 500, pxPerM };
-      const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI");
+      const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI", {
+        strings: elevationStrings(model, view, "SI"),
+      });
       expect(labels.length).toBeGreaterThan(10);
       expect(overlaps(labels)).toEqual([]);
     },
@@ -38,20 +42,23 @@ describe("lettering of the demo", () => {
       key: tag,
       box: { left: xPx - 11, right: xPx + 11, top: yPx - 9, bottom: yPx + 9 },
     }));
-    const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI");
+    const labels = elevationLabels(model, view, pathStrokes(assessment, side, model.faces, model.posts), "SI", {
+      strings: elevationStrings(model, view, "SI"),
+    });
     expect(overlaps([...tags, ...labels])).toEqual([]);
   });
 
-  it.each([0, 1, 2])("overlaps nowhere on the plan of storey %d", (storey) => {
-    const labels = planLabels(
-      planModel(demoScheme, storey),
-      { originXPx: 300, originYPx: 500, pxPerM: 12.5 },
-      elementVerdicts(assessment, new Set()),
-      "SI",
-    );
-    expect(labels.length).toBeGreaterThan(0);
-    expect(overlaps(labels)).toEqual([]);
-  });
+  it.each([0, 1, 2].flatMap((storey) => [12.5, 20, 50].map((pxPerM) => [storey, pxPerM] as const)))(
+    "overlaps nowhere on the plan of storey %d at %d px a metre",
+    (storey, pxPerM) => {
+      const model = planModel(demoScheme, storey);
+      const view = { originXPx: 300, originYPx: 500, pxPerM };
+      const { strings } = framedPlan(model, { scheme: demoScheme, view, revisionLetters: ["A"], units: "SI" });
+      const labels = planLabels(model, view, elementVerdicts(assessment, new Set()), "SI", { strings });
+      expect(labels.length).toBeGreaterThan(0);
+      expect(overlaps(labels)).toEqual([]);
+    },
+  );
 });
 
 describe("placing lettering", () => {

@@ -5,6 +5,8 @@ import type { Side } from "../../src/drawing/contract.ts";
 import { elevationLabels, tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
 import { labelBox, sharedArea, type BoxPx } from "../../src/drawing/label/place-labels.ts";
 import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
+import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
+import { framedPlan } from "../../src/drawing/plan/framed-plan.ts";
 import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
 import { sectionExtent } from "../../src/drawing/section/section-extent.ts";
 import { sectionLabels } from "../../src/drawing/section/section-labels.ts";
@@ -62,7 +64,9 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
               bottom: yPx + hexagonHalfPx.heightPx,
             },
           }));
-          const labels = elevationLabels(model, view, strokes, "SI");
+          const labels = elevationLabels(model, view, strokes, "SI", {
+            strings: elevationStrings(model, view, "SI"),
+          });
           shown += labels.length;
           expect(overlaps([...labels, ...tags])).toEqual([]);
         }
@@ -76,7 +80,10 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
     for (const field of fields.slice(0, 2)) {
       for (const { index } of storeysOf(scheme)) {
         const { plan } = layViews(field, scheme, "south", index);
-        const labels = planLabels(planModel(scheme, index), plan.transform, verdicts, "SI");
+        const model = planModel(scheme, index);
+        const view = plan.transform;
+        const { strings } = framedPlan(model, { scheme, view, revisionLetters: [], units: "SI" });
+        const labels = planLabels(model, view, verdicts, "SI", { strings });
         expect(labels.length).toBeGreaterThan(0);
         expect(overlaps(labels)).toEqual([]);
       }

@@ -70,13 +70,19 @@ describe("forces of what is chosen", () => {
 });
 
 describe("the layer on the views", () => {
-  it("is on elevations alone, and none where nothing was solved", () => {
+  it("draws the deflected shape on elevations, what a plan cuts as rounds, and nothing where nothing was solved", () => {
     const on = { of: judgedScheme, stand: true, deflected: true };
     const layer = forcesLayer(forces, on);
-    const transform = { originXPx: 0, originYPx: 0, pxPerM: 40 };
-    const place = { transform, scheme: judgedScheme, assessment: null };
-    expect(layer?.({ ...place, projection: "plan" })).toBeNull();
-    const { container } = render(<svg>{layer?.({ ...place, projection: "south" })}</svg>);
+    const place = { transform: { originXPx: 0, originYPx: 0, pxPerM: 40 }, scheme: judgedScheme };
+    const cut = { ...place, view: "plan", cutMm: 1200 } as const;
+    const plan = render(<svg>{layer?.ink(cut)}</svg>);
+    // one unit on the ground: its four posts
+    expect(plan.container.querySelectorAll(".cut-rounds circle")).toHaveLength(4);
+    expect(plan.container.querySelector(".deflected")).toBeNull();
+    expect(layer?.figures(cut, "SI").map(({ text }) => text)).toEqual(
+      Array<unknown>(4).fill(expect.stringMatching(/^\d+ kN$/)),
+    );
+    const { container } = render(<svg>{layer?.ink({ ...place, view: "elevation", side: "south" })}</svg>);
     expect(container.querySelectorAll(".deflected path").length).toBeGreaterThan(3);
     expect(container.querySelector(".deflected text")?.textContent).toMatch(/mm, drawn .* times (larger|smaller)$/);
     expect(forcesLayer(null, on)).toBeUndefined();

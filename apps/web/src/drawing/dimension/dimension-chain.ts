@@ -15,10 +15,3 @@ export function dimensionChain(placesMm: readonly number[], units: UnitSystem): 
     return { fromMm, toMm, text: drawnLength((stepped(toMm) - stepped(fromMm)) * stepMm, units) };
   });
 }
-
-/** The overall dimension: the first place to the last. */
-export function overallDimension(placesMm: readonly number[], units: UnitSystem): DimensionSegment[] {
-  const first = placesMm.at(0);
-  const last = placesMm.at(-1);
-  return first === undefined || last === undefined || first === last ? [] : dimensionChain([first, last], units);
-}

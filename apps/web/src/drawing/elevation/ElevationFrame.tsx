@@ -1,15 +1,16 @@
 import type { ElevationModel } from "@cornerway/engine";
 import { dash, ink } from "../../look/ink.ts";
-import { DimensionString } from "../dimension/DimensionString.tsx";
+import { DimensionLines } from "../dimension/DimensionLines.tsx";
+import type { DimensionLine } from "../dimension/strings.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
-import { dimensionRowsPx } from "./elevation-labels.ts";
 
 type ElevationFrameProps = {
   model: ElevationModel;
   view: ViewTransform;
+  dimensions: readonly DimensionLine[];
   fromPx: number | undefined;
   toPx: number | undefined;
   /** The top of what is seen, px; the grid's circles never leave it. */
@@ -22,13 +23,13 @@ const bubbleRisePx = 30;
 const keptInPx = 15;
 
 /** What frames an elevation: level lines, grid with its bubbles, dimension strings. */
-export function ElevationFrame({ model, view, fromPx, toPx, seenFromPx = -Infinity }: ElevationFrameProps) {
+export function ElevationFrame({ model, view, dimensions, fromPx, toPx, seenFromPx = -Infinity }: ElevationFrameProps) {
   const { extent, grid, levels } = model;
   if (extent === null) return null;
   const ground = yToPx(view, model.groundMm);
   const right = xToPx(view, extent.u1Mm);
   const lines = grid.map(({ label, atMm }) => ({ label, atPx: xToPx(view, atMm) }));
-  const places = lines.map(({ atPx }) => atPx);
+  const footPx = Math.max(ground, ...dimensions.filter(({ upright }) => !upright).map(({ atPx }) => atPx));
   return (
     <g aria-hidden="true">
       <path
@@ -46,20 +47,9 @@ export function ElevationFrame({ model, view, fromPx, toPx, seenFromPx = -Infini
         lines={lines}
         upright
         bubblePx={Math.max(yToPx(view, extent.z1Mm) - bubbleRisePx, seenFromPx + keptInPx)}
-        toPx={ground + dimensionRowsPx.overall + 6}
+        toPx={footPx + 6}
       />
-      <DimensionString placesPx={places} atPx={ground + dimensionRowsPx.bays} />
-      {places.length > 2 && (
-        <DimensionString
-          placesPx={[Math.min(...places), Math.max(...places)]}
-          atPx={ground + dimensionRowsPx.overall}
-        />
-      )}
-      <DimensionString
-        upright
-        placesPx={levels.map(({ zMm }) => yToPx(view, zMm))}
-        atPx={right + dimensionRowsPx.heights}
-      />
+      <DimensionLines lines={dimensions} />
     </g>
   );
 }

@@ -2,7 +2,9 @@ import type { PathStroke, ElevationModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import { Hexagon } from "../../look/Hexagon.tsx";
 import { ink } from "../../look/ink.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
 import { Lettering } from "../label/Lettering.tsx";
+import type { BoxPx } from "../label/place-labels.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -12,14 +14,20 @@ type ElevationMarksProps = {
   model: ElevationModel;
   view: ViewTransform;
   strokes: readonly PathStroke[];
+  strings: DimensionStrings;
+  /** Where a layer inks, such as strands. */
+  inked: readonly BoxPx[] | undefined;
   verdicts: ReadonlyMap<string, ElementVerdict>;
 };
 
 /** The lettering of an elevation: tags of openings, names of units, forces, dimensions. */
-export function ElevationMarks({ model, view, strokes, verdicts }: ElevationMarksProps) {
+export function ElevationMarks({ model, view, strokes, strings, inked, verdicts }: ElevationMarksProps) {
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
   const units = useUnits();
-  const labels = useMemo(() => elevationLabels(model, view, strokes, units), [model, view, strokes, units]);
+  const labels = useMemo(
+    () => elevationLabels(model, view, strokes, units, { strings, inked }),
+    [model, view, strokes, units, strings, inked],
+  );
   return (
     <>
       {tags.map((spot) => (

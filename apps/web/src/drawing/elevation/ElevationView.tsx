@@ -1,7 +1,7 @@
-import { pathStrokes, elevationModel, type ElevationModel } from "@cornerway/engine";
+import { brokenWays, pathStrokes, elevationModel, type ElevationModel } from "@cornerway/engine";
 import { atScale } from "../objects/at-scale.ts";
 import { useMemo } from "react";
-import type { ElementKind, ElevationViewProps } from "../contract.ts";
+import type { ElementKind, ElevationViewProps, LayerPlace } from "../contract.ts";
 import { project, screenToSite, type ScreenPoint } from "../view-transform.ts";
 import { LayerOn } from "../LayerOn.tsx";
 import { ElementTree } from "../ElementTree.tsx";
@@ -9,15 +9,19 @@ import { EmptyElevation } from "../empty/EmptyElevation.tsx";
 import { entryElement } from "../entry-element.ts";
 import { useElementWords, type ElementWords } from "../use-element-words.ts";
 import { hatchedPlaces } from "../marks/hatched-places.ts";
+import { BrokenWays } from "../marks/BrokenWays.tsx";
 import { HatchedPlaces } from "../marks/HatchedPlaces.tsx";
 import { Objects } from "../objects/Objects.tsx";
 import { elevationEye } from "../objects/object-eye.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
+import { useUnits } from "../../units/use-units.ts";
 import { PathStrokes } from "../stroke/PathStrokes.tsx";
 import { ElevationGround } from "./ElevationGround.tsx";
 import { ElevationFrame } from "./ElevationFrame.tsx";
 import { ElevationMarks } from "./ElevationMarks.tsx";
 import { ElevationPosts } from "./ElevationPosts.tsx";
 import { ElevationUnit } from "./ElevationUnit.tsx";
+import { elevationStrings } from "./elevation-strings.ts";
 import { GhostElevation } from "./GhostElevation.tsx";
 import { ProposedElevation } from "./ProposedElevation.tsx";
 
@@ -28,11 +32,14 @@ export function ElevationView(props: ElevationViewProps) {
   const { scheme, transform: view, side, bare = false, revisionLetters = noLetters } = props;
   const model = useMemo(() => elevationModel(scheme, side, revisionLetters), [scheme, side, revisionLetters]);
   const words = useElementWords(props);
+  const units = useUnits();
+  const strings = useMemo(() => elevationStrings(model, view, units, props.storey), [model, view, units, props.storey]);
   if (model.extent === null && !bare) return <EmptyElevation view={view} groundMm={model.groundMm} />;
   const frame = bare ? null : (
     <ElevationFrame
       model={model}
       view={view}
+      dimensions={strings.lines}
       fromPx={props.levelLinesFromPx}
       toPx={props.levelLinesToPx}
       seenFromPx={props.seenFrom?.topPx}
@@ -45,7 +52,7 @@ export function ElevationView(props: ElevationViewProps) {
       {closer ? null : frame}
       {props.ghost !== undefined && <GhostElevation scheme={props.ghost} side={side} view={view} />}
       <ElevationElements model={model} words={words} {...props} />
-      <ElevationSigns model={model} words={words} {...props} />
+      <ElevationSigns model={model} words={words} strings={strings} {...props} />
       {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
   );
@@ -84,7 +91,12 @@ const shownIds = ({ faces, posts, pads, objects }: ElevationModel): string[] => 
 ];
 
 /** What the marks say of it: hatches, the load path, what is proposed, lettering. Nothing here takes the pointer. */
-function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Drawn) {
+function ElevationSigns({
+  model,
+  words: { verdicts, answered },
+  strings,
+  ...props
+}: Drawn & { strings: DimensionStrings }) {
   const { scheme, transform: view, side } = props;
   const assessment = props.linesOnly === true ? null : props.assessment;
   const places = useMemo(() => hatchedPlaces(assessment?.marks ?? [], model), [assessment, model]);
@@ -92,15 +104,20 @@ function ElevationSigns({ model, words: { verdicts, answered }, ...props }: Draw
     () => (assessment === null ? [] : pathStrokes(assessment, side, model.faces, model.posts)),
     [assessment, side, model],
   );
+  const broken = useMemo(() => brokenWays(assessment?.marks ?? [], model), [assessment, model]);
+  const layer = assessment === null ? undefined : props.layer;
+  const place = useMemo((): LayerPlace => ({ view: "elevation", side, transform: view, scheme }), [side, view, scheme]);
+  const inked = useMemo(() => layer?.covers(place), [layer, place]);
   return (
     <g pointerEvents="none">
       <HatchedPlaces places={places} view={view} answered={answered} />
       <PathStrokes strokes={strokes} view={view} waiting={props.waiting ?? false} verdicts={verdicts} />
-      <LayerOn layer={props.layer} projection={side} transform={view} scheme={scheme} assessment={assessment} />
+      <LayerOn layer={layer} place={place} />
+      <BrokenWays ways={broken} view={view} />
       {props.proposed !== undefined && (
         <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
       )}
-      {props.bare !== true && <ElevationMarks model={model} view={view} strokes={strokes} verdicts={verdicts} />}
+      {props.bare !== true && <ElevationMarks {...{ model, view, strokes, strings, inked, verdicts }} />}
     </g>
   );
 }

@@ -2,7 +2,7 @@ import type { PathStroke, ElevationFace, ElevationModel } from "@cornerway/engin
 import type { UnitSystem } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
 import { hexagonHalfPx } from "../../look/hexagon-size.ts";
-import { dimensionChain, overallDimension, type DimensionSegment } from "../dimension/dimension-chain.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
 import {
   boxAround,
   labelBox,
@@ -15,7 +15,7 @@ import {
 } from "../label/place-labels.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
-import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
+import { rectToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import { breakAboveFootPx, forceFigure, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
@@ -31,9 +31,6 @@ type Lettered = Label & {
 export type ElevationLabel = Placed<Lettered>;
 
 export type TagSpot = { openingId: string; tag: string; xPx: number; yPx: number };
-
-/** Px from the ground line down to the bay dimensions and the overall one, and from the building right to the heights. */
-export const dimensionRowsPx = { bays: 40, overall: 59, heights: 44 } as const;
 
 /** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
 const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
@@ -74,12 +71,13 @@ export function elevationLabels(
   view: ViewTransform,
   strokes: readonly PathStroke[],
   units: UnitSystem,
+  { strings, inked = [] }: { strings: DimensionStrings; inked?: readonly BoxPx[] | undefined },
 ): ElevationLabel[] {
   const names = model.faces
     .map((face, at) => unitLabel(face, model.faces.slice(at + 1), view))
     .filter((label) => label !== null);
   const wanted = [
-    ...dimensionLabels(model, view, units),
+    ...strings.labels.map((label): Lettered => ({ ...label, kind: "dimension", trackingEm: 0.02 })),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
     ...names,
@@ -94,56 +92,13 @@ export function elevationLabels(
       .filter(({ beyond }) => !beyond)
       .flatMap(({ openings }) => openings.map((place) => boxOf(rectToPx(view, place)))),
     ...model.faces.flatMap((face) => railBoxes(face, view)),
-    ...heightLineBoxes(model, view),
+    ...strings.lines.filter(({ upright }) => upright).map(lineBox),
     ...objectBoxes(model.objects, elevationEye(model.side, view), units),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
+    ...inked,
   ];
   return placeLabels(wanted, drawn, tags);
 }
-
-function dimensionLabels(model: ElevationModel, view: ViewTransform, units: UnitSystem): Lettered[] {
-  const places = model.grid.map(({ atMm }) => atMm);
-  const ground = yToPx(view, model.groundMm);
-  const across = (segment: DimensionSegment, rowPx: number, key: string): Lettered => {
-    const x = xToPx(view, (segment.fromMm + segment.toMm) / 2);
-    const y = ground + rowPx;
-    return dimension(`${key}-${segment.fromMm}`, segment.text, [
-      { xPx: x, yPx: y - 5, anchor: "middle" },
-      { xPx: x, yPx: y + 13, anchor: "middle" },
-      { xPx: x, yPx: y - 17, anchor: "middle" },
-    ]);
-  };
-  const bays = dimensionChain(places, units).map((segment) => across(segment, dimensionRowsPx.bays, "bay"));
-  const overall =
-    places.length > 2
-      ? overallDimension(places, units).map((segment) => across(segment, dimensionRowsPx.overall, "overall"))
-      : [];
-  return [...bays, ...overall, ...heightLabels(model, view, units)];
-}
-
-function heightLabels(model: ElevationModel, view: ViewTransform, units: UnitSystem): Lettered[] {
-  if (model.extent === null) return [];
-  const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
-  return dimensionChain(
-    model.levels.map(({ zMm }) => zMm),
-    units,
-  ).map(({ fromMm, toMm, text }) =>
-    dimension(`height-${fromMm}`, text, [
-      { xPx: x - 5, yPx: yToPx(view, (fromMm + toMm) / 2), anchor: "middle", turned: true },
-    ]),
-  );
-}
-
-const dimension = (key: string, text: string, spots: readonly Spot[]): Lettered => ({
-  key,
-  text,
-  spots,
-  kind: "dimension",
-  sizePx: 11,
-  colour: ink.graphite,
-  fontWeight: 400,
-  trackingEm: 0.02,
-});
 
 /** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */
 function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem): Lettered {
@@ -211,12 +166,13 @@ function breakBox(stroke: PathStroke, view: ViewTransform): BoxPx {
   return boxAround(to.xPx, to.yPx - (stroke.stub ? 0 : breakAboveFootPx), widthToPx / 2 + 10, 8);
 }
 
-/** The line the heights are written on. */
-function heightLineBoxes(model: ElevationModel, view: ViewTransform): BoxPx[] {
-  if (model.extent === null) return [];
-  const x = xToPx(view, model.extent.u1Mm) + dimensionRowsPx.heights;
-  return [{ left: x, right: x + 4, top: yToPx(view, model.extent.z1Mm), bottom: yToPx(view, model.groundMm) }];
-}
+/** Lettering keeps off the line the heights are written on. */
+const lineBox = ({ atPx, placesPx }: DimensionStrings["lines"][number]): BoxPx => ({
+  left: atPx,
+  right: atPx + 4,
+  top: Math.min(...placesPx),
+  bottom: Math.max(...placesPx),
+});
 
 /** Lettering keeps off the rails, which are the darkest lines of the view. */
 function railBoxes(face: ElevationFace, view: ViewTransform): BoxPx[] {

@@ -12,14 +12,16 @@ import {
 import { eyeCompass } from "./eye-words.ts";
 import { isoToPx } from "./iso-to-px.ts";
 import { atScale } from "../objects/at-scale.ts";
+import type { Container } from "@cornerway/schema";
 import { memo, useMemo } from "react";
 import { hatchFill, pencilFill } from "../../look/hatch.ts";
 import { ink, verdictInk } from "../../look/ink.ts";
-import type { IsometricViewProps } from "../contract.ts";
+import type { IsometricViewProps, LayerPlace } from "../contract.ts";
 import { DrawnElement } from "../DrawnElement.tsx";
 import { ElementTree } from "../ElementTree.tsx";
 import { itemOf } from "../element-setting.ts";
 import { entryElement } from "../entry-element.ts";
+import { LayerOn } from "../LayerOn.tsx";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { Objects } from "../objects/Objects.tsx";
 import { polygonPath, polylinePath, type RectPx } from "../px-path.ts";
@@ -36,6 +38,11 @@ export function IsometricView(props: IsometricViewProps) {
   const { verdicts, nameOf } = useElementWords(props);
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
   const entryId = entryElement([...objects.map(({ object }) => object.id), ...model.things.map(idOf)], selectedId);
+  const layer = props.assessment === null ? undefined : props.layer;
+  const placeOn = (unit: Container): LayerPlace => ({
+    ...{ view: "picture", unit, eye, transform: view, scheme },
+    toPx: (at) => toPx(onPicture(eye, at)),
+  });
   const setting = { nameOf, entryId, selectedId: selectedId ?? null, still: false };
   return (
     <g className="isometric">
@@ -62,7 +69,15 @@ export function IsometricView(props: IsometricViewProps) {
               outline={outline}
             >
               {thing.kind === "unit" ? (
-                <IsoUnitDrawing unit={thing} middle={model.middle} view={view} verdicts={verdictsOf(thing, verdicts)} />
+                <>
+                  <IsoUnitDrawing
+                    unit={thing}
+                    middle={model.middle}
+                    view={view}
+                    verdicts={verdictsOf(thing, verdicts)}
+                  />
+                  <LayerOn layer={layer} place={placeOn(thing.container)} />
+                </>
               ) : (
                 <AddedDrawing added={thing} middle={model.middle} view={view} />
               )}

@@ -1,16 +1,18 @@
-import { useMemo } from "react";
 import type { Scheme } from "@cornerway/schema";
-import { gridOf, type GridLine } from "@cornerway/engine";
 import { ink } from "../../look/ink.ts";
+import { DimensionLines } from "../dimension/DimensionLines.tsx";
+import type { DimensionLine } from "../dimension/strings.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
 import type { PlanViewProps } from "../contract.ts";
 import type { ViewTransform } from "../view-transform.ts";
-import { northPlace, planOutline } from "./north-place.ts";
+import type { BoxPx } from "../label/place-labels.ts";
+import { northPlace } from "./north-place.ts";
+import type { PlanGrid } from "./plan-strings.ts";
 
 /** Px the grid runs past the building, and from there to its circles. */
-const pastPx = 12;
+const pastPx = 20;
 const radiusPx = 8.5;
 /** Px from the edge of what is seen to the middle of a circle kept there. */
 const keptInPx = 12;
@@ -18,48 +20,43 @@ const keptInPx = 12;
 /** Grid lines of what a storey shows, with their circles at the top and at the left, and north. */
 export function PlanFrame({
   scheme,
-  storey,
   view,
-  revisionLetters,
+  grid,
+  outline,
+  dimensions,
   seenFrom = { leftPx: -Infinity, topPx: -Infinity },
 }: {
   scheme: Scheme;
-  storey: number;
   view: ViewTransform;
-  revisionLetters: readonly string[];
+  grid: PlanGrid;
+  outline: BoxPx;
+  dimensions: readonly DimensionLine[];
   seenFrom?: PlanViewProps["seenFrom"];
 }) {
-  const grid = useMemo(() => gridOf(scheme, revisionLetters), [scheme, revisionLetters]);
-  const outline = planOutline(scheme, storey, view);
-  if (outline === null) return null;
   const { left, right, top, bottom: foot } = outline;
   const north = northPlace(outline);
+  const levels = dimensions.filter(({ upright }) => !upright);
   return (
     <g aria-hidden="true">
       <GridLines
         upright
         radiusPx={radiusPx}
-        lines={linesWithin(grid.numbers, (atMm) => xToPx(view, atMm), left, right)}
+        lines={grid.numbers.map(({ label, atMm }) => ({ label, atPx: xToPx(view, atMm) }))}
         bubblePx={Math.max(top - pastPx - radiusPx, seenFrom.topPx + keptInPx)}
-        toPx={foot + pastPx}
+        toPx={Math.max(foot + pastPx, ...levels.map(({ atPx }) => atPx)) + 4}
       />
       <GridLines
         upright={false}
         radiusPx={radiusPx}
-        lines={linesWithin(grid.letters, (atMm) => yToPx(view, atMm), top, foot)}
-        bubblePx={Math.max(left - pastPx - radiusPx - 10, seenFrom.leftPx + keptInPx)}
-        toPx={right + pastPx}
+        lines={grid.letters.map(({ label, atMm }) => ({ label, atPx: yToPx(view, atMm) }))}
+        bubblePx={Math.max(left - 22 - radiusPx, seenFrom.leftPx + keptInPx)}
+        toPx={right + pastPx + 4}
       />
+      <DimensionLines lines={dimensions} />
       <NorthArrow {...north} turnDeg={-scheme.site.northMdeg / 1000} />
     </g>
   );
 }
-
-/** The lines of the grid that run through what this plan shows; the others belong to other storeys. */
-const linesWithin = (lines: readonly GridLine[], toPx: (atMm: number) => number, fromPx: number, endPx: number) =>
-  lines
-    .map(({ label, atMm }) => ({ label, atPx: toPx(atMm) }))
-    .filter(({ atPx }) => atPx >= fromPx - 1 && atPx <= endPx + 1);
 
 function NorthArrow({ xPx, yPx, turnDeg }: { xPx: number; yPx: number; turnDeg: number }) {
   return (

@@ -2,7 +2,8 @@ import type { PlanModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import { hatchFill } from "../../look/hatch.ts";
 import { dash, verdictInk } from "../../look/ink.ts";
-import type { PlanViewProps } from "../contract.ts";
+import type { LayerPlace, PlanViewProps } from "../contract.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import { polygonPath } from "../px-path.ts";
 import type { ElementWords } from "../use-element-words.ts";
@@ -14,12 +15,28 @@ import { planHatches } from "./plan-hatches.ts";
 import { overheadInk, planLabels } from "./plan-labels.ts";
 
 /** What lies over a storey, what the marks say of it, and names. Nothing here takes the pointer. */
-export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: PlanModel; words: ElementWords }) {
+export function PlanSigns({
+  model,
+  words,
+  strings,
+  ...props
+}: PlanViewProps & { model: PlanModel; words: ElementWords; strings: DimensionStrings }) {
   const { scheme, transform: view, storey, proposed } = props;
   const assessment = props.linesOnly === true ? null : props.assessment;
   const { answered, verdicts } = words;
   const units = useUnits();
-  const labels = useMemo(() => planLabels(model, view, verdicts, units), [model, view, verdicts, units]);
+  const { cutMm } = model;
+  const layer = assessment === null ? undefined : props.layer;
+  const place = useMemo((): LayerPlace => ({ view: "plan", cutMm, transform: view, scheme }), [cutMm, view, scheme]);
+  const labels = useMemo(
+    () =>
+      planLabels(model, view, verdicts, units, {
+        strings,
+        inked: layer?.covers(place),
+        figures: layer?.figures(place, units),
+      }),
+    [model, view, verdicts, units, strings, layer, place],
+  );
   const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
   const outlinePx = (outline: readonly ViewPoint[]) => polygonPath(outline.map((point) => toScreen(view, point)));
   return (
@@ -43,7 +60,7 @@ export function PlanSigns({ model, words, ...props }: PlanViewProps & { model: P
           strokeDasharray={dash.overhead}
         />
       ))}
-      <LayerOn layer={props.layer} projection="plan" transform={view} scheme={scheme} assessment={assessment} />
+      <LayerOn layer={layer} place={place} />
       {proposed !== undefined && <PlanProposed before={scheme} after={proposed} storey={storey} view={view} />}
       {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
         <Lettering

@@ -10,6 +10,8 @@ import { Objects } from "../objects/Objects.tsx";
 import { planEye } from "../objects/object-eye.ts";
 import { useElementWords } from "../use-element-words.ts";
 import { screenToSite, toScreen, type ViewTransform } from "../view-transform.ts";
+import { useUnits } from "../../units/use-units.ts";
+import { framedPlan } from "./framed-plan.ts";
 import { PlanFrame } from "./PlanFrame.tsx";
 import { PlanPads, PlanPosts } from "./PlanFootings.tsx";
 import { PlanSigns } from "./PlanSigns.tsx";
@@ -31,15 +33,15 @@ export function PlanView(props: PlanViewProps) {
     selectedId,
     still: false,
   };
-  const frame = (
-    <PlanFrame
-      scheme={scheme}
-      storey={storey}
-      view={view}
-      revisionLetters={revisionLetters}
-      seenFrom={props.seenFrom}
-    />
+  const units = useUnits();
+  const { outline, grid, strings } = useMemo(
+    () => framedPlan(model, { scheme, view, revisionLetters, units }),
+    [model, scheme, view, revisionLetters, units],
   );
+  const frame =
+    outline === null ? null : (
+      <PlanFrame {...{ scheme, view, grid, outline }} dimensions={strings.lines} seenFrom={props.seenFrom} />
+    );
   // Looked into more closely, the grid's circles stand on the drawing and have to lie over it.
   const closer = props.seenFrom !== undefined;
   return (
@@ -59,7 +61,7 @@ export function PlanView(props: PlanViewProps) {
         <PlanPosts model={model} {...setting} />
         <Objects objects={atScale(model.objects, view.pxPerM)} eye={planEye(view)} {...setting} />
       </ElementTree>
-      <PlanSigns model={model} words={words} {...props} />
+      <PlanSigns model={model} words={words} strings={strings} {...props} />
       {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
   );

@@ -19,7 +19,7 @@ export function planOutline(scheme: Scheme, storey: number, view: ViewTransform)
 }
 
 /** Where the north arrow stands beside a plan, px: the middle of its circle. */
-export const northPlace = ({ right, top }: BoxPx): ScreenPoint => ({ xPx: right + 40, yPx: top + 12 });
+export const northPlace = ({ right, top }: BoxPx): ScreenPoint => ({ xPx: right + 52, yPx: top + 8 });
 
 /** Half the room the north arrow takes with its letter, px. */
 export const northHalfPx = { widthPx: 14, heightPx: 26 } as const;

@@ -2,6 +2,7 @@ import type { PlanModel, PlanUnit } from "@cornerway/engine";
 import type { UnitSystem, Verdict } from "@cornerway/schema";
 import { ink, verdictInk } from "../../look/ink.ts";
 import { placeLabels, type BoxPx, type Label, type Placed, type Spot } from "../label/place-labels.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { planEye } from "../objects/object-eye.ts";
@@ -9,6 +10,12 @@ import { toScreen, type ViewPoint, type ViewTransform } from "../view-transform.
 
 type Lettered = Label & { colour: string; fontWeight: number };
 export type PlanLabel = Placed<Lettered>;
+/** The strings of a plan, where a layer inks on it, and what it letters there. */
+export type PlanLayered = {
+  strings: DimensionStrings;
+  inked?: readonly BoxPx[] | undefined;
+  figures?: readonly Lettered[] | undefined;
+};
 
 /** Names in a plan: each unit in its room, each unit overhead where it is free. */
 export function planLabels(
@@ -16,6 +23,7 @@ export function planLabels(
   view: ViewTransform,
   verdicts: ReadonlyMap<string, ElementVerdict>,
   units: UnitSystem,
+  { strings, inked = [], figures = [] }: PlanLayered,
 ): PlanLabel[] {
   const rooms = model.units.map((unit) =>
     label(`room-${unit.container.id}`, unit.container.tag, unit, view, ink.ink, 13, 600),
@@ -41,12 +49,14 @@ export function planLabels(
     .map((each) => ({ ...each, spots: each.spots.filter((spot) => !inAnyUnit(spot, model, view)) }));
   return placeLabels(
     [
+      ...strings.labels,
       ...over,
       ...rooms,
       ...objectLabels(model.objects, planEye(view), units),
       ...kept.filter(({ spots }) => spots.length > 0),
+      ...figures,
     ],
-    [...walls, ...above, ...objectBoxes(model.objects, planEye(view), units)],
+    [...walls, ...above, ...objectBoxes(model.objects, planEye(view), units), ...inked],
   );
 }
 
@@ -66,7 +76,8 @@ function label(
   return { key, text, sizePx, colour, fontWeight, spots: spotsIn(unit, view) };
 }
 
-const shares = [0.5, 0.32, 0.68, 0.2, 0.8, 0.42, 0.58, 0.1, 0.9];
+/** Off the very middle first: there the leader of a note on the unit ends. */
+const shares = [0.42, 0.58, 0.32, 0.68, 0.2, 0.8, 0.5, 0.1, 0.9];
 
 /** Spots along a unit's middle, nearest to its centre first. */
 function spotsIn({ outline }: PlanUnit, view: ViewTransform): Spot[] {

@@ -6,7 +6,10 @@ import { useUnits } from "../../units/use-units.ts";
 import { DimensionString } from "../dimension/DimensionString.tsx";
 import { GroundLine } from "../ground/GroundLine.tsx";
 import { PadSection } from "../ground/PadSection.tsx";
+import type { LayerPlace, ViewLayer } from "../contract.ts";
 import { Lettering } from "../label/Lettering.tsx";
+import type { BoxPx } from "../label/place-labels.ts";
+import { LayerOn } from "../LayerOn.tsx";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import { px, rectPath } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
@@ -14,11 +17,18 @@ import { SectionCutDrawing } from "./SectionCutDrawing.tsx";
 import { sectionExtent } from "./section-extent.ts";
 import { heightRowPx, sectionLabels } from "./section-labels.ts";
 
-type SectionViewProps = { scheme: Scheme; line: SectionLine; transform: ViewTransform };
+type SectionViewProps = {
+  scheme: Scheme;
+  line: SectionLine;
+  transform: ViewTransform;
+  /** Inked over what is cut, under the lettering. */
+  layer?: ViewLayer | undefined;
+};
 
 /** What the line cuts in ink, what stands beyond it in pencil. Only looked at: what is drawn is drawn on plan and elevation. */
-export function SectionView({ scheme, line, transform: view }: SectionViewProps) {
+export function SectionView({ scheme, line, transform: view, layer }: SectionViewProps) {
   const model = useMemo(() => sectionModel(scheme, line), [scheme, line]);
+  const place = useMemo((): LayerPlace => ({ view: "section", model, transform: view, scheme }), [model, view, scheme]);
   const groundMm = scheme.site.groundZUm / 1000;
   const extent = sectionExtent(model, groundMm);
   const tags = [...model.cuts.map(({ placed }) => placed.container.tag)];
@@ -50,7 +60,8 @@ export function SectionView({ scheme, line, transform: view }: SectionViewProps)
       {model.posts.map((place) => (
         <path key={place.post.id} d={rectPath(rectToPx(view, place))} fill={ink.prussian} />
       ))}
-      <SectionLettering scheme={scheme} model={model} view={view} rightPx={right} />
+      <LayerOn layer={layer} place={place} />
+      <SectionLettering scheme={scheme} model={model} view={view} rightPx={right} inked={layer?.covers(place)} />
     </g>
   );
 }
@@ -88,16 +99,18 @@ function SectionLettering({
   model,
   view,
   rightPx,
+  inked,
 }: {
   scheme: Scheme;
   model: SectionModel;
   view: ViewTransform;
   rightPx: number;
+  inked: readonly BoxPx[] | undefined;
 }) {
   const units = useUnits();
   const labels = useMemo(
-    () => sectionLabels(model, levelsOf(scheme), view, rightPx, units),
-    [model, scheme, view, rightPx, units],
+    () => sectionLabels(model, levelsOf(scheme), view, rightPx, units, inked),
+    [model, scheme, view, rightPx, units, inked],
   );
   return labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
     <Lettering key={key} text={text} spot={spot} sizePx={sizePx} colour={colour} fontWeight={fontWeight} />

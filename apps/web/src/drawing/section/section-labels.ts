@@ -19,6 +19,7 @@ export function sectionLabels(
   view: ViewTransform,
   rightPx: number,
   units: UnitSystem,
+  inked: readonly BoxPx[] = [],
 ): SectionLabel[] {
   const heights = dimensionChain(
     levels.map(({ zMm }) => zMm),
@@ -36,9 +37,10 @@ export function sectionLabels(
   }));
   const cuts = model.cuts.flatMap((cut) => {
     const { xPx, yPx, widthPx, heightPx } = rectToPx(view, cut);
-    const at = (rise: number) => [
-      { xPx: xPx + widthPx / 2, yPx: yPx + heightPx / 2 + rise, anchor: "middle" as const },
-    ];
+    const at = (rise: number) =>
+      [0, -0.24, 0.24].map((off) => ({
+        ...{ xPx: xPx + widthPx / 2, yPx: yPx + heightPx * (0.5 + off) + rise, anchor: "middle" as const },
+      }));
     const tag = { key: `cut-${cut.placed.id}`, text: cut.placed.container.tag, sizePx: 13, spots: at(0) };
     const clear = { key: `clear-${cut.placed.id}`, text: `${drawnLength(cut.ceilingMm - cut.floorMm, units)} clear` };
     const roomy = widthPx > 78 && heightPx > 54;
@@ -60,7 +62,7 @@ export function sectionLabels(
       },
     ];
   });
-  return placeLabels([...cuts, ...heights, ...beyond], []);
+  return placeLabels([...cuts, ...heights, ...beyond], inked);
 }
 
 function boxOf(rect: Parameters<typeof rectToPx>[1], view: ViewTransform): BoxPx {

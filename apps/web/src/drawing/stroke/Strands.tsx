@@ -1,39 +1,24 @@
-import { elevationFaces, type PlacedStrand, type Side } from "@cornerway/engine";
-import type { Scheme } from "@cornerway/schema";
-import { useMemo } from "react";
+import type { PlacedStrand } from "@cornerway/engine";
+import type { PointMm } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
-import { project, toScreen, type ViewTransform } from "../view-transform.ts";
+import type { ScreenPoint } from "../view-transform.ts";
 import { strandPen } from "./strand-pen.ts";
 import { strokeWidthPx } from "./stroke-width.ts";
 
 export interface StrandsProps {
+  /** Those the view shows. */
   strands: readonly PlacedStrand[];
-  scheme: Scheme;
-  side: Side;
-  view: ViewTransform;
+  toPx: (at: PointMm) => ScreenPoint;
+  pxPerM: number;
   /** The answer is awaited: pencil. */
   faint: boolean;
 }
 
 /** Where the load leaves the posts: shares of it on their way through the sheets of the faces seen. */
-export function Strands({ strands, scheme, side, view, faint }: StrandsProps) {
-  const seen = useMemo(() => {
-    const faces = elevationFaces(scheme, side).filter(({ beyond }) => !beyond);
-    const shown = new Set(faces.map(({ container, face }) => `${container.id} ${face}`));
-    return strands.filter(({ unitId, wall }) => shown.has(`${unitId} ${wall}`));
-  }, [strands, scheme, side]);
-  return (
-    <g className="strands" fill={ink.ink} opacity={faint ? 0.2 : 0.94}>
-      {seen.map(({ id, forceKn, points }) => (
-        <path
-          key={id}
-          d={strandPen(
-            points.map((at) => toScreen(view, project(side, at))),
-            strokeWidthPx(forceKn, view.pxPerM),
-            id,
-          )}
-        />
-      ))}
-    </g>
-  );
-}
+export const Strands = ({ strands, toPx, pxPerM, faint }: StrandsProps) => (
+  <g className="strands" fill={ink.ink} opacity={faint ? 0.2 : 0.94}>
+    {strands.map(({ id, forceKn, points }) => (
+      <path key={id} d={strandPen(points.map(toPx), strokeWidthPx(forceKn, pxPerM), id)} />
+    ))}
+  </g>
+);

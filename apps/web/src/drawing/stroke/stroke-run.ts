@@ -24,7 +24,7 @@ export function strokeRun({ stretch, from, to, stub }: PathStroke, view: ViewTra
 }
 
 /** A solved upright takes up load on its way, not evenly from head to foot. */
-function widthsOnTheWay({ from, to, alongKn }: PathStroke["stretch"], pxPerM: number): PenRun["onTheWay"] {
+export function widthsOnTheWay({ from, to, alongKn }: PathStroke["stretch"], pxPerM: number): PenRun["onTheWay"] {
   const heightMm = from.zMm - to.zMm;
   if (alongKn === undefined || heightMm <= 0) return undefined;
   return alongKn.slice(1, -1).map(({ zMm, forceKn }) => ({

@@ -4,8 +4,10 @@ import { useMemo } from "react";
 import { cloudMarks, type CloudMark } from "../../drawing/compare/cloud-marks.ts";
 import { groundChange, northChange } from "../../drawing/compare/site-places.ts";
 import { elevationLabels, tagSpots } from "../../drawing/elevation/elevation-labels.ts";
+import { elevationStrings } from "../../drawing/elevation/elevation-strings.ts";
 import { boxAround, type BoxPx } from "../../drawing/label/place-labels.ts";
 import { orderNotes } from "../../drawing/leaders/order-notes.ts";
+import { framedPlan } from "../../drawing/plan/framed-plan.ts";
 import { planLabels } from "../../drawing/plan/plan-labels.ts";
 import type { Side } from "../../drawing/contract.ts";
 import type { ViewTransform } from "../../drawing/view-transform.ts";
@@ -62,8 +64,12 @@ export function useClouds(given: CloudedGiven): Clouded {
     };
     const numbered = numberedBy(lines, anchorIn(unnumbered, field), field.leftPx + field.widthPx);
     const numberOf = new Map(numbered.flatMap(({ number, line }) => line.ids.map((id) => [id, number] as const)));
-    const names = elevationLabels(model, high, [], units).map(({ box }) => box);
-    const rooms = planLabels(planModel(after, storey), flat, new Map(), units).map(({ box }) => box);
+    const names = elevationLabels(model, high, [], units, { strings: elevationStrings(model, high, units) }).map(
+      ({ box }) => box,
+    );
+    const cut = planModel(after, storey);
+    const { strings } = framedPlan(cut, { scheme: after, view: flat, revisionLetters, units });
+    const rooms = planLabels(cut, flat, new Map(), units, { strings }).map(({ box }) => box);
     return {
       numbered,
       marks: {
