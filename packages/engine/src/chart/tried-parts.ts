@@ -33,7 +33,7 @@ export function triedParts(
   };
   const ownModel: BuiltModel = {
     notes,
-    plan: { ...plan, bearings: plan.bearings.filter(isOwn), freePosts: [] },
+    plan: { ...plan, bearings: plan.bearings.filter(isOwn), freePosts: [], beams: [], ties: [] },
     model: {
       ...model,
       units: model.units.filter(({ id }) => id === unit.id),

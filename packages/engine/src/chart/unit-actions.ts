@@ -1,12 +1,13 @@
 import type { Scheme } from "@cornerway/schema";
 import type { Building } from "../geometry/building.ts";
-import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
+import { loadsOnUnits, type UnitLoad } from "../model/loads-on-units.ts";
+import type { ActionCase } from "../loads/action-case.ts";
 import { deadCase } from "../loads/dead-cases.ts";
 import type { BearingPlan } from "../model/bearing-plan.ts";
 import { spreadOnRails } from "../strength/spread-on-rails.ts";
 
 /** The loads on one container by case, in the shape the model takes them. */
-export type UnitActions = readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[];
+export type UnitActions = readonly (readonly [string, ReadonlyMap<string, readonly UnitLoad[]>])[];
 
 /**
  * Loads on one container with its openings as tried. Its dead load follows the steel of the frame; all other loads are those of
@@ -25,13 +26,8 @@ export function unitActions(
       return [action.id, action] as const;
     }),
   );
-  const inWall = new Set(plan.inWalls.get(unitId)?.map(({ postId }) => postId));
   return cases.map((given) => {
-    const { id, loads } = dead.get(given.id) ?? given;
-    const own = loads.filter((load) => {
-      const element = "containerId" in load ? load.containerId : load.elementId;
-      return element === unitId || inWall.has(element);
-    });
-    return [id, new Map([[unitId, own]])] as const;
+    const action = dead.get(given.id) ?? given;
+    return [action.id, new Map([[unitId, loadsOnUnits(action, plan).get(unitId) ?? []]])] as const;
   });
 }

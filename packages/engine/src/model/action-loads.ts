@@ -1,5 +1,6 @@
 import type { Unit } from "../geometry/building.ts";
 import { toLocal } from "../geometry/place.ts";
+import type { StubMovement, UnitLoad } from "./loads-on-units.ts";
 import type { ActionLoad, Patch } from "../loads/action-case.ts";
 import type { ModelCase, ModelNode, Six, Triple } from "./analytical-model.ts";
 import { carrierStrips, type CarrierStrip } from "./carrier-strips.ts";
@@ -9,7 +10,7 @@ import type { BuiltUnit } from "./unit-fragment.ts";
 import { turnedBack } from "./turn.ts";
 
 /** Loads of action cases on this container, on its own lines and in its own axes. */
-export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly ActionLoad[]) => ModelCase {
+export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly UnitLoad[]) => ModelCase {
   const strips = carrierStrips(built.carriers, unit);
   const onLines = new SumByName();
   const onNodes = new SumByName();
@@ -20,6 +21,7 @@ export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly Act
       if (load.kind === "own weight") spreadOwnWeight(load.weightN, built, onLines);
       if (load.kind === "on") spread(load.surface, load.patch, DOWN);
       if (load.kind === "against") spread(load.face, load.patch, inward(load.face));
+      if (load.kind === "stub") nodal.push(...shortened(load, built));
       if (load.kind === "point") nodal.push(atNode(load, unit, nearest));
     }
     for (const [node, [x, y, z]] of onNodes.taken()) nodal.push({ node, F: [x, y, z, 0, 0, 0] });
@@ -36,6 +38,20 @@ export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly Act
       else onLines.add(carrier.beam, direction, forceN / carrier.lengthMm);
     }
   }
+}
+
+/**
+ * A stub that is shorter than drawn, as the two forces that make it so: where it bears it moves against its rail by that much,
+ * and what the stub then carries is what bears there and these forces. No check looks at a stub.
+ */
+function shortened({ seat, downMm }: StubMovement, built: BuiltUnit): { node: string; F: Six }[] {
+  const { rail, point, stiffness } = built.stub(seat);
+  // down: the underside of a rail comes nearer to it, what lies on one goes down to it
+  const forceN = stiffness * downMm * (seat.rail === "bottom" ? 1 : -1);
+  return [
+    { node: point, F: [0, 0, forceN, 0, 0, 0] },
+    { node: rail, F: [0, 0, -forceN, 0, 0, 0] },
+  ];
 }
 
 const DOWN: Triple = [0, 0, -1];

@@ -19,6 +19,8 @@ export interface PlannedBearing {
   readonly below: Below;
   /** The lock, made connection, hold-down or seat by which it also pulls and holds in plan. */
   readonly heldById?: string;
+  /** The seat drawn here. */
+  readonly seatId?: string;
   /** The end of a beam framed into the side of what holds it up. */
   readonly framed?: true;
 }
@@ -100,7 +102,12 @@ type Tops = { readonly post: (id: string) => Below; readonly beam: (id: string, 
 function plannedContact({ structure }: Analysis, contact: Contact, tops: Tops): PlannedBearing {
   const unit = structure.building.unitById.get(contact.unitId);
   if (unit === undefined) throw new RangeError(`no container ${contact.unitId} in this building`);
-  const bears = { above: underPoint(unit, contact), ...(contact.heldById && { heldById: contact.heldById }) };
+  const { heldById, seatId } = contact;
+  const bears = {
+    above: underPoint(unit, contact),
+    ...(heldById !== undefined && { heldById }),
+    ...(seatId !== undefined && { seatId }),
+  };
   const { target } = contact;
   if (target.on === "ground") return { ...bears, below: { ground: "ground" } };
   if (target.on === "pad") return { ...bears, below: { ground: target.elementId } };

@@ -1,11 +1,12 @@
 import type { Analysis } from "../load-path/analysis.ts";
-import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
+import type { ActionCase } from "../loads/action-case.ts";
 import { bearingPlan, type BearingPlan } from "./bearing-plan.ts";
 import type { BuildingModel, PlacedUnit } from "./building-model.ts";
 import { drawBeams } from "./draw-beams.ts";
 import { drawFreePosts } from "./draw-free-posts.ts";
 import { drawTies } from "./draw-ties.ts";
 import { holdCandidates } from "./hold-candidates.ts";
+import { loadsOnUnits } from "./loads-on-units.ts";
 import { loadsBetween } from "./loads-between.ts";
 import { isTaken } from "./measured-steel.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
@@ -62,7 +63,7 @@ export function buildModel(
   const posts = drawFreePosts(building, plan, assumptions);
   const beams = drawBeams(plan, building, assumptions, (bearing, beam) => beyondBeam(bearing, beam, places));
   const ties = drawTies(plan.ties, (point) => find(byId, point.unitId).tiedNode(point), assumptions);
-  const byContainer = actions.map((action) => [action.id, loadsByContainer(action, plan)] as const);
+  const byContainer = actions.map((action) => [action.id, loadsOnUnits(action, plan)] as const);
   return {
     plan,
     notes: [
@@ -92,20 +93,6 @@ const joined = (...parts: readonly Lines[]): Lines => ({
 
 const unitIn = (unitId: string, model: BuildingModel | undefined): PlacedUnit | undefined =>
   model?.units.find(({ id }) => id === unitId);
-
-/** A post in the wall of a container is part of it, and so is what acts on it. */
-function loadsByContainer({ loads }: ActionCase, { inWalls }: BearingPlan): Map<string, ActionLoad[]> {
-  const unitOfPost = new Map([...inWalls].flatMap(([unitId, posts]) => posts.map(({ postId }) => [postId, unitId])));
-  const found = new Map<string, ActionLoad[]>();
-  for (const load of loads) {
-    const element = "containerId" in load ? load.containerId : load.elementId;
-    const id = unitOfPost.get(element) ?? element;
-    const list = found.get(id);
-    if (list === undefined) found.set(id, [load]);
-    else list.push(load);
-  }
-  return found;
-}
 
 function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit {
   const unit = byId.get(id);

@@ -1,6 +1,6 @@
 import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
-import type { ActionLoad } from "../loads/action-case.ts";
+import type { UnitLoad } from "./loads-on-units.ts";
 import { actionLoader } from "./action-loads.ts";
 import type { ModelCase, Triple } from "./analytical-model.ts";
 import type { BearingPlan } from "./bearing-plan.ts";
@@ -64,7 +64,7 @@ export class ModelledUnit {
 
   /** `known`: the same unit under these actions, or more, with its loads worked out. */
   placed(
-    actions: readonly (readonly [string, ReadonlyMap<string, readonly ActionLoad[]>])[],
+    actions: readonly (readonly [string, ReadonlyMap<string, readonly UnitLoad[]>])[],
     known?: PlacedUnit,
   ): PlacedUnit {
     const { id, frame } = this.unit;
@@ -110,6 +110,6 @@ function takenFrom(
 }
 
 /** Pressures in face coordinates say nothing of the container they act on; points do, and keep their place. */
-function withoutIds(loads: readonly ActionLoad[]): unknown[] {
+function withoutIds(loads: readonly UnitLoad[]): unknown[] {
   return loads.map((load) => ("containerId" in load ? { ...load, containerId: "" } : load));
 }

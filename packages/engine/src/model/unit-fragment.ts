@@ -15,6 +15,8 @@ export interface BuiltUnit {
   /** Bearing point of a seat, or of the foot of an added post (`rail: "bottom"`). */
   readonly bearingPoint: (seat: UnitSeat) => string;
   readonly tiedPoint: (tied: TiedPlace) => string;
+  /** Nodes of a seat's stub, at its rail and where it bears, and its stiffness along, N/mm. */
+  readonly stub: (seat: UnitSeat) => { readonly rail: string; readonly point: string; readonly stiffness: number };
 }
 
 /** Builds the line model of one container. `key` must change whenever `lines` does. */
@@ -39,6 +41,7 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
     corners: draft.corner,
     bearingPoint: draft.bearingPoint,
     tiedPoint: draft.tiedPoint,
+    stub: (seat) => stubOf(draft, seat),
   };
 }
 
@@ -62,13 +65,23 @@ function retain({ retained }: UnitDraft, node: string): void {
 
 /** Stubs of post section from the rails to the bearing planes, at seats and under added posts. */
 function drawStubs(draft: UnitDraft): void {
-  const { seats, posts, bottomRailMm, topRailMm } = draft.lines;
+  const { seats, posts } = draft.lines;
   const feet = posts.filter(({ footed }) => footed).map(({ side, u }): UnitSeat => ({ side, u, rail: "bottom" }));
   for (const seat of [...seats, ...feet]) {
-    const point = draft.bearingPoint(seat);
+    const { rail, point } = stubOf(draft, seat);
     if (draft.retained.includes(point)) continue;
-    const rail = draft.railPoint(seat.side, seat.u, seat.rail === "bottom" ? bottomRailMm : topRailMm);
     draft.addBeam("stub", rail, point, "post");
     draft.retained.push(point);
   }
+}
+
+function stubOf(draft: UnitDraft, seat: UnitSeat): ReturnType<BuiltUnit["stub"]> {
+  const { bottomRailMm, topRailMm, heightMm, sections } = draft.lines;
+  const bottom = seat.rail === "bottom";
+  const lengthMm = bottom ? bottomRailMm : heightMm - topRailMm;
+  return {
+    rail: draft.railPoint(seat.side, seat.u, bottom ? bottomRailMm : topRailMm),
+    point: draft.bearingPoint(seat),
+    stiffness: (sections.post.E * sections.post.A) / lengthMm,
+  };
 }

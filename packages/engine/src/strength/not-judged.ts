@@ -6,7 +6,7 @@ export const notJudged: readonly string[] = [
   "made connections, ties and joints of added beams: by a stated detail, not by one drawn; bounded, never checked",
   ...[
     "an engineer's own verdict on a mark",
-    "thickness of seat packing; level error of seats, and of posts that stand on no pad",
+    "thickness of seat packing; level error of seats under fittings on beams, and of posts on fittings and beams",
     "flow in floor boards",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
