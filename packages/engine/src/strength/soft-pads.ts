@@ -1,5 +1,5 @@
 import type { PlacedPad } from "../geometry/building.ts";
-import type { ModelCase, ModelLink, ModelNode, ModelSupport } from "../model/analytical-model.ts";
+import type { FreedomName, ModelCase, ModelLink, ModelNode, ModelSupport, Six } from "../model/analytical-model.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "../model/building-model.ts";
 import { turned, turnOf } from "../model/turn.ts";
@@ -18,10 +18,15 @@ export function onSoftPads(
   padById: ReadonlyMap<string, PlacedPad>,
 ): BuiltModel {
   const { model } = built;
-  const stiffness = stiffnessBySupport(bearings, padById);
-  const soft = model.supports.filter(({ node }) => stiffness.has(node));
+  const stiffness = groundBySupport(bearings, padById);
+  const soft = model.supports.flatMap((support) => {
+    const ground = stiffness.get(support.node);
+    return ground === undefined ? [] : [{ support, ground }];
+  });
   const places = nodePlaces(model);
-  const below = soft.map(({ node }): ModelNode => ({ ...(places.get(node) ?? missing(node)), id: groundOf(node) }));
+  const below = soft.map(({ support: { node } }): ModelNode => {
+    return { ...(places.get(node) ?? missing(node)), id: groundOf(node) };
+  });
   return {
     ...built,
     model: {
@@ -35,9 +40,9 @@ export function onSoftPads(
       },
       supports: [
         ...model.supports.filter(({ node }) => !stiffness.has(node)),
-        ...soft.map(({ node }): ModelSupport => ({ node: groundOf(node), fix: ALL })),
+        ...soft.map(({ support: { node } }): ModelSupport => ({ node: groundOf(node), fix: ALL })),
       ],
-      links: [...model.links, ...soft.map((support) => bearingOn(support, stiffness.get(support.node) ?? 0))],
+      links: [...model.links, ...soft.map(({ support, ground }) => bearingOn(support, ground))],
     },
   };
 }
@@ -45,19 +50,24 @@ export function onSoftPads(
 const ALL = ["ux", "uy", "uz", "rx", "ry", "rz"] as const;
 const groundOf = (node: string): string => `${node} ground`;
 
-/** A post's foot keeps from turning about its own axis, as on a rigid pad. */
-const TURN_NMM = 1e9;
+/** The ground under a support: upright, N/mm, and about any axis of its pad, N·mm. */
+type SoftGround = { readonly upright: number; readonly turning: number };
 
-function bearingOn({ node, fix, compression_only = false }: ModelSupport, k: number): ModelLink {
-  const turns = fix.includes("rz") ? TURN_NMM : 0;
-  return { id: node, i: groundOf(node), j: node, k: [0, 0, k, 0, 0, turns], compression_only };
+/** What keeps a post's foot from turning, or a beam from rolling, is the ground under its pad. */
+function bearingOn({ node, fix, compression_only = false }: ModelSupport, { upright, turning }: SoftGround): ModelLink {
+  const turns = (freedom: FreedomName): number => (fix.includes(freedom) ? turning : 0);
+  const k: Six = [0, 0, upright, turns("rx"), turns("ry"), turns("rz")];
+  return { id: node, i: groundOf(node), j: node, k, compression_only };
 }
 
-/** By node: the ground under the pad it stands on, N/mm; several on one pad share it. */
-function stiffnessBySupport(
+/**
+ * By node: the ground under the pad it stands on; several on one pad share it. A rectangle on springs of equal stiffness turns
+ * about its axis by their sum times b²/12; the shorter side stands for all axes.
+ */
+function groundBySupport(
   bearings: readonly ModelledBearing[],
   padById: ReadonlyMap<string, PlacedPad>,
-): ReadonlyMap<string, number> {
+): ReadonlyMap<string, SoftGround> {
   const onPads = bearings.flatMap(({ name, planned: { below } }) => {
     const placed = "ground" in below ? padById.get(below.ground) : undefined;
     return placed === undefined ? [] : [{ name, placed }];
@@ -65,12 +75,15 @@ function stiffnessBySupport(
   return new Map(
     onPads.map(({ name, placed }) => {
       const sharing = onPads.filter((other) => other.placed === placed).length;
-      return [name, (SUBGRADE * (placed.pad.lengthUm / 1000) * (placed.pad.widthUm / 1000)) / sharing];
+      const [lengthMm, widthMm] = [placed.pad.lengthUm / 1000, placed.pad.widthUm / 1000];
+      const upright = (SUBGRADE * lengthMm * widthMm) / sharing;
+      const least = Math.min(lengthMm, widthMm);
+      return [name, { upright, turning: (upright * least * least) / 12 }];
     }),
   );
 }
 
-function movedBelow(load: ModelCase, soft: ReadonlyMap<string, number>): ModelCase {
+function movedBelow(load: ModelCase, soft: ReadonlyMap<string, unknown>): ModelCase {
   if (load.settle === undefined) return load;
   return {
     ...load,

@@ -2,6 +2,7 @@ import { amplificationOf, mostAmplification } from "../codes/steel/amplification
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Check } from "../checks/check.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
+import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import { leanOf, lengthOf, type Plan } from "./movements.ts";
@@ -36,9 +37,6 @@ export function leansOf(
 export const swayFactor = (leans: readonly Lean[]): number =>
   Math.min(mostAmplification, Math.max(1, ...leans.map(({ check }) => amplificationOf(check.working))));
 
-/** Less than a newton pushes nothing; less than a nanometre is no lean. */
-const [NEWTON, NANOMETRE] = [1, 1e-6];
-
 function leanUnder(
   push: SolvedRun,
   upright: SolvedRun,
@@ -53,7 +51,9 @@ function leanUnder(
     return { driftMm, heightMm: corner.heightMm };
   });
   const worst = corners.reduce((most, next) => (next.driftMm > most.driftMm ? next : most));
-  if (shearN < NEWTON || worst.driftMm < NANOMETRE) return [];
+  // less than the solution is accurate to is no push and no lean
+  const pushed = shearN > SOLUTION_ACCURACY * verticalN && worst.driftMm > SOLUTION_ACCURACY * worst.heightMm;
+  if (!pushed) return [];
   const check = basis.lean({ verticalN, shearN, ...worst });
   return check.ok ? [{ unitId: unit.id, run: push.run.id, check }] : [];
 }
