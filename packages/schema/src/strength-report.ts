@@ -11,7 +11,12 @@ const Clause = z.strictObject({
 });
 
 /** Names a working of the answer: printable, as part of an address it is escaped. */
-export const WorkingId = z.string().min(1).max(400).meta({ id: "WorkingId" });
+export const WorkingId = z
+  .string()
+  .min(1)
+  .max(400)
+  .refine((id) => id.isWellFormed() && !/\p{Cc}/u.test(id), "holds a character that no name of a working has")
+  .meta({ id: "WorkingId" });
 
 /** How far the engine judges a limit state of an element. */
 export const coverages = ["checked", "bounded", "not covered", "does not arise"] as const;
