@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { Session } from "@cornerway/schema";
 import { openProject } from "../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../apps/api/src/services/passwords.ts";
 import type { Database } from "../../apps/api/src/store/database.ts";
 import { insertPerson } from "../../apps/api/src/store/person-rows.ts";
+import { quickHash } from "../support/quick-hash.ts";
 import type { SignedIn } from "./drawing-client.ts";
 
 const password = "many people draw at once";
@@ -11,7 +11,7 @@ const emailOf = (n: number) => `p${n}@two.example`;
 
 /** A project of `architects` architects and an owner, numbered from 0; all have the same password. */
 export async function openSharedProject(owner: Database, id: string, architects: number): Promise<void> {
-  const passwordHash = await hashPassword(password);
+  const passwordHash = await quickHash(password);
   const people = Array.from({ length: architects + 1 }, (_, n) => ({
     ...{ id: randomUUID(), name: `Person ${n}`, email: emailOf(n) },
   }));

@@ -1,10 +1,10 @@
 import { inject } from "vitest";
 import { demoPeople } from "../../../apps/api/src/seed/demo-people.ts";
 import { openProject } from "../../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../../apps/api/src/services/passwords.ts";
 import { openDatabase } from "../../../apps/api/src/store/database.ts";
 import { insertPerson } from "../../../apps/api/src/store/person-rows.ts";
 import { freshDatabase } from "../../support/fresh-database.ts";
+import { quickHash } from "../../support/quick-hash.ts";
 import { startProcess } from "../../two-process/service-process.ts";
 import type {} from "./pages.ts";
 
@@ -42,7 +42,7 @@ async function fillDatabase(ownerUrl: string): Promise<void> {
   const database = openDatabase(ownerUrl);
   try {
     for (const { password, role: _role, ...person } of demoPeople)
-      await insertPerson(database.connection, { ...person, passwordHash: await hashPassword(password) });
+      await insertPerson(database.connection, { ...person, passwordHash: await quickHash(password) });
     const members = demoPeople.map(({ role, id, name, email }) => ({ role, person: { id, name, email } }));
     const opened = await openProject(database, project, members);
     if (!opened.ok) throw new Error(`the project could not be opened: ${opened.refusal.code}`);

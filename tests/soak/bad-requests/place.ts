@@ -5,10 +5,10 @@ import type { FastifyInstance } from "fastify";
 import { buildApp } from "../../../apps/api/src/app.ts";
 import { readConfig } from "../../../apps/api/src/config.ts";
 import { openProject } from "../../../apps/api/src/services/open-project.ts";
-import { hashPassword } from "../../../apps/api/src/services/passwords.ts";
 import { openDatabase, type Database } from "../../../apps/api/src/store/database.ts";
 import { insertPerson, type Person } from "../../../apps/api/src/store/person-rows.ts";
 import { act, place } from "../../../apps/api/test/support/sample.ts";
+import { quickHash } from "../../support/quick-hash.ts";
 
 /** Who sends: a name for the report, what their requests carry, and words that they may never be told. */
 export interface Sender {
@@ -67,7 +67,7 @@ export async function openPlace({ ownerUrl, serviceUrl }: { ownerUrl: string; se
 type People = Record<Role | "outsider", Person>;
 
 async function addPeople(owner: Database): Promise<People> {
-  const passwordHash = await hashPassword(password);
+  const passwordHash = await quickHash(password);
   const add = async (who: string): Promise<Person> => {
     const person = { id: randomUUID(), name: `Test ${who}`, email: `${who}@people.example` };
     await insertPerson(owner.connection, { ...person, passwordHash });

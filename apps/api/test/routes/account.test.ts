@@ -57,6 +57,8 @@ describe("a password", () => {
     expectProblem(await elsewhere.get("/api/session"), "not-signed-in");
     expectProblem(await signIn("architect@people.example", password), "sign-in-refused");
     await signIn("architect@people.example", phrase).expect(201);
+    const { passwordHash } = await service.owner.connection.person.findUniqueOrThrow({ where: { id: here.person.id } });
+    expect(passwordHash).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$/);
     await expect.poll(() => lettersIn(service.mailFolder).at(-1)).toContain("Your password was changed");
   });
 

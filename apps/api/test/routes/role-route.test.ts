@@ -6,8 +6,8 @@ import { administratorMayDo, beforeConfirmation, mayDo, roles, type Role } from 
 import type { FastifyInstance, RouteOptions } from "fastify";
 import supertest from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { quickHash } from "../../../../tests/support/quick-hash.ts";
 import { insertPerson } from "../../src/store/person-rows.ts";
-import { hashPassword } from "../../src/services/passwords.ts";
 import { LiveClient } from "../support/live-client.ts";
 import { act, place } from "../support/sample.ts";
 import { password, signInAs, startService, type Browser, type TestService } from "../support/service.ts";
@@ -65,7 +65,7 @@ afterAll(async () => {
 
 async function newcomer(name: string): Promise<Browser> {
   const person = { id: randomUUID(), name: `Test ${name}`, email: `${name.replaceAll(" ", "-")}@people.example` };
-  await insertPerson(service.owner.connection, { ...person, passwordHash: await hashPassword(password) });
+  await insertPerson(service.owner.connection, { ...person, passwordHash: await quickHash(password) });
   return signInAs(service.app, person);
 }
 

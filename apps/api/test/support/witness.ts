@@ -1,24 +1,16 @@
 import type { IncomingMessage, Server, ServerResponse } from "node:http";
 import { brotliDecompressSync, gunzipSync, inflateSync } from "node:zlib";
-import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
-import { ApiDocument } from "../../src/description/document.ts";
+import type { Described } from "./described.ts";
 
 /** Reads every answer that leaves a server and holds it to the API description, by a validator that knows nothing of zod. */
 export class Witness {
   /** What did not agree with the description, one sentence each. */
   readonly faults: string[] = [];
   readonly seen = new Set<string>();
-  readonly #document: ApiDocument;
-  readonly #ways: { way: RegExp; path: string }[];
-  readonly #ajv = new Ajv2020({ strict: false, validateFormats: false, allErrors: true });
-  readonly #known = new Map<string, ValidateFunction>();
+  readonly #described: Described;
 
-  constructor(document: object) {
-    this.#document = ApiDocument.parse(document);
-    this.#ajv.addSchema(document, "api");
-    this.#ways = Object.keys(this.#document.paths)
-      .map((path) => ({ path, way: new RegExp(`^${path.replaceAll(/\{\w+\}/g, "[^/]+")}$`) }))
-      .sort((a, b) => a.path.split("{").length - b.path.split("{").length); // what is named goes before what is open
+  constructor(described: Described) {
+    this.#described = described;
   }
 
   watch(server: Server): void {
@@ -43,9 +35,7 @@ export class Witness {
 
   hear({ method = "", url = "" }: IncomingMessage, response: ServerResponse, bytes: Buffer): void {
     const address = decodeURI(url.split("?", 1)[0] ?? "");
-    const path = this.#ways.find(({ way }) => way.test(address))?.path;
-    const operation = path === undefined ? undefined : Object.entries(this.#document.paths[path] ?? {});
-    const [, described] = operation?.find(([name]) => name === method.toLowerCase()) ?? [];
+    const [path, described] = this.#described.operation(method, address) ?? [];
     if (path === undefined || described === undefined) return;
     const status = String(response.statusCode);
     const what = `${method} ${path} ${status}`;
@@ -56,16 +46,10 @@ export class Witness {
     const type = String(response.getHeader("content-type")).split(";", 1)[0] ?? "";
     if (answer.content?.[type] === undefined) return this.#fault(what, `is ${type}, which is not described`);
     const place = ["paths", path, method.toLowerCase(), "responses", status, "content", type, "schema"];
-    const validate = this.#validator(place.map(escaped).join("/"));
     const text = decoded(bytes, String(response.getHeader("content-encoding"))).toString("utf8");
     const body = type.endsWith("json") ? (JSON.parse(text) as unknown) : text;
-    if (!validate(body)) this.#fault(what, this.#ajv.errorsText(validate.errors).slice(0, 600));
-  }
-
-  #validator(pointer: string): ValidateFunction {
-    const known = this.#known.get(pointer) ?? this.#ajv.compile({ $ref: `api#/${pointer}` });
-    this.#known.set(pointer, known);
-    return known;
+    const disagrees = this.#described.disagreement(place.map(escaped).join("/"), body);
+    if (disagrees !== undefined) this.#fault(what, disagrees.slice(0, 600));
   }
 
   #fault(what: string, words: string): void {
