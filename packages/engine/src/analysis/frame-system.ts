@@ -1,9 +1,10 @@
 import type { System } from "./system.ts";
 import type { Element } from "../elements/element.ts";
-import { member, type Member } from "../elements/member.ts";
+import { AlikeElements } from "../elements/alike.ts";
+import type { Member, MemberFacts } from "../elements/member.ts";
 import { memberAxes } from "../model/member-axes.ts";
 import { panelAxes } from "../model/panel-axes.ts";
-import { shearPanel, type ShearPanel } from "../elements/shear-panel.ts";
+import type { PanelFacts, ShearPanel } from "../elements/shear-panel.ts";
 import { groundSpring, nodeSpring } from "../elements/spring.ts";
 import { bearingsThatKeepHold, type BearingRule } from "./bearings.ts";
 import { plus, type Vector } from "../numerics/vector.ts";
@@ -38,10 +39,16 @@ export function frameSystem(model: AnalyticalModel, bearingsOf: BearingRule = be
   const nodeOf = new Map(model.nodes.map(({ id }, n): [string, number] => [id, n]));
   const places = model.nodes.map(({ x, y, z }): Vector => [x, y, z]);
   const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
+  const alike = new AlikeElements();
   const members = new Map(
-    model.beams.map((beam): [string, Member] => [beam.id, memberOf(beam, sectionOf(model, beam), find, places)]),
+    model.beams.map((beam): [string, Member] => [
+      beam.id,
+      alike.member(memberFacts(beam, sectionOf(model, beam), find, places)),
+    ]),
   );
-  const panels = new Map(model.panels.map((panel): [string, ShearPanel] => [panel.id, panelOf(panel, find, places)]));
+  const panels = new Map(
+    model.panels.map((panel): [string, ShearPanel] => [panel.id, alike.panel(panelFacts(panel, find, places))]),
+  );
   const springs = model.springs.map(({ i, j, k }) =>
     j === undefined ? groundSpring(find(i), k) : nodeSpring(find(i), find(j), k),
   );
@@ -75,32 +82,32 @@ function sectionOf({ sections }: AnalyticalModel, { section }: ModelBeam): Model
   return sections[section] ?? missing("section", section);
 }
 
-function memberOf(
+function memberFacts(
   beam: ModelBeam,
   section: ModelSection,
   find: (id: string) => number,
   places: readonly Vector[],
-): Member {
+): MemberFacts {
   const nodes = [find(beam.i), find(beam.j)] as const;
   const axes = memberAxes(shifted(places[nodes[0]], beam.off_i), shifted(places[nodes[1]], beam.off_j), beam.up);
   if (axes === null) throw new Error(`beam "${beam.id}" has no length or no side that is up`);
   const released = [...freedomNumbers(beam.rel_i), ...freedomNumbers(beam.rel_j).map((c) => c + 6)];
-  return member({ nodes, axes, section, released, armI: armOf(beam.off_i), armJ: armOf(beam.off_j) });
+  return { nodes, axes, section, released, armI: armOf(beam.off_i), armJ: armOf(beam.off_j) };
 }
 
-function panelOf(panel: ModelPanel, find: (id: string) => number, places: readonly Vector[]): ShearPanel {
+function panelFacts(panel: ModelPanel, find: (id: string) => number, places: readonly Vector[]): PanelFacts {
   const [a, b, c, d] = panel.nodes.map(find);
   const corner = (n: number | undefined, k: 0 | 1 | 2 | 3): Vector => shifted(places[n ?? -1], panel.off?.[k]);
   const axes = panelAxes([corner(a, 0), corner(b, 1), corner(c, 2), corner(d, 3)]);
   if (axes === null) throw new Error(`panel "${panel.id}" is not a rectangle`);
-  return shearPanel({
+  return {
     nodes: [a ?? -1, b ?? -1, c ?? -1, d ?? -1],
     axes,
     shearStiffness: panel.Gt,
     uprightStiffness: panel.Ev ?? 0,
     alongStiffness: panel.Eh ?? 0,
     arms: panel.off && panel.off.some((arm) => armOf(arm)) ? panel.off : null,
-  });
+  };
 }
 
 function shifted(place: Vector | undefined, arm: Triple | undefined): Vector {

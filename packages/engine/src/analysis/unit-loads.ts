@@ -17,8 +17,8 @@ export interface LocalUnitLoads {
 
 export function localUnitLoads(basis: LoadBasis, condensed: Condensed<UnitElements>): LocalUnitLoads {
   const { part } = condensed;
-  const onLine = nodalByLine(part);
-  const parts = basis.loads.map((loads) => nodalLoads(part, onLine, loads));
+  const unit = new UnitLoadForces();
+  const parts = basis.loads.map((loads) => nodalLoads(part, unit, loads));
   return {
     basis,
     condensed: condenseLoads(
@@ -47,36 +47,26 @@ export function reducedUnder(
   return reduced;
 }
 
-/** A line, and the forces on its twelve freedoms under 1 N/mm along each axis of the container; axis by axis. */
-type LoadedLine = { readonly member: Member; readonly byAxis: readonly Float64Array[] };
+/** Forces on the twelve freedoms of lines under 1 N/mm along an axis of the container; those of one stiffness are one kind. */
+class UnitLoadForces {
+  private readonly known = AXES.map(() => new Map<Float64Array, Float64Array>());
 
-function nodalByLine({ frame }: UnitElements): (beam: string) => LoadedLine {
-  const known = new Map<string, LoadedLine>();
-  return (beam) => {
-    const found = known.get(beam);
-    if (found !== undefined) return found;
-    const member = frame.members.get(beam);
-    if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
-    const line = {
-      member,
-      byAxis: AXES.map((q) => uniformLoadForces(member, toLocalComponents(member.facts.axes, q))),
-    };
-    known.set(beam, line);
-    return line;
-  };
+  on(member: Member, axis: 0 | 1 | 2): Float64Array {
+    const known = this.known[axis]?.get(member.matrix);
+    if (known !== undefined) return known;
+    const made = uniformLoadForces(member, toLocalComponents(member.facts.axes, AXES[axis]));
+    this.known[axis]?.set(member.matrix, made);
+    return made;
+  }
 }
 
-const AXES: readonly Vector[] = [
+const AXES = [
   [1, 0, 0],
   [0, 1, 0],
   [0, 0, 1],
-];
+] as const satisfies readonly Vector[];
 
-function nodalLoads(
-  { frame, places }: UnitElements,
-  onLine: (beam: string) => LoadedLine,
-  { nodal = [], beam_udl = [] }: ModelCase,
-) {
+function nodalLoads({ frame, places }: UnitElements, unit: UnitLoadForces, { nodal = [], beam_udl = [] }: ModelCase) {
   const forces = new Float64Array(places.length * 6);
   const actions: Action[] = [];
   for (const { node, F } of nodal) {
@@ -85,15 +75,16 @@ function nodalLoads(
     actions.push({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
   }
   for (const { beam, q } of beam_udl) {
-    const { member, byAxis } = onLine(beam);
-    byAxis.forEach((unit, axis) => addAt(forces, member.freedoms, unit, q[axis] ?? 0));
+    const member = frame.members.get(beam);
+    if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
+    for (const axis of [0, 1, 2] as const)
+      if (q[axis] !== 0) addAt(forces, member.freedoms, unit.on(member, axis), q[axis]);
     actions.push(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
   }
   return { forces, resultant: atOrigin(actions) };
 }
 
 function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array, factor: number): void {
-  if (factor === 0) return;
   for (let f = 0; f < freedoms.length; f++) {
     const freedom = freedoms[f] ?? 0;
     forces[freedom] = (forces[freedom] ?? 0) + factor * (values[f] ?? 0);

@@ -36,6 +36,11 @@ export function member(facts: MemberFacts): Member {
   return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy, fixed };
 }
 
+/** The member between other nodes, alike in all else. */
+export function withNodes({ matrix, drivenBy, fixed }: Member, facts: MemberFacts): Member {
+  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy, fixed };
+}
+
 /** Components in local axes of a vector given in global axes. */
 export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, number, number] {
   return [

@@ -46,6 +46,11 @@ export function shearPanel(facts: PanelFacts): ShearPanel {
   };
 }
 
+/** The sheet between other corners, alike in all else and without arms. */
+export function onNodes({ matrix, strainOf }: ShearPanel, facts: PanelFacts): ShearPanel {
+  return { facts, freedoms: translationsOf(facts.nodes), matrix, strainOf };
+}
+
 /** The shear flow q = Gt·g in N/mm. */
 export function panelFlow({ facts, freedoms, strainOf }: ShearPanel, movement: Float64Array): number {
   let strain = 0;

@@ -1,0 +1,72 @@
+import { expect, it } from "vitest";
+import { AlikeElements } from "../../src/elements/alike.ts";
+import { member, type MemberFacts } from "../../src/elements/member.ts";
+import { shearPanel, type PanelFacts } from "../../src/elements/shear-panel.ts";
+import { memberAxes } from "../../src/model/member-axes.ts";
+import { panelAxes } from "../../src/model/panel-axes.ts";
+import type { Vector } from "../../src/numerics/vector.ts";
+
+const section = { E: 200_000, G: 76_923, A: 1039.5, Iy: 3_477_144, Iz: 135_767, J: 7017 };
+
+function line(end: Vector, change: Partial<MemberFacts> = {}): MemberFacts {
+  const axes = memberAxes([0, 0, 0], end, undefined);
+  if (axes === null) throw new Error("the line has a length");
+  return { nodes: [0, 1], axes, section, released: [], armI: null, armJ: null, ...change };
+}
+
+function sheet(width: number, change: Partial<PanelFacts> = {}): PanelFacts {
+  const axes = panelAxes([
+    [0, 0, 0],
+    [width, 0, 0],
+    [width, 0, 2400],
+    [0, 0, 2400],
+  ]);
+  if (axes === null) throw new Error("the sheet is a rectangle");
+  const stiffness = { shearStiffness: 40_000, uprightStiffness: 300, alongStiffness: 2 };
+  return { nodes: [0, 1, 2, 3], axes, ...stiffness, arms: null, ...change };
+}
+
+const LINES = [
+  line([300, 0, 0]),
+  line([310, 0, 0]),
+  line([0, 0, 300]),
+  line([-300, 0, 0]),
+  line([300, 0, 0], { section: { ...section, A: 900 } }),
+  line([300, 0, 0], { released: [4] }),
+  line([300, 0, 0], { released: [5] }),
+  line([300, 0, 0], { armI: [0, 0, 50] }),
+  line([300, 0, 0], { armJ: [0, 0, 50] }),
+];
+const SHEETS = [
+  sheet(300),
+  sheet(310),
+  sheet(300, { shearStiffness: 30_000 }),
+  sheet(300, { uprightStiffness: 0 }),
+  sheet(300, { alongStiffness: 0 }),
+  sheet(300, {
+    arms: [
+      [0, 0, 9],
+      [0, 0, 9],
+      [0, 0, 9],
+      [0, 0, 9],
+    ],
+  }),
+];
+
+it("members of every kind are what each is made alone, the first time and again between other nodes", () => {
+  const alike = new AlikeElements();
+  for (const nodes of [[0, 1] as const, [5, 3] as const])
+    for (const facts of LINES) expect(alike.member({ ...facts, nodes })).toEqual(member({ ...facts, nodes }));
+});
+
+it("sheets of every kind are what each is made alone, the first time and again between other corners", () => {
+  const alike = new AlikeElements();
+  for (const nodes of [[0, 1, 2, 3] as const, [9, 4, 7, 6] as const])
+    for (const facts of SHEETS) expect(alike.panel({ ...facts, nodes })).toEqual(shearPanel({ ...facts, nodes }));
+});
+
+it("members of one kind share one stiffness", () => {
+  const alike = new AlikeElements();
+  const [first, second] = [line([300, 0, 0]), line([300, 0, 0], { nodes: [7, 8] })].map((facts) => alike.member(facts));
+  expect(second?.matrix).toBe(first?.matrix);
+});
