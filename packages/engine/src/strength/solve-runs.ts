@@ -9,6 +9,7 @@ import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
+import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
 import { UnitForces, type InfluenceStore, type Loaded } from "./unit-forces.ts";
 
@@ -98,11 +99,11 @@ export function solveBuilt(
   const solver = buildingSolver(built.model, memory.cache);
   const standing = new Map<string, Standing>();
   const first = new Map<string, FrameRefusal>();
-  let waiting = new Map([["", runs]]);
-  for (let round = 0; round < ROUNDS && waiting.size > 0; round++) {
-    const next = new Map<string, StrengthRun[]>();
-    for (const [key, group] of waiting) {
-      const held = round === ROUNDS - 1 ? everything(built) : key === "" ? [] : key.split(" ");
+  const all = everything(built);
+  let waiting: readonly HeldGroup[] = [{ held: [], runs }];
+  for (let round = 1; waiting.length > 0; round++) {
+    const fallen: Fallen[] = [];
+    for (const { held, runs: group } of waiting) {
       const answers = solveGroup(solver, group, bearingsOf(held, bearings));
       for (const run of group) {
         const answer = answers.get(run.id);
@@ -112,13 +113,10 @@ export function solveBuilt(
           continue;
         }
         if (!first.has(run.id)) first.set(run.id, answer);
-        const wider = [...new Set([...held, ...answer.moves.nodes.map(ownerOf)])].sort().join(" ");
-        const list = next.get(wider);
-        if (list === undefined) next.set(wider, [run]);
-        else list.push(run);
+        fallen.push({ run, held, moving: answer.moves.nodes.map(ownerOf) });
       }
     }
-    waiting = next;
+    waiting = heldNext(fallen, all, round >= ROUNDS - 1);
   }
   const solved = solvedRuns(
     runs.flatMap(({ id }) => standing.get(id) ?? []),
