@@ -59,6 +59,7 @@ export * from "./record-proof.ts";
 export * from "./remedy.ts";
 export * from "./review.ts";
 export * from "./roles.ts";
+export * from "./revision-table.ts";
 export * from "./run-difference.ts";
 export * from "./scheme-collections.ts";
 export * from "./scheme-faults.ts";

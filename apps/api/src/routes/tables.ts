@@ -1,4 +1,4 @@
-import { ProjectId, RevisionLetter } from "@cornerway/schema";
+import { ProjectId, RevisionLetter, revisionTables } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { sendCsv } from "../description/csv.ts";
@@ -6,7 +6,6 @@ import { described } from "../description/described.ts";
 import { partOfSender } from "../plugins/part.ts";
 import { answer } from "../plugins/problems.ts";
 import { readTable } from "../services/read-table.ts";
-import { tableNames } from "../tables/all-tables.ts";
 
 const saving = described(
   {
@@ -20,7 +19,7 @@ const saving = described(
     headers: { "content-disposition": "`attachment`, with a name for the file." },
     problems: ["assessment-pending"],
   },
-  { params: z.strictObject({ projectId: ProjectId, letter: RevisionLetter, table: z.enum(tableNames) }) },
+  { params: z.strictObject({ projectId: ProjectId, letter: RevisionLetter, table: z.enum(revisionTables) }) },
 );
 
 export const tableRoutes: FastifyPluginAsyncZod = async (app) => {

@@ -1,6 +1,7 @@
 import {
   worstVerdict,
   type Assessment,
+  type RecordEntry,
   type Scheme,
   type StrengthProof,
   type SurveyNow,
@@ -17,6 +18,8 @@ export interface TableSource {
   /** Null where strength was not judged. */
   proof: StrengthProof | null;
   survey: SurveyNow;
+  /** The record as whoever asks may see it. */
+  entries: readonly RecordEntry[];
 }
 
 /** Names carry their units; mm, kg, N and kN. */

@@ -1,12 +1,12 @@
-import { cautions, emptyScheme, type Scheme } from "@cornerway/schema";
+import { randomUUID } from "node:crypto";
+import { cautions, emptyScheme, revisionTables, type Scheme } from "@cornerway/schema";
 import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { tableNames } from "../../src/tables/all-tables.ts";
 import { expectProblem } from "../support/expect-problem.ts";
 import { heldUnit } from "../support/held-unit.ts";
 import { openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { place, post } from "../support/sample.ts";
-import type { TestService } from "../support/service.ts";
+import { password, type TestService } from "../support/service.ts";
 
 let service: TestService;
 let room: ReviewRoom;
@@ -34,12 +34,19 @@ beforeAll(async () => {
     ...loads.map((load) => ({ kind: "load.put" as const, load })),
     { kind: "basis.change", basis },
     { kind: "post.set", post: post(1) },
+    {
+      kind: "opening.cut",
+      opening: {
+        ...{ id: "d1", tag: "D1", containerId: "g1", face: "right", use: "door", framed: true },
+        ...{ offsetUm: 2_000_000, sillUm: 180_000, widthUm: 1_000_000, heightUm: 2_100_000 },
+      },
+    },
   ]);
 });
 afterAll(() => service.close());
 
 describe("the tables of a revision", () => {
-  it.each(tableNames)(
+  it.each(revisionTables)(
     "%s is RFC 4180, with units in its head, the revision and every caution after its rows",
     async (name) => {
       const { text, told } = await table(name, "A");
@@ -80,6 +87,44 @@ describe("the tables of a revision", () => {
     expect(rows).toMatchObject([
       { member_id: "p1", family: "post", section: "HSS 4x4x1/4", status: "NEW", length_mm: "2400" },
     ]);
+  });
+
+  it("say where to cut, so that along the face and up it the sizes add up to the container's: 6058 and 2591 mm, ISO 668", async () => {
+    const { rows } = await table("cut-plan", "A");
+    // 6058 − 2000 − 1000 and 2591 − 180 − 2100.
+    expect(rows).toMatchObject([
+      {
+        ...{ unit_id: "g1", tag: "D1", face: "right", from_fitting_mm: "2000", width_mm: "1000", cut: "in the yard" },
+        ...{ to_far_fitting_mm: "3058", face_length_mm: "6058", above_mm: "311", face_height_mm: "2591" },
+      },
+    ]);
+    expect(Number(rows[0]?.["clear_to_rail_mm"])).toBeLessThan(180);
+  });
+
+  it("list what is looked at on site and what comes after the set, as far as anybody has said", async () => {
+    const inspections = (await table("inspections", "A")).rows;
+    expect(inspections.map((row) => row["item_id"])).toEqual(expect.arrayContaining(["post:p1", "framing:d1"]));
+    expect(new Set(inspections.map((row) => row["state"]))).toEqual(new Set(["open"]));
+    const deferred = (await table("deferred", "A")).rows;
+    expect(deferred.map((row) => row["item"])).toContain("Sections of the framing of D1");
+    expect(deferred.find((row) => row["item"] === "Survey of each container")?.["state"]).toBe("none is accepted yet");
+    expect((await table("survey", "A")).rows).toEqual([]);
+  });
+
+  it("log what went out and what came back with the digest it was of, prices and drafts aside; a formula in a remark is text", async () => {
+    const { contentDigest, resultDigest } = await room.read("A");
+    const body = { id: randomUUID(), form: "lines", text: "1. =HYPERLINK(1)" };
+    await room.by.architect.post(`${room.path}/plan-check`, body).expect(201);
+    const stamp = { id: randomUUID(), revision: "A", contentDigest, resultDigest, disposition: "Rejected" };
+    await room.by.engineer.post(`${room.path}/stamps`, { stamp: { ...stamp, text: "=1+1" }, password }).expect(201);
+    const { rows, text } = await table("submittals", "A");
+    expect(rows).toMatchObject([
+      { submittal: "revision sent", revision: "A", digest: contentDigest, role: "architect" },
+      { submittal: "checked by the engine", revision: "A", digest: resultDigest },
+      { submittal: "comments of the authority", outcome: "1 came in" },
+      { submittal: "stamp", outcome: "Rejected", digest: resultDigest, remark: "'=1+1", role: "engineer" },
+    ]);
+    expect(text).not.toMatch(/(^|,)"?=/m);
   });
 
   it("are read by a reader as well, who is told of no survey, and are not there before the answer is", async () => {

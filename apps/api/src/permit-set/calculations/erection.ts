@@ -1,7 +1,6 @@
-import { positionOf, surveyState, type RecordEntry, type Scheme } from "@cornerway/schema";
+import { deferredItems } from "../deferred-items.ts";
 import type { Derived } from "../derived.ts";
-import { byTag } from "../paper/by-tag.ts";
-import { containersIn } from "../found-in-record.ts";
+import { listed } from "../paper/by-tag.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
 import type { SetSource } from "../set-source.ts";
 
@@ -62,10 +61,17 @@ export function layErection(flow: CalculationFlow, source: SetSource, derived: D
   flow.table({
     name: "Deferred items",
     columns: [
-      { heading: "Item", share: 60 },
-      { heading: "State", share: 40 },
+      { heading: "Item", share: 46 },
+      { heading: "State", share: 28 },
+      { heading: "Brought by", share: 20 },
+      { heading: "Before", share: 24 },
     ],
-    rows: deferred(source),
+    rows: deferredItems(source.scheme, source.record.entries).map(({ item, state, by, holds }) => [
+      item,
+      state,
+      by,
+      holds,
+    ]),
     size: 8,
   });
 }
@@ -122,14 +128,6 @@ type HoldPoint = readonly [string, string];
 
 const tagsOf = (elements: readonly { tag: string }[]): string => listed(elements.map((element) => element.tag));
 
-/** In the order people count; many are told by the first of them. */
-function listed(tags: readonly string[]): string {
-  const ordered = byTag(tags.map((tag) => ({ tag }))).map(({ tag }) => tag);
-  return ordered.length > 12
-    ? `${ordered.slice(0, 12).join(", ")} and ${ordered.length - 12} more`
-    : ordered.join(", ");
-}
-
 function inspections({ scheme }: SetSource, { tag }: Derived): string[][] {
   const welded = [
     ...scheme.openings.filter(({ framed }) => framed).map((opening) => opening.tag),
@@ -159,26 +157,5 @@ function inspections({ scheme }: SetSource, { tag }: Derived): string[][] {
         ? "none drawn"
         : listed([...scheme.locks.map(({ containerId }) => tag(containerId)), ...scheme.ties.map((tie) => tie.tag)]),
     ],
-  ];
-}
-
-function surveyedWords({ containers }: Scheme, entries: readonly RecordEntry[]): string {
-  const placed = containersIn(entries).filter((each) => surveyState(each) === "accepted");
-  const ids = new Set(placed.map((each) => positionOf(each)?.elementId));
-  const count = containers.filter(({ id }) => ids.has(id)).length;
-  return count === 0 ? "none is accepted yet" : `${count} of ${containers.length} units have an accepted container`;
-}
-
-function deferred({ scheme, record }: SetSource): string[][] {
-  const unframed = scheme.openings
-    .filter(({ framed, framing }) => framed && framing === undefined)
-    .map((opening) => opening.tag);
-  return [
-    ["Shop drawings of welds, bolts and plates", "to be submitted"],
-    ["Plan of lifting, cutting and temporary support", "to be submitted by whoever does them"],
-    ["Survey of each container", surveyedWords(scheme, record.entries)],
-    ...(unframed.length === 0 ? [] : [[`Sections of the framing of ${listed(unframed)}`, "to be stated"]]),
-    ...(scheme.basis.soil.report === undefined ? [["Soil report", "none: the ground is presumptive"]] : []),
-    ["Stairs, guards, roof decks, fire separation and weathering between units", "not in this set"],
   ];
 }

@@ -18220,7 +18220,19 @@ export interface operations {
       path: {
         letter: components["schemas"]["RevisionLetterInput"];
         projectId: components["schemas"]["ProjectIdInput"];
-        table: "units" | "openings" | "members" | "loads" | "checks" | "reactions" | "connections";
+        table:
+          | "units"
+          | "openings"
+          | "cut-plan"
+          | "members"
+          | "loads"
+          | "checks"
+          | "reactions"
+          | "connections"
+          | "survey"
+          | "inspections"
+          | "deferred"
+          | "submittals";
       };
       cookie?: never;
     };

@@ -1,6 +1,4 @@
-import { may, type Project } from "@cornerway/schema";
-
-const tables = ["units", "openings", "members", "loads", "checks", "reactions", "connections"] as const;
+import { may, revisionTables, type Project } from "@cornerway/schema";
 
 /** What can be taken out of the service and kept: tables of the newest revision, and the whole project. */
 export function KeepSection({ project, newest }: { project: Project; newest: string | null }) {
@@ -16,10 +14,10 @@ export function KeepSection({ project, newest }: { project: Project; newest: str
         <>
           <p>Tables of revision {newest}, as text with commas (RFC 4180), units in their heads:</p>
           <ul className="settings-tables">
-            {tables.map((table) => (
+            {revisionTables.map((table) => (
               <li key={table}>
                 <a href={`${path}/revisions/${newest}/tables/${table}`} download={`${table}-${newest}.csv`}>
-                  {table}
+                  {table.replaceAll("-", " ")}
                 </a>
               </li>
             ))}
