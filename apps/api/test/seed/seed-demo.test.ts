@@ -1,19 +1,22 @@
+import { execFile } from "node:child_process";
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { promisify } from "node:util";
 import { assess } from "@cornerway/engine";
 import { roles } from "@cornerway/schema";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { freshDatabase, type FreshDatabase } from "../../../../tests/support/fresh-database.ts";
+import { seededLines } from "../../start/seed-demo.mjs";
 import { demoPeople } from "../../src/seed/demo-people.ts";
 import { demoProjectId, demoProjects } from "../../src/seed/demo-projects.ts";
-import { seedDemo } from "../../src/seed/seed-demo.ts";
 import { readConditions } from "../../src/services/conditions/read-conditions.ts";
 import { readQuestions } from "../../src/services/questions/read-questions.ts";
 import { readProject } from "../../src/services/read-project.ts";
 import { readDraft } from "../../src/services/read-draft.ts";
 import { checkPassword } from "../../src/services/sign-in.ts";
 import { openDatabase, type Database } from "../../src/store/database.ts";
-import { eraseProject } from "../../src/store/erase-project.ts";
+
+const SEED = path.resolve(import.meta.dirname, "../../src/seed.ts");
 
 let database: FreshDatabase;
 let owner: Database;
@@ -26,6 +29,14 @@ afterAll(async () => {
   await owner.close();
   await database.drop();
 });
+
+/** What the command that sees to the demo says, run as the start runs it. */
+async function seed(...words: string[]): Promise<string> {
+  const env = { ...process.env, OWNER_DATABASE_URL: database.ownerUrl };
+  const node = ["--conditions=development", "--import", "tsx", SEED, ...words];
+  const { stdout } = await promisify(execFile)(process.execPath, node, { env });
+  return seededLines(JSON.parse(stdout.trim().split("\n").at(-1) ?? "")).join("\n");
+}
 
 const everything = async () => {
   const { recordEntry, draftAct, person, membership } = owner.connection;
@@ -46,7 +57,7 @@ function personOf(role: string) {
 }
 
 it("the demo has three revisions: B is assessed because it is stamped, A and C are in the queue of the workers", async () => {
-  await seedDemo(owner);
+  expect(await seed()).toMatch(/^The demo project is made\.\nSign-ins of the demo/);
   expect(await project()).toMatchObject({ revision: "C", stamp: null, waitsFor: null, containers: 9 });
   const states = await owner.connection.assessment.findMany({ where: { projectId: demoProjectId } });
   expect(states.map(({ letter, state }) => [letter, state]).sort()).toEqual([["B", "done"]]);
@@ -105,17 +116,23 @@ it("one person for each role can sign in with the password that the start prints
   }
 });
 
-it("made again, it changes nothing", async () => {
+it("made again, it changes nothing and says so", async () => {
   const before = await everything();
-  await seedDemo(owner);
+  const again = await seed();
+  expect(again).toMatch(/^The demo project is there, with 27 entries in its record, and is left as it is\.\n/);
+  expect(again).toContain("`npm run seed:demo -- --reset` erases it with its record and makes it anew.");
   expect(await everything()).toEqual(before);
 });
 
-it("erased and made again it starts at entry 1, and the triggers are on", async () => {
-  await eraseProject(owner.connection, demoProjectId);
-  await seedDemo(owner);
+it("erased when it is asked for and made again, it starts at entry 1, and the triggers are on", async () => {
+  const openedAt = async () => (await owner.connection.project.findFirstOrThrow()).openedAt.getTime();
+  const made = await openedAt();
+  const reset = await seed("--reset");
+  expect(reset).toMatch(/^The demo project is erased, with the 27 entries of its record, and made anew\.\n/);
+  expect(reset).toContain("Other projects and all people are as they were.");
+  expect(await openedAt()).toBeGreaterThan(made);
   // Opened, five parts; A: drawn, sent, note, request, drawn, taken in, note, settled; B: drawn, sent, assessed, two
   // notes, question, answer, request, stamp, declined; C: drawn, sent, question, both not yet assessed: 6 + 8 + 10 + 3.
   expect(await project()).toMatchObject({ revision: "C", last: 27 });
   await expect(owner.connection.recordEntry.deleteMany()).rejects.toThrow("CW001");
-}, 120_000);
+});
