@@ -3,24 +3,41 @@ import { assess } from "./assess.ts";
 import { premium } from "./cost/premium.ts";
 import { remediesOf, type RemedyAnswer } from "./remedies/remedies-of.ts";
 import { strengthBasisFor } from "./strength.ts";
+import { strengthLive, type GoverningVectors } from "./strength/live-strength.ts";
 import { strengthMemory } from "./strength/strength-memory.ts";
-import { strengthOf } from "./strength/strength-of.ts";
+import { strengthOf, type Strength } from "./strength/strength-of.ts";
 
 /** Draws operations on a scheme; undefined where it would not take them. */
 export type Draw = (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
+
+/** Searches one after the other: what is known of a scheme is kept for the next mark of it. */
+export type RemedySearch = (scheme: Scheme, markId: string, book: CostBook) => Generator<RemedyStep, RemedyAnswer>;
 
 /**
  * The ways to settle a mark of a scheme, as they are found: each proved by load path and strength of the whole building, priced
  * by the book, cheapest first. Screening. `draw` is the schema's own application of operations. Throws a RangeError for a mark
  * the scheme does not have, or without containers.
  */
-export function remedies(
+export const remedies = (
   scheme: Scheme,
   markId: string,
   book: CostBook,
   draw: Draw,
-): Generator<RemedyStep, RemedyAnswer> {
+): Generator<RemedyStep, RemedyAnswer> => remedySearch(draw)(scheme, markId, book);
+
+/** Searches that share one memory. */
+export function remedySearch(draw: Draw): RemedySearch {
   const memory = strengthMemory();
-  const judge = (tried: Scheme) => strengthOf(tried, strengthBasisFor(tried.site.edition), memory);
-  return remediesOf(scheme, markId, { draw, assess, judge, premium, book });
+  const judge = (scheme: Scheme): Strength => strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory);
+  let known: { readonly key: string; readonly asIs: Strength } | undefined;
+  return (scheme, markId, book) => {
+    const judgeAsIs = (drawn: Scheme): Strength => {
+      const key = JSON.stringify(drawn);
+      if (known?.key !== key) known = { key, asIs: judge(drawn) };
+      return known.asIs;
+    };
+    const look = (drawn: Scheme, governed: GoverningVectors) =>
+      strengthLive(drawn, strengthBasisFor(drawn.site.edition), memory, governed);
+    return remediesOf(scheme, markId, { draw, assess, judgeAsIs, judge, look, premium, book });
+  };
 }

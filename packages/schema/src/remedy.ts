@@ -129,6 +129,8 @@ export type RemedyRefusal =
   | { readonly kind: "does not settle it" }
   /** Marks that are new or worse by the load path alone. */
   | { readonly kind: "worsens"; readonly markIds: readonly string[] }
+  /** By a look at the vectors that govern: this part is so far beyond its strength; null where none can be stated. */
+  | { readonly kind: "at a look"; readonly partId: string; readonly use: number | null }
   /** By strength, with the part that decides. */
   | { readonly kind: "strength"; readonly why: ChartWhy };
 
@@ -137,6 +139,8 @@ export type Remedy = {
   /** The same for the same change on the same scheme. */
   readonly id: string;
   readonly change: RemedyChange;
+  /** What else it needs, all in the same act: larger pads, posts beneath bearings, what holds down. */
+  readonly also: readonly RemedyChange[];
   /** One act. */
   readonly operations: readonly Operation[];
   /** Of the mark and of all that the option adds, once drawn. */
@@ -151,10 +155,15 @@ export type Remedy = {
   readonly premium: { readonly currency: string; readonly money: number; readonly forShow: boolean } | null;
   /** Marks on what it concerns that were there before and still ask for something else. */
   readonly stillOpen: readonly string[];
-  /** Marks of strength that were there before and weigh somewhat more with it. */
-  readonly heavier: readonly string[];
   /** Of its own kind: the next less that fails, and why; or nothing less is offered. */
-  readonly less: { readonly change: RemedyChange; readonly why: RemedyRefusal } | null;
+  readonly less: RemedyFailed | null;
+};
+
+/** A change that does not do, with what it would have had with it. */
+export type RemedyFailed = {
+  readonly change: RemedyChange;
+  readonly also: readonly RemedyChange[];
+  readonly why: RemedyRefusal;
 };
 
 export type RemedyList = {
@@ -164,8 +173,8 @@ export type RemedyList = {
   readonly offered: readonly Remedy[];
   /** These end with the engineer and have no price. */
   readonly apart: readonly Remedy[];
-  readonly failed: readonly { readonly change: RemedyChange; readonly why: RemedyRefusal }[];
-  /** Changes looked at, and those of them run through strength. */
+  readonly failed: readonly RemedyFailed[];
+  /** Changes looked at, and those of them run through strength whole. */
   readonly looked: number;
   readonly proved: number;
   /** Changes that were not run because the search is bounded. */

@@ -9,7 +9,7 @@ import {
   markSentences,
   remedyLessSentence,
   remedyRefusalSentence,
-  remedySentence,
+  remedyWholeSentence,
   tagOf,
   type Mark,
   type Remedy,
@@ -36,7 +36,7 @@ export function remediesText(scheme: Scheme, list: RemedyList): string {
   return lines([
     cautionLine,
     "",
-    `Ways to settle ${markId}. ${looked} changes looked at, ${proved} run through strength, ${leftOut} left out.`,
+    `Ways to settle ${markId}. ${looked} changes looked at, ${proved} run through strength whole, ${leftOut} left out.`,
     "",
     "CHEAPEST FIRST",
     ...(offered.length === 0 ? ["  none"] : offered.flatMap((remedy) => remedyLines(scheme, remedy))),
@@ -46,8 +46,7 @@ export function remediesText(scheme: Scheme, list: RemedyList): string {
     "",
     "DO NOT DO",
     ...failed.map(
-      ({ change, why }) =>
-        `  ${remedySentence(change, namer(scheme), figures)} ${remedyRefusalSentence(why, namer(scheme))}`,
+      (one) => `  ${remedyWholeSentence(one, namer(scheme), figures)} ${remedyRefusalSentence(one.why, namer(scheme))}`,
     ),
     "",
     "CAUTIONS",
@@ -58,13 +57,13 @@ export function remediesText(scheme: Scheme, list: RemedyList): string {
 
 function remedyLines(scheme: Scheme, remedy: Remedy): string[] {
   const nameOf = namer(scheme, remedy);
-  const { change, verdict, under, premium, quantities, governing, why, less, stillOpen, heavier } = remedy;
+  const { verdict, under, premium, quantities, governing, why, less, stillOpen } = remedy;
   const steel = quantities.steel.map(
     ({ section, lengthM, massKg }) =>
       `${section}${lengthM === null ? "" : ` ${lengthM.toFixed(2)} m`} ${Math.round(massKg)} kg`,
   );
   return [
-    `  ${remedySentence(change, nameOf, figures)}`,
+    `  ${remedyWholeSentence(remedy, nameOf, figures)}`,
     `    ${chartVerdictWords(verdict, under)}.${premium === null ? "" : ` ${premium.money.toFixed(0)} ${premium.currency}.`}`,
     `    ${steel.length === 0 ? "no steel" : steel.join(", ")}; ${quantities.pads} pads, ${quantities.connections} connections, ${quantities.weldM.toFixed(1)} m of weld`,
     ...(why === undefined ? [] : [`    ${chartSentence(why, nameOf)}`]),
@@ -74,7 +73,6 @@ function remedyLines(scheme: Scheme, remedy: Remedy): string[] {
     ),
     ...(verdict === "needs the engineer" ? [] : [`    ${remedyLessSentence(less, nameOf, figures)}`]),
     ...(stillOpen.length === 0 ? [] : [`    Still open after it: ${stillOpen.join(", ")}.`]),
-    ...(heavier.length === 0 ? [] : [`    Weighs somewhat more: ${heavier.join(", ")}.`]),
   ];
 }
 

@@ -1,4 +1,11 @@
-import { figuresIn, remedyRefusalSentence, remedySentence, type Operation, type Remedy } from "@cornerway/schema";
+import {
+  figuresIn,
+  remedyRefusalSentence,
+  remedySentence,
+  remedyWholeSentence,
+  type Operation,
+  type Remedy,
+} from "@cornerway/schema";
 import { Command } from "../controls/Command.tsx";
 import { useUnits } from "../units/use-units.ts";
 import { namesIn } from "../wording/name-of.ts";
@@ -82,13 +89,13 @@ function Searching({ so: { proving, done, of, state, broke, scheme, list } }: { 
     <p className="note-grey" role="status">
       {proving === null
         ? "The building is judged as it is first."
-        : `Proving ${done + 1} of ${of}: ${remedySentence(proving, namesIn(scheme), figures)}`}
+        : `Kind ${done + 1} of ${of}: ${remedySentence(proving, namesIn(scheme), figures)}`}
     </p>
   );
 }
 
 const searchedWords = ({ looked, proved, leftOut }: NonNullable<RemediesSoFar["list"]>): string =>
-  `${looked} changes looked at, ${proved} run through strength${leftOut > 0 ? `, ${leftOut} left out` : ""}.`;
+  `${looked} changes looked at, ${proved} run through strength whole${leftOut > 0 ? `, ${leftOut} left out` : ""}.`;
 
 /** What was looked at and does not do, folded. */
 function Failed({ so: { list, scheme } }: { so: RemediesSoFar }) {
@@ -99,9 +106,9 @@ function Failed({ so: { list, scheme } }: { so: RemediesSoFar }) {
     <details className="alike">
       <summary>{`${list.failed.length} that do not do`}</summary>
       <ul>
-        {list.failed.map(({ change, why }) => (
-          <li key={JSON.stringify(change)}>
-            {`${remedySentence(change, nameOf, figures)} ${remedyRefusalSentence(why, nameOf)}`}
+        {list.failed.map((failed) => (
+          <li key={JSON.stringify(failed)}>
+            {`${remedyWholeSentence(failed, nameOf, figures)} ${remedyRefusalSentence(failed.why, nameOf)}`}
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 import {
   chartSentence,
   figuresIn,
+  remedyAlsoSentence,
   remedyLessSentence,
   remedySentence,
   type Remedy,
@@ -29,7 +30,7 @@ export interface RemedyItemProps {
 /** One way: what is done, how it then stands, what it takes, and that less would not do. */
 export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: RemedyItemProps) {
   const figures = figuresIn(useUnits());
-  const { change, verdict, under, governing, why, quantities, premium, stillOpen, heavier, less } = remedy;
+  const { change, also, verdict, under, governing, why, quantities, premium, stillOpen, less } = remedy;
   return (
     <section className="remedy" aria-labelledby={`way-${letter}`}>
       <span className="remedy-letter" aria-hidden="true">
@@ -39,6 +40,7 @@ export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: 
         <span className="unseen">{`Way ${letter}. `}</span>
         {remedySentence(change, nameOf, figures)}
       </h3>
+      {also.length > 0 && <p>{remedyAlsoSentence(also, nameOf, figures)}</p>}
       <p className={`remedy-verdict ${verdictClass(verdict)}`}>
         <VerdictSymbol verdict={verdict} /> <span>{verdictWords(verdict)}</span> <small>screening</small>
       </p>
@@ -56,7 +58,6 @@ export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: 
         <p className="note-grey">{remedyLessSentence(less, nameOf, figures)}</p>
       )}
       {stillOpen.length > 0 && <p className="note-grey">{`Still open after it: ${markNames(stillOpen, nameOf)}.`}</p>}
-      {heavier.length > 0 && <p className="note-grey">{`Weighs somewhat more: ${markNames(heavier, nameOf)}.`}</p>}
       <div className="note-offers">
         <Command onPress={take.onTake} asleepBecause={take.asleepBecause}>
           {take.label}

@@ -28,9 +28,10 @@ export const lockedAtFour: Remedy = {
   },
   premium: { currency: "USD", money: 760.97, forShow: true },
   stillOpen: ["strength-open:t1"],
-  heavier: [],
+  also: [],
   less: {
     change: { kind: "made connections", unitId: "t1", places: 2, as: "lock" },
+    also: [],
     why: { kind: "does not settle it" },
   },
 };

@@ -85,7 +85,7 @@ describe("the ways for a mark", () => {
 
   it("may be left while they are searched, and looked for again", async () => {
     const { pressed } = laid({ proving: lockedAtFour.change, done: 1, of: 4 });
-    expect(screen.getByRole("status").textContent).toContain("Proving 2 of 4: Hold T1 down");
+    expect(screen.getByRole("status").textContent).toContain("Kind 2 of 4: Hold T1 down");
     await userEvent.click(screen.getByRole("button", { name: "Leave the search" }));
     expect(pressed).toEqual(["stop"]);
   });
@@ -95,7 +95,7 @@ describe("the ways for a mark", () => {
       ...{ found: [], state: "searched" },
       list: {
         ...{ markId: so.markId, under: "gravity loads only", offered: [], apart: [], looked: 1, proved: 0, leftOut: 0 },
-        failed: [{ change: lockedAtFour.change, why: { kind: "does not settle it" } }],
+        failed: [{ change: lockedAtFour.change, also: [], why: { kind: "does not settle it" } }],
       },
     });
     expect(screen.getByRole("heading", { name: "No way found for T1" })).not.toBeNull();

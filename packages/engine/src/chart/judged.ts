@@ -68,8 +68,7 @@ export function addedBy(judged: Judged, before: Judged, unitId: string, withStee
       (reason) => !before.leftOut.some((known) => JSON.stringify(known) === JSON.stringify(reason)),
     ),
   });
-  const found = new Map(judged.results.map((result) => [result.id, result]));
-  const why = reasons.map((reason) => chartReason(reason, found)).toSorted(gravest)[0];
+  const why = gravestReason(reasons, judged.results);
   if (fallen !== undefined && verdict !== "does not work")
     return { verdict: "needs the engineer", why: { kind: "no equilibrium", run: fallen } };
   if (why !== undefined) return { verdict, why };
@@ -140,6 +139,15 @@ const becauses: Partial<Record<StrengthReason["kind"], PartReason>> = {
   "not covered": "not covered",
   "over if held down": "over once held",
 };
+
+/** The reason that decides a verdict; undefined where there is none. `results` hold the parts they name. */
+export function gravestReason(
+  reasons: readonly StrengthReason[],
+  results: readonly Finding[],
+): ChartReason | undefined {
+  const found = new Map(results.map((result) => [result.id, result]));
+  return reasons.map((reason) => chartReason(reason, found)).toSorted(gravest)[0];
+}
 
 function chartReason(reason: StrengthReason, found: ReadonlyMap<string, Finding>): ChartReason {
   if (reason.kind === "hold not drawn") return { kind: "hold not drawn", hold: reason.hold };

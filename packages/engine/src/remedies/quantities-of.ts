@@ -11,7 +11,7 @@ import { kgPerMOf } from "./section-mass.ts";
 
 /** What a change adds, by the take-off of both schemes. `before` and `after` are premiums under one cost book. */
 export function quantitiesOf(
-  change: RemedyChange,
+  changes: readonly RemedyChange[],
   operations: readonly Operation[],
   scheme: Scheme,
   before: Premium,
@@ -27,7 +27,7 @@ export function quantitiesOf(
     pads: is.pads - was.pads,
     connections: connections(is) - connections(was),
     craneLifts: is.craneLifts - was.craneLifts,
-    sights: sightsOf(change),
+    sights: [...new Set(changes.flatMap(sightsOf))],
     ...lost(operations, scheme),
   };
 }

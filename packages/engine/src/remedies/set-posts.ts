@@ -8,6 +8,9 @@ import { mostPackingMm, touchMm } from "../geometry/tolerances.ts";
 import type { PadSize } from "../strength/element-result.ts";
 import type { FreshNames } from "./fresh-names.ts";
 
+/** A place under the top rail of a unit's side, `uMm` along it. */
+export type WallPlace = { readonly unitId: string; readonly rail: Rail; readonly uMm: number };
+
 /** A place a post is to hold from below, in the site frame, mm. */
 export type Held = { readonly xMm: number; readonly yMm: number; readonly headZMm: number };
 
@@ -57,7 +60,7 @@ export function postsInWall(
   { pads }: Scheme,
   building: Building,
   names: FreshNames,
-  places: readonly { readonly unitId: string; readonly rail: Rail; readonly uMm: number }[],
+  places: readonly WallPlace[],
   section: string,
   size: PadSize,
 ): PostsSet | undefined {

@@ -8,8 +8,13 @@ export type RemedyGround = {
   readonly mark: Mark;
 };
 
-/** One change that may settle the mark. */
-export type Trial = { readonly change: RemedyChange; readonly operations: readonly Operation[] };
+/** One change that may settle the mark, with what else it turned out to need. */
+export type Trial = {
+  readonly change: RemedyChange;
+  readonly operations: readonly Operation[];
+  /** Changes that make it good: larger pads, heavier posts, posts beneath bearings. In `operations` with the rest. */
+  readonly also?: readonly RemedyChange[];
+};
 
 /** Changes of one kind, from the least to the most: the first that works is offered, and the one before it is shown to fail. */
 export type Ladder = readonly Trial[];

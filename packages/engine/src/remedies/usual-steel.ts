@@ -1,12 +1,10 @@
 import type { PadSize } from "../strength/element-result.ts";
 
-/** What a post stands on as its load grows: rungs of one ladder. */
-export const postRungs: readonly { readonly section: string; readonly pad: PadSize }[] = [
-  { section: "HSS4x4x1/4", pad: { sideMm: 900, depthMm: 450 } },
-  { section: "HSS4x4x1/4", pad: { sideMm: 1200, depthMm: 500 } },
-  { section: "HSS4x4x1/2", pad: { sideMm: 1600, depthMm: 600 } },
-  { section: "HSS6x6x3/8", pad: { sideMm: 2000, depthMm: 700 } },
-];
+/** Tubes posts are usually made of, from the lightest; common practice, no published source. */
+export const postSections = ["HSS4x4x1/4", "HSS4x4x1/2", "HSS5x5x3/8", "HSS6x6x3/8", "HSS8x8x3/8"] as const;
+
+/** The pad of a post before its load is known. */
+export const usualPad: PadSize = { sideMm: 900, depthMm: 450 };
 
 /** Bars of a frame beyond the stated tube, from the lightest; common practice, no published source. */
 export const frameRungs: readonly { readonly jamb: string; readonly header: string; readonly sill: string }[] = [

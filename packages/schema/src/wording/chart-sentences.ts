@@ -15,7 +15,7 @@ export type ChartWhy =
   | { readonly kind: "within"; readonly partId: string; readonly use: number };
 
 export type ChartBecause =
-  "over" | "beyond its bound" | "assumption decides" | "refused" | "not covered" | "over once held";
+  "over" | "beyond its bound" | "assumption decides" | "refused" | "not covered" | "over once held" | "at a look";
 
 /** One sentence. `tagOf` names an element by its id; the name of a part begins with the id of its owner. */
 export function chartSentence(why: ChartWhy, tagOf: (id: string) => string): string {
@@ -50,6 +50,10 @@ const becauses: Readonly<Record<ChartBecause, (use: number) => string>> = {
   over: (use) => `${use.toFixed(2)} of its strength under every assumption`,
   "beyond its bound": (use) => `${use.toFixed(2)} of its safe bound`,
   "assumption decides": (use) => `up to ${use.toFixed(2)} of its strength, an assumption decides`,
+  "at a look": (use) =>
+    Number.isFinite(use)
+      ? `${use.toFixed(2)} of its strength under the loads that govern`
+      : "no strength can be stated under the loads that govern",
   refused: () => "no strength can be stated",
   "not covered": () => "not covered by any check",
   "over once held": (use) =>

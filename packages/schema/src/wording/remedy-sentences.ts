@@ -1,4 +1,4 @@
-import type { RemedyChange, RemedyRefusal } from "../remedy.ts";
+import type { RemedyChange, RemedyFailed, RemedyRefusal } from "../remedy.ts";
 import { chartSentence } from "./chart-sentences.ts";
 import { inRow, type Figures } from "./figures.ts";
 
@@ -44,6 +44,12 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
   }
 }
 
+/** What else a way needs, one sentence for all: "With it: …"; empty where it needs nothing. */
+export const remedyAlsoSentence = (also: readonly RemedyChange[], tagOf: Tag, say: Figures): string =>
+  also.length === 0
+    ? ""
+    : `With it: ${also.map((change) => uncapitalised(remedySentence(change, tagOf, say)).replace(/\.$/, "")).join("; ")}.`;
+
 type Posts = Extract<RemedyChange, { kind: "posts" }>;
 
 function postsSentence(
@@ -83,6 +89,8 @@ export function remedyRefusalSentence(why: RemedyRefusal, tagOf: Tag): string {
       return "It does not settle the note.";
     case "worsens":
       return `It would bring ${why.markIds.length === 1 ? "a new note" : `${why.markIds.length} new notes`} on ${inRow(subjectsOf(why.markIds, tagOf))}.`;
+    case "at a look":
+      return chartSentence({ kind: "part", because: "at a look", partId: why.partId, use: why.use ?? Infinity }, tagOf);
     case "strength":
       return chartSentence(why.why, tagOf);
   }
@@ -93,14 +101,17 @@ const subjectsOf = (markIds: readonly string[], tagOf: Tag): string[] => [
   ...new Set(markIds.map((id) => tagOf((id.split(":")[1] ?? id).split("+")[0] ?? id))),
 ];
 
-/** Of an option of its kind, the next less: what it is and that it fails. */
-export const remedyLessSentence = (
-  less: { readonly change: RemedyChange; readonly why: RemedyRefusal } | null,
+/** A change with all that comes with it, in one sentence. */
+export const remedyWholeSentence = (
+  { change, also }: Pick<RemedyFailed, "change" | "also">,
   tagOf: Tag,
   say: Figures,
-): string =>
+): string => [remedySentence(change, tagOf, say), remedyAlsoSentence(also, tagOf, say)].filter(Boolean).join(" ");
+
+/** Of an option of its kind, the next less: what it is and that it fails. */
+export const remedyLessSentence = (less: RemedyFailed | null, tagOf: Tag, say: Figures): string =>
   less === null
     ? "Nothing less of its kind is offered."
-    : `Less does not do: ${uncapitalised(remedySentence(less.change, tagOf, say)).replace(/\.$/, "")}. ${remedyRefusalSentence(less.why, tagOf)}`;
+    : `Less does not do: ${uncapitalised(remedyWholeSentence(less, tagOf, say))} ${remedyRefusalSentence(less.why, tagOf)}`;
 
 const uncapitalised = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);

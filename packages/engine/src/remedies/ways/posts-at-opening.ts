@@ -1,7 +1,7 @@
 import type { Framing, Opening } from "@cornerway/schema";
 import { FreshNames } from "../fresh-names.ts";
 import { postsInWall } from "../set-posts.ts";
-import { frameRungs, postRungs } from "../usual-steel.ts";
+import { frameRungs, postSections, usualPad } from "../usual-steel.ts";
 import type { Generator, Trial } from "../trial.ts";
 import { openingOfMark } from "./face-of-opening.ts";
 
@@ -27,17 +27,17 @@ export const postsAtOpening: Generator = (ground) => {
       : []),
     { at: [rect.u0 - BESIDE_MM, rect.u1 + BESIDE_MM], header: true },
   ];
+  const [section] = postSections;
   return sets
     .map(({ at: us, header }) =>
-      postRungs.flatMap(({ section, pad }, rung): Trial[] => {
+      (header ? frameRungs : [undefined]).flatMap((frame): Trial[] => {
         const places = us.map((uMm) => ({ unitId: unit.id, rail: face, uMm }));
         const { building } = ground.analysis.structure;
-        const set = postsInWall(ground.scheme, building, new FreshNames(ground.scheme), places, section, pad);
+        const set = postsInWall(ground.scheme, building, new FreshNames(ground.scheme), places, section, usualPad);
         if (set === undefined) return [];
-        const frame = frameRungs[Math.min(rung, frameRungs.length - 1)];
-        const framing: Framing | undefined = header && frame ? { jamb: frame.jamb, header: frame.header } : undefined;
+        const framing: Framing | undefined = frame && { jamb: frame.jamb, header: frame.header };
         const { operations, postIds, pads } = set;
-        const padMm = pads === 0 ? null : pad.sideMm;
+        const padMm = pads === 0 ? null : usualPad.sideMm;
         return [
           {
             change: {

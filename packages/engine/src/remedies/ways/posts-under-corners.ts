@@ -3,8 +3,8 @@ import type { Unit } from "../../geometry/building.ts";
 import { toSite } from "../../geometry/place.ts";
 import { FreshNames } from "../fresh-names.ts";
 import { postsFromGround, type Held } from "../set-posts.ts";
-import { postRungs } from "../usual-steel.ts";
-import type { Generator, Ladder, RemedyGround, Trial } from "../trial.ts";
+import { postSections, usualPad } from "../usual-steel.ts";
+import type { Generator, Ladder, RemedyGround } from "../trial.ts";
 
 type PostSet = { readonly held: readonly Corner[]; readonly under: "corners" | "rail" };
 type Corner = Held & { readonly fitting?: FittingName };
@@ -62,16 +62,14 @@ function ladder(
   held: readonly Corner[],
   under: "corners" | "rail",
 ): Ladder {
-  const { building } = analysis.structure;
-  return postRungs.flatMap(({ section, pad }): Trial[] => {
-    const names = new FreshNames(scheme);
-    const set = postsFromGround(scheme, building, names, held, section, pad);
-    if (set === undefined) return [];
-    const { postIds, pads } = set;
-    const operations = [...set.operations, ...tiedHeads(scheme, names, unit.id, held)];
-    const padMm = pads === 0 ? null : pad.sideMm;
-    return [{ change: { kind: "posts", unitId: unit.id, postIds, under, section, padMm, header: null }, operations }];
-  });
+  const names = new FreshNames(scheme);
+  const [section] = postSections;
+  const set = postsFromGround(scheme, analysis.structure.building, names, held, section, usualPad);
+  if (set === undefined) return [];
+  const { postIds, pads } = set;
+  const operations = [...set.operations, ...tiedHeads(scheme, names, unit.id, held)];
+  const padMm = pads === 0 ? null : usualPad.sideMm;
+  return [{ change: { kind: "posts", unitId: unit.id, postIds, under, section, padMm, header: null }, operations }];
 }
 
 /** A post pinned at both ends stands only where its head is made fast to the corner it holds. */

@@ -1,0 +1,32 @@
+import type { Assessment, Premium, RemedyRefusal, Scheme } from "@cornerway/schema";
+import { packedAfter } from "./packed.ts";
+import { screened } from "./screen.ts";
+import type { SearchGround } from "./search-ground.ts";
+import type { Trial } from "./trial.ts";
+
+/** A trial drawn on the scheme, with what the load path says of it and what it comes to. */
+export type Drawn = {
+  readonly ok: true;
+  readonly trial: Trial;
+  readonly scheme: Scheme;
+  readonly path: Assessment;
+  readonly premium: Premium;
+};
+
+/** Draws a trial with the packing it makes necessary; refused where it cannot be drawn, or the load path is against it. */
+export function drawnTrial(
+  given: Trial,
+  ground: SearchGround,
+): Drawn | { readonly ok: false; readonly why: RemedyRefusal } {
+  const { tools, mark, unitId } = ground;
+  const bare = tools.draw(ground.scheme, given.operations);
+  const packing = bare === undefined ? [] : packedAfter(bare, unitId);
+  const trial = packing.length === 0 ? given : { ...given, operations: [...given.operations, ...packing] };
+  const scheme = packing.length === 0 ? bare : tools.draw(ground.scheme, trial.operations);
+  if (scheme === undefined) return { ok: false, why: { kind: "cannot be drawn" } };
+  const path = tools.assess(scheme);
+  const why = screened(ground.path, path, mark);
+  return why === undefined
+    ? { ok: true, trial, scheme, path, premium: tools.premium(scheme, tools.book) }
+    : { ok: false, why };
+}

@@ -1,0 +1,66 @@
+import type { LimitState } from "../checks/limit-state.ts";
+import type { ElementResult } from "../strength/element-result.ts";
+import type { LivePart } from "../strength/live-strength.ts";
+
+/** A part with what it uses of its strength: infinite where a strength that acts is refused or not covered. */
+export type UsedPart = Pick<ElementResult, "id" | "ownerId" | "element" | "place"> & {
+  readonly use: number;
+  /** Absent where only the governing vectors were looked at. */
+  readonly limitState?: LimitState;
+};
+
+/** As drawn, or once what lifts is held: whichever is greater. */
+export function usedOf(result: ElementResult): UsedPart {
+  const { id, ownerId, element, place, limitState, utilisation, refused, ifHeldDown, covered } = result;
+  const unknown = refused !== undefined || covered === "not covered";
+  const held = ifHeldDown === undefined ? 0 : (ifHeldDown ?? Infinity);
+  return { id, ownerId, element, place, limitState, use: unknown ? Infinity : Math.max(utilisation ?? 0, held) };
+}
+
+export const usedLive = ({ id, ownerId, element, place, utilisation }: LivePart): UsedPart => ({
+  ...{ id, ownerId, element, place },
+  use: utilisation ?? Infinity,
+});
+
+/** What each part used before a change: the same part, or the worst of its kind in that wall where openings divide it anew. */
+export class KnownParts {
+  private readonly uses = new Map<string, number>();
+  private readonly judged = new Set<LimitState>();
+
+  constructor(results: readonly ElementResult[]) {
+    for (const result of results) {
+      const part = usedOf(result);
+      const kind = kindOf(part);
+      this.judged.add(result.limitState);
+      this.note(part.id, part.use);
+      if (kind !== undefined) this.note(kind, part.use);
+    }
+  }
+
+  private note(key: string, use: number): void {
+    this.uses.set(key, Math.max(this.uses.get(key) ?? 0, use));
+  }
+
+  /**
+   * Judgement. A change may bring no part beyond its strength that was within it, and may not raise one that was beyond it: such
+   * a part has a mark of its own by the same check, which stays open and is told. Two answers are one where the model of walls
+   * cannot tell them apart. A check that could be made nowhere while the building did not stand says nothing of the change.
+   */
+  isWorse(part: UsedPart): boolean {
+    if (part.use <= 1) return false;
+    if (part.limitState !== undefined && !this.judged.has(part.limitState)) return false;
+    const before = this.uses.get(part.id) ?? this.uses.get(kindOf(part) ?? "") ?? 0;
+    return before <= 1 || part.use > before * (1 + WALL_MODEL_ACCURACY);
+  }
+}
+
+/** Whole and framed walls are within 1.3 % of explicit folds (shared/reference/walls.json): less is no difference. */
+export const WALL_MODEL_ACCURACY = 0.013;
+
+/** Wall, element and check of a part, whatever the stretch; undefined where one thing bears on another: that is a place. */
+function kindOf({ ownerId, element, place }: UsedPart): string | undefined {
+  if (place.startsWith("at ")) return undefined;
+  const [stretch = "", ...checks] = place.split(", ");
+  const [wall = ""] = stretch.split(/ over | at | \d/);
+  return [ownerId, element, wall, ...checks].join(" ");
+}

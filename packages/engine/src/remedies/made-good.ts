@@ -1,0 +1,74 @@
+import type { RemedyFailed, RemedyRefusal } from "@cornerway/schema";
+import { drawnTrial, type Drawn } from "./drawn-trial.ts";
+import { lackingAtALook, lackingOf } from "./lacking-of.ts";
+import { proof, type Proof } from "./proof.ts";
+import { repaired } from "./repairs/repaired.ts";
+import type { Lacking } from "./repairs/repair.ts";
+import type { SearchGround } from "./search-ground.ts";
+
+/** A trial as far as it could be made good. */
+export type MadeGood = {
+  readonly drawn: Drawn;
+  /** What the whole run says of it; absent where a look was enough to refuse it. */
+  readonly proof?: Proof;
+  /** What it lacks most where it has no proof. */
+  readonly lacks: RemedyRefusal;
+  /** What it was before it was last made good, and why that fails; null where nothing was done to it. */
+  readonly before: RemedyFailed | null;
+  readonly looked: number;
+  readonly proved: number;
+};
+
+/** Looks, repairs and proofs in turn: at most so many. */
+const MOST_ROUNDS = 6;
+
+/** Looks at a trial, mends what it lacks where that is known how, and runs whole what a look has nothing against. */
+export function madeGood(given: Drawn, ground: SearchGround): MadeGood {
+  let drawn = given;
+  let before: RemedyFailed | null = null;
+  let proved = 0;
+  for (let round = 1; ; round++) {
+    const seen = seenOrProved(drawn, ground);
+    if (seen.proof !== undefined) proved += 1;
+    const next = seen.works || round === MOST_ROUNDS ? undefined : mended(drawn, seen.lacking, ground);
+    const lacks = seen.proof === undefined ? atALook(seen.lacking) : whyOf(seen.proof);
+    if (next === undefined)
+      return { drawn, ...(seen.proof && { proof: seen.proof }), lacks, before, looked: round, proved };
+    before = { ...told(drawn), why: lacks };
+    drawn = next;
+  }
+}
+
+export const told = ({ trial: { change, also = [] } }: Drawn): Pick<RemedyFailed, "change" | "also"> => ({
+  change,
+  also,
+});
+
+type Seen = { readonly lacking: Lacking; readonly proof?: Proof; readonly works: boolean };
+
+/** The whole run is made where a look finds nothing against it. */
+function seenOrProved(drawn: Drawn, ground: SearchGround): Seen {
+  const atOnce = lackingAtALook(drawn, ground);
+  if (atOnce.parts.length > 0) return { lacking: atOnce, works: false };
+  const after = ground.judge(drawn.scheme);
+  const lacking = lackingOf(drawn, after, ground);
+  const proven = proof(drawn, after, lacking, ground);
+  return { lacking, proof: proven, works: proven.ok && proven.why === undefined };
+}
+
+function mended(drawn: Drawn, lacking: Lacking, ground: SearchGround): Drawn | undefined {
+  const trial = repaired(drawn.trial, lacking);
+  const next = trial && drawnTrial(trial, ground);
+  return next?.ok === true ? next : undefined;
+}
+
+const whyOf = (proven: Proof): RemedyRefusal =>
+  proven.ok ? { kind: "strength", why: proven.why ?? { kind: "left out of the model", what: "the rest" } } : proven.why;
+
+/** The part that is most beyond its strength. */
+function atALook({ parts }: Lacking): RemedyRefusal {
+  const [first, ...others] = parts;
+  if (first === undefined) throw new Error("a trial that lacks nothing at a look is proved");
+  const most = others.reduce((worst, next) => (next.use > worst.use ? next : worst), first);
+  return { kind: "at a look", partId: most.id, use: Number.isFinite(most.use) ? most.use : null };
+}

@@ -1,0 +1,88 @@
+import type { Assessment, CostBook, Mark, Operation, Premium, Scheme } from "@cornerway/schema";
+import { governingVectors, type GoverningVectors, type LiveStrength } from "../strength/live-strength.ts";
+import type { Strength } from "../strength/strength-of.ts";
+import { KnownParts, type UsedPart } from "./known-parts.ts";
+import { bears, moves } from "./mark-groups.ts";
+import { plainStand } from "./plain-stand.ts";
+
+/** What a search is done with: pure functions of the scheme, handed in so that the search has one memory and one judge. */
+export type RemedyTools = {
+  /** The scheme with these operations drawn; undefined where it would not take them. */
+  readonly draw: (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
+  readonly assess: (scheme: Scheme) => Assessment;
+  /** Strength whole, of the scheme as it is: kept for its next mark. */
+  readonly judgeAsIs: (scheme: Scheme) => Strength;
+  readonly judge: (scheme: Scheme) => Strength;
+  /** Strength under these vectors and gravity: quick, and never more than the whole run says. */
+  readonly look: (scheme: Scheme, governed: GoverningVectors) => LiveStrength;
+  readonly premium: (scheme: Scheme, book: CostBook) => Premium;
+  readonly book: CostBook;
+};
+
+export type Accepted = Extract<Strength, { accepted: true }>;
+
+/** The scheme as it is, what is known of it, and the mark to settle. */
+export class SearchGround {
+  readonly scheme: Scheme;
+  readonly mark: Mark;
+  readonly path: Assessment;
+  readonly asIs: Accepted;
+  readonly tools: RemedyTools;
+  /** The unit the mark is about. */
+  readonly unitId: string;
+  readonly premium: Premium;
+  /** Vectors that governed the scheme as it is. */
+  private readonly governed: GoverningVectors;
+  private readonly knownAsIs: KnownParts;
+  private knownOwn: KnownParts | undefined;
+
+  constructor(scheme: Scheme, mark: Mark, path: Assessment, asIs: Accepted, tools: RemedyTools) {
+    this.scheme = scheme;
+    this.mark = mark;
+    this.path = path;
+    this.asIs = asIs;
+    this.tools = tools;
+    this.unitId = mark.elements.find((id) => scheme.containers.some((unit) => unit.id === id)) ?? "";
+    this.premium = tools.premium(scheme, tools.book);
+    this.governed = governingVectors(asIs);
+    this.knownAsIs = new KnownParts(asIs.results);
+  }
+
+  look(scheme: Scheme): Extract<LiveStrength, { accepted: true }> {
+    const seen = this.tools.look(scheme, this.governed);
+    if (!seen.accepted) throw new Error("a change does not change the hazards");
+    return seen;
+  }
+
+  judge(scheme: Scheme): Accepted {
+    const after = this.tools.judge(scheme);
+    if (!after.accepted) throw new Error("a change does not change the hazards");
+    return after;
+  }
+
+  /** Whether a part is beyond its strength because of a change, by what it was held against. */
+  isWorse(part: UsedPart): boolean {
+    if (part.use <= 1) return false;
+    if (part.ownerId !== this.unitId) return this.knownAsIs.isWorse(part);
+    this.knownOwn ??= new KnownParts(this.own().results);
+    return this.knownOwn.isWorse(part);
+  }
+
+  /**
+   * What the unit's own parts are held against: for openings the wall without the opening, for marks of how a unit stands the
+   * unit by itself on its four corners, else the scheme as it is.
+   */
+  private own(): Accepted {
+    const scheme = this.ownScheme();
+    const run = scheme && this.tools.judge(scheme);
+    return run?.accepted === true ? run : this.asIs;
+  }
+
+  private ownScheme(): Scheme | undefined {
+    const { scheme, mark } = this;
+    const openingId = mark.elements.find((id) => scheme.openings.some((opening) => opening.id === id));
+    if (openingId !== undefined) return this.tools.draw(scheme, [{ kind: "opening.close", id: openingId }]);
+    const { kind } = mark.fact;
+    return moves.has(kind) || bears.has(kind) ? plainStand(scheme, this.unitId) : undefined;
+  }
+}
