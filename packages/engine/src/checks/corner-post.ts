@@ -65,7 +65,7 @@ const worse = (one: Check, other: Check): Check => {
   return !other.ok || other.utilisation > one.utilisation ? other : one;
 };
 
-/** Shear along both axes with torsion, as a plain sum of shares of shear yield. */
+/** Shear with torsion, as a plain sum of shares of shear yield: in a closed cell along the worse axis, else along both. */
 function sheared(element: PostElement, demand: PostDemand, bound: PostStrengths, basis: ColdFormedBasis): Check {
   const subject = { element, limitState: "shear" } as const;
   const refuse = (why: Refusal): Check => ({ ok: false, ...subject, why });
@@ -79,7 +79,7 @@ function sheared(element: PostElement, demand: PostDemand, bound: PostStrengths,
   working.take("V_cx", bound.shearX.working);
   working.take("V_cy", bound.shearY.working);
   working.take("T_c", bound.torsion.working);
-  working.compute("ratio", "V_x/V_cx + V_y/V_cy + T/T_c", "1");
+  working.compute("ratio", bound.closed ? "max(V_x/V_cx, V_y/V_cy) + T/T_c" : "V_x/V_cx + V_y/V_cy + T/T_c", "1");
   working.let("limit", 1, "1", "limit", "derived");
   return checkOf(subject, working.against("ratio", "limit"));
 }

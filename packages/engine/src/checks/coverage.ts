@@ -62,7 +62,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   shear: {
     checked: members,
     bounded: ["door header", "corner fitting", "tie", "made connection", ...posts],
-    why: "one wall of a post stands for it; a fitting by its proof load; ties and framed ends by a stated plate, not the one drawn",
+    why: "of a post the walls along each axis alone; a fitting by its proof load; ties and framed ends by a stated plate, not the one drawn",
   },
   torsion: {
     checked: ["added post", "added beam", "jamb"],

@@ -116,8 +116,10 @@ function shares(strengths: PostStrengths) {
   const [vx, vy, t] = [available(strengths.shearX), available(strengths.shearY), available(strengths.torsion)];
   const bent = (demand: PostDemand): number =>
     share(demand.axialN, demand.axialN >= 0 ? pressed : pulled) + share(demand.mxNmm, mx) + share(demand.myNmm, my);
-  const shear = (demand: PostDemand): number =>
-    share(demand.shearXN, vx) + share(demand.shearYN, vy) + share(demand.torsionNmm, t);
+  const shear = (demand: PostDemand): number => {
+    const [x, y] = [share(demand.shearXN, vx), share(demand.shearYN, vy)];
+    return (strengths.closed ? Math.max(x, y) : x + y) + share(demand.torsionNmm, t);
+  };
   return { bent, shear, most: (demand: PostDemand): number => Math.max(bent(demand), shear(demand)) };
 }
 

@@ -1,6 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import { checkOf } from "../checks/check.ts";
-import { windDrift, windDriftPart } from "../checks/deflection.ts";
+import { serviceWind, windDrift, windDriftPart } from "../checks/deflection.ts";
 import type { BuildingFrame } from "../loads/building-frame.ts";
 import type { DesignBasis } from "../loads/design-basis.ts";
 import { factorOf } from "../loads/load-combination.ts";
@@ -28,7 +28,7 @@ export function driftBasis(scheme: Scheme, building: BuildingFrame, loads: Desig
 
 /**
  * Drift of a container as a storey of its own, at its worst corner, rocking and turning with it: in earthquakes with the
- * stability coefficient, in wind at allowable level.
+ * stability coefficient, in wind at service, from runs of allowable level.
  */
 export function driftParts(unit: PlacedUnit, own: readonly ModelledBearing[], basis: DriftBasis): StrengthPart[] {
   const corners = unitCorners(unit);
@@ -80,18 +80,20 @@ function windPart(ownerId: string, corners: readonly UnitCorner[]): StrengthPart
   return {
     ...named(ownerId, "drift in wind"),
     level: "allowable",
-    use: (solved) =>
-      factorOf(solved.run.combination, "W") === 0 ? 0 : worstSway(corners, solved) / (windDriftPart * heightMm),
+    use: (solved) => (factorOf(solved.run.combination, "W") === 0 ? 0 : driftUse(worstSway(corners, solved), heightMm)),
     decide: (solved) => {
       const driftMm = worstSway(corners, solved);
       return {
         limitState: "drift",
-        utilisation: driftMm / (windDriftPart * heightMm),
+        utilisation: driftUse(driftMm, heightMm),
         checks: () => [windDrift(driftMm, heightMm)],
       };
     },
   };
 }
+
+const driftUse = (allowableMm: number, heightMm: number): number =>
+  (serviceWind * allowableMm) / (windDriftPart * heightMm);
 
 /** Less shears nothing. */
 const NEWTON = 1;
