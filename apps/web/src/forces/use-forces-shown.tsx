@@ -5,7 +5,7 @@ import type { ViewLayer } from "../drawing/contract.ts";
 import { laterPart } from "../controls/later-part.ts";
 import { useForces, type Asking, type ForcesShown } from "./use-forces.ts";
 
-const ForcesSlip = lazy(async () => ({ default: (await import("./ForcesSlip.tsx")).ForcesSlip }));
+const ForcesSection = lazy(async () => ({ default: (await import("./ForcesSection.tsx")).ForcesSection }));
 /** What is solved comes long after the drawing stands. */
 const useLayer = laterPart(() => import("./forces-layer.tsx"));
 
@@ -14,7 +14,8 @@ export interface ShownForces {
   /** The solved path for strokes, once it is of the scheme shown. */
   path: RunForces["path"] | null;
   layer: ViewLayer | undefined;
-  slip: ReactNode;
+  /** In the margin, after the notes: what the strokes are of, and what else there is to see of it. */
+  section: ReactNode;
 }
 
 /** Where the load goes, for a sheet: strokes, strands, the deflected shape, and the choice of what they are of. */
@@ -34,10 +35,10 @@ export function useForcesShown(scheme: Scheme, report: StrengthReport | null, as
     shown,
     path,
     layer,
-    slip:
+    section:
       told === null ? null : (
         <Suspense fallback={null}>
-          <ForcesSlip shown={shown} deflected={deflected} onDeflected={drawDeflected} />
+          <ForcesSection shown={shown} deflected={deflected} onDeflected={drawDeflected} />
         </Suspense>
       ),
   };

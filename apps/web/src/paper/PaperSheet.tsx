@@ -56,6 +56,7 @@ export interface PaperSheetProps {
   chosenNoteId: string | null;
   onNote: (note: PlacedNote) => void;
   slip?: ReactNode;
+  after?: ReactNode;
   /** The foot of the margin, told the scale of the elevation for the key. */
   footer?: (pxPerM: number) => ReactNode;
   /** False where something else is laid in the place of the isometric. */
@@ -233,6 +234,7 @@ export function PaperSheet(props: PaperSheetProps) {
               {props.slip}
             </>
           }
+          after={props.after}
           footer={views === null ? undefined : props.footer?.(views.elevation.transform.pxPerM)}
           onSlots={setSlots}
         />

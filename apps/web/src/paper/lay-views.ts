@@ -45,7 +45,7 @@ export interface LaidViews {
 /** Drawing scales on offer, px a metre; 50 px a metre is called 1:100 on screen. */
 const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
-const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 60, footPx: 112 };
+const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 60, footPx: 118 };
 const planRoom = { leftPx: 64, rightPx: 66, topPx: 38, footPx: 60 };
 /** Room for one more string, that of the openings. */
 const roomWithOpenings = { ...planRoom, footPx: planRoom.footPx + stringStepPx };

@@ -11,6 +11,7 @@ export function NotesMargin({
   chosenNumber,
   onChoose,
   slip,
+  after,
   footer,
   onSlots,
 }: NotesMarginProps) {
@@ -32,6 +33,7 @@ export function NotesMargin({
             onChoose={onChoose}
           />
         ))}
+        {after}
       </div>
       {footer !== undefined && <footer>{footer}</footer>}
     </section>

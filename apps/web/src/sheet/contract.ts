@@ -72,6 +72,8 @@ export type NotesMarginProps = {
   onChoose?: ((number: number) => void) | undefined;
   /** Laid first in the margin: a change request, an error, a cut-off slip. */
   slip?: ReactNode;
+  /** After the notes: what is looked up and asks for no answer. */
+  after?: ReactNode;
   /** Drawn at the foot of the margin. */
   footer?: ReactNode;
   /** Told after layout: the px height of each number, from the top of the sheet, for the leaders. */

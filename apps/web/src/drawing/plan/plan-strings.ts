@@ -6,7 +6,7 @@ import { xToPx, yToPx } from "../paper-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 /** Px from the outline of a plan to the nearest string on each side. */
-export const planStringsPx = { top: 7, left: 8, foot: 20, right: 20 } as const;
+export const planStringsPx = { top: 7, left: 8, foot: 17, right: 20 } as const;
 
 /** The grid lines of a plan that run through what it shows. */
 export type PlanGrid = { numbers: readonly GridLine[]; letters: readonly GridLine[] };

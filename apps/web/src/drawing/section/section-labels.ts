@@ -38,8 +38,8 @@ export function sectionLabels(
   const cuts = model.cuts.flatMap((cut) => {
     const { xPx, yPx, widthPx, heightPx } = rectToPx(view, cut);
     const at = (rise: number) =>
-      [0, -0.24, 0.24].map((off) => ({
-        ...{ xPx: xPx + widthPx / 2, yPx: yPx + heightPx * (0.5 + off) + rise, anchor: "middle" as const },
+      [0, -12, 12].map((off) => ({
+        ...{ xPx: xPx + widthPx / 2, yPx: yPx + heightPx / 2 + rise + off, anchor: "middle" as const },
       }));
     const tag = { key: `cut-${cut.placed.id}`, text: cut.placed.container.tag, sizePx: 13, spots: at(0) };
     const clear = { key: `clear-${cut.placed.id}`, text: `${drawnLength(cut.ceilingMm - cut.floorMm, units)} clear` };

@@ -1,10 +1,11 @@
 import type { Revision, Thread } from "@cornerway/schema";
 import { answeredMarks, applyOperations } from "@cornerway/schema";
 import { useMemo, useState } from "react";
-import { readsChecks, useRevisionChecks } from "../../checks/check-source.ts";
+import { readsChecks, useRevisionChecks, useRevisionReport } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
 import { useCostBook } from "../../data/cost-book.ts";
 import { useRevisions } from "../../data/revision.ts";
+import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { useMarkNotes } from "../../notes/use-mark-notes.ts";
@@ -26,6 +27,7 @@ import { isLater } from "../../wording/next-letter.ts";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import { StampPlace } from "./StampPlace.tsx";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
+import { useForcesThread } from "../../worker/use-forces-thread.ts";
 import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
 
@@ -65,6 +67,8 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
   );
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
   const checks = useChecks(useRevisionChecks(project, revision), hand.chosenId, hand.held !== null);
+  const forces = useForcesShown(scheme, useRevisionReport(project, revision), useForcesThread());
+  const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   const ways = useRemediesSlip({
     ...{ scheme, book: useCostBook(project).data?.book ?? null, plain: !readsChecks(project.roles) },
     take: {
@@ -98,7 +102,8 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
       }}
       scheme={scheme}
       laidBy={scheme}
-      assessment={result}
+      assessment={drawnOf}
+      layer={forces.layer}
       proposed={proposed === scheme ? undefined : proposed}
       drawingRemark={proposed === scheme ? undefined : "proposed"}
       answeredMarkIds={answered}
@@ -130,6 +135,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
           />
         </>
       }
+      after={forces.section}
       footer={(pxPerM) => <MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
       spine={<RoomSpine draftMoves={0} currentLetter={letter} onChoose={onRevision} />}
       tray={

@@ -133,7 +133,6 @@ export function DraftScheme({ store }: { store: DraftStore }) {
               onOpen={checks.open}
             />
           </Suspense>
-          {forces.slip}
           <Typing value={typing}>
             <DraftSlips
               {...{ store, draft, hand, acts, undoes }}
@@ -143,6 +142,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
           </Typing>
         </>
       }
+      after={forces.section}
       footer={(pxPerM) => (
         <DraftFooter
           draft={draft}

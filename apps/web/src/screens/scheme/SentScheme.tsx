@@ -85,7 +85,6 @@ export function SentScheme() {
             chosenId={hand.chosenId}
             onOpen={checks.open}
           />
-          {forces.slip}
         </>
       }
       chosenNoteId={noteId}
@@ -93,6 +92,7 @@ export function SentScheme() {
         chooseNote(note.id);
         hand.choose(note.elementId);
       }}
+      after={forces.section}
       footer={(pxPerM) => (
         <>
           {project.revision === null ? null : <SaveFile projectId={project.id} letter={project.revision} />}

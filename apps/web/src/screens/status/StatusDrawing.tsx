@@ -1,9 +1,13 @@
-import type { Revision } from "@cornerway/schema";
+import type { Project, Revision } from "@cornerway/schema";
+import { useMemo } from "react";
+import { useRevisionReport } from "../../checks/check-source.ts";
 import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
-import { project, toScreen } from "../../drawing/view-transform.ts";
+import { project as onPaper, toScreen } from "../../drawing/view-transform.ts";
 import type { ViewTransform } from "../../drawing/view-transform.ts";
+import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
 import { HatchDefs } from "../../look/HatchDefs.tsx";
 import { extentOf } from "../../paper/lay-views.ts";
+import { useForcesThread } from "../../worker/use-forces-thread.ts";
 import type { Hindrance } from "./hindrances.ts";
 
 const widthPx = 620;
@@ -11,9 +15,21 @@ const heightPx = 330;
 const groundPx = 290;
 const roomPx = 40;
 
-/** The building from the south, with the numbers of what stands in the way. No grid, no dimensions, no forces. */
-export function StatusDrawing({ revision, inTheWay }: { revision: Revision; inTheWay: readonly Hindrance[] }) {
-  const view = fitted(revision.scheme);
+interface StatusDrawingProps {
+  project: Project;
+  revision: Revision;
+  inTheWay: readonly Hindrance[];
+}
+
+/**
+ * The building from the south as sheet 1 has it, strokes and all, with the numbers of what stands in the way. No grid, no
+ * dimensions, no figures: the owner reads no kN.
+ */
+export function StatusDrawing({ project, revision, inTheWay }: StatusDrawingProps) {
+  const { scheme, result } = revision;
+  const view = useMemo(() => fitted(scheme), [scheme]);
+  const forces = useForcesShown(scheme, useRevisionReport(project, revision), useForcesThread());
+  const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   return (
     <svg
       className="status-drawing"
@@ -23,8 +39,9 @@ export function StatusDrawing({ revision, inTheWay }: { revision: Revision; inTh
     >
       <HatchDefs />
       <ElevationView
-        scheme={revision.scheme}
-        assessment={withoutFigures(revision)}
+        scheme={scheme}
+        assessment={drawnOf}
+        layer={forces.layer}
         side="south"
         bare
         figures
@@ -32,7 +49,7 @@ export function StatusDrawing({ revision, inTheWay }: { revision: Revision; inTh
       />
       {inTheWay.map(({ id, mark }, at) => {
         if (mark === null) return null;
-        const { xPx, yPx } = toScreen(view, project("south", mark.at));
+        const { xPx, yPx } = toScreen(view, onPaper("south", mark.at));
         return (
           <g key={id}>
             <circle cx={xPx} cy={yPx} r="10" fill="var(--slip)" stroke="var(--rust)" strokeWidth="1.2" />
@@ -45,9 +62,6 @@ export function StatusDrawing({ revision, inTheWay }: { revision: Revision; inTh
     </svg>
   );
 }
-
-/** The owner reads no kN: hatches stay, strokes with their figures do not. */
-const withoutFigures = ({ result }: Revision) => (result === null ? null : { ...result, path: [] });
 
 function fitted(scheme: Revision["scheme"]): ViewTransform {
   const { uLow, uHigh, vHigh } = extentOf(scheme, "south");

@@ -42,7 +42,7 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay, req
             {revision === null ? null : <AssessmentLine project={project} letter={revision.letter} />}
             <CautionLine />
           </div>
-          {revision === null ? null : <StatusDrawing revision={revision} inTheWay={inTheWay} />}
+          {revision === null ? null : <StatusDrawing project={project} revision={revision} inTheWay={inTheWay} />}
         </header>
         <Milestones project={project} revisions={revisions} />
         <div className="status-columns">

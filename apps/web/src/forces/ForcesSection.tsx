@@ -1,7 +1,6 @@
 import type { RunForces } from "@cornerway/engine";
 import { elementNames, figuresIn, inTags, runWords, type Scheme } from "@cornerway/schema";
-import { useMemo } from "react";
-import { Slip } from "../sheet/Slip.tsx";
+import { useId, useMemo } from "react";
 import { useUnits } from "../units/use-units.ts";
 import { listOf } from "../wording/list-of.ts";
 import { namesIn } from "../wording/name-of.ts";
@@ -9,58 +8,70 @@ import { Reactions } from "./Reactions.tsx";
 import type { Forces, ForcesShown } from "./use-forces.ts";
 import "./forces.css";
 
-export interface ForcesSlipProps {
+export interface ForcesSectionProps {
   shown: ForcesShown;
   deflected: boolean;
   onDeflected: (drawn: boolean) => void;
 }
 
 /** Under which sum the strokes are drawn, and what else may be seen of it. */
-export function ForcesSlip({ shown: { told, stand, choose }, ...drawing }: ForcesSlipProps) {
+export function ForcesSection({ shown: { told, stand, choose }, ...drawing }: ForcesSectionProps) {
   if (told === null) return null;
-  if (told.why !== null)
-    return (
-      <Slip label="Where the load goes">
-        <p>The forces could not be worked out: {told.why}</p>
-      </Slip>
-    );
   return (
-    <Slip label="Where the load goes">
-      <RunChoice told={told} onChoose={choose} />
-      {stand ? null : (
-        <p className="forces-waits" role="status">
-          Being solved. What is drawn in pencil is of the answer before.
-        </p>
-      )}
-      {told.forces === null ? (
-        <p>Nothing makes it stand under this sum: no path is drawn.</p>
+    <section className="forces" aria-label="Where the load goes">
+      {told.why === null ? (
+        <>
+          <RunChoice told={told} onChoose={choose} />
+          {stand ? null : (
+            <p className="forces-waits" role="status">
+              Being solved. What is drawn in pencil is of the answer before.
+            </p>
+          )}
+          {told.forces === null ? (
+            <p>Nothing makes it stand under this sum: no path is drawn.</p>
+          ) : (
+            <OfRun forces={told.forces} scheme={told.scheme} {...drawing} />
+          )}
+        </>
       ) : (
-        <OfRun forces={told.forces} scheme={told.scheme} {...drawing} />
+        <p>The forces could not be worked out: {told.why}</p>
       )}
-    </Slip>
+    </section>
   );
 }
 
+/** The sum in full, however long its words, over the list it is chosen from. */
 function RunChoice({ told: { run, runs, scheme }, onChoose }: { told: Forces; onChoose: (run: string) => void }) {
+  const id = useId();
   const words = useMemo(() => {
     const names = elementNames(scheme);
-    return new Map(runs.map((each) => [each, runWords(inTags(each, names))]));
+    return new Map(
+      runs.map((each, n) => {
+        const said = runWords(inTags(each, names));
+        return [each, n === 0 ? `${said}: governs` : said];
+      }),
+    );
   }, [runs, scheme]);
   return (
-    <label className="forces-run">
-      Stroke width is force in
-      <select value={run} onChange={({ target }) => onChoose(target.value)}>
-        {runs.map((each, n) => (
-          <option key={each} value={each}>
-            {n === 0 ? `${words.get(each) ?? each}: governs` : words.get(each)}
-          </option>
-        ))}
-      </select>
-    </label>
+    <>
+      <h3 className="caption" id={id}>
+        Stroke width is force in
+      </h3>
+      <div className="forces-run">
+        <span aria-hidden="true">{words.get(run)}</span>
+        <select aria-labelledby={id} value={run} onChange={({ target }) => onChoose(target.value)}>
+          {runs.map((each) => (
+            <option key={each} value={each}>
+              {words.get(each)}
+            </option>
+          ))}
+        </select>
+      </div>
+    </>
   );
 }
 
-type OfRunProps = Omit<ForcesSlipProps, "shown"> & { forces: RunForces; scheme: Scheme };
+type OfRunProps = Omit<ForcesSectionProps, "shown"> & { forces: RunForces; scheme: Scheme };
 
 function OfRun({ forces, scheme, deflected, onDeflected }: OfRunProps) {
   const units = useUnits();
@@ -69,16 +80,13 @@ function OfRun({ forces, scheme, deflected, onDeflected }: OfRunProps) {
   const { largest } = forces.deflected;
   return (
     <>
-      {forces.held.length === 0 ? null : (
-        <p>
-          It stands only if {listOf(forces.held.map(nameOf))} {forces.held.length === 1 ? "is" : "are"} held by
-          connections that are not drawn.
-        </p>
-      )}
       <p className="forces-fine">
         {forces.strands.length === 0
           ? "Nothing leaves the corners."
           : `Each strand carries about ${force(forces.shareKn)}.`}{" "}
+        {forces.held.length === 0
+          ? ""
+          : `It stands only if ${listOf(forces.held.map(nameOf))} ${forces.held.length === 1 ? "is" : "are"} held by connections that are not drawn. `}
         Screening, {forces.assumptions}.
       </p>
       <details className="forces-more">

@@ -4,7 +4,7 @@ import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { ChosenForces } from "../../src/forces/ChosenForces.tsx";
 import { forcesLayer } from "../../src/forces/forces-layer.tsx";
-import { ForcesSlip } from "../../src/forces/ForcesSlip.tsx";
+import { ForcesSection } from "../../src/forces/ForcesSection.tsx";
 import { judgedProof, judgedScheme } from "../support/judged-unit.ts";
 
 afterEach(cleanup);
@@ -21,7 +21,7 @@ const told = { scheme: judgedScheme, run, runs, asked: null, forces, why: null }
 describe("where the load goes", () => {
   it("offers every sum in plain words, what governs first, and takes another", async () => {
     const choose = vi.fn<(run: string) => void>();
-    render(<ForcesSlip shown={{ told, stand: true, choose }} deflected={false} onDeflected={() => undefined} />);
+    render(<ForcesSection shown={{ told, stand: true, choose }} deflected={false} onDeflected={() => undefined} />);
     const choice = screen.getByLabelText("Stroke width is force in");
     const options = within(choice).getAllByRole("option");
     expect(options).toHaveLength(runs.length);
@@ -33,7 +33,7 @@ describe("where the load goes", () => {
   it("tells what each pad or the ground gives and, on request, how far it moves", async () => {
     const onDeflected = vi.fn<(drawn: boolean) => void>();
     render(
-      <ForcesSlip
+      <ForcesSection
         shown={{ told, stand: true, choose: vi.fn<(run: string) => void>() }}
         deflected={false}
         onDeflected={onDeflected}
@@ -47,10 +47,10 @@ describe("where the load goes", () => {
 
   it("says that it waits, and why nothing can be told", () => {
     const shown = { told, stand: false, choose: vi.fn<(run: string) => void>() };
-    const { rerender } = render(<ForcesSlip shown={shown} deflected={false} onDeflected={() => undefined} />);
+    const { rerender } = render(<ForcesSection shown={shown} deflected={false} onDeflected={() => undefined} />);
     expect(screen.getByRole("status").textContent).toContain("Being solved");
     const broken = { ...shown, told: { ...told, forces: null, why: "no hazards" } };
-    rerender(<ForcesSlip shown={broken} deflected={false} onDeflected={() => undefined} />);
+    rerender(<ForcesSection shown={broken} deflected={false} onDeflected={() => undefined} />);
     expect(screen.getByText(/no hazards/)).toBeTruthy();
   });
 });
