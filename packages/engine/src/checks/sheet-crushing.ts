@@ -6,13 +6,14 @@ import { openWorking, type OpenWorking } from "../working/open-working.ts";
 import { checkOf, type Check } from "./check.ts";
 import { foldStiffness } from "./sheet-shear/fold-stiffness.ts";
 
-/** A whole sheet pressed through its rail at one place, N; `heightMm` along the folds to the far rail. */
+/** A whole sheet pressed through its rail at one place, N, over `bearingMm` of it; `heightMm` along the folds to the far rail. */
 export type PressedSheet = {
   readonly element: "side sheet" | "end sheet";
   readonly sheet: CorrugatedSheet;
   readonly steel: Steel;
   readonly railIMm4: number;
   readonly heightMm: number;
+  readonly bearingMm: number;
   readonly forceN: number;
 };
 
@@ -28,7 +29,9 @@ const judgedFactors: StrengthFactors = { phi: 0.9, omega: 1.67, certainty: "comm
 
 /**
  * Sheet crushed under a seat, bounded. Peak line load p = 0.50 P/ℓ, ℓ = (E I/T)^⅓ (0.385 for a smooth half-plane, raised
- * as the rail's moment is by explicit folds); it stands half the depth of the folds off their middle. At mid height the
+ * as the rail's moment is by explicit folds) under a knife's edge, and less where it bears over a length b: as a beam on an
+ * elastic bed of the same peak, P (1 − e^(−b/2ℓ) cos(b/2ℓ))/b (Hetényi, from memory). It stands half the depth of the folds
+ * off their middle. At mid height the
  * load has spread to 2P/(π h/2), where the sheet may buckle as a strip pinned at both rails.
  */
 export function sheetCrushing(pressed: PressedSheet, method: DesignMethod): Check {
@@ -36,7 +39,8 @@ export function sheetCrushing(pressed: PressedSheet, method: DesignMethod): Chec
   letYield(working, pressed.steel);
   letSheet(working, pressed);
   working.compute("l", "cbrt(E*I/sqrt(G_t*E_v))", "mm");
-  working.compute("p", "0.50*P/l", "N/mm");
+  working.compute("β", "2*0.50/l", "1/mm", "of the bed, for a peak of 0.50 P/ℓ under a knife's edge");
+  working.compute("p", "P*(1 - exp(-β*b/2)*cos(β*b/2))/b", "N/mm", "Hetényi, load over a length b");
   working.compute("λ", "sqrt(F_y/(4*π^2*E/(12*(1 - 0.3^2))*(t/a)^2))", "1", "AISI S100 App. 1, Eq. 1.1-2");
   const whole = working.when("λ", "<=", "0.673");
   working.compute("ρ", whole ? "1" : "(1 - 0.22/λ)/λ", "1", "AISI S100 App. 1, Eq. 1.1-3");
@@ -55,7 +59,7 @@ export function sheetCrushing(pressed: PressedSheet, method: DesignMethod): Chec
   );
 }
 
-function letSheet(working: OpenWorking, { sheet, railIMm4, heightMm, forceN }: PressedSheet): void {
+function letSheet(working: OpenWorking, { sheet, railIMm4, heightMm, bearingMm, forceN }: PressedSheet): void {
   const stiffness = foldStiffness(sheet, steelModulus.valueMpa, poissonRatio.value);
   const generic = "generic purchase specifications";
   working.let("P", Math.abs(forceN), "N", "force at one place", "derived", "analysis");
@@ -69,5 +73,6 @@ function letSheet(working: OpenWorking, { sheet, railIMm4, heightMm, forceN }: P
   working.let("A", sheet.areaMm2PerMm, "mm²/mm", "area per width", "derived");
   working.let("S", sheet.sMm3PerMm, "mm³/mm", "modulus per width", "derived");
   working.let("I_s", sheet.iMm4PerMm, "mm⁴/mm", "second moment per width", "derived");
+  working.let("b", bearingMm, "mm", "length that bears", "common practice");
   working.let("h", heightMm, "mm", "height along the folds", "derived");
 }

@@ -16,8 +16,8 @@ import { bearingForce, placeOf, type ModelledBearing } from "./modelled-bearings
 import { forcePart } from "./force-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
-/** Along the rail; common practice, no published source. */
-const SEAT_MM = 100;
+/** Along the rail: a seat, common practice, no published source; a fitting across, ISO 1161, from memory. */
+const [SEAT_MM, FITTING_MM] = [100, 162];
 /** A post is right below a seat where its axis is this near to the middle of it, mm. */
 const UNDER_MM = 1;
 /** Share of the loaded face already used by the rail's own forces; assumed, no published source. */
@@ -78,11 +78,12 @@ function partsAt(
   const seated = part(element, (forceN, steel) => onTopRail(element, section, forceN, toEndMm, steel, basis));
   // a post right below takes what comes down: the rail is pressed onto its head, the sheet beside it is not
   if (inWalls.get(point.unitId)?.some((post) => post.side === side && Math.abs(post.u - u) < UNDER_MM)) return [seated];
+  const bearingMm = "corner" in bearing.planned.above ? FITTING_MM : SEAT_MM;
   const cut = cutBelow(point.unitId, side, u, building);
   return [
     seated,
     part(side === "front" ? "end sheet" : "side sheet", (forceN, steel) =>
-      cut ? [sheetCutBelow(side)] : crushed(side, forceN, steel, basis),
+      cut ? [sheetCutBelow(side)] : crushed(side, forceN, bearingMm, steel, basis),
     ),
   ];
 }
@@ -151,7 +152,7 @@ function onTopRail(
 }
 
 /** The sheet is whole below the seat. */
-function crushed(side: string, forceN: number, steel: Steel, basis: CheckBasis): readonly Check[] {
+function crushed(side: string, forceN: number, bearingMm: number, steel: Steel, basis: CheckBasis): readonly Check[] {
   const front = side === "front";
   return [
     basis.sheetCrushing({
@@ -160,6 +161,7 @@ function crushed(side: string, forceN: number, steel: Steel, basis: CheckBasis):
       steel,
       railIMm4: containerMembers["top side rail"].ixMm4,
       heightMm: SHEET_HEIGHT_MM,
+      bearingMm,
       forceN,
     }),
   ];

@@ -149,6 +149,7 @@ describe("sheetCrushing", () => {
     steel: steels.unproved,
     railIMm4: 371_000,
     heightMm: 2350,
+    bearingMm: 0.1,
     forceN: 20_000,
   } as const;
 
@@ -160,6 +161,15 @@ describe("sheetCrushing", () => {
     expectWithin(step(check.working, "p"), 138.8, 0.002);
     expectWithin(step(check.working, "edge"), 0.403 + 0.647, 0.005);
     expectWithin(check.utilisation, 1.05 / 0.9, 0.006);
+  });
+
+  it("over 162 mm of a fitting the peak is 0.764 of it: x = 162/(2·72.0) = 1.125, (1 − e^−x cos x)/x (by hand)", () => {
+    const peak = (bearingMm: number): number => {
+      const check = sheetCrushing({ ...pressed, bearingMm }, "LRFD");
+      return check.ok ? step(check.working, "p") : NaN;
+    };
+    // e^−1.125 0.3247, cos 1.125 0.4312: (1 − 0.1400)/1.125 = 0.7644
+    expectWithin(peak(162) / peak(0.1), 0.7644, 0.002);
   });
 
   it("a stiffer rail spreads the force: never worse; more force: never better", () => {
