@@ -12,6 +12,13 @@ export function gravestOf(stamps: readonly Pick<Stamp, "elementId" | "dispositio
 /** From the lightest to the gravest. */
 export const gravity = (disposition: Disposition): number => dispositions.indexOf(disposition);
 
+/** Of the elements found otherwise those that a stamp covers: its item with what hangs on it, or the whole. */
+export function foundOn(found: readonly string[], scheme: Scheme, elementId: string | undefined): string[] {
+  if (elementId === undefined) return found.toSorted();
+  const ids = new Set([elementId, ...hangsOn(scheme, elementId)]);
+  return found.filter((id) => ids.has(id)).toSorted();
+}
+
 /** What an assessment says of one item and what hangs on it; of everything where no item is named. */
 export function resultOn(result: Assessment, scheme: Scheme, elementId: string | undefined): Assessment {
   if (elementId === undefined) return result;

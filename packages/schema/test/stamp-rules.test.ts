@@ -47,6 +47,15 @@ describe("stampRefusals", () => {
     expect(whys(disposition, worst, none, 3)).toEqual([]);
   });
 
+  it("lets no work go on while what the stamp covers was found to stand otherwise, and may still send back", () => {
+    const works = answerWith([mark("a", "works as built")]);
+    const on = { result: works, answered: none, openRequests: 0, openConditions: 0, found: ["g1"] };
+    for (const disposition of ["No exceptions taken", "Make corrections noted"] as const)
+      expect(stampRefusals(disposition, on)).toEqual([{ why: "found otherwise", elements: ["g1"] }]);
+    for (const disposition of ["Revise and resubmit", "Rejected"] as const)
+      expect(stampRefusals(disposition, on)).toEqual([]);
+  });
+
   it.each(["No exceptions taken", "Make corrections noted"] as const)(
     "%s needs strength judged under all loads, whatever the marks say",
     (disposition) => {

@@ -2,6 +2,7 @@ import {
   answeredMarks,
   conditionState,
   elementById,
+  foundOn,
   Condition,
   gravestOf,
   gravity,
@@ -23,6 +24,7 @@ import { readRevision } from "../store/revision-rows.ts";
 import { findStamp, insertStamp, readStampsOn } from "../store/stamp-rows.ts";
 import { actOf } from "./act-of.ts";
 import { bodyDigestOf } from "./body-digest.ts";
+import { foundOtherwise } from "./found-otherwise.ts";
 import { raiseConditions, refuseConditions } from "./conditions/raise-conditions.ts";
 import { newestRevision } from "./newest-revision.ts";
 import { authorOf, type Part } from "./part.ts";
@@ -106,6 +108,7 @@ async function notOpen(
     answered: answeredMarks(await readNotesOnMarks(tx, projectId, letter), letter),
     openRequests: await countOpenRequests(tx, projectId),
     openConditions: await countOpenConditions(tx, projectId),
+    found: foundOn([...(await foundOtherwise(tx, projectId, async () => revision.scheme))], revision.scheme, elementId),
   });
   if (refusals.length === 0) return undefined;
   return refuse("stamp-not-open", { detail: refusals.map(stampRefusalSentence).join(" ") });

@@ -82,6 +82,13 @@ const say = (says: string, key = "post:p1", { by = everyone.owner, revision = "A
   by.post(`${room.path}/site/words`, { says, id: randomUUID(), revision, key, photos, text: "As seen." });
 const judge = (says: string, key = "post:p1", by: Browser = everyone.engineer) =>
   by.post(`${room.path}/site/judgements`, { says, id: randomUUID(), revision: "A", key, text: "Looked at." });
+const stamp = async (elementId?: string) => {
+  const bound = boundTo(await room.read("A"));
+  const pressed = { id: randomUUID(), ...bound, disposition: "No exceptions taken", text: "Read." };
+  return everyone.engineer.post(`${room.path}/stamps`, {
+    ...{ stamp: elementId === undefined ? pressed : { ...pressed, elementId }, password },
+  });
+};
 /** What every page of the set of a revision would say of itself, printed up to the last entry. */
 async function printed(letter: string) {
   const db = service.owner.connection;
@@ -177,6 +184,10 @@ describe("an item", () => {
     await judge("to mend").expect(201);
     await say("differs").expect(201);
     expect(await owed()).toContain("engineer: difference to judge");
+    const [whole, item] = [await stamp(), await stamp("p1")];
+    for (const refused of [whole, item])
+      expect(expectProblem(refused, "stamp-not-open").detail).toContain("found 1 element otherwise");
+    expect((await stamp("g1")).status).toBe(201);
     await judge("accepted").expect(201);
     expect(await stateOf()).toBe("accepted");
     expect((await site()).built).toBe("not built as drawn");

@@ -15,6 +15,10 @@ export function stampRefusalSentence(refusal: StampRefusal): string {
       return refusal.marks === 1
         ? "1 mark needs the engineer and has no answer on it yet."
         : `${refusal.marks} marks need the engineer and have no answer on them yet.`;
+    case "found otherwise":
+      return refusal.elements.length === 1
+        ? "Survey or site found 1 element otherwise than it is drawn."
+        : `Survey or site found ${refusal.elements.length} elements otherwise than they are drawn.`;
     case "requests open":
       return refusal.requests === 1 ? "1 change request is open." : `${refusal.requests} change requests are open.`;
     case "conditions open":

@@ -1,6 +1,7 @@
 import {
   answeredMarks,
   dispositions,
+  foundOn,
   gravestOf,
   gravity,
   resultOn,
@@ -8,8 +9,10 @@ import {
   stampRefusalSentence,
   type Disposition,
   type Revision,
+  type SealHindrance,
 } from "@cornerway/schema";
 import { useConditions } from "../../../data/condition.ts";
+import { useSeal } from "../../../data/seal.ts";
 import { useStamps } from "../../../data/stamp.ts";
 import { useThread } from "../../../data/thread.ts";
 import { useRoom } from "../../../room/room-context.ts";
@@ -23,6 +26,7 @@ export function useStampAsleep(
   const thread = useThread(project.id).data;
   const conditions = useConditions(project.id).data;
   const stamps = useStamps(project.id).data;
+  const hindrances = useSeal(project.id).data?.hindrances ?? [];
   if (result === null || thread === undefined || conditions === undefined || stamps === undefined)
     return Object.fromEntries(dispositions.map((each) => [each, "Not checked yet."]));
   const on = {
@@ -30,6 +34,7 @@ export function useStampAsleep(
     answered: answeredMarks(thread.notes, letter),
     openRequests: thread.requests.filter(({ state }) => state === "open").length,
     openConditions: conditions.filter(({ state }) => state !== "closed").length,
+    found: foundOn(foundOtherwiseIn(hindrances), scheme, elementId ?? undefined),
   };
   const items = stamps.map(({ stamp }) => stamp).filter(({ revision }) => revision === letter);
   const gravest = elementId === null ? gravestOf(items) : undefined;
@@ -40,3 +45,7 @@ export function useStampAsleep(
   const refused = dispositions.map((each) => [each, whyNot(each)] as const).filter(([, why]) => why.length > 0);
   return Object.fromEntries(refused.map(([each, why]) => [each, why.join(" ")]));
 }
+
+/** What survey or site have found otherwise, as the way to the seal tells it. */
+const foundOtherwiseIn = (hindrances: readonly SealHindrance[]): string[] =>
+  hindrances.flatMap((each) => (each.why === "found otherwise" ? [each.elementId] : []));
