@@ -1,26 +1,13 @@
 import type { Opening, Post, Scheme, Seat } from "@cornerway/schema";
+import { statedPostPlate } from "../catalog/stated-post-plate.ts";
+import { weldLegMm } from "../cost/weld-length.ts";
 import { sectionSizeMm } from "../catalog/section-size.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import { placeContainer, toLocal, type PlacedContainer } from "../geometry/place.ts";
-import type { PaperRect } from "./corrugation.ts";
-
-/** What a part of a detail is made of, for its ink: steel that is added, the container's own, concrete. */
-export type DetailPart = PaperRect & {
-  readonly what: "added steel" | "container steel" | "plate" | "concrete";
-  /** The section, the member or the pad it is; what a note beside it says. */
-  readonly name: string;
-};
-
-/** A cut through one place where steel meets a container, mm about the place itself: u across, z up. */
-export type Detail = {
-  readonly subject: "head of post" | "foot of post" | "seat" | "head of opening" | "sill of opening";
-  readonly tag: string;
-  readonly parts: readonly DetailPart[];
-  /** Lengths that matter, upright ones at a place across. */
-  readonly heights: readonly { readonly fromMm: number; readonly toMm: number; readonly atMm: number }[];
-};
+import type { Detail, DetailPart } from "./detail.ts";
+import { padDetail } from "./pad-detail.ts";
 
 /** What is shown of a member that runs on, mm. */
 const shownMm = 420;
@@ -29,6 +16,8 @@ const shownMm = 420;
 export function detailsOf(scheme: Scheme, id: string): Detail[] {
   const post = scheme.posts.find((each) => each.id === id);
   if (post !== undefined) return [headOf(scheme, post), footOf(scheme, post)];
+  const pad = scheme.pads.find((each) => each.id === id);
+  if (pad !== undefined) return padDetail(scheme, pad);
   const seat = scheme.seats.find((each) => each.id === id);
   if (seat !== undefined) return seatDetail(scheme, seat);
   const opening = scheme.openings.find((each) => each.id === id);
@@ -61,6 +50,7 @@ function headOf(scheme: Scheme, post: Post): Detail {
   return {
     ...{ subject: "head of post", tag: post.tag },
     parts: [...shaft(post.section, -shownMm, 0), ...held],
+    welds: [],
     heights: rail === undefined || rail.z0Mm <= 0 ? [] : [{ fromMm: 0, toMm: rail.z0Mm, atMm: rail.u1Mm }],
   };
 }
@@ -77,10 +67,25 @@ function footOf(scheme: Scheme, post: Post): Detail {
     pad === undefined
       ? []
       : [{ what: "concrete", name: pad.tag, u0Mm: -half, u1Mm: half, z0Mm: top - pad.depthUm / 1000, z1Mm: top }];
+  const { widthMm } = sectionSizeMm(post.section);
+  const plate = pad === undefined ? [] : [basePlate(widthMm, top)];
+  const foot = plate[0]?.z1Mm ?? 0;
   return {
     ...{ subject: "foot of post", tag: post.tag },
-    parts: [...shaft(post.section, 0, shownMm), ...under],
+    parts: [...under, ...shaft(post.section, foot, shownMm), ...plate],
+    welds: plate.map(({ z1Mm }) => ({ uMm: widthMm / 2, zMm: z1Mm, legMm: weldLegMm })),
     heights: under.map(({ z0Mm, z1Mm, u1Mm }) => ({ fromMm: z0Mm, toMm: z1Mm, atMm: u1Mm })),
+  };
+}
+
+/** As stated and checked, since plates are not drawn. */
+function basePlate(postWidthMm: number, topMm: number): DetailPart {
+  const { outstandMm, thicknessMm } = statedPostPlate;
+  const half = postWidthMm / 2 + outstandMm;
+  const wide = Math.round(2 * half);
+  return {
+    ...{ what: "plate", name: `stated plate ${wide}×${wide}×${thicknessMm}` },
+    ...{ u0Mm: -half, u1Mm: half, z0Mm: topMm, z1Mm: topMm + thicknessMm },
   };
 }
 
@@ -101,6 +106,7 @@ function seatDetail(scheme: Scheme, seat: Seat): Detail[] {
         { what: "plate", name: seat.tag, ...plate },
         bottomRail(upper, upperFoot),
       ],
+      welds: seat.heldDown ? [{ uMm: half, zMm: packingMm, legMm: weldLegMm }] : [],
       heights: packingMm > 0 ? [{ fromMm: 0, toMm: packingMm, atMm: half }] : [],
     },
   ];
@@ -122,6 +128,7 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
       ...header,
       ...(railOver > nearMm ? [] : [member("top rail", topRailWidthMm, railOver, railOver + topRailDepthMm)]),
     ],
+    welds: [],
     heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0 && toMm <= nearMm),
   };
   const railUnder = zone.v0 - sill;
@@ -137,6 +144,7 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
           ? []
           : [member("bottom rail", bottomRailWidthMm, railUnder - bottomRailDepthMm, railUnder)]),
       ],
+      welds: [],
       heights: [{ fromMm: railUnder, toMm: 0, atMm: bottomRailWidthMm / 2 }].filter(
         ({ fromMm }) => fromMm < 0 && -fromMm <= nearMm,
       ),

@@ -1,3 +1,4 @@
+import { anchorDepthMm, statedAnchors } from "../catalog/stated-anchors.ts";
 import type { AnchorGroup } from "../codes/concrete/anchor-group.ts";
 import { anchors } from "../checks/anchors.ts";
 import type { Check } from "../checks/check.ts";
@@ -77,10 +78,7 @@ function pullOn(held: readonly ModelledBearing[], solved: SolvedRun): Pull {
   return { pullN: up, shearN: Math.sqrt(x * x + y * y) };
 }
 
-const ANCHOR = { count: 4, diameterMm: 16, steelAreaMm2: 157, tensileMpa: 400, headMm2: 314, spacingMm: 200 };
-const DEPTH_MM = 150;
-/** Concrete under a head. */
-const COVER_MM = 75;
+const ANCHOR = { ...statedAnchors, steelAreaMm2: 157, tensileMpa: 400, headMm2: 314 };
 
 function detail({ pad }: PlacedPad, concreteMpa: number, seismic: boolean): AnchorGroup {
   const { count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingMm } = ANCHOR;
@@ -91,7 +89,7 @@ function detail({ pad }: PlacedPad, concreteMpa: number, seismic: boolean): Anch
   return {
     ...{ count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingXMm: spacingMm, spacingYMm: spacingMm },
     edge: { leftMm: near, rightMm: near, frontMm: near, backMm: near },
-    depthMm: Math.min(DEPTH_MM, Math.max(thicknessMm - COVER_MM, 1)),
+    depthMm: anchorDepthMm(thicknessMm),
     installed: "cast in, headed",
     concreteMpa,
     concreteThicknessMm: thicknessMm,

@@ -1,6 +1,7 @@
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { steels } from "../catalog/materials.ts";
+import { statedPostPlate } from "../catalog/stated-post-plate.ts";
 import type { ISection, Section, TubeSection } from "../catalog/sections/section.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { EndPlate } from "../codes/steel/base-plate.ts";
@@ -9,9 +10,6 @@ import { postAt, type BearingPlan } from "../model/bearing-plan.ts";
 import { forcePart } from "./force-part.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { StrengthPart } from "./strength-part.ts";
-
-/** Of the stated detail: a plate of 20 mm that stands out 50 mm all round; common practice, no published source. */
-const [OUTSTAND_MM, THICKNESS_MM] = [50, 20];
 
 /** The base plate of every post that stands on a pad, of the stated detail: its bending, and the concrete under it. */
 export function postPlates(
@@ -47,9 +45,9 @@ function plateOf(column: Section): EndPlate | undefined {
   return {
     column,
     steel: steels.plate,
-    lengthMm: column.depthMm + 2 * OUTSTAND_MM,
-    widthMm: acrossMm + 2 * OUTSTAND_MM,
-    thicknessMm: THICKNESS_MM,
+    lengthMm: column.depthMm + 2 * statedPostPlate.outstandMm,
+    widthMm: acrossMm + 2 * statedPostPlate.outstandMm,
+    thicknessMm: statedPostPlate.thicknessMm,
   };
 }
 

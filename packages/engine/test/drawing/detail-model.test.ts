@@ -54,6 +54,29 @@ describe("detailsOf(scheme, id)", () => {
     });
   });
 
+  it("stands a post on the plate that is checked, 50 mm out all round and 20 mm thick, welded to it", () => {
+    const [, foot] = detailsOf(scheme, "p2");
+    // by hand: HSS 4 in is 101.6 mm; 101.6 + 2 × 50 = 201.6
+    const plate = foot?.parts.find(({ what }) => what === "plate");
+    expect(plate).toMatchObject({ name: "stated plate 202×202×20", u0Mm: -100.8, u1Mm: 100.8, z0Mm: 0, z1Mm: 20 });
+    expect(foot?.welds).toEqual([{ uMm: 50.8, zMm: 20, legMm: 5 }]);
+    expect(detailsOf(scheme, "p1").flatMap(({ parts }) => parts.filter(({ what }) => what === "plate"))).toEqual([]);
+  });
+
+  it("shows the anchors of a pad only where a hold-down is drawn on it, as deep as its concrete allows", () => {
+    const under = { ...unit("g1", 0), xUm: 8_000_000 - 5_853_500, yUm: -1_129_500 };
+    const on = { ...scheme, containers: [under], locks: [] };
+    const bare = detailsOf(on, "n1");
+    expect(bare[0]?.parts.map(({ what }) => what)).toEqual(["concrete", "container steel"]);
+    const lock = { id: "l1", tag: "L1", containerId: "g1", fitting: "door-left", kind: "hold-down" } as const;
+    const held = detailsOf({ ...on, locks: [lock] }, "n1");
+    // a pad of 400 mm leaves 325 mm under a head: the stated 150 mm govern
+    expect(held[0]?.parts.filter(({ what }) => what === "anchor").map(({ u0Mm, z0Mm }) => [u0Mm, z0Mm])).toEqual([
+      [-108, -150],
+      [92, -150],
+    ]);
+  });
+
   it("lays a seat's packing between the rails it parts", () => {
     const [seat] = detailsOf(scheme, "s1");
     expect(seat?.parts.map(({ name }) => name)).toEqual(["top rail", "S1", "bottom rail"]);

@@ -8,7 +8,7 @@ import { PadSection } from "../ground/PadSection.tsx";
 import { Lettering } from "../label/Lettering.tsx";
 import { placeLabels } from "../label/place-labels.ts";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
-import { linePath, px, rectPath } from "../px-path.ts";
+import { linePath, px, rectPath, type RectPx } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 /** One detail: steel that is added in prussian, the container's own hatched in ink, concrete; notes to the right. */
@@ -18,6 +18,9 @@ export function DetailDrawing({ detail, view, units }: { detail: Detail; view: V
     <>
       {detail.parts.map((part, at) => (
         <PartDrawing key={at} part={part} view={view} />
+      ))}
+      {detail.welds.map(({ uMm, zMm, legMm }) => (
+        <WeldSymbol key={`${uMm} ${zMm}`} xPx={xToPx(view, uMm)} yPx={yToPx(view, zMm)} legMm={legMm} />
       ))}
       <Notes detail={detail} view={view} fromPx={right + 26} />
       {detail.heights.map(({ fromMm, toMm, atMm }) => {
@@ -53,6 +56,8 @@ function PartDrawing({ part, view }: { part: DetailPart; view: ViewTransform }) 
       );
     case "plate":
       return <path d={d} fill={ink.prussian} stroke={ink.prussian} strokeWidth={weight.edge} />;
+    case "anchor":
+      return <AnchorDrawing rect={rect} />;
     case "container steel":
       return (
         <>
@@ -63,6 +68,45 @@ function PartDrawing({ part, view }: { part: DetailPart; view: ViewTransform }) 
     case "concrete":
       return <PadSection rect={rect} seed={part.name} />;
   }
+}
+
+/** A shank with its nut above and its head below. */
+function AnchorDrawing({ rect: { xPx, yPx, widthPx, heightPx } }: { rect: RectPx }) {
+  const wide = Math.max(widthPx, leastAnchorPx);
+  const middle = xPx + widthPx / 2;
+  const cap = (y: number) => rectPath({ xPx: middle - wide, yPx: y - wide / 2, widthPx: 2 * wide, heightPx: wide });
+  return (
+    <path
+      d={rectPath({ xPx: middle - wide / 2, yPx, widthPx: wide, heightPx }) + cap(yPx) + cap(yPx + heightPx)}
+      fill={ink.paper}
+      stroke={ink.prussian}
+      strokeWidth={weight.edge}
+    />
+  );
+}
+
+const leastAnchorPx = 2.4;
+
+/** A fillet weld all round (ISO 2553, from memory): arrow to its root, a circle at the knee, the leg in mm before its sign. */
+function WeldSymbol({ xPx, yPx, legMm }: { xPx: number; yPx: number; legMm: number }) {
+  const [kneeX, kneeY] = [xPx - 34, yPx - 26];
+  const flag = kneeX - 34;
+  return (
+    <g fill="none" stroke={ink.ink} strokeWidth={weight.fine}>
+      <path d={`M${px(xPx)} ${px(yPx)}L${px(kneeX)} ${px(kneeY)}H${px(flag)}`} />
+      <path d={`M${px(flag + 14)} ${px(kneeY)}v9l9 -9`} />
+      <circle cx={px(kneeX)} cy={px(kneeY)} r={3} fill={ink.paper} />
+      <circle cx={px(xPx)} cy={px(yPx)} r={1.6} fill={ink.ink} />
+      <g stroke="none">
+        <Lettering
+          text={`${legMm}`}
+          spot={{ xPx: flag + 10, yPx: kneeY - 4, anchor: "end" }}
+          sizePx={11}
+          colour={ink.ink}
+        />
+      </g>
+    </g>
+  );
 }
 
 /** What each part is, once for each name, level with it, with a leader to its edge. */

@@ -24,7 +24,7 @@ export function DetailsView({
           <ViewTitle
             number={firstNumber + at}
             title={titleOf(detail)}
-            remark={details.length > 1 ? scale : `${scale} · plates and welds are the engineer's`}
+            remark={details.length > 1 ? scale : `${scale} · what is stated is not drawn: the engineer settles it`}
             xPx={leftPx + 26}
             yPx={footPx - 24}
           />
@@ -35,4 +35,4 @@ export function DetailsView({
 }
 
 const titleOf = ({ subject, tag }: Detail): string =>
-  subject === "seat" ? `seat ${tag}` : subject.replace(/ of (post|opening)$/, ` of ${tag}`);
+  subject === "seat" || subject === "pad" ? `${subject} ${tag}` : subject.replace(/ of (post|opening)$/, ` of ${tag}`);
