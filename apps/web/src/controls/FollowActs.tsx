@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { Command } from "./Command.tsx";
-import { PersonField } from "./PersonField.tsx";
 import { Refused } from "./Refused.tsx";
+import { WordsField } from "./WordsField.tsx";
 
 /** One thing someone may do about a matter. */
 export interface FollowAct {
@@ -19,17 +19,7 @@ export function FollowActs({ label, acts, error }: { label: string; acts: readon
   const words = text.trim();
   return (
     <div className="matter-acts">
-      <PersonField label={label}>
-        {(bound) => (
-          <textarea
-            {...bound}
-            rows={2}
-            maxLength={2000}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </PersonField>
+      <WordsField label={label} text={text} onText={setText} />
       <div className="twin-row">
         {acts.map(({ command, needsWords, asleepBecause, onPress }) => (
           <Command

@@ -1,4 +1,5 @@
 import type { StrengthReport } from "@cornerway/schema";
+import { ColumnHeads } from "../../controls/ColumnHeads.tsx";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 const levelWords = {
@@ -19,15 +20,7 @@ export const CombinationTables = ({ report: { combinations } }: { report: Streng
           </summary>
           <PageScroll label={levelWords[level]}>
             <table>
-              <thead>
-                <tr className="caption">
-                  <th scope="col">Combination</th>
-                  <th scope="col" className="figure">
-                    Load vectors
-                  </th>
-                  <th scope="col">Clause</th>
-                </tr>
-              </thead>
+              <ColumnHeads heads={["Combination", { figure: "Load vectors" }, "Clause"]} />
               <tbody>
                 {own.map(({ text, runs, clause }) => (
                   <tr key={`${text} ${clause.place}`}>

@@ -1,4 +1,5 @@
 import { loadGroups, type LoadDerivation, type StrengthReport } from "@cornerway/schema";
+import { ColumnHeads } from "../../controls/ColumnHeads.tsx";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
 import { useUnits } from "../../units/use-units.ts";
 import { workedValue } from "../../units/worked-value.ts";
@@ -56,14 +57,7 @@ function Group({
       </summary>
       <PageScroll label={groupWords[group]}>
         <table>
-          <thead>
-            <tr className="caption">
-              <th scope="col">Load</th>
-              <th scope="col">Value</th>
-              <th scope="col">Clause</th>
-              <th scope="col">Certainty</th>
-            </tr>
-          </thead>
+          <ColumnHeads heads={["Load", "Value", "Clause", "Certainty"]} />
           <tbody>
             {loads.map(({ id, title, symbol, value, unit, clause, certainty }) => (
               <tr key={id}>
@@ -98,16 +92,9 @@ function Cases({ cases }: { cases: StrengthReport["cases"] }) {
       </summary>
       <PageScroll label="Sum of each action case">
         <table>
-          <thead>
-            <tr className="caption">
-              <th scope="col">Case</th>
-              {["Along site x", "Along site y", "Upwards"].map((way) => (
-                <th key={way} scope="col" className="figure">
-                  {way}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads
+            heads={["Case", { figure: "Along site x" }, { figure: "Along site y" }, { figure: "Upwards" }]}
+          />
           <tbody>
             {cases.map(({ id, xKn, yKn, zKn }) => (
               <tr key={id}>

@@ -1,6 +1,5 @@
 import type { Invitation } from "@cornerway/schema";
-import { dateOf } from "../../controls/calendar.ts";
-import { Command } from "../../controls/Command.tsx";
+import { WithdrawTable } from "./WithdrawTable.tsx";
 
 /** Who is asked in and has not come yet. */
 export function InvitationTable({
@@ -18,36 +17,15 @@ export function InvitationTable({
       {invitations.length === 0 ? (
         <p>Nobody is waited for.</p>
       ) : (
-        <table>
-          <thead>
-            <tr className="caption">
-              <th scope="col">Address</th>
-              <th scope="col">Part</th>
-              <th scope="col">Good until</th>
-              <th scope="col">
-                <span className="unseen">Withdraw</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {invitations.map(({ id, email, role, expiresAt, invitedBy }) => (
-              <tr key={id}>
-                <th scope="row">
-                  {email}
-                  <small>by {invitedBy}</small>
-                </th>
-                <td className={`hand-${role}`}>{role}</td>
-                <td>{dateOf(expiresAt)}</td>
-                <td>
-                  <Command quiet onPress={() => onWithdraw(id)}>
-                    Withdraw
-                    <span className="unseen"> the invitation of {email}</span>
-                  </Command>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <WithdrawTable
+          heads={["Address", "Part"]}
+          rows={invitations.map(({ id, email, role, expiresAt, invitedBy }) => ({
+            ...{ id, for: email, by: `by ${invitedBy}`, expiresAt },
+            about: <span className={`hand-${role}`}>{role}</span>,
+            what: `the invitation of ${email}`,
+          }))}
+          onWithdraw={onWithdraw}
+        />
       )}
     </section>
   );

@@ -1,13 +1,14 @@
-import { longestReadingDays, roles, usualReadingDays } from "@cornerway/schema";
-import type { InvitationMade, Role } from "@cornerway/schema";
+import { roles, type InvitationMade, type Role } from "@cornerway/schema";
 import { useState } from "react";
 import { useForm, useWatch } from "react-hook-form";
 import { Command } from "../../controls/Command.tsx";
-import { endOfDay, inputDay } from "../../controls/input-day.ts";
+import { endOfDay } from "../../controls/input-day.ts";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { useInvite } from "../../data/people.ts";
 import { roleWords } from "../../wording/role-words.ts";
+import { LastDayField, usualLastDay } from "./LastDayField.tsx";
+import { LinkToldOnce } from "./LinkToldOnce.tsx";
 
 interface Words {
   email: string;
@@ -15,14 +16,12 @@ interface Words {
   lastDay: string;
 }
 
-const dayMs = 86_400_000;
-
 /** Asks someone in by their address; the link goes by letter, and is told here once. */
 export function InviteForm({ projectId }: { projectId: string }) {
   const invite = useInvite(projectId);
   const [openedAt] = useState(() => Date.now());
   const { register, handleSubmit, control, formState, resetField } = useForm<Words>({
-    defaultValues: { email: "", role: "architect", lastDay: inputDay(openedAt + usualReadingDays * dayMs) },
+    defaultValues: { email: "", role: "architect", lastDay: usualLastDay(openedAt) },
   });
   const role = useWatch({ control, name: "role" });
   const send = ({ email, lastDay }: Words) =>
@@ -61,17 +60,12 @@ export function InviteForm({ projectId }: { projectId: string }) {
       </PersonField>
       <p>{roleWords[role]}</p>
       {role === "reader" && (
-        <PersonField label="Last day" fault={formState.errors.lastDay && "The last day is missing."}>
-          {(bound) => (
-            <input
-              {...bound}
-              {...register("lastDay", { required: true })}
-              type="date"
-              min={inputDay(openedAt)}
-              max={inputDay(openedAt + (longestReadingDays - 1) * dayMs)}
-            />
-          )}
-        </PersonField>
+        <LastDayField
+          label="Last day"
+          openedAt={openedAt}
+          missing={formState.errors.lastDay !== undefined}
+          field={register("lastDay", { required: true })}
+        />
       )}
       <Refused error={invite.error} />
       <Command next type="submit" onPress={() => undefined}>
@@ -83,21 +77,11 @@ export function InviteForm({ projectId }: { projectId: string }) {
 }
 
 /** The link, once: whoever asks in may hand it over by another way than the letter. */
-function Told({ made: { invitation, path, letterSent } }: { made: InvitationMade }) {
-  const address = `${location.origin}${path}`;
-  return (
-    <div className="people-told" role="status">
-      <p>
-        {letterSent
-          ? `A letter with this link is on its way to ${invitation.email}.`
-          : `The letter to ${invitation.email} did not leave. Hand the link over yourself.`}{" "}
-        It is shown here once, and works once.
-      </p>
-      <PersonField label="Link">
-        {(bound) => (
-          <input {...bound} readOnly value={address} className="digest" onFocus={({ target }) => target.select()} />
-        )}
-      </PersonField>
-    </div>
-  );
-}
+const Told = ({ made: { invitation, path, letterSent } }: { made: InvitationMade }) => (
+  <LinkToldOnce label="Link" path={path}>
+    {letterSent
+      ? `A letter with this link is on its way to ${invitation.email}.`
+      : `The letter to ${invitation.email} did not leave. Hand the link over yourself.`}{" "}
+    It is shown here once, and works once.
+  </LinkToldOnce>
+);

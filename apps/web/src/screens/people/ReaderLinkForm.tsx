@@ -1,20 +1,20 @@
-import { longestReadingDays, usualReadingDays, type ReaderLinkMade } from "@cornerway/schema";
+import type { ReaderLinkMade } from "@cornerway/schema";
 import { useState } from "react";
 import { useForm } from "react-hook-form";
 import { Command } from "../../controls/Command.tsx";
-import { endOfDay, inputDay } from "../../controls/input-day.ts";
+import { endOfDay } from "../../controls/input-day.ts";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { useMakeReaderLink } from "../../data/reader-link.ts";
-
-const dayMs = 86_400_000;
+import { LastDayField, usualLastDay } from "./LastDayField.tsx";
+import { LinkToldOnce } from "./LinkToldOnce.tsx";
 
 /** Makes a link for someone who reads without an account; it is told here once. */
 export function ReaderLinkForm({ projectId }: { projectId: string }) {
   const make = useMakeReaderLink(projectId);
   const [openedAt] = useState(() => Date.now());
   const { register, handleSubmit, formState, resetField } = useForm({
-    defaultValues: { name: "", lastDay: inputDay(openedAt + usualReadingDays * dayMs) },
+    defaultValues: { name: "", lastDay: usualLastDay(openedAt) },
   });
   const send = ({ name, lastDay }: { name: string; lastDay: string }) =>
     make.mutate({ name: name.trim(), expiresAt: endOfDay(lastDay) }, { onSuccess: () => resetField("name") });
@@ -43,17 +43,12 @@ export function ReaderLinkForm({ projectId }: { projectId: string }) {
           />
         )}
       </PersonField>
-      <PersonField label="Its last day" fault={formState.errors.lastDay && "The last day is missing."}>
-        {(bound) => (
-          <input
-            {...bound}
-            {...register("lastDay", { required: true })}
-            type="date"
-            min={inputDay(openedAt)}
-            max={inputDay(openedAt + (longestReadingDays - 1) * dayMs)}
-          />
-        )}
-      </PersonField>
+      <LastDayField
+        label="Its last day"
+        openedAt={openedAt}
+        missing={formState.errors.lastDay !== undefined}
+        field={register("lastDay", { required: true })}
+      />
       <Refused error={make.error} />
       <Command next type="submit" onPress={() => undefined}>
         {make.isPending ? "Making the link" : "Make the link"}
@@ -64,21 +59,8 @@ export function ReaderLinkForm({ projectId }: { projectId: string }) {
 }
 
 const Told = ({ made: { link, path } }: { made: ReaderLinkMade }) => (
-  <div className="people-told" role="status">
-    <p>
-      The link of {link.name}. It is shown here once; it opens as often as it is needed until its last day. Whoever has
-      it can read, so send it to them alone.
-    </p>
-    <PersonField label="Link to read">
-      {(bound) => (
-        <input
-          {...bound}
-          readOnly
-          value={`${location.origin}${path}`}
-          className="digest"
-          onFocus={({ target }) => target.select()}
-        />
-      )}
-    </PersonField>
-  </div>
+  <LinkToldOnce label="Link to read" path={path}>
+    The link of {link.name}. It is shown here once; it opens as often as it is needed until its last day. Whoever has it
+    can read, so send it to them alone.
+  </LinkToldOnce>
 );

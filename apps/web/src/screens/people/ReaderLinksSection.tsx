@@ -1,9 +1,9 @@
 import type { ReaderLink } from "@cornerway/schema";
 import { dateOf } from "../../controls/calendar.ts";
-import { Command } from "../../controls/Command.tsx";
 import { Refused } from "../../controls/Refused.tsx";
 import { useReaderLinkAct } from "../../data/reader-link.ts";
 import { ReaderLinkForm } from "./ReaderLinkForm.tsx";
+import { WithdrawTable } from "./WithdrawTable.tsx";
 
 /** Links by which someone without an account reads, such as the permit reviewer. */
 export function ReaderLinksSection({ projectId, links }: { projectId: string; links: readonly ReaderLink[] }) {
@@ -25,36 +25,15 @@ export function ReaderLinksSection({ projectId, links }: { projectId: string; li
 export function ReaderLinkTable({ links, onEnd }: { links: readonly ReaderLink[]; onEnd: (id: string) => void }) {
   if (links.length === 0) return <p>Nobody reads by a link.</p>;
   return (
-    <table>
-      <thead>
-        <tr className="caption">
-          <th scope="col">For</th>
-          <th scope="col">Opened</th>
-          <th scope="col">Good until</th>
-          <th scope="col">
-            <span className="unseen">Withdraw</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {links.map((link) => (
-          <tr key={link.id}>
-            <th scope="row">
-              {link.name}
-              <small>made by {link.madeBy}</small>
-            </th>
-            <td>{openedWords(link)}</td>
-            <td>{dateOf(link.expiresAt)}</td>
-            <td>
-              <Command quiet onPress={() => onEnd(link.id)}>
-                Withdraw
-                <span className="unseen"> the link of {link.name}</span>
-              </Command>
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <WithdrawTable
+      heads={["For", "Opened"]}
+      rows={links.map((link) => ({
+        ...{ id: link.id, for: link.name, by: `made by ${link.madeBy}`, expiresAt: link.expiresAt },
+        about: openedWords(link),
+        what: `the link of ${link.name}`,
+      }))}
+      onWithdraw={onEnd}
+    />
   );
 }
 

@@ -1,8 +1,8 @@
 import { refuseSiteWord, siteActs, type Photo, type SiteItemNow, type SiteWord } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
-import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
+import { WordsField } from "../../controls/WordsField.tsx";
 import { useSaySiteWord } from "../../data/site.ts";
 import { PhotoField } from "../../photos/PhotoField.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
@@ -48,17 +48,7 @@ export function SayForm({ now, revision, name }: { now: SiteItemNow; revision: s
   return (
     <div className="matter-acts site-say">
       {sees ? <PhotoField label={`Photo of ${name}`} photos={photos} onPhotos={setPhotos} /> : null}
-      <PersonField label="In words">
-        {(bound) => (
-          <textarea
-            {...bound}
-            rows={2}
-            maxLength={2000}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </PersonField>
+      <WordsField label="In words" text={text} onText={setText} />
       <div className="twin-row">
         {open.map((says) => (
           <Command key={says} next={says === "built"} onPress={() => send(says)} asleepBecause={asleep(says)}>

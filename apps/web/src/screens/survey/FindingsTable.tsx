@@ -1,4 +1,5 @@
 import type { SurveyFinding } from "@cornerway/schema";
+import { ColumnHeads } from "../../controls/ColumnHeads.tsx";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
 import { useUnits } from "../../units/use-units.ts";
 import { gaugeLength } from "../../wording/millimetres.ts";
@@ -12,19 +13,7 @@ export function FindingsTable({ findings }: { findings: readonly SurveyFinding[]
   return (
     <PageScroll label="Table of damage and thickness">
       <table>
-        <thead>
-          <tr className="caption">
-            <th scope="col">Part</th>
-            <th scope="col">What</th>
-            <th scope="col" className="figure">
-              Found
-            </th>
-            <th scope="col" className="figure">
-              Limit
-            </th>
-            <th scope="col">Outcome</th>
-          </tr>
-        </thead>
+        <ColumnHeads heads={["Part", "What", { figure: "Found" }, { figure: "Limit" }, "Outcome"]} />
         <tbody>
           {findings.map((finding) => (
             <tr key={keyOf(finding)}>

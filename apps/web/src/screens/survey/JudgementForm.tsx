@@ -1,8 +1,8 @@
 import { judgements, type SurveyedContainerNow, type SurveyJudgement } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
-import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
+import { WordsField } from "../../controls/WordsField.tsx";
 import { useJudgeContainer } from "../../data/survey.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { newUuid } from "../../tools/new-uuid.ts";
@@ -31,17 +31,7 @@ export function JudgementForm({ now: { container, state, findings } }: { now: Su
   };
   return (
     <div className="survey-form">
-      <PersonField label="What is to be repaired, or why">
-        {(bound) => (
-          <textarea
-            {...bound}
-            rows={2}
-            maxLength={2000}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        )}
-      </PersonField>
+      <WordsField label="What is to be repaired, or why" text={text} onText={setText} />
       <div className="twin-row">
         {judgements
           .filter((outcome) => outcome !== state)

@@ -1,6 +1,7 @@
 import type { DamageLimit, SurveyLimits, SurveyNow } from "@cornerway/schema";
 import { useState } from "react";
 import { dayAndTimeOf } from "../../controls/calendar.ts";
+import { ColumnHeads } from "../../controls/ColumnHeads.tsx";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
@@ -32,16 +33,7 @@ export function LimitsSection({ survey: { limits, setBy } }: { survey: SurveyNow
         <summary>{limits.damage.length + 1} limits, each with its source</summary>
         <PageScroll label="Table of limits">
           <table>
-            <thead>
-              <tr className="caption">
-                <th scope="col">Part</th>
-                <th scope="col">What</th>
-                <th scope="col" className="figure">
-                  Limit
-                </th>
-                <th scope="col">Source</th>
-              </tr>
-            </thead>
+            <ColumnHeads heads={["Part", "What", { figure: "Limit" }, "Source"]} />
             <tbody>
               {limits.damage.map((limit) => (
                 <tr key={keyOf(limit)}>

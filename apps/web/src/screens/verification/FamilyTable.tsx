@@ -1,5 +1,6 @@
 import type { ManualFamily, ManualRow } from "./manual.ts";
 import { Symbols } from "./Symbols.tsx";
+import { ColumnHeads } from "../../controls/ColumnHeads.tsx";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
 
 /** One family of references: what departs first and open, the whole list folded. */
@@ -21,22 +22,9 @@ export function FamilyTable({ family: { title, about, rows } }: { family: Manual
         </summary>
         <PageScroll label={`Cases of ${title}`}>
           <table>
-            <thead>
-              <tr className="caption">
-                <th scope="col">Case</th>
-                <th scope="col">Source</th>
-                <th scope="col">Certainty</th>
-                <th scope="col" className="figure">
-                  Reference
-                </th>
-                <th scope="col" className="figure">
-                  Here
-                </th>
-                <th scope="col" className="figure">
-                  Apart
-                </th>
-              </tr>
-            </thead>
+            <ColumnHeads
+              heads={["Case", "Source", "Certainty", { figure: "Reference" }, { figure: "Here" }, { figure: "Apart" }]}
+            />
             <tbody>
               {rows.map((row) => (
                 <Row key={row.id} row={row} />
