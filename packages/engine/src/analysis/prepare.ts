@@ -1,12 +1,12 @@
 import type { Element } from "../elements/element.ts";
 import type { NodeGraph } from "../numerics/elimination-order.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
-import { sameNumbers } from "../numerics/same-graph.ts";
 import { integerRoom } from "../numerics/number-room.ts";
 import type { FactorMemory } from "../numerics/factor-memory.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseElement } from "../numerics/sparse-factor.ts";
 import { BorderUnknowns } from "./border-unknowns.ts";
+import { freedomGraph, nodeGraph } from "./freedom-graph.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
@@ -23,8 +23,7 @@ export type Preparation =
 export function prepare(system: System, state: ContactState, memory: FactorMemory | null = null): Preparation {
   const acting = actingElements(system, state);
   const held = heldFreedoms(system, state);
-  const treeOf = (graph: NodeGraph): FrontTree => (memory === null ? frontTree(graph) : memory.tree(graph));
-  const numbered = numberFreedoms(system, acting, held, new Uint8Array(system.nodeCount), treeOf);
+  const numbered = numberFreedoms(system, acting, held, null, (graph) => memory?.tree(graph) ?? frontTree(graph));
   const { elements, equationOf, idle, tree, sparse } = numbered;
   const trusted = new Set<number>();
   for (;;) {
@@ -50,24 +49,21 @@ export interface Numbered {
   readonly sparse: readonly SparseElement[];
 }
 
-/** Orders and numbers the free, resisted freedoms; those of `retained` nodes come last. */
+/** Orders and numbers the free, resisted freedoms; those of `retained` nodes, if any, come last and in order. */
 export function numberFreedoms(
   system: System,
   acting: readonly Element[],
   held: Uint8Array,
-  retained: Uint8Array,
-  treeOf: (graph: NodeGraph) => FrontTree = frontTree,
+  retained: Uint8Array | null,
+  treeOf: (graph: NodeGraph) => FrontTree,
 ): Numbered {
-  const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained[node]);
+  const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained?.[node]);
   const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];
   const active = activeFreedoms(elements, held, retained);
   for (const direction of idle) if (!isOblique(direction)) active[direction.node * 6 + axisOf(direction)] = 0;
-  const weights = new Int32Array(system.nodeCount);
-  active.forEach(
-    (flag, freedom) => (weights[Math.floor(freedom / 6)] = (weights[Math.floor(freedom / 6)] ?? 0) + flag),
-  );
-  const tree = treeOf({ weights, cliques: distinctCliques(elements), retained });
-  const equationOf = equationNumbers(active, tree);
+  const graph = retained === null ? freedomGraph(elements, active) : nodeGraph(elements, active, retained);
+  const tree = treeOf(graph);
+  const equationOf = equationNumbers(graph.groupOf, tree);
   const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
     equations: equationsOf(freedoms, equationOf),
     matrix,
@@ -81,45 +77,18 @@ function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32Array {
   return equations;
 }
 
-function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array): Uint8Array {
+function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array | null): Uint8Array {
   const active = new Uint8Array(held.length);
   for (const { freedoms, acts = true } of elements)
     if (acts) for (const freedom of freedoms) active[freedom] = held[freedom] ? 0 : 1;
-  retained.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
+  retained?.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
   return active;
 }
 
-/** Elements on the same nodes count once: a hold beside a bearing changes nothing in the order of work. */
-function distinctCliques(elements: readonly Element[]): number[][] {
-  const startingAt = new Map<number, number[][]>(); // by the first node
-  return elements.map(nodesOf).filter((nodes) => {
-    const [first = -1] = nodes;
-    const others = startingAt.get(first);
-    if (others === undefined) startingAt.set(first, [nodes]);
-    else if (others.some((other) => sameNumbers(other, nodes))) return false;
-    else others.push(nodes);
-    return true;
-  });
-}
-
-function nodesOf({ freedoms }: Element): number[] {
-  const nodes: number[] = [];
-  let last = -1;
-  for (const freedom of freedoms) {
-    if (freedom >= last * 6 && freedom < last * 6 + 6 && last >= 0) continue; // a node's freedoms mostly stand together
-    last = Math.floor(freedom / 6);
-    if (!nodes.includes(last)) nodes.push(last);
-  }
-  return nodes;
-}
-
-function equationNumbers(active: Uint8Array, tree: FrontTree): Int32Array {
-  const equationOf = new Int32Array(active.length).fill(-1);
-  for (let node = 0; node < tree.firstEquation.length; node++) {
-    let next = tree.firstEquation[node] ?? -1;
-    for (let c = 0; c < 6; c++) if (active[node * 6 + c]) equationOf[node * 6 + c] = next++;
-  }
-  return equationOf;
+/** The freedoms of a group are numbered in a row. */
+function equationNumbers(groupOf: Int32Array, { firstEquation }: FrontTree): Int32Array {
+  const next = firstEquation.slice();
+  return groupOf.map((group) => (group < 0 ? -1 : (next[group] = (next[group] ?? 0) + 1) - 1));
 }
 
 function isOblique({ direction }: IdleDirection): boolean {
