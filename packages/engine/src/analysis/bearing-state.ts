@@ -1,12 +1,17 @@
 import type { Element } from "../elements/element.ts";
 import type { Prepared } from "./prepared.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
-import type { Bearing } from "./system.ts";
+import type { Bearing, Spring } from "./system.ts";
 
 /** Pressure of a closed bearing, N, positive when it pushes the upper part up. */
 export function bearingForce(bearing: Bearing, { movement, answered }: Movement, { forces }: LoadVector): number {
   if (bearing.kind === "support") return (answered[bearing.freedom] ?? 0) - (forces[bearing.freedom] ?? 0);
-  return bearing.stiffness * ((movement[bearing.lower] ?? 0) - (movement[bearing.upper] ?? 0));
+  return linkForce(bearing, movement);
+}
+
+/** Pressure of a closed link, N. */
+export function linkForce({ stiffness, lower, upper }: Spring, movement: Float64Array): number {
+  return stiffness * ((movement[lower] ?? 0) - (movement[upper] ?? 0));
 }
 
 /** Opening of an open bearing, mm, negative when the parts overlap. */

@@ -169,11 +169,6 @@ function refine(prepared: Prepared, loads: readonly LoadVector[], { movement, an
   return { movement: moved, answered: answer(prepared, moved, count) };
 }
 
-/** K·u of one movement, on every freedom. */
-export function answerOf(prepared: Prepared, movement: Float64Array): Float64Array {
-  return answer(prepared, movement, 1);
-}
-
 function answer({ elements }: Prepared, movement: Float64Array, count: number): Float64Array {
   const answered = new Float64Array(movement.length);
   for (const element of elements) addElementForcesOfSides(element, movement, answered, count);

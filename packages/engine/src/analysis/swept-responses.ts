@@ -1,15 +1,16 @@
+import { elementForceOn, type Element } from "../elements/element.ts";
 import { Scratch } from "../numerics/scratch.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
-import { bearingForce } from "./bearing-state.ts";
+import { linkForce } from "./bearing-state.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
-import { answerOf, type Movement } from "./solve-movement.ts";
 import { addTimes } from "./vectors.ts";
 
 /** The response to all unknowns at once: what they bring to the equations is eliminated already, one sweep back is left. */
 export class SweptResponses implements Responses {
   private readonly from: Prepared;
+  private elementsAt: ReadonlyMap<number, readonly Element[]> | undefined;
 
   constructor(from: Prepared) {
     this.from = from;
@@ -21,12 +22,23 @@ export class SweptResponses implements Responses {
 
   addPressures(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
     const movement = this.movementUnder(unknowns, sizes);
-    const moved: Movement = { movement, answered: answerOf(this.from, movement) };
     const beside = besideSupports(unknowns, sizes);
     this.from.system.bearings.forEach((bearing, b) => {
-      const own = bearing.kind === "support" ? (beside.get(bearing.freedom) ?? 0) : 0;
-      sum[b] = (sum[b] ?? 0) + (bearingForce(bearing, moved, NO_LOAD) + own);
+      const own =
+        bearing.kind === "support"
+          ? this.reaction(bearing.freedom, movement) + (beside.get(bearing.freedom) ?? 0)
+          : linkForce(bearing, movement);
+      sum[b] = (sum[b] ?? 0) + own;
     });
+  }
+
+  /** Only the elements at the support are asked: they are few. */
+  private reaction(freedom: number, movement: Float64Array): number {
+    this.elementsAt ??= elementsAt(this.from);
+    return (this.elementsAt.get(freedom) ?? []).reduce(
+      (sum, element) => sum + elementForceOn(element, freedom, movement),
+      0,
+    );
   }
 
   /** −K⁻¹·W·sizes, and the movement of what is freed itself. */
@@ -57,7 +69,14 @@ export class SweptResponses implements Responses {
 }
 
 const UNKNOWNS = new Scratch();
-const NO_LOAD = { forces: new Float64Array(0), settlement: new Float64Array(0) };
+
+/** The elements at the freedom of each support. */
+function elementsAt({ system, elements }: Prepared): Map<number, Element[]> {
+  const at = new Map<number, Element[]>();
+  for (const bearing of system.bearings) if (bearing.kind === "support") at.set(bearing.freedom, []);
+  for (const element of elements) for (const freedom of element.freedoms) at.get(freedom)?.push(element);
+  return at;
+}
 
 /** Forces that further springs bring to the ground beside its supports, by freedom. */
 function besideSupports(unknowns: readonly BorderUnknown[], sizes: Float64Array): Map<number, number> {

@@ -45,47 +45,83 @@ export function addElementForcesOfSides(
     const source = (freedoms[j] ?? 0) * count;
     for (let s = 0; s < count; s++) u[j * count + s] = movement[source + s] ?? 0;
   }
-  for (let i = 0; i < size; i++) {
-    const target = (freedoms[i] ?? 0) * count;
-    let s = 0;
-    for (; s + 1 < count; s += 2) addRowToTwo(matrix, i * size, size, u, s, count, forces, target + s);
-    if (s < count) forces[target + s] = (forces[target + s] ?? 0) + rowTimes(matrix, i * size, size, u, s, count);
-  }
+  let s = 0;
+  for (; s + 3 < count; s += 4) addToFourSides(matrix, freedoms, u, s, count, forces);
+  for (; s < count; s++) addToOneSide(matrix, freedoms, u, s, count, forces);
 }
 
 const SIDES = new Scratch();
 
-function addRowToTwo(
+/** Four sums that need not wait for each other; each is summed in one order, among other sides or alone. */
+function addToFourSides(
   matrix: Float64Array,
-  row: number,
-  size: number,
+  freedoms: Int32Array,
   u: Float64Array,
   side: number,
   count: number,
   forces: Float64Array,
-  target: number,
 ): void {
-  let first = 0;
-  let second = 0;
-  for (let j = 0, at = side; j < size; j++, at += count) {
-    const k = matrix[row + j] ?? 0;
-    first += k * (u[at] ?? 0);
-    second += k * (u[at + 1] ?? 0);
+  const size = freedoms.length;
+  for (let i = 0, k = 0; i < size; i++) {
+    let [s0, s1, s2, s3] = [0, 0, 0, 0];
+    for (let j = 0, at = side; j < size; j++, k++, at += count) {
+      const stiffness = matrix[k] ?? 0;
+      s0 += stiffness * (u[at] ?? 0);
+      s1 += stiffness * (u[at + 1] ?? 0);
+      s2 += stiffness * (u[at + 2] ?? 0);
+      s3 += stiffness * (u[at + 3] ?? 0);
+    }
+    const target = (freedoms[i] ?? 0) * count + side;
+    forces[target] = (forces[target] ?? 0) + s0;
+    forces[target + 1] = (forces[target + 1] ?? 0) + s1;
+    forces[target + 2] = (forces[target + 2] ?? 0) + s2;
+    forces[target + 3] = (forces[target + 3] ?? 0) + s3;
   }
-  forces[target] = (forces[target] ?? 0) + first;
-  forces[target + 1] = (forces[target + 1] ?? 0) + second;
 }
 
-function rowTimes(
+/** Four rows at a time. */
+function addToOneSide(
   matrix: Float64Array,
-  row: number,
-  size: number,
+  freedoms: Int32Array,
   u: Float64Array,
   side: number,
   count: number,
-): number {
+  forces: Float64Array,
+): void {
+  const size = freedoms.length;
+  let i = 0;
+  for (; i + 3 < size; i += 4) {
+    const a = i * size;
+    let [s0, s1, s2, s3] = [0, 0, 0, 0];
+    for (let j = 0, at = side; j < size; j++, at += count) {
+      const value = u[at] ?? 0;
+      s0 += (matrix[a + j] ?? 0) * value;
+      s1 += (matrix[a + size + j] ?? 0) * value;
+      s2 += (matrix[a + 2 * size + j] ?? 0) * value;
+      s3 += (matrix[a + 3 * size + j] ?? 0) * value;
+    }
+    addAt(forces, (freedoms[i] ?? 0) * count + side, s0);
+    addAt(forces, (freedoms[i + 1] ?? 0) * count + side, s1);
+    addAt(forces, (freedoms[i + 2] ?? 0) * count + side, s2);
+    addAt(forces, (freedoms[i + 3] ?? 0) * count + side, s3);
+  }
+  for (; i < size; i++) {
+    let sum = 0;
+    for (let j = 0, at = side; j < size; j++, at += count) sum += (matrix[i * size + j] ?? 0) * (u[at] ?? 0);
+    addAt(forces, (freedoms[i] ?? 0) * count + side, sum);
+  }
+}
+
+function addAt(forces: Float64Array, at: number, value: number): void {
+  forces[at] = (forces[at] ?? 0) + value;
+}
+
+/** The force with which the element answers a movement on one of its freedoms. */
+export function elementForceOn({ freedoms, matrix }: Element, freedom: number, movement: Float64Array): number {
+  const size = freedoms.length;
+  const row = freedoms.indexOf(freedom) * size;
   let sum = 0;
-  for (let j = 0, at = side; j < size; j++, at += count) sum += (matrix[row + j] ?? 0) * (u[at] ?? 0);
+  for (let j = 0; j < size; j++) sum += (matrix[row + j] ?? 0) * (movement[freedoms[j] ?? 0] ?? 0);
   return sum;
 }
 
