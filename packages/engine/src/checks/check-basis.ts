@@ -19,6 +19,7 @@ import { cornerFitting, type FittingForce } from "./corner-fitting.ts";
 import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts";
 import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate } from "./end-plate.ts";
+import { floorBoards, type BoardLoad } from "./floor-boards.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { forceOnTubeBeam, type TubeForce } from "./force-on-tube.ts";
 import { frameWeld } from "./frame-weld.ts";
@@ -99,6 +100,7 @@ export type CheckBasis = {
   /** At allowable-stress level whatever the method. */
   soilBearing(pad: PadOnSoil): Check;
   sheetCrushing(pressed: PressedSheet): Check;
+  floorBoards(load: BoardLoad): Check;
   /** Forces at allowable-stress level whatever the method. */
   readonly lock: typeof lockTogether;
   deflection(movement: Deflection): Check;
@@ -138,6 +140,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     anchors,
     padConcrete,
     soilBearing,
+    floorBoards: (load) => floorBoards(load, method),
     sheetCrushing: (pressed) => sheetCrushing(pressed, method),
     deflection: (movement) => deflection(movement, edition),
   };

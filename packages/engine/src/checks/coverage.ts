@@ -136,6 +136,10 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     notCovered: ["roof sheet"],
     why: "half the fold off the middle, spread by judgement; a roof sheet bears no seat",
   },
+  "boards under load": {
+    bounded: ["floor boards"],
+    why: "by the wheel of the ISO floor test on new boards; cut edges, rot and what is fixed to them are not judged",
+  },
   "wall shear by the code": {
     bounded: ["side sheet", "end sheet"],
     why: "the table is a proof load over five: beyond it the engineer may raise the cap with a reason",

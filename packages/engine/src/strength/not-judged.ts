@@ -7,7 +7,7 @@ export const notJudged: readonly string[] = [
   ...[
     "an engineer's own verdict on a mark",
     "thickness of seat packing; level error of seats under fittings on beams, and of posts on fittings and beams",
-    "flow in floor boards",
+    "flow in floor boards as a diaphragm",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
     "anchors under posts, plates on them; posts welded at their ends",

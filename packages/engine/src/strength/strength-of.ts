@@ -9,6 +9,7 @@ import { elementResult, type ElementResult } from "./element-result.ts";
 import { erectionResults } from "./erection-results.ts";
 import { holdsNeeded, type HoldNeeded } from "./holds-needed.ts";
 import { deflectionResults } from "./deflection-results.ts";
+import { floorResults } from "./floor-results.ts";
 import { liftResults } from "./lift-results.ts";
 import { lateralGaps, type LateralGap } from "./lateral/lateral-gaps.ts";
 import { wallsByUnit } from "./lateral/wall-parts.ts";
@@ -113,6 +114,7 @@ export function strengthOf(
     ...judged,
     ...leans.map(leanResult),
     ...skinResults(scheme, actions, basis, judged),
+    ...floorResults(scheme, actions.imposed, basis),
     ...erectionResults(scheme, analysis, basis),
     ...liftResults(scheme, basis, memory),
     ...deflectionResults(scheme, analysis, actions, basis.factored, memory),
