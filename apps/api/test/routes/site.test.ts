@@ -1,21 +1,11 @@
 import { randomUUID } from "node:crypto";
-import {
-  KeptFile,
-  Owed,
-  SealState,
-  SiteNow,
-  SiteWord,
-  type Assessment,
-  type Post,
-  type Revision,
-} from "@cornerway/schema";
-import sharp from "sharp";
-import supertest from "supertest";
+import { Owed, SealState, SiteNow, SiteWord, type Assessment, type Post, type Revision } from "@cornerway/schema";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { gatherSource } from "../../src/services/permit-sets/gather-source.ts";
 import { lastNumber } from "../../src/store/record-rows.ts";
 import { expectProblem } from "../support/expect-problem.ts";
+import { keepPhoto } from "../support/keep-photo.ts";
 import { boundTo, openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { place } from "../support/sample.ts";
 import { password, type Browser, type TestService } from "../support/service.ts";
@@ -32,22 +22,8 @@ beforeAll(async () => {
 afterAll(() => service.close());
 beforeEach(async () => {
   room = await openReviewRoom(service, everyone);
-  photos = [await keepPhoto()];
+  photos = [await keepPhoto(room)];
 });
-
-async function keepPhoto() {
-  const bytes = await sharp({ create: { width: 8, height: 8, channels: 3, background: "#555" } })
-    .jpeg()
-    .toBuffer();
-  const sent = await supertest(service.app.server)
-    .post(`${room.path}/files/${randomUUID()}`)
-    .set("cookie", everyone.owner.cookie)
-    .set("csrf-token", everyone.owner.csrfToken)
-    .attach("file", bytes, { filename: "post.jpg", contentType: "image/jpeg" })
-    .expect(201);
-  const { id: fileId, digest } = KeptFile.parse(sent.body);
-  return { fileId, digest };
-}
 
 const post: Post = {
   ...{
@@ -140,7 +116,7 @@ describe("an item", () => {
   it("is closed once, with a photo, by a role that may; welds and points to hold at by the engineer", async () => {
     photos = [];
     expectProblem(await say("built"), "body-invalid");
-    photos = [await keepPhoto()];
+    photos = [await keepPhoto(room)];
     for (const by of [everyone.checker, everyone.reader])
       expectProblem(await say("built", "post:p1", { by }), "role-refused");
     expectProblem(await say("built", "weld:p1"), "closer-refused");

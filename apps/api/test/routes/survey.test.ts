@@ -1,7 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import {
   Draft,
-  KeptFile,
   SealState,
   Owed,
   SurveyNow,
@@ -10,11 +9,10 @@ import {
   type MeasuredThickness,
   type NewInspection,
 } from "@cornerway/schema";
-import sharp from "sharp";
-import supertest from "supertest";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { expectProblem } from "../support/expect-problem.ts";
+import { keepPhoto } from "../support/keep-photo.ts";
 import { boundTo, openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import { move, place } from "../support/sample.ts";
 import type { Browser, TestService } from "../support/service.ts";
@@ -32,22 +30,8 @@ afterAll(() => service.close());
 beforeEach(async () => {
   room = await openReviewRoom(service, everyone);
   await room.draw([place(1), place(2)]);
-  photo = await keepPhoto();
+  photo = await keepPhoto(room);
 });
-
-async function keepPhoto() {
-  const bytes = await sharp({ create: { width: 8, height: 8, channels: 3, background: "#555" } })
-    .jpeg()
-    .toBuffer();
-  const sent = await supertest(service.app.server)
-    .post(`${room.path}/files/${randomUUID()}`)
-    .set("cookie", everyone.owner.cookie)
-    .set("csrf-token", everyone.owner.csrfToken)
-    .attach("file", bytes, { filename: "plate.jpg", contentType: "image/jpeg" })
-    .expect(201);
-  const { id: fileId, digest } = KeptFile.parse(sent.body);
-  return { fileId, digest };
-}
 
 // CSQU 305438 3 is the example of ISO 6346 annex A; the other's digit is worked by hand: C 13 S 30 Q 28 U 32 and 1 0 0 0 0 0
 // times 1, 2, 4 … give 13 + 60 + 112 + 256 + 16 = 457 = 41·11 + 6.
