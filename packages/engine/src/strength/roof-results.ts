@@ -1,6 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import { corrugatedSheet, folds } from "../catalog/sections/corrugated-sheet.ts";
-import { steels } from "../catalog/materials.ts";
+import { steels, type Steel } from "../catalog/materials.ts";
 import { sheetUnderPressure } from "../checks/wind-on-parts.ts";
 import { containerDimensions } from "../catalog/container-dimensions.ts";
 import type { ActionCase } from "../loads/action-case.ts";
@@ -18,7 +18,7 @@ const STEEL = 77.0e-6;
  * too, in the combination in which that load leads. A roof under another unit has no such load.
  */
 export function roofResults(scheme: Scheme, loads: readonly ActionCase[], basis: StrengthBasis): ElementResult[] {
-  const strength = basis.factored.sheetBending(roofSheet, steels.unproved);
+  const strengthOf = (steel: Steel) => basis.factored.sheetBending(roofSheet, steel);
   return scheme.containers.flatMap(({ id, type }): ElementResult[] => {
     const finishPa = scheme.loads
       .filter(({ containerId, surface, case: kind }) => containerId === id && surface === "roof" && kind === "finish")
@@ -30,7 +30,8 @@ export function roofResults(scheme: Scheme, loads: readonly ActionCase[], basis:
     const most = sums.filter(({ loadPa }) => loadPa > 0).toSorted((a, b) => b.pressurePa - a.pressurePa)[0];
     if (most === undefined) return [];
     const span = { ...most, spanMm: containerDimensions(type).widthMm, from: [] };
-    const check = sheetUnderPressure("roof sheet", span, 1, strength);
-    return [statedResult({ ownerId: id, place: "roof load", run: most.run }, check)];
+    const checkOf = (steel: Steel) => sheetUnderPressure("roof sheet", span, 1, strengthOf(steel));
+    const stated = { ownerId: id, place: "roof load", run: most.run };
+    return [statedResult(stated, checkOf(steels.unproved), checkOf(steels.weathering))];
   });
 }

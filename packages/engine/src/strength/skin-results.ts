@@ -1,7 +1,7 @@
 import type { Opening, Scheme } from "@cornerway/schema";
 import { corrugatedSheet, folds, type CorrugatedSheet } from "../catalog/sections/corrugated-sheet.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
-import { steels } from "../catalog/materials.ts";
+import { steels, type Steel } from "../catalog/materials.ts";
 import type { Check } from "../checks/check.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import { barUnderPressure, sheetUnderPressure, type SpanPressure } from "../checks/wind-on-parts.ts";
@@ -40,13 +40,14 @@ function checksOf(
   found: readonly ElementResult[],
 ): ElementResult[] {
   const { containerId: ownerId } = skin;
-  const stated = (place: string, check: Check): ElementResult =>
-    statedResult({ ownerId, place, run: "W on the part by itself" }, check);
+  const stated = (place: string, check: Check, proved?: Check): ElementResult =>
+    statedResult({ ownerId, place, run: "W on the part by itself" }, check, proved);
+  const bent = (place: string, { taken, proved }: BentSheet): ElementResult => stated(place, taken, proved);
   const opening = skin.openingId === undefined ? undefined : openings.get(skin.openingId);
-  if (skin.part === "roof sheet") return [stated("wind", bentSheet("roof sheet", skin, roofSheet, basis))];
+  if (skin.part === "roof sheet") return [bent("wind", bentSheet("roof sheet", skin, roofSheet, basis))];
   if (skin.part === "wall sheet") {
     const end = isEnd(skin);
-    return [stated("wind", bentSheet(end ? "end sheet" : "side sheet", skin, end ? endSheet : sideSheet, basis))];
+    return [bent("wind", bentSheet(end ? "end sheet" : "side sheet", skin, end ? endSheet : sideSheet, basis))];
   }
   if (opening === undefined) return [];
   const used = (element: string): number =>
@@ -54,7 +55,7 @@ function checksOf(
       .filter((result) => result.ownerId === ownerId && result.element === element)
       .reduce((most, { utilisation = 0 }) => Math.max(most, utilisation), 0);
   if (skin.part === "jamb")
-    return jambChecks(skin, opening, basis, used("jamb")).map(([at, check]) => stated(at, check));
+    return jambChecks(skin, opening, basis, used("jamb")).map(([at, { taken, proved }]) => stated(at, taken, proved));
   if (skin.part === "header" && opening.framed) {
     const bar = openingFrame(opening).header;
     const check = bentBar("added beam", skin, bar, opening.heightUm / 2000, used("added beam"), basis);
@@ -74,7 +75,7 @@ const isEnd = ({ face }: SkinPressure): boolean => face === "front" || face === 
 const STRIP_MM = 556;
 
 /** A full-height frame has its jamb; a window hands its half width to the folds beside it, which run from rail to rail. */
-function jambChecks(skin: SkinPressure, opening: Opening, basis: CheckBasis, inPlane: number): [string, Check][] {
+function jambChecks(skin: SkinPressure, opening: Opening, basis: CheckBasis, inPlane: number): [string, BentSheet][] {
   const halfMm = opening.widthUm / 2000;
   const isWindow = opening.heightUm / 1000 < skin.spanMm - STRIP_MM;
   if (isWindow) {
@@ -83,8 +84,12 @@ function jambChecks(skin: SkinPressure, opening: Opening, basis: CheckBasis, inP
     return [[`beside ${opening.tag}, wind`, bentSheet(element, skin, sheet, basis, (halfMm + STRIP_MM) / STRIP_MM)]];
   }
   if (!opening.framed) return [];
-  return [[`of ${opening.tag}, wind`, bentBar("jamb", skin, openingFrame(opening).jamb, halfMm, inPlane, basis)]];
+  const bar = bentBar("jamb", skin, openingFrame(opening).jamb, halfMm, inPlane, basis);
+  return [[`of ${opening.tag}, wind`, { taken: bar }]];
 }
+
+/** A check at the yield taken, and at the one a record would prove; bought steel has no other. */
+type BentSheet = { readonly taken: Check; readonly proved?: Check };
 
 function bentSheet(
   element: "side sheet" | "end sheet" | "roof sheet",
@@ -92,8 +97,10 @@ function bentSheet(
   sheet: CorrugatedSheet,
   basis: CheckBasis,
   gathers = 1,
-): Check {
-  return sheetUnderPressure(element, spanOf(skin), gathers, basis.sheetBending(sheet, steels.unproved));
+): BentSheet {
+  const at = (steel: Steel): Check =>
+    sheetUnderPressure(element, spanOf(skin), gathers, basis.sheetBending(sheet, steel));
+  return { taken: at(steels.unproved), proved: at(steels.weathering) };
 }
 
 function bentBar(

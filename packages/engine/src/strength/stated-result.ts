@@ -10,10 +10,14 @@ export type Stated = {
   readonly assumptions?: AssumptionId;
 };
 
-/** A check that no run of the model decides: by statics, or of the building as a whole. `run` says under what. */
+/**
+ * A check that no run of the model decides: by statics, or of the building as a whole. `run` says under what; `proved` is the
+ * same check at 343 MPa where its steel has no record.
+ */
 export function statedResult(
   { ownerId, place, run, assumptions = "locks at play" }: Stated,
   check: Check,
+  proved?: Check,
 ): ElementResult {
   const { element, limitState } = check;
   const { coverage, why } = coverageOf(limitState, element);
@@ -26,6 +30,7 @@ export function statedResult(
     ...(check.ok
       ? { utilisation: check.utilisation, certainty: check.working.certainty, working: check.working }
       : { refused: check.why }),
+    ...(proved?.ok === true && { ifProved: proved.utilisation }),
     governingRun: run,
     assumptions,
     held: [],

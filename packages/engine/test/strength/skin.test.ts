@@ -72,6 +72,15 @@ describe("parts of the skin of an ordinary unit with a door and a window", () =>
     );
   });
 
+  it("say what they would take if their steel were proved: sheet of 235 MPa at 343, bars bought as they are not", () => {
+    for (const { element, utilisation = NaN, ifProved } of own) {
+      if (!element.endsWith("sheet")) expect(ifProved).toBeUndefined();
+      // folds lose no more of their width at 343 MPa than the yield gains: between 235/343 and 1
+      else expect(ifProved).toBeGreaterThanOrEqual((235 / 343) * utilisation - 1e-9);
+      if (element.endsWith("sheet")) expect(ifProved).toBeLessThan(utilisation);
+    }
+  });
+
   it("carry the pressure's own working, with the velocity pressure in it", () => {
     const side = own.find(({ element, place }) => element === "side sheet" && place === "wind");
     const demand = side?.working?.parts.find(({ title }) => title.startsWith("Sheet bent between"));
