@@ -1,5 +1,6 @@
-import { AssessmentRun } from "@cornerway/schema";
+import { AssessmentRun, RecordedRun } from "@cornerway/schema";
 import { useMutation, useQuery, type QueryClient } from "@tanstack/react-query";
+import { z } from "zod";
 import { api, read } from "./api/client.ts";
 import { revisionKey } from "./revision.ts";
 
@@ -13,6 +14,17 @@ export const useAssessmentRun = (projectId: string, letter: string) =>
     queryKey: runKey(projectId, letter),
     queryFn: () =>
       read(AssessmentRun, api.GET("/api/projects/{projectId}/revisions/{letter}/assessment", place(projectId, letter))),
+  });
+
+/** Every recorded run on a revision, each against the one before it; asked anew once another is done. */
+export const useRuns = (projectId: string, letter: string) =>
+  useQuery({
+    queryKey: [...revisionKey(projectId, letter), "runs"] as const,
+    queryFn: () =>
+      read(
+        z.array(RecordedRun),
+        api.GET("/api/projects/{projectId}/revisions/{letter}/assessment/runs", place(projectId, letter)),
+      ),
   });
 
 /** What the live line says of a run takes the place of what was asked for. */

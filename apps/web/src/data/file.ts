@@ -8,9 +8,10 @@ export const fileAddress = (projectId: string, fileId: string): string => `/api/
 
 /** Sends a file to be kept as it is, under an id made here; sent again it is the same file. */
 export const keepFile = (projectId: string, id: string, file: File): Promise<KeptFile> =>
-  read(KeptFile, send(fileAddress(projectId, id), file));
+  read(KeptFile, sendFile(fileAddress(projectId, id), file));
 
-async function send(address: string, file: File) {
+/** Sends one file as a form, with what shows that this page sent it. */
+export async function sendFile(address: string, file: File) {
   const body = new FormData();
   body.set("file", file);
   const headers = { "csrf-token": csrfToken.value };

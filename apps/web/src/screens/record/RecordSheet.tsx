@@ -17,6 +17,7 @@ import { RecordFilters } from "./RecordFilters.tsx";
 import { pageLength, pagesOf, RecordPages } from "./RecordPages.tsx";
 import { RecordMargin } from "./RecordMargin.tsx";
 import { RecordThread } from "./RecordThread.tsx";
+import { RunsSection } from "./RunsSection.tsx";
 import "./record.css";
 
 /** Sheet 7: every act in order, a stitch each, with its leaf and the head of the tree over all before it. */
@@ -72,6 +73,7 @@ export function RecordSheet() {
         <RecordMargin entries={entries}>
           <ProofSection projectId={project.id} lineHolds={lineDownSince === null} />
           <PermitSetSection projectId={project.id} />
+          {revision.data === undefined ? null : <RunsSection revision={revision.data} />}
         </RecordMargin>
       }
       titleBlock={

@@ -36,6 +36,7 @@ export function KeepSection({ project, newest }: { project: Project; newest: str
               Take the archive
             </a>
           </p>
+          <p>An administrator of another service brings it in where projects are started.</p>
         </>
       )}
     </section>

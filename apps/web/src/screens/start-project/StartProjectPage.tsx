@@ -9,6 +9,7 @@ import { Refused } from "../../controls/Refused.tsx";
 import { useStartProject } from "../../data/people.ts";
 import { useSession } from "../../data/session.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
+import { ArchiveForm } from "./ArchiveForm.tsx";
 import "./start-project.css";
 
 const parts = { none: null, architect: "architect", owner: "owner" } as const;
@@ -30,7 +31,10 @@ export function StartProjectPage() {
       }
     >
       {administrator ? (
-        <StartForm />
+        <div className="page-columns">
+          <StartForm />
+          <ArchiveForm />
+        </div>
       ) : (
         <p>Whoever set up this service is its administrator, and can start one and ask you in.</p>
       )}
