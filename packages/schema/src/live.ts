@@ -1,9 +1,16 @@
 import { z } from "zod";
 import { ElementId, PersonId } from "./ids.ts";
+import { PointMm } from "./mark.ts";
 import { Operation } from "./operation.ts";
 import { AssessmentRun } from "./project.ts";
 import { RecordEntry } from "./record-entry.ts";
 import { Role } from "./roles.ts";
+
+/** Where a hand points: on which view, and at which place of the site. */
+export const Pointer = z
+  .strictObject({ projection: z.enum(["south", "north", "east", "west", "plan"]), at: PointMm })
+  .meta({ id: "Pointer" });
+export type Pointer = z.infer<typeof Pointer>;
 
 /** Passing things: who is here, what they hold. Never in the record; expires 15 s after the last word. */
 export const Presence = z
@@ -12,6 +19,8 @@ export const Presence = z
     selected: ElementId.nullable(),
     /** A drag in progress, as the operations its drop would send. */
     dragging: z.array(Operation).max(20).nullable(),
+    /** Absent where the hand is off the drawing. */
+    pointer: Pointer.exactOptional(),
   })
   .meta({ id: "Presence" });
 export type Presence = z.infer<typeof Presence>;

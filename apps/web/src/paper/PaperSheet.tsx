@@ -3,6 +3,7 @@ import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
 import { laterPart } from "../controls/later-part.ts";
 import type { ViewLayer } from "../drawing/contract.ts";
+import type { OtherHand } from "../drawing/others/other-hands.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
 import { project, toScreen } from "../drawing/view-transform.ts";
@@ -25,6 +26,7 @@ import { SchemePaper } from "./SchemePaper.tsx";
 import { useLettered } from "./use-lettered.ts";
 import { lensKeys, useLenses } from "./use-lenses.ts";
 import { useField, type Field } from "./use-field.ts";
+import { useRested } from "./use-rested.ts";
 import type { Eye } from "./use-eye.ts";
 
 const UnfoldedPaper = lazy(async () => ({ default: (await import("./UnfoldedPaper.tsx")).UnfoldedPaper }));
@@ -45,7 +47,9 @@ export interface PaperSheetProps {
   waiting?: boolean;
   proposed?: Scheme | undefined;
   ghost?: Scheme | undefined;
-  /** Inked on elevation and plan, such as forces. */
+  /** Others at this sheet: what they have chosen, where they point. */
+  others?: readonly OtherHand[] | undefined;
+  /** Inked on the views, such as forces. */
   layer?: ViewLayer | undefined;
   drawingRemark?: string | undefined;
   answeredMarkIds: ReadonlySet<string>;
@@ -91,13 +95,15 @@ export function PaperSheet(props: PaperSheetProps) {
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
   const closer = useLookedCloser();
+  const rested = useRested(scheme, hand.held !== null);
   const details = useMemo(
-    () => (hand.chosenId === null || closer === null ? [] : closer.detailsOf(scheme, hand.chosenId)),
-    [closer, scheme, hand.chosenId],
+    () => (hand.chosenId === null || closer === null ? [] : closer.detailsOf(rested, hand.chosenId)),
+    [closer, rested, hand.chosenId],
   );
   const covered = showsDetails({ details, detailed: eye.detailed });
-  const notes = useNotesOnViews(props, field, laid, views, covered);
+  const notes = useNotesOnViews({ ...props, scheme: rested }, field, laid, views, covered);
   const numbers = useMemo(() => noteNumbers(notes), [notes]);
+  const anchors = useMemo(() => leaderAnchors(notes), [notes]);
   const overlay = useRef<SVGGElement>(null);
   const lettered = useLettered(overlay, notes);
   const chosen = notes.find(({ id }) => id === props.chosenNoteId);
@@ -185,6 +191,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   onDetails={eye.showDetails}
                   detailed={eye.detailed}
                   scheme={scheme}
+                  rested={rested}
                   assessment={props.assessment}
                   side={eye.side}
                   storey={eye.storey}
@@ -200,6 +207,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   isometric={props.isometric ?? true}
                   inHand={hand.tool !== null || hand.held?.kind === "beam"}
                   aligning={aligningOf(props)}
+                  others={props.others}
                   band={hand.held?.kind === "band" ? hand.held : null}
                   onPress={(picked, point) => hand.pressAt(picked, point, props.assessment)}
                   onMove={hand.moveTo}
@@ -242,7 +250,7 @@ export function PaperSheet(props: PaperSheetProps) {
       overlay={
         <g ref={overlay}>
           <LeaderLayer
-            anchors={leaderAnchors(notes)}
+            anchors={anchors}
             slots={slots}
             chosenNumber={chosen?.number ?? null}
             lettered={lettered}

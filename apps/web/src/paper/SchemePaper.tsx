@@ -1,10 +1,11 @@
 import type { Scheme } from "@cornerway/schema";
-import { lazy, memo, Suspense, useCallback, useDeferredValue, useRef, useState } from "react";
+import { lazy, memo, Suspense, useCallback, useDeferredValue, useLayoutEffect, useRef, useState } from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { IsometricView } from "../drawing/isometric/IsometricView.tsx";
+import type { OtherHand } from "../drawing/others/other-hands.ts";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
 import { screenToSite } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
@@ -18,6 +19,7 @@ import { ChoosingBand } from "./ChoosingBand.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
 import { PaperTitles } from "./PaperTitles.tsx";
 import { showsDetails } from "./shows-details.ts";
+import { useRested } from "./use-rested.ts";
 import "./paper.css";
 
 /** Pointer reach of snapping, px on the paper. */
@@ -52,11 +54,12 @@ export function SchemePaper(props: SchemePaperProps) {
     waiting: props.waiting,
     layer: props.layer,
     onElementPointerDown: pick,
-    onElementFocus: props.onFocusElement,
+    onElementFocus: useSame(props.onFocusElement),
   };
-  // The isometric follows a drag when there is time; the view in hand never waits for it.
-  const calmScheme = useDeferredValue(scheme);
-  const calmAssessment = useDeferredValue(props.assessment);
+  // The isometric follows a drag where the hand rests; the view in hand never waits for it.
+  const calmScheme = useDeferredValue(props.rested);
+  const lastAssessment = useDeferredValue(props.assessment);
+  const calmAssessment = useRested(lastAssessment, scheme !== props.rested);
   return (
     <svg
       ref={paper}
@@ -145,6 +148,9 @@ export function SchemePaper(props: SchemePaperProps) {
         </WithinView>
       )}
       <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
+      {props.others === undefined || props.others.length === 0 ? null : (
+        <Others {...props} others={props.others} planShown={planShown} />
+      )}
       {props.aligning === undefined ? null : <AligningTicks {...props} aligning={props.aligning} />}
       {props.band == null ? null : <ChoosingBand band={props.band} views={views} />}
     </svg>
@@ -154,6 +160,15 @@ export function SchemePaper(props: SchemePaperProps) {
 /** Where a view looked into more closely begins; nothing where the whole of it is seen. */
 const seenFrom = ({ rect }: LaidView, lens: Lens) => (isPlain(lens) ? undefined : rect);
 
+/** A function that stays the same and does what the latest one does, so that what is given it need not be drawn anew. */
+function useSame<Given extends unknown[]>(latest: (...given: Given) => void): (...given: Given) => void {
+  const does = useRef(latest);
+  useLayoutEffect(() => {
+    does.current = latest;
+  });
+  return useCallback((...given: Given) => does.current(...given), []);
+}
+
 const CalmIsometric = memo(IsometricView);
 const CalmSection = lazy(async () => ({
   default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
@@ -161,8 +176,27 @@ const CalmSection = lazy(async () => ({
 const AlignmentTicks = lazy(async () => ({
   default: (await import("../drawing/objects/AlignmentTicks.tsx")).AlignmentTicks,
 }));
+const OtherHands = lazy(async () => ({
+  default: (await import("../drawing/others/OtherHands.tsx")).OtherHands,
+}));
 const DetailsView = lazy(async () => ({ default: (await import("../drawing/details/DetailsView.tsx")).DetailsView }));
 const SectionMark = lazy(async () => ({ default: (await import("../drawing/section/SectionMark.tsx")).SectionMark }));
+
+function Others({
+  views,
+  side,
+  scheme,
+  others,
+  planShown,
+}: SchemePaperProps & { others: readonly OtherHand[]; planShown: boolean }) {
+  const shared = { scheme, hands: others };
+  return (
+    <Suspense fallback={null}>
+      {planShown ? null : <OtherHands {...shared} projection={side} view={views.elevation.transform} />}
+      {views.oneView && !planShown ? null : <OtherHands {...shared} projection="plan" view={views.plan.transform} />}
+    </Suspense>
+  );
+}
 
 function AligningTicks({
   views,

@@ -1,6 +1,7 @@
 import type { Detail, EyePlace, SectionLine } from "@cornerway/engine";
 import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
+import type { OtherHand } from "../drawing/others/other-hands.ts";
 import type { Projection } from "../drawing/view-transform.ts";
 import type { Point } from "../hand/use-hand.ts";
 import type { LaidViews } from "./lay-views.ts";
@@ -27,6 +28,8 @@ export interface SchemePaperProps {
   detailed: boolean;
   onDetails: (shown: boolean) => void;
   scheme: Scheme;
+  /** The same when the hand last rested: what is slow to draw is drawn of it. */
+  rested: Scheme;
   assessment: Assessment | null;
   side: Side;
   storey: number;
@@ -48,6 +51,8 @@ export interface SchemePaperProps {
   aligning?: { unitId: string; stood: Scheme } | undefined;
   /** The band being drawn round what is to be chosen. */
   band?: { projection: Projection; from: PointMm; to: PointMm } | null;
+  /** Others at this sheet: what they have chosen, where they point. */
+  others?: readonly OtherHand[] | undefined;
   onPress: (picked: PickedElement | null, point: Point) => void;
   onMove: (point: Point) => void;
   onDrop: () => void;

@@ -5,12 +5,14 @@ import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useThread } from "../../data/thread.ts";
+import { otherHands } from "../../drawing/others/other-hands.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
 import type { PlacedNote } from "../../notes/placed-note.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
+import { useRested } from "../../paper/use-rested.ts";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
@@ -80,13 +82,15 @@ export function DraftScheme({ store }: { store: DraftStore }) {
     take: { label: "Draw it so", onTake: acts.draw, asleepBecause: whyNot(project, "draw") },
   });
 
-  usePresence(1, hand);
+  const pointAt = usePresence(1, hand);
+  const others = useMemo(() => otherHands(here, me.id, 1), [here, me.id]);
   useSayMove(acts.drawn, assessed, draft.scheme);
   const thread = useThread(project.id).data;
   const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
+  const spoken = useMemo(() => ({ scheme: shown, marks, waiting: waitingIds }), [shown, marks, waitingIds]);
   const notes = useMarkNotes({
-    ...{ scheme: shown, marks, written, role: project.roles[0] },
-    ...{ waiting: waitingIds, offerOn: checks.offerOn, quietOfferOn: ways.offerOn },
+    ...useRested(spoken, hand.held !== null),
+    ...{ written, role: project.roles[0], offerOn: checks.offerOn, quietOfferOn: ways.offerOn },
   });
   const toNote = (note: PlacedNote) => {
     chooseNote(note.id);
@@ -101,7 +105,14 @@ export function DraftScheme({ store }: { store: DraftStore }) {
     <PaperSheet
       title={`Sheet 1, Scheme, ${project.name}`}
       eye={eye}
-      hand={hand}
+      hand={{
+        ...hand,
+        moveTo: (point) => {
+          pointAt({ projection: point.projection, at: point.at });
+          hand.moveTo(point);
+        },
+      }}
+      others={others}
       scheme={shown}
       laidBy={draft.scheme}
       aligns={mayDraw}

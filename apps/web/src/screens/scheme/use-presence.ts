@@ -1,23 +1,57 @@
-import { useEffect, useRef } from "react";
+import type { Pointer } from "@cornerway/schema";
+import { useCallback, useEffect, useRef } from "react";
 import type { Hand } from "../../hand/use-hand.ts";
 import { useRoom } from "../../room/room-context.ts";
 import type { SheetNumber } from "../../sheet/contract.ts";
 
 const mostOperations = 20;
 const everyMs = 120;
+/** A hand that rests this long no longer points. */
+const pointsForMs = 8_000;
 
-/** Tells the others which sheet is open here, what is chosen and what is being dragged; never more often than needed. */
-export function usePresence(sheet: SheetNumber, hand: Pick<Hand, "chosenId" | "operations">): void {
+/**
+ * Tells the others which sheet is open here, what is chosen, what is being dragged and where the hand points; never more
+ * often than needed. What it gives takes where the hand points, without drawing anything anew.
+ */
+export function usePresence(
+  sheet: SheetNumber,
+  { chosenId, operations }: Pick<Hand, "chosenId" | "operations">,
+): (pointer: Pointer) => void {
   const { tell } = useRoom();
-  const { chosenId, operations } = hand;
   const toldAt = useRef(0);
-  useEffect(() => {
+  const waits = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const pointer = useRef<Pointer | undefined>(undefined);
+  const say = useCallback(() => {
+    clearTimeout(waits.current);
     const dragging = operations.length === 0 || operations.length > mostOperations ? null : operations;
     const wait = Math.max(0, everyMs - (Date.now() - toldAt.current));
-    const timer = setTimeout(() => {
+    waits.current = setTimeout(() => {
+      waits.current = undefined;
       toldAt.current = Date.now();
-      tell({ sheet, selected: chosenId, dragging });
+      const pointed = pointer.current === undefined ? {} : { pointer: pointer.current };
+      tell({ sheet, selected: chosenId, dragging, ...pointed });
     }, wait);
-    return () => clearTimeout(timer);
   }, [tell, sheet, chosenId, operations]);
+  useEffect(() => {
+    say();
+    return () => {
+      clearTimeout(waits.current);
+      waits.current = undefined;
+    };
+  }, [say]);
+  const sayNow = useRef(say);
+  useEffect(() => {
+    sayNow.current = say;
+  }, [say]);
+  const rests = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  useEffect(() => () => clearTimeout(rests.current), []);
+  return useCallback((at) => {
+    pointer.current = at;
+    clearTimeout(rests.current);
+    rests.current = setTimeout(() => {
+      pointer.current = undefined;
+      sayNow.current();
+    }, pointsForMs);
+    if (waits.current === undefined) sayNow.current();
+  }, []);
 }
