@@ -55,8 +55,8 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
         for (const times of [1, 3]) {
           const lens = magnified(plainLens, laid.elevation, { xPx: 200, yPx: 200 }, times);
           const view = throughLenses(laid, { ...plainLenses, elevation: lens }).elevation.transform;
-          const tags = tagSpots(model, view).map(({ openingId, xPx, yPx }) => ({
-            key: openingId,
+          const tags = tagSpots(model, view).map(({ id, xPx, yPx }) => ({
+            key: id,
             box: {
               left: xPx - hexagonHalfPx.widthPx,
               right: xPx + hexagonHalfPx.widthPx,

@@ -9,7 +9,7 @@ export type DimensionLabel = Label & { colour: string; fontWeight: number };
 export type DimensionStrings = { lines: readonly DimensionLine[]; labels: readonly DimensionLabel[] };
 
 /** Px between two strings, one outside the other. */
-export const stringStepPx = 17;
+export const stringStepPx = 15;
 
 /** Where a string runs: along the paper from `toPx`, at `atPx` across it. */
 type StringPlace = { key: string; upright?: boolean; atPx: number; toPx: (atMm: number) => number; units: UnitSystem };

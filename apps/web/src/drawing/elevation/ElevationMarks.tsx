@@ -31,7 +31,7 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts 
   return (
     <>
       {tags.map((spot) => (
-        <OpeningTag key={spot.openingId} spot={spot} verdict={verdicts.get(spot.openingId)?.verdict ?? "not checked"} />
+        <Tag key={spot.id} spot={spot} verdict={verdicts.get(spot.id)?.verdict ?? "not checked"} />
       ))}
       {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
         <Lettering
@@ -48,7 +48,7 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts 
   );
 }
 
-function OpeningTag({ spot: { tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {
-  const colour = verdict === "does not work" ? ink.rust : ink.ink;
+function Tag({ spot: { of, tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {
+  const colour = verdict === "does not work" ? ink.rust : of === "post" ? ink.prussian : ink.ink;
   return <Hexagon tag={tag} xPx={xPx} yPx={yPx} colour={colour} unchecked={verdict === "not checked"} />;
 }

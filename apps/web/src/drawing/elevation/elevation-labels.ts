@@ -15,13 +15,14 @@ import {
 } from "../label/place-labels.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
+import { keynotes } from "./keynotes.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
 import { breakAboveFootPx, forceFigure, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 type Lettered = Label & {
-  kind: "unit" | "force" | "dimension" | "object";
+  kind: "unit" | "force" | "dimension" | "object" | "keynote";
   colour: string;
   fontWeight: number;
   trackingEm: number;
@@ -30,7 +31,7 @@ type Lettered = Label & {
 /** Lettering of an elevation, placed so that no two pieces overlap. */
 export type ElevationLabel = Placed<Lettered>;
 
-export type TagSpot = { openingId: string; tag: string; xPx: number; yPx: number };
+export type TagSpot = { id: string; of: "opening" | "post"; tag: string; xPx: number; yPx: number };
 
 /** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
 const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
@@ -48,7 +49,8 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
     return face.openings.flatMap((place) => {
       const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
       const spot = {
-        openingId: place.opening.id,
+        id: place.opening.id,
+        of: "opening" as const,
         tag: place.opening.tag,
         xPx: xPx + widthPx / 2,
         yPx: yPx + heightPx / 2,
@@ -59,8 +61,22 @@ export function tagSpots(model: ElevationModel, view: ViewTransform): TagSpot[] 
         : [spot];
     });
   });
-  return spots.filter((spot, at) => spots.slice(0, at).every((other) => sharedArea(tagBox(spot), tagBox(other)) === 0));
+  const all: TagSpot[] = [...spots, ...postTags(model, view)];
+  return all.filter((spot, at) => all.slice(0, at).every((other) => sharedArea(tagBox(spot), tagBox(other)) === 0));
 }
+
+/** A post bears its tag in its upper half, where it is tall enough for one and its figure. */
+const postTags = (model: ElevationModel, view: ViewTransform): TagSpot[] =>
+  model.posts
+    .filter(({ behind }) => !behind)
+    .flatMap((place) => {
+      const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
+      if (heightPx < leastTaggedPostPx) return [];
+      const { id, tag } = place.post;
+      return [{ id, of: "post" as const, tag, xPx: xPx + widthPx / 2, yPx: yPx + heightPx * 0.36 }];
+    });
+
+const leastTaggedPostPx = 60;
 
 const tagBox = ({ xPx, yPx }: TagSpot): BoxPx =>
   boxAround(xPx, yPx, hexagonHalfPx.widthPx + 1, hexagonHalfPx.heightPx + 1);
@@ -80,6 +96,7 @@ export function elevationLabels(
     ...strings.labels.map((label): Lettered => ({ ...label, kind: "dimension", trackingEm: 0.02 })),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
+    ...keynotes(model, view, units).map((note): Lettered => ({ ...note, kind: "keynote", trackingEm: 0.02 })),
     ...names,
   ];
   const tags = tagSpots(model, view).map(({ xPx, yPx }) =>
@@ -94,10 +111,12 @@ export function elevationLabels(
     ...model.faces.flatMap((face) => railBoxes(face, view)),
     ...strings.lines.filter(({ upright }) => upright).map(lineBox),
     ...objectBoxes(model.objects, elevationEye(model.side, view), units),
+    ...model.pads.map((place) => boxOf(rectToPx(view, place))),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
     ...inked,
   ];
-  return placeLabels(wanted, drawn, tags);
+  // A keynote says again what the schedules say: it is lettered only where it lies on nothing.
+  return placeLabels(wanted, drawn, tags).filter(({ kind, clear }) => kind !== "keynote" || clear);
 }
 
 /** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */

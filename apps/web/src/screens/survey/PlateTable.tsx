@@ -1,5 +1,8 @@
 import type { Inspection } from "@cornerway/schema";
+import { inThousands } from "../../units/in-thousands.ts";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
+
+const kilograms = (kg: number): string => `${inThousands(kg)} kg`;
 
 /** What the plate says, and the floor; a dash where it cannot be read. */
 export const PlateTable = ({ inspection: { plate, floor, measuredWith, text } }: { inspection: Inspection }) => (
@@ -20,10 +23,10 @@ export const PlateTable = ({ inspection: { plate, floor, measuredWith, text } }:
           <tr>
             <td>{plate.approvalNumber ?? "–"}</td>
             <td>{plate.madeIn ?? "–"}</td>
-            <td>{plate.tareKg === null ? "–" : `${plate.tareKg} kg`}</td>
-            <td>{plate.maxGrossKg} kg</td>
-            <td>{plate.stackingKg} kg</td>
-            <td>{plate.rackingN === null ? "–" : `${plate.rackingN / 1000} kN`}</td>
+            <td>{plate.tareKg === null ? "–" : kilograms(plate.tareKg)}</td>
+            <td>{kilograms(plate.maxGrossKg)}</td>
+            <td>{kilograms(plate.stackingKg)}</td>
+            <td>{plate.rackingN === null ? "–" : `${inThousands(plate.rackingN / 1000)} kN`}</td>
           </tr>
         </tbody>
       </table>
