@@ -50,18 +50,29 @@ function bowPart(
   const place = "own bow";
   const perNewton = members.map(({ inertiaMm4, lengthMm }) => 1 / basis.mostBowedN({ inertiaMm4, lengthMm }));
   const linesIn = members.map(({ beams }) => linePlaces(beams));
-  const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } => {
+  const pressedN = members.map(() => 0);
+  /** The greatest compression in each member, N. */
+  const pressIn = (solved: SolvedRun): readonly number[] => {
     const { values, at } = forces(solved);
-    const worst = { use: 0, n: 0, axialN: 0 };
-    linesIn.forEach((lines, n) => {
-      for (const from of lines(at)) {
-        const axialN = Math.max(values[from] ?? 0, -(values[from + FAR_END] ?? 0));
-        const use = axialN * (perNewton[n] ?? 0);
-        if (use > worst.use) Object.assign(worst, { use, n, axialN });
+    linesIn.forEach((linesOf, n) => {
+      const lines = linesOf(at);
+      let most = 0;
+      for (let b = 0; b < lines.length; b++) {
+        const from = lines[b] ?? 0;
+        most = Math.max(most, values[from] ?? 0, -(values[from + FAR_END] ?? 0));
       }
+      pressedN[n] = most;
     });
-    return worst;
+    return pressedN;
   };
+  const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } =>
+    pressIn(solved).reduce(
+      (worst, axialN, n) => {
+        const use = axialN * (perNewton[n] ?? 0);
+        return use > worst.use ? { use, n, axialN } : worst;
+      },
+      { use: 0, n: 0, axialN: 0 },
+    );
   return {
     id: `${ownerId} ${element} ${place}`,
     ownerId,

@@ -41,15 +41,17 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   const linesIn = linePlaces(beams);
   const along = new DemandsAlong();
   const room = demandRoom();
+  const demand = postDemandRoom();
   const eachTurned = (solved: SolvedRun, visit: (demand: PostDemand) => void): void => {
     const { values, at } = solved.inner(ownerId);
-    linesIn(at).forEach((from, b) => {
-      along.take(values, from, beams[b]?.lengthMm ?? 0);
+    const lines = linesIn(at);
+    for (let b = 0; b < lines.length; b++) {
+      along.take(values, lines[b] ?? 0, beams[b]?.lengthMm ?? 0);
       for (let n = 0; n < along.count; n++) {
         along.write(n, room);
-        bothWays(room, enlargement(room.axialN, limitN), visit);
+        bothWays(room, enlargement(room.axialN, limitN), demand, visit);
       }
-    });
+    }
   };
   const decided = (demand: PostDemand): Screened => {
     const [bent, shear] = [lower.bent(demand), lower.shear(demand)];
@@ -76,7 +78,7 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
       let most = -1;
       eachTurned(solved, (demand) => {
         const use = lower.most(demand);
-        if (use > most) [worst, most] = [demand, use];
+        if (use > most) [worst, most] = [{ ...demand }, use];
       });
       if (worst === undefined) throw new RangeError(`${ownerId} ${element} ${place} has no lines`);
       return decided(worst);
@@ -97,12 +99,32 @@ function boundChecks(
   return [sheeted ? finding.upper : finding.lower];
 }
 
+/** A demand that is written over from place to place. */
+type PostDemandRoom = { -readonly [K in keyof PostDemand]: PostDemand[K] };
+
+const postDemandRoom = (): PostDemandRoom => ({
+  axialN: 0,
+  torsionNmm: 0,
+  mxNmm: 0,
+  myNmm: 0,
+  shearXN: 0,
+  shearYN: 0,
+});
+
 /** Moments enlarged by the bow of the post alone, by its weaker axis; either axis of the model may be the outline's x. */
-function bothWays(demand: MemberDemand, bow: number, visit: (demand: PostDemand) => void): void {
-  const [my, mz] = [bow * demand.momentStrongNmm, bow * demand.momentWeakNmm];
-  const { axialN, torsionNmm, shearStrongN: vz, shearWeakN: vy } = demand;
-  visit({ axialN, torsionNmm, mxNmm: my, myNmm: mz, shearXN: vy, shearYN: vz });
-  visit({ axialN, torsionNmm, mxNmm: mz, myNmm: my, shearXN: vz, shearYN: vy });
+function bothWays(demand: MemberDemand, bow: number, room: PostDemandRoom, visit: (demand: PostDemand) => void): void {
+  room.axialN = demand.axialN;
+  room.torsionNmm = demand.torsionNmm;
+  room.mxNmm = bow * demand.momentStrongNmm;
+  room.myNmm = bow * demand.momentWeakNmm;
+  room.shearXN = demand.shearWeakN;
+  room.shearYN = demand.shearStrongN;
+  visit(room);
+  room.mxNmm = bow * demand.momentWeakNmm;
+  room.myNmm = bow * demand.momentStrongNmm;
+  room.shearXN = demand.shearStrongN;
+  room.shearYN = demand.shearWeakN;
+  visit(room);
 }
 
 const { ixMm4, iyMm4 } = containerMembers["front corner post"];

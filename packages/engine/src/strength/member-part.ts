@@ -4,6 +4,7 @@ import type { CheckedMember } from "../checks/checked-member.ts";
 import { bowLimits, enlargement, type BowLimits } from "./bowed-demand.ts";
 import { demandRoom, DemandsAlong, type DemandRoom } from "./demands-along.ts";
 import { linePlaces } from "./line-places.ts";
+import { MemberBound } from "./member-bound.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
@@ -25,13 +26,18 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
   const linesIn = linePlaces(beams);
   const along = new DemandsAlong();
   const room = demandRoom();
-  /** The greatest use of any place, written to `worst` where that is asked for. */
-  const mostIn = (solved: SolvedRun, worst?: DemandRoom): number => {
+  const lengthsMm = Float64Array.from(beams, ({ lengthMm }) => lengthMm);
+  const bound = new MemberBound(capacities, limits);
+  /** The greatest use of any place, or `above` where none is greater; written to `worst` where that is asked for. */
+  const mostIn = (solved: SolvedRun, above: number, worst?: DemandRoom): number => {
     const { values, at } = forces(solved);
     const lines = linesIn(at);
-    let most = 0;
+    let most = above;
     for (let b = 0; b < lines.length; b++) {
-      along.take(values, lines[b] ?? 0, beams[b]?.lengthMm ?? 0);
+      const from = lines[b] ?? 0;
+      const lengthMm = lengthsMm[b] ?? 0;
+      if (!bound.mayExceed(most, values, from, lengthMm)) continue;
+      along.take(values, from, lengthMm);
       for (let n = 0; n < along.count; n++) {
         along.write(n, room);
         bow(room, limits);
@@ -49,10 +55,10 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
     element,
     place,
     level: "strength",
-    use: (solved) => mostIn(solved),
+    use: (solved, above = 0) => mostIn(solved, above),
     decide: (solved) => {
       const worst = demandRoom();
-      mostIn(solved, worst);
+      mostIn(solved, 0, worst);
       return {
         ...basis.memberUtilisation(capacities, worst),
         checks: (steel = member.steel) => basis.memberChecks(basis.memberStrengths({ ...member, steel }), worst),

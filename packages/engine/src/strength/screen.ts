@@ -29,7 +29,7 @@ export function screen(
     for (const solved of runs)
       for (const { part, worst } of own) {
         if (!isHeldAgainst(part, solved.run)) continue;
-        const use = part.use(solved);
+        const use = part.use(solved, worst.least(solved));
         if (use > 0) worst.add(use, solved);
       }
   for (const { worst } of worsts) known.set(worst.id, worst);
@@ -78,6 +78,11 @@ class Worst {
 
   get id(): string {
     return this.part.id;
+  }
+
+  /** A use in this run that is no greater changes nothing. */
+  least({ held, set }: SolvedRun): number {
+    return (held.length > 0 ? this.heldDown?.use : this.envelope.get(set.id)) ?? 0;
   }
 
   add(use: number, solved: SolvedRun): void {

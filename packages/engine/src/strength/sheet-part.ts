@@ -2,8 +2,9 @@ import { corrugatedSheet, type Fold } from "../catalog/sections/corrugated-sheet
 import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import { demandAgainst } from "../checks/check.ts";
-import type { SheetFlows, SolvedRun } from "./solve-runs.ts";
+import type { SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
+import { stripFlows } from "./strip-flows.ts";
 
 /** A whole piece of wall between uprights, in strips from one end to the other. */
 export type SheetPiece = {
@@ -28,6 +29,8 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
   const sheet = corrugatedSheet(piece.fold, piece.thicknessMm);
   const strengthAt = (steel: Steel) => basis.sheetShear({ sheet, steel, heightMm });
   const strength = strengthAt(steels.unproved);
+  const widthsMm = Float64Array.from(strips, ({ widthMm }) => widthMm);
+  const flowsOf = stripFlows(strips);
   return {
     id: `${ownerId} ${element} ${place}`,
     ownerId,
@@ -48,7 +51,7 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
   };
 
   function mostFlow(solved: SolvedRun): number {
-    return mostMeanOverAMetre(strips, solved.flows(ownerId));
+    return mostMeanOverAMetre(widthsMm, flowsOf(solved.flows(ownerId)));
   }
 
   function useOf(flow: number): number {
@@ -57,32 +60,20 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
 }
 
 /** From each strip on as far as a metre goes; a piece that is shorter has one mean. */
-function mostMeanOverAMetre(strips: readonly SheetStrip[], forces: SheetFlows): number {
-  const flow = strips.map((strip) => stripFlow(strip, forces));
+function mostMeanOverAMetre(widthsMm: Float64Array, flows: Float64Array): number {
   let most = 0;
-  for (let from = 0; from < strips.length; from++) {
+  for (let from = 0; from < widthsMm.length; from++) {
     let sum = 0;
     let width = 0;
-    for (let n = from; n < strips.length && width < METRE_MM; n++) {
-      const own = strips[n]?.widthMm ?? 0;
-      sum += own * (flow[n] ?? 0);
+    for (let n = from; n < widthsMm.length && width < METRE_MM; n++) {
+      const own = widthsMm[n] ?? 0;
+      sum += own * (flows[n] ?? 0);
       width += own;
     }
     // the last strips of a piece are in the mean that ends with them
     if (width >= METRE_MM || from === 0) most = Math.max(most, Math.abs(sum / width));
   }
   return most;
-}
-
-/** Mean flow over the height of a strip, N/mm. */
-export function stripFlow({ panels }: SheetStrip, { values, panelAt }: SheetFlows): number {
-  let sum = 0;
-  let heightMm = 0;
-  for (const { id, heightMm: own } of panels) {
-    sum += own * (values[panelAt(id)] ?? 0);
-    heightMm += own;
-  }
-  return sum / heightMm;
 }
 
 const METRE_MM = 1000;

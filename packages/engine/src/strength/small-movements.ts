@@ -10,12 +10,14 @@ export function smallMovements<Answer extends Pick<BuildingCombination, "movemen
 ): Answer | FrameRefusal {
   if ("refused" in answer) return answer;
   const { movement, nodeIds } = answer;
-  const far: { node: string; place: number[]; mm: number }[] = [];
-  nodeIds.forEach((node, n) => {
-    const place = [...movement.subarray(n * 6, n * 6 + 3)];
-    const mm = Math.sqrt(place.reduce((sum, value) => sum + value * value, 0));
-    if (mm > MOST_MM) far.push({ node, place, mm });
-  });
+  const far: { node: string; place: readonly number[]; mm: number }[] = [];
+  for (let n = 0; n < nodeIds.length; n++) {
+    const x = movement[n * 6] ?? 0;
+    const y = movement[n * 6 + 1] ?? 0;
+    const z = movement[n * 6 + 2] ?? 0;
+    const mm = Math.sqrt(x * x + y * y + z * z);
+    if (mm > MOST_MM) far.push({ node: nodeIds[n] ?? "", place: [x, y, z], mm });
+  }
   const [first, ...others] = far;
   if (first === undefined) return answer;
   const worst = others.reduce((one, next) => (next.mm > one.mm ? next : one), first);

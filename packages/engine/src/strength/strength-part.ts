@@ -17,8 +17,11 @@ export type StrengthPart = {
   readonly place: string;
   /** Runs it is held against. */
   readonly level: CombinationLevel;
-  /** Greatest utilisation of any limit state in one run: infinite where a strength that acts is refused, 0 where nothing acts. */
-  readonly use: (solved: SolvedRun) => number;
+  /**
+   * Greatest utilisation of any limit state in one run: infinite where a strength that acts is refused, 0 where nothing acts.
+   * Where it is not above `above` it may be any value that is not either.
+   */
+  readonly use: (solved: SolvedRun, above?: number) => number;
   /** What decides in one run. */
   readonly decide: (solved: SolvedRun) => Screened;
 };

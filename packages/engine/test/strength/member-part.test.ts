@@ -5,6 +5,8 @@ import { containerMembers } from "../../src/catalog/sections/container-members.t
 import { frameTube } from "../../src/catalog/sections/frame-tubes.ts";
 import type { CheckedMember } from "../../src/checks/checked-member.ts";
 import { governing } from "../../src/checks/check.ts";
+import { bowLimits } from "../../src/strength/bowed-demand.ts";
+import { MemberBound } from "../../src/strength/member-bound.ts";
 import { memberPart } from "../../src/strength/member-part.ts";
 import type { SolvedRun } from "../../src/strength/solve-runs.ts";
 import { basis, firstSet } from "./one-run.ts";
@@ -61,4 +63,45 @@ describe("a member on plain numbers", () => {
       );
     },
   );
+
+  it.each(members.map((member) => [member.element, member] as const))(
+    "tells of a %s what is above a use that is known, and else that use: lines are left out only below it",
+    (_, member) => {
+      fc.assert(
+        fc.property(lines, fc.double({ min: 0, max: 1.2, noNaN: true }), (values, share) => {
+          const forces = () => ({ values, at: (id: string) => beams.findIndex((beam) => beam.id === id) * FORCES });
+          const part = memberPart({ ownerId: "u", place: "all", member, beams, forces }, basis.factored);
+          const use = part.use(nothing);
+          fc.pre(Number.isFinite(use));
+          expect(part.use(nothing, share * use)).toBe(Math.max(use, share * use));
+        }),
+        { seed: 20261128, numRuns: 200 },
+      );
+    },
+  );
+});
+
+describe("the bound of a line", () => {
+  it("is never below what its worst place uses, and is passed over by what is above it", () => {
+    const [member] = members;
+    if (member === undefined) throw new Error("there is a sample");
+    const bound = new MemberBound(basis.factored.capacities(basis.factored.memberStrengths(member)), bowLimits(member));
+    let above = 0;
+    fc.assert(
+      fc.property(line, (own) => {
+        const values = Float64Array.from(own);
+        const [first] = beams;
+        if (first === undefined) return;
+        const forces = () => ({ values, at: () => 0 });
+        const use = memberPart({ ownerId: "u", place: "all", member, beams: [first], forces }, basis.factored).use(
+          nothing,
+        );
+        fc.pre(use > 0);
+        expect(bound.mayExceed(use * (1 - 1e-12), values, 0, first.lengthMm)).toBe(true);
+        if (!bound.mayExceed(2 * use, values, 0, first.lengthMm)) above++;
+      }),
+      { seed: 20261129, numRuns: 400 },
+    );
+    expect(above).toBeGreaterThan(300);
+  });
 });

@@ -10,10 +10,10 @@ import type { UnitLines } from "../../model/unit-lines.ts";
 import { forcePart } from "../force-part.ts";
 import { isEarthquake } from "../holds-needed.ts";
 import type { ModelledBearing } from "../modelled-bearings.ts";
-import { stripFlow } from "../sheet-part.ts";
 import { wallStrips, type PlacedStrip } from "../sheet-pieces.ts";
 import type { SolvedRun } from "../solve-runs.ts";
 import type { StrengthPart } from "../strength-part.ts";
+import { stripFlows } from "../strip-flows.ts";
 import { unitWalls, type JudgedWall, type UnitWall } from "./unit-walls.ts";
 import { wallStatics } from "./wall-statics.ts";
 
@@ -60,13 +60,14 @@ export function wallParts(
   const strips = wallStrips(fragment, lines);
   return counted.map((wall) => {
     const sheet = strips.get(wall.face)?.filter((strip) => countsIn(wall, strip)) ?? [];
+    const shearOf = shearIn(sheet, unit.id);
     const before = new WeakMap<SolvedRun, number>();
     const forceOf = (solved: SolvedRun): number => {
       if (solved.run.gravityAlone === undefined) return 0;
       const alone = solved.gravityAlone();
-      const beforeN = alone === undefined ? 0 : (before.get(alone) ?? shearOf(sheet, unit.id, alone));
+      const beforeN = alone === undefined ? 0 : (before.get(alone) ?? shearOf(alone));
       if (alone !== undefined) before.set(alone, beforeN);
-      const flow = Math.abs(shearOf(sheet, unit.id, solved) - beforeN);
+      const flow = Math.abs(shearOf(solved) - beforeN);
       return isEarthquake(solved) ? Math.max(flow, shareOf(wall.face, solved)) : flow;
     };
     const part = forcePart(named(wall), forceOf, (forceN) => {
@@ -112,7 +113,11 @@ function finding(wall: UnitWall, forceN: number, rule: SheetWalls, basis: CheckB
 const countsIn = ({ pieces }: UnitWall, { from, to }: PlacedStrip): boolean =>
   pieces.some(({ u0, u1 }) => (from + to) / 2 > u0 && (from + to) / 2 < u1);
 
-function shearOf(strips: readonly PlacedStrip[], unitId: string, solved: SolvedRun): number {
-  const flows = solved.flows(unitId);
-  return strips.reduce((sum, strip) => sum + strip.widthMm * stripFlow(strip, flows), 0);
+/** What the sheet of these strips takes in a run, N. */
+function shearIn(strips: readonly PlacedStrip[], unitId: string): (solved: SolvedRun) => number {
+  const flowsOf = stripFlows(strips);
+  return (solved) => {
+    const flows = flowsOf(solved.flows(unitId));
+    return strips.reduce((sum, { widthMm }, n) => sum + widthMm * (flows[n] ?? 0), 0);
+  };
 }
