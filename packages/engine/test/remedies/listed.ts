@@ -27,6 +27,15 @@ export function listed(scheme: Scheme, markId: string): { readonly list: RemedyL
   }
 }
 
+/** The list for one mark of a scheme, searched for once however many tests read it. */
+export function listOf(scheme: Scheme, markId: string): RemedyList {
+  const list = lists.get(scheme)?.get(markId) ?? listed(scheme, markId).list;
+  lists.set(scheme, new Map(lists.get(scheme)).set(markId, list));
+  return list;
+}
+
+const lists = new WeakMap<Scheme, ReadonlyMap<string, RemedyList>>();
+
 /** The search itself, step by step. */
 export const searching = (scheme: Scheme, markId: string) =>
   remedies(scheme, markId, demoCostBook, (tried, operations) => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { assess } from "../../src/assess.ts";
 import { assessStrength } from "../../src/assess-strength.ts";
 import { premium } from "../../src/cost/premium.ts";
-import { drawn, listed, searching } from "./listed.ts";
+import { drawn, listed, listOf, searching } from "./listed.ts";
 import { smallSchemes } from "./small-schemes.ts";
 
 const schemeOfMark = (markId: string): Scheme => {
@@ -26,7 +26,7 @@ describe("remedies", () => {
     "settle the mark where $what, and bring nothing that does not work",
     { timeout: 240_000 },
     ({ scheme, markId }) => {
-      const { list } = listed(scheme, markId);
+      const list = listOf(scheme, markId);
       expect(list.offered.length, JSON.stringify(list.failed.slice(0, 3))).toBeGreaterThan(0);
       const before = assessStrength(scheme).assessment;
       const was = before.marks.find(({ id }) => id === markId);
@@ -44,7 +44,7 @@ describe("remedies", () => {
     { timeout: 240_000 },
     () => {
       const scheme = schemeOfMark("made-connection:t+g");
-      const { list } = listed(scheme, "made-connection:t+g");
+      const list = listOf(scheme, "made-connection:t+g");
       const money = list.offered.map((remedy) => remedy.premium?.money ?? NaN);
       expect(money).toEqual(money.toSorted((a, b) => a - b));
       for (const { operations, premium: said } of list.offered)
@@ -59,7 +59,7 @@ describe("remedies", () => {
   // 2 × 1.413 = 2.826 kg at 3.20; weld once round each, 2 × 0.5 = 1.0 m at 0.24 h/m and 130; one hour of engineering at 150.
   // 9.0432 + 31.20 + 150 = 190.2432 each; four are 760.97.
   it("price four made connections at 760.97, worked by hand", { timeout: 240_000 }, () => {
-    const { list } = listed(schemeOfMark("made-connection:t+g"), "made-connection:t+g");
+    const list = listOf(schemeOfMark("made-connection:t+g"), "made-connection:t+g");
     const connected = list.offered.find(({ change }) => change.kind === "made connections");
     expect(connected?.premium?.money).toBeCloseTo(4 * (2 * 0.15 * 0.1 * 0.012 * 7850 * 3.2 + 1 * 0.24 * 130 + 150), 6);
     expect(connected?.premium?.money).toBeCloseTo(760.97, 2);
@@ -69,7 +69,7 @@ describe("remedies", () => {
   it("are the same list for the same scheme, whatever order its elements come in", { timeout: 240_000 }, () => {
     const scheme = schemeOfMark("member-cut:d+g:top-side-rail");
     const turned: Scheme = { ...scheme, pads: scheme.pads.toReversed(), containers: scheme.containers.toReversed() };
-    const once = listed(scheme, "member-cut:d+g:top-side-rail").list;
+    const once = listOf(scheme, "member-cut:d+g:top-side-rail");
     expect(listed(scheme, "member-cut:d+g:top-side-rail").list).toEqual(once);
     expect(listed(turned, "member-cut:d+g:top-side-rail").list).toEqual(once);
   });
@@ -90,7 +90,7 @@ describe("remedies", () => {
         list.flatMap(({ change, premium: said }) =>
           change.kind === "shorter overhang" ? [[change.byMm, Math.round(said?.money ?? 0)]] : [],
         );
-      const [one, other] = [scheme, mirrored].map((each) => back(listed(each, "tips-over:t").list.offered));
+      const [one, other] = [scheme, mirrored].map((each) => back(listOf(each, "tips-over:t").offered));
       expect(one).not.toEqual([]);
       expect(other).toEqual(one);
     },
