@@ -18,7 +18,7 @@ import { codeBasis } from "./code-basis.ts";
 import { cornerFitting, type FittingForce } from "./corner-fitting.ts";
 import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts";
 import { deflection, type Deflection } from "./deflection.ts";
-import { basePlate } from "./end-plate.ts";
+import { basePlate, capPlate } from "./end-plate.ts";
 import { floorBoards, type BoardLoad } from "./floor-boards.ts";
 import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { forceOnTubeBeam, type TubeForce } from "./force-on-tube.ts";
@@ -91,6 +91,7 @@ export type CheckBasis = {
     plate: EndPlate,
     concrete: Pick<ConcreteBearing, "supportMm2" | "concreteMpa">,
   ): readonly Check[];
+  capPlate(element: "added post", compressionN: number, plate: EndPlate): Check;
   /** Bolts, plates and tube walls of made connections. */
   readonly joints: JointStrengths;
   /** Strength design only: forces are factored whatever the method. */
@@ -135,6 +136,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     forceOnTubeBeam: (chord, force, narrow) => forceOnTubeBeam(chord, force, narrow, basis.steel),
     basePlate: (element, compressionN, plate, concrete) =>
       basePlate(element, compressionN, plate, concrete, basis.steel),
+    capPlate: (element, compressionN, plate) => capPlate(element, compressionN, plate, basis.steel),
     joints: jointStrengths(basis.steel),
     lock: lockTogether,
     anchors,

@@ -41,7 +41,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   tension: {
     checked: members,
     bounded: ["door header", "corner fitting", "tie", ...posts],
-    notCovered: ["seat", "made connection"],
+    notCovered: ["made connection"],
     why: "a fitting by its proof load; sections of header and posts are assumed; ties by a stated plate, not the one drawn; other joints by weld, bolt and plate",
   },
   compression: {
@@ -145,22 +145,23 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     why: "the table is a proof load over five: beyond it the engineer may raise the cap with a reason",
   },
   weld: {
-    checked: ["seat", "added post"],
+    checked: ["added post"],
     bounded: ["made connection", "tie", "jamb", "added beam"],
     notCovered: ["corner fitting"],
-    why: "made connections, ties and frames by a stated detail, not the one drawn; cast fittings need a qualified procedure",
+    why: "made connections, seats that hold down, ties and frames by a stated detail, not the one drawn; cast fittings need a qualified procedure",
   },
   bolt: {
     bounded: ["made connection"],
     why: "added beams on steel and pads by stated bolts, not the ones drawn; prying is left out; nothing else is bolted",
   },
   "plate bending": {
-    checked: ["added beam", "jamb", "seat", "pad"],
+    checked: ["added beam", "jamb", "pad"],
     bounded: ["added post", "tie"],
     why: "plates in concentric compression only; base plates of posts, and ties, by a stated detail, not the one drawn",
   },
+  "bearing on steel": { checked: ["seat"] },
   "bearing on concrete": {
-    checked: ["jamb", "seat", "pad"],
+    checked: ["jamb", "pad"],
     bounded: ["added post"],
     why: "under base plates of a stated detail, not the one drawn",
   },
@@ -170,8 +171,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "pad lifts": { checked: ["pad"] },
   anchor: {
     bounded: ["pad"],
-    checked: ["added post"],
-    why: "anchors of a stated detail, not the ones drawn; cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
+    why: "anchors under hold-downs, posts and beams of a stated detail, not the ones drawn; cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
   },
   "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },

@@ -18,3 +18,11 @@ export function basePlate(
     demandAgainst({ element, limitState: "bearing on concrete" }, compressionN, bearing),
   ];
 }
+
+/** Cap plate of a post, pressed evenly by a force in its middle, N: plate in bending. */
+export const capPlate = (
+  element: Extract<CheckedElement, "added post">,
+  compressionN: number,
+  plate: EndPlate,
+  basis: SteelBasis,
+): Check => demandAgainst({ element, limitState: "plate bending" }, compressionN, endPlateBending(plate, basis));

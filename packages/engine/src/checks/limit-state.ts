@@ -28,6 +28,7 @@ export const limitStates = [
   "weld",
   "bolt",
   "plate bending",
+  "bearing on steel",
   "bearing on concrete",
   "pad bending",
   "pad punching",

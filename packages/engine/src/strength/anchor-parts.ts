@@ -3,7 +3,8 @@ import type { AnchorGroup } from "../codes/concrete/anchor-group.ts";
 import { anchors } from "../checks/anchors.ts";
 import type { Check } from "../checks/check.ts";
 import { padUplift } from "../checks/pad-uplift.ts";
-import type { PlacedPad } from "../geometry/building.ts";
+import type { Building, PlacedPad } from "../geometry/building.ts";
+import { onBeam } from "../geometry/placed-beam.ts";
 import { forcePart, worstUse } from "./force-part.ts";
 import { isEarthquake } from "./holds-needed.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
@@ -14,28 +15,55 @@ import type { StrengthPart } from "./strength-part.ts";
 type Pull = { readonly pullN: number; readonly shearN: number };
 
 /**
- * Pads with a hold-down on them: the anchors of the stated detail, and the pad's own weight against what lifts it. Anchors are
- * not drawn: four headed ones of 16 mm, 150 mm deep where the pad allows, 200 mm apart in its middle; common practice, no
- * published source.
+ * Pads with a hold-down or added steel on them: the anchors of the stated detail, and the pad's own weight against what lifts
+ * it. Anchors are not drawn: four headed ones of 16 mm, 150 mm deep where the pad allows, 200 mm apart, about the middle of the
+ * pad under a hold-down and about the axis of the post or beam under those; common practice, no published source.
  */
 export function anchorParts(
-  pads: readonly PlacedPad[],
+  building: Building,
   bearings: readonly ModelledBearing[],
   concreteMpa: number,
 ): StrengthPart[] {
-  return pads.flatMap((pad): StrengthPart[] => {
+  return building.pads.flatMap((pad): StrengthPart[] => {
     const held = bearings.filter(
       ({ planned: { below, heldById } }) => heldById !== undefined && "ground" in below && below.ground === pad.id,
     );
-    if (held.length === 0) return [];
     const all = bearings.filter(({ planned: { below } }) => "ground" in below && below.ground === pad.id);
-    return [anchorPart(pad, held, concreteMpa), upliftPart(pad, all)];
+    const steel = all.filter(({ planned: { above } }) => !("unitId" in above));
+    const units = held.filter((bearing) => !steel.includes(bearing));
+    const inMiddle = { about: pad, place: "anchors of the stated detail" };
+    return [
+      ...(units.length === 0 ? [] : [anchorPart(pad, units, inMiddle, concreteMpa)]),
+      ...steel.map((bearing) => {
+        const place = `anchors of the stated detail under ${bearing.ownerId}, ${bearing.place}`;
+        return anchorPart(pad, [bearing], { about: footOf(bearing, building), place }, concreteMpa);
+      }),
+      ...(held.length === 0 ? [] : [upliftPart(pad, all)]),
+    ];
   });
 }
 
-function anchorPart(placed: PlacedPad, held: readonly ModelledBearing[], concreteMpa: number): StrengthPart {
+/** Where a group of anchors is, in plan, and what it goes by. */
+type Group = { readonly about: Spot; readonly place: string };
+type Spot = { readonly xMm: number; readonly yMm: number };
+
+/** Where added steel stands on its pad, in plan. */
+function footOf({ planned: { above } }: ModelledBearing, { postById, beamById }: Building): Spot {
+  const post = "post" in above ? postById.get(above.post) : undefined;
+  if (post !== undefined) return post;
+  const beam = "beam" in above ? beamById.get(above.beam) : undefined;
+  if (beam === undefined || !("beam" in above)) throw new RangeError("posts and beams alone stand here");
+  return onBeam(beam, above.uMm);
+}
+
+function anchorPart(
+  placed: PlacedPad,
+  held: readonly ModelledBearing[],
+  { about, place }: Group,
+  concreteMpa: number,
+): StrengthPart {
   const checksOf = ({ pullN, shearN }: Pull, seismic: boolean): readonly Check[] =>
-    anchors({ element: "pad", group: detail(placed, concreteMpa, seismic), pullN, shearN, grouted: false });
+    anchors({ element: "pad", group: detail(placed, about, concreteMpa, seismic), pullN, shearN, grouted: false });
   // every strength is held against a force of its own: shares grow in proportion, the sum of the worst two against 1.2
   const shares = [false, true].map((seismic) => ({
     pull: worstUse(checksOf({ pullN: NEWTON, shearN: 0 }, seismic)),
@@ -47,7 +75,6 @@ function anchorPart(placed: PlacedPad, held: readonly ModelledBearing[], concret
     const [t, v] = [pull * pullN, shear * shearN];
     return Math.max(t, v, t > 0 && v > 0 ? (t + v) / TOGETHER : 0);
   };
-  const place = "anchors of the stated detail";
   return {
     id: `${placed.id} pad ${place}`,
     ownerId: placed.id,
@@ -80,12 +107,14 @@ function pullOn(held: readonly ModelledBearing[], solved: SolvedRun): Pull {
 
 const ANCHOR = { ...statedAnchors, steelAreaMm2: 157, tensileMpa: 400, headMm2: 314 };
 
-function detail({ pad }: PlacedPad, concreteMpa: number, seismic: boolean): AnchorGroup {
+function detail({ pad, outline }: PlacedPad, { xMm, yMm }: Spot, concreteMpa: number, seismic: boolean): AnchorGroup {
   const { count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingMm } = ANCHOR;
-  const [along, across] = [pad.lengthUm, pad.widthUm].map((um) => Math.max((um / 1000 - spacingMm) / 2, 0));
+  const [dx, dy] = [xMm - outline.cxMm, yMm - outline.cyMm];
+  const { ux, uy, halfUMm, halfVMm } = outline;
+  const toEdge = (halfMm: number, offMm: number): number => Math.max(halfMm - Math.abs(offMm) - spacingMm / 2, 0);
   const thicknessMm = pad.depthUm / 1000;
   // shear may point either way: the nearer edge is the one it meets
-  const near = Math.min(along ?? 0, across ?? 0);
+  const near = Math.min(toEdge(halfUMm, dx * ux + dy * uy), toEdge(halfVMm, dy * ux - dx * uy));
   return {
     ...{ count, diameterMm, steelAreaMm2, tensileMpa, headMm2, spacingXMm: spacingMm, spacingYMm: spacingMm },
     edge: { leftMm: near, rightMm: near, frontMm: near, backMm: near },

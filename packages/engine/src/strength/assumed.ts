@@ -7,7 +7,7 @@ export const assumed = [
   "door leaves carry nothing unless welded shut, then half of what the blind end does; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",
   "seats and fittings on rails bear over 100 mm; half of the loaded face of a tube rail is used already",
   "corner posts stand either way round in their corner; judged without their sheet, the bound with it beside",
-  "hold-downs on pads: four headed anchors of 16 mm, 150 mm deep, 200 mm apart in the middle of the pad",
+  "hold-downs, posts and beams on pads: four headed anchors of 16 mm, 150 mm deep, 200 mm apart, in the middle of the pad or about the post or beam",
   "added beams: bolted to steel and pads with ¾ in A325-N, four where seated and three where framed, welded to containers; held sideways where they bear on something",
   "ties between units: plates 150 × 10, 300 mm between their welds, level, and upright where they carry upright force; stiff as these",
   "pads rigid, and with locks tied also on soft ground of 10 MN/m³",

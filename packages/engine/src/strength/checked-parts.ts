@@ -20,6 +20,7 @@ import { postPlates } from "./post-plates.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
+import { seatParts } from "./seat-parts.ts";
 import { tieParts } from "./tie-parts.ts";
 import { unitParts } from "./unit-parts.ts";
 
@@ -55,13 +56,14 @@ export function checkedParts(
     ...boltParts(bearings, building, basis.factored),
     ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
     ...bearingParts(bearings, building, basis.factored, built.plan.inWalls),
+    ...seatParts(bearings, scheme.seats, basis.factored),
     ...connectionParts(
       bearings.filter((bearing) => !isBolted(bearing)),
       scheme,
       basis,
     ),
     ...tieParts(built.plan.ties, built.model.springs, basis.factored),
-    ...anchorParts(building.pads, bearings, concreteMpa),
+    ...anchorParts(building, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
 }

@@ -11,7 +11,10 @@ import { forcePart } from "./force-part.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
-/** The base plate of every post that stands on a pad, of the stated detail: its bending, and the concrete under it. */
+/**
+ * The base plate of every post that stands on a pad, of the stated detail: its bending, and the concrete under it. The cap plate
+ * of every post by itself, the same, pressed evenly by what bears on it: its bending.
+ */
 export function postPlates(
   bearings: readonly ModelledBearing[],
   building: Building,
@@ -19,7 +22,7 @@ export function postPlates(
   concreteMpa: number,
   basis: CheckBasis,
 ): StrengthPart[] {
-  return bearings.flatMap((bearing): StrengthPart[] => {
+  const bases = bearings.flatMap((bearing): StrengthPart[] => {
     const { above, below } = bearing.planned;
     const pad = "ground" in below ? building.padById.get(below.ground) : undefined;
     const postId = postAt(above, inWalls);
@@ -37,6 +40,22 @@ export function postPlates(
       ),
     ];
   });
+  return [...bases, ...bearings.flatMap((bearing) => capPlate(bearing, building, basis))];
+}
+
+function capPlate(bearing: ModelledBearing, { postById }: Building, basis: CheckBasis): StrengthPart[] {
+  const { below } = bearing.planned;
+  const placed = "post" in below ? postById.get(below.post) : undefined;
+  const plate = placed && plateOf(findSection(placed.post.section) ?? frameTube);
+  if (placed === undefined || plate === undefined) return [];
+  const place = `head of ${placed.post.tag} under ${bearing.ownerId}, stated plate`;
+  return [
+    forcePart(
+      { ownerId: placed.id, element: "added post", place, level: "strength" },
+      (solved) => Math.max(bearingForce(bearing, solved)[2], 0),
+      (forceN) => [basis.capPlate("added post", forceN, plate)],
+    ),
+  ];
 }
 
 function plateOf(column: Section): EndPlate | undefined {

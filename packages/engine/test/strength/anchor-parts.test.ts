@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Lock, Scheme } from "@cornerway/schema";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import { governingOf } from "../../src/strength/screen.ts";
+import { steels } from "../../src/catalog/materials.ts";
+import { holes, padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { oneRun, ownWeight } from "./one-run.ts";
 
@@ -58,5 +60,30 @@ describe("a unit held down on four pads and lifted by 40 kN more than its weight
 
   it("is not asked for where nothing is held down", () => {
     expect(checksOf(drawnUnit({ type: "1CC" }), 10_000, "its own weight")).toEqual([]);
+  });
+});
+
+// Two posts under one end of a 20 ft unit.
+describe("a post by itself on a pad", () => {
+  const lower = { id: "g", type: "1CCC" as const, x: 0, y: 0 };
+  const far = 1.5 * holes["1CCC"].s;
+  const sides = [-1, 1].map((side) => (side * holes["1CCC"].p) / 2);
+  const scheme = schemeOf({
+    units: [lower, { id: "t", type: "1CCC", x: holes["1CCC"].s, y: 0, z: 2896 }],
+    posts: sides.map((y, n) => ({ id: `p${n}`, x: far, y, foot: 0, head: 2896 })),
+    pads: [...padsUnder(lower), ...sides.map((y, n) => ({ id: `b${n}`, x: far, y, length: 900, width: 900 }))],
+  });
+  const { worsts } = oneRun(scheme, [ownWeight(scheme, 60_000)]);
+
+  it("has a cap plate that bends as its base plate does: 0.9 F_y t² B N/2 l², l 52.5 mm beyond 0.95 of the tube", () => {
+    const found = worsts.find(({ part }) => part.ownerId === "p1" && part.place.startsWith("head of"));
+    if (found === undefined) throw new Error("its cap plate is checked");
+    const { screened } = governingOf(found);
+    const out = (101.6 + 100 - 0.95 * 101.6) / 2;
+    const side = 101.6 + 100;
+    const can = (0.9 * steels.plate.fyMpa * 20 * 20 * side * side) / (2 * out * out);
+    const [check] = screened.checks();
+    expect(check?.ok === true && check.utilisation).toBeCloseTo((screened.forceN ?? NaN) / can, 6);
+    expect(screened.forceN).toBeGreaterThan(5000);
   });
 });

@@ -4,6 +4,7 @@ import { analyse } from "../../src/load-path/analysis.ts";
 import { inOrder } from "../../src/geometry/in-order.ts";
 import { modelledBearings } from "../../src/strength/modelled-bearings.ts";
 import { movementOf } from "../../src/strength/movements.ts";
+import { governingOf } from "../../src/strength/screen.ts";
 import { schemeActions } from "../../src/strength/scheme-actions.ts";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { basis, oneRun, ownWeight } from "./one-run.ts";
@@ -80,5 +81,17 @@ describe("the level of seats", () => {
       const before = drawn.up[n]?.[1] ?? NaN;
       expect(force - before).toBeCloseTo(before - (raised.up[n]?.[1] ?? NaN), 0);
     });
+  });
+});
+
+describe("the plate of a seat", () => {
+  it("is pressed over its length and no more than the bottom rail's flange of 30 mm: 0.75 · 1.8 · 235 · 150 · 30 (J7)", () => {
+    const { worsts } = oneRun(scheme, [weight]);
+    const plates = worsts.filter(({ part }) => part.element === "seat");
+    expect(plates).toHaveLength(4);
+    for (const plate of plates) {
+      const { use, screened } = governingOf(plate);
+      expect(use).toBeCloseTo((screened.forceN ?? NaN) / (0.75 * 1.8 * 235 * 150 * 30), 6);
+    }
   });
 });

@@ -1,0 +1,37 @@
+import type { Seat } from "@cornerway/schema";
+import type { CheckBasis } from "../checks/check-basis.ts";
+import { demandAgainst } from "../checks/check.ts";
+import { toMm } from "../units.ts";
+import { forcePart } from "./force-part.ts";
+import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
+import type { StrengthPart } from "./strength-part.ts";
+
+/** The lower flange of a bottom side rail, the narrowest a seat may press, mm; generic purchase specifications. */
+const FLANGE_MM = 30;
+
+/** The plate of every drawn seat, pressed flat between two rails, or a rail and a fitting. */
+export function seatParts(
+  bearings: readonly ModelledBearing[],
+  seats: readonly Seat[],
+  basis: CheckBasis,
+): StrengthPart[] {
+  const byId = new Map(seats.map((seat) => [seat.id, seat]));
+  return bearings.flatMap((bearing): StrengthPart[] => {
+    const seat = bearing.planned.seatId === undefined ? undefined : byId.get(bearing.planned.seatId);
+    if (seat === undefined) return [];
+    const areaMm2 = toMm(seat.lengthUm) * Math.min(toMm(seat.widthUm), FLANGE_MM);
+    return [
+      forcePart(
+        { ownerId: bearing.ownerId, element: "seat", place: `plate of ${seat.tag}`, level: "strength" },
+        (solved) => bearingForce(bearing, solved)[2],
+        (forceN, steel) => [
+          demandAgainst(
+            { element: "seat", limitState: "bearing on steel" },
+            forceN,
+            basis.joints.steelBearing(steel, areaMm2),
+          ),
+        ],
+      ),
+    ];
+  });
+}
