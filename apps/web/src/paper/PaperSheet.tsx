@@ -249,12 +249,7 @@ export function PaperSheet(props: PaperSheetProps) {
       }
       overlay={
         <g ref={overlay}>
-          <LeaderLayer
-            anchors={anchors}
-            slots={slots}
-            chosenNumber={chosen?.number ?? null}
-            lettered={lettered}
-          />
+          <LeaderLayer anchors={anchors} slots={slots} chosenNumber={chosen?.number ?? null} lettered={lettered} />
         </g>
       }
     />

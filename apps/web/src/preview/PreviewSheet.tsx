@@ -71,6 +71,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             onPictureHome={() => undefined}
             section={null}
             firstSection={() => null}
+            rested={scheme}
             onSection={() => undefined}
             details={noDetails}
             detailed={false}

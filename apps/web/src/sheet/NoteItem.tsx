@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { VerdictSymbol } from "../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../look/verdict-class.ts";
 import type { Offer, SheetNote } from "./contract.ts";
@@ -6,7 +7,7 @@ import { NoteComments } from "./NoteComments.tsx";
 type NoteItemProps = { note: SheetNote; chosen: boolean; onChoose: ((number: number) => void) | undefined };
 
 /** A note: number, verdict with its symbol, what is so and why, one grey line, at most one offer and one quiet way. */
-export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
+export const NoteItem = memo(function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
   const { number, verdict, screening, heading, body, alike = [], greyLine, offer, quietOffer } = note;
   const headingId = `note-${number}-heading`;
   return (
@@ -42,6 +43,11 @@ export function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
       </div>
     </section>
   );
+}, sameNote);
+
+/** A note that is the same object is chosen by the same number, whatever function is given to choose it. */
+function sameNote(before: NoteItemProps, after: NoteItemProps): boolean {
+  return before.note === after.note && before.chosen === after.chosen;
 }
 
 /** What is said of further marks of the same kind; so many sentences stay folded until asked for. */

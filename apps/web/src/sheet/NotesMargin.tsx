@@ -41,8 +41,8 @@ export function NotesMargin({
 }
 
 /**
- * Tells where each number stands after every layout that may have moved one. Set up anew with each drawing of the
- * margin, since a slip laid over the notes moves them without changing any.
+ * Tells where each number stands after every layout that may have moved one: a note or a slip that comes, goes or changes
+ * its size. Measured while something is dragged only where that happens.
  */
 function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMarginProps["onSlots"]): void {
   const told = useRef("");
@@ -57,17 +57,23 @@ function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMar
       told.current = key;
       onSlots(slots);
     };
-    measure();
     const scroll = outer.querySelector(".notes-scroll");
-    const watch = new ResizeObserver(measure);
-    watch.observe(outer);
-    for (const child of scroll?.children ?? []) watch.observe(child);
+    const sizes = new ResizeObserver(measure);
+    const watchSizes = () => {
+      sizes.disconnect();
+      for (const child of [outer, ...(scroll?.children ?? [])]) sizes.observe(child);
+      measure();
+    };
+    const laid = new MutationObserver(watchSizes);
+    if (scroll !== null) laid.observe(scroll, { childList: true });
+    watchSizes();
     scroll?.addEventListener("scroll", measure, { passive: true });
     return () => {
-      watch.disconnect();
+      sizes.disconnect();
+      laid.disconnect();
       scroll?.removeEventListener("scroll", measure);
     };
-  });
+  }, [margin, onSlots]);
 }
 
 function slotsIn(margin: HTMLElement, sheet: HTMLElement): NoteSlot[] {

@@ -166,7 +166,7 @@ describe("the heights the margin tells for its leaders", () => {
     anchor: null,
   };
 
-  it("are told again when a slip moves the notes down, and left out when it moves them out of sight", () => {
+  it("are told again when a slip moves the notes down, and left out when it moves them out of sight", async () => {
     const spy = layOut();
     const onSlots = vi.fn<NonNullable<NotesMarginProps["onSlots"]>>();
     const margin = (slips: number) => (
@@ -185,7 +185,9 @@ describe("the heights the margin tells for its leaders", () => {
     );
     const { rerender } = render(margin(0));
     rerender(margin(1));
+    await vi.waitFor(() => expect(onSlots).toHaveBeenCalledTimes(2));
     rerender(margin(5));
+    await vi.waitFor(() => expect(onSlots).toHaveBeenCalledTimes(3));
     expect(onSlots.mock.calls.map(([slots]) => slots.map(({ yPx }) => yPx))).toEqual([[112], [212], []]);
     spy.mockRestore();
   });
