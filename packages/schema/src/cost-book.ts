@@ -11,6 +11,7 @@ export const rateNames = [
   "lock, each",
   "anchor, each",
   "pad, each",
+  "pad concrete, m³",
 ] as const;
 export type RateName = (typeof rateNames)[number];
 
@@ -60,6 +61,7 @@ export const demoCostBook: CostBook = {
     "lock, each": shown(60),
     "anchor, each": shown(45),
     "pad, each": shown(900),
+    "pad concrete, m³": shown(450),
   },
   labour: {
     "cut, per m": shown(0.06),

@@ -11,6 +11,7 @@ export const takeOffItems = [
   "lock",
   "anchor",
   "pad",
+  "pad concrete",
   "crane lift",
   "engineering",
 ] as const;
@@ -24,7 +25,7 @@ export const PremiumLine = z
     /** The section, for steel. */
     section: z.string().nullable(),
     quantity: z.number(),
-    unit: z.enum(["m", "kg", "each"]),
+    unit: z.enum(["m", "kg", "m³", "each"]),
     where: z.enum(["shop", "site"]),
     /** Hours of work in it, at the rate named; none in what is paid by the piece or kilogram alone. */
     hours: z.number(),
@@ -48,6 +49,8 @@ export const PremiumQuantities = z
       z.strictObject({ kind: z.enum(["lock", "hold-down", "made connection", "seat", "tie"]), count: z.int() }),
     ),
     pads: z.int(),
+    /** Of pads beyond the usual size, m³. */
+    padConcreteM3: z.number(),
     craneLifts: z.int(),
     hours: z.strictObject({ shop: z.number(), site: z.number(), crane: z.number(), engineering: z.number() }),
   })

@@ -114,6 +114,8 @@ export type RemedyQuantities = {
   readonly cutM: number;
   readonly weldM: number;
   readonly pads: number;
+  /** Of pads larger than usual, m³. */
+  readonly padConcreteM3: number;
   readonly connections: number;
   readonly craneLifts: number;
   readonly sights: readonly RemedySight[];

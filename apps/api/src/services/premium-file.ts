@@ -60,15 +60,17 @@ export function differenceFile(difference: PremiumDifference, units: UnitSystem)
 }
 
 const quantityHeads = (units: UnitSystem): string[] =>
-  units === "US" ? ["length_ft", "mass_lb", "count"] : ["length_m", "mass_kg", "count"];
+  units === "US" ? ["length_ft", "mass_lb", "volume_yd3", "count"] : ["length_m", "mass_kg", "volume_m3", "count"];
 
 function quantityCells(line: PremiumLine | null, units: UnitSystem): Cell[] {
-  if (line === null) return [null, null, null];
+  if (line === null) return [null, null, null, null];
   const { unit, quantity } = line;
-  const [metres, kilograms] = units === "US" ? [metresPerFoot, kgPerPound] : [1, 1];
+  const [metres, kilograms, cubicMetres] =
+    units === "US" ? [metresPerFoot, kgPerPound, metresPerFoot ** 3 * 27] : [1, 1, 1];
   return [
     unit === "m" ? to(quantity / metres, 3) : null,
     unit === "kg" ? to(quantity / kilograms, 2) : null,
+    unit === "m³" ? to(quantity / cubicMetres, 3) : null,
     unit === "each" ? quantity : null,
   ];
 }

@@ -1,4 +1,5 @@
 import { Author, CostBook, demoCostBook, digestOf, type ProjectCostBook } from "@cornerway/schema";
+import { z } from "zod";
 import type { CostBook as Row } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 
@@ -18,7 +19,13 @@ export async function insertCostBook(tx: Connection, projectId: string, row: Cos
 
 const bookOf = ({ number, book, digest, author, changedAt }: Row): ProjectCostBook => ({
   number,
-  book: CostBook.parse(book),
+  book: CostBook.parse(withNewFigures(book)),
   digest,
   changed: { by: Author.parse(author), at: changedAt.toISOString() },
 });
+
+/** A book kept before a figure was known has it for show. */
+const withNewFigures = (book: unknown): unknown => {
+  const kept = z.looseObject({ rates: z.record(z.string(), z.unknown()) }).parse(book);
+  return { ...kept, rates: { ...demoCostBook.rates, ...kept.rates } };
+};

@@ -55,7 +55,7 @@ export function RemediesSlip({ so, name, pricesSeen, plain, take, onStop, onAgai
           {apart.map((remedy, at) => item(remedy, offered.length + at))}
         </>
       )}
-      {list === null ? null : <Failed so={so} />}
+      {list === null ? null : <Failed so={so} plain={plain} />}
       <div className="note-offers">
         {state === "searching" ? (
           <Command onPress={onStop}>Leave the search</Command>
@@ -98,7 +98,7 @@ const searchedWords = ({ looked, proved, leftOut }: NonNullable<RemediesSoFar["l
   `${looked} changes looked at, ${proved} run through strength whole${leftOut > 0 ? `, ${leftOut} left out` : ""}.`;
 
 /** What was looked at and does not do, folded. */
-function Failed({ so: { list, scheme } }: { so: RemediesSoFar }) {
+function Failed({ so: { list, scheme }, plain }: { so: RemediesSoFar; plain: boolean }) {
   const figures = figuresIn(useUnits());
   if (list === null || list.failed.length === 0) return null;
   const nameOf = namesIn(scheme);
@@ -108,7 +108,9 @@ function Failed({ so: { list, scheme } }: { so: RemediesSoFar }) {
       <ul>
         {list.failed.map((failed) => (
           <li key={JSON.stringify(failed)}>
-            {`${remedyWholeSentence(failed, nameOf, figures)} ${remedyRefusalSentence(failed.why, nameOf)}`}
+            {plain
+              ? remedyWholeSentence(failed, nameOf, figures)
+              : `${remedyWholeSentence(failed, nameOf, figures)} ${remedyRefusalSentence(failed.why, nameOf)}`}
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import {
   remedyAlsoSentence,
   remedyLessSentence,
   remedySentence,
+  remedyWholeSentence,
   type Remedy,
   type RemedyQuantities,
 } from "@cornerway/schema";
@@ -12,6 +13,7 @@ import { VerdictSymbol } from "../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../look/verdict-class.ts";
 import { ForShow } from "../prices/ForShow.tsx";
 import { useUnits } from "../units/use-units.ts";
+import { volumeWords } from "../units/volume-words.ts";
 import { moneyText } from "../wording/money.ts";
 import type { NameOf } from "../wording/name-of.ts";
 import { lostWords, markNames, nearestWords, sightWords } from "./remedy-words.ts";
@@ -55,7 +57,11 @@ export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: 
         </p>
       )}
       {verdict === "needs the engineer" ? null : (
-        <p className="note-grey">{remedyLessSentence(less, nameOf, figures)}</p>
+        <p className="note-grey">
+          {plain && less !== null
+            ? `Less does not do: ${remedyWholeSentence(less, nameOf, figures)}`
+            : remedyLessSentence(less, nameOf, figures)}
+        </p>
       )}
       {stillOpen.length > 0 && <p className="note-grey">{`Still open after it: ${markNames(stillOpen, nameOf)}.`}</p>}
       <div className="note-offers">
@@ -71,10 +77,11 @@ export function RemedyItem({ letter, remedy, nameOf, pricesSeen, plain, take }: 
 function Takes({ quantities, premium }: { quantities: RemedyQuantities; premium: Remedy["premium"] }) {
   const units = useUnits();
   const { length } = figuresIn(units);
-  const { steel, weldM, cutM, pads, connections, craneLifts, sights } = quantities;
+  const { steel, weldM, cutM, pads, padConcreteM3, connections, craneLifts, sights } = quantities;
   const massKg = steel.reduce((sum, line) => sum + line.massKg, 0);
   const others = [
     counted(pads, "pad"),
+    padConcreteM3 > 0 ? `${volumeWords(padConcreteM3, units)} more concrete in pads` : "",
     counted(connections, "connection"),
     weldM > 0 ? `${length(weldM * 1000)} of weld` : "",
     cutM > 0 ? `${length(cutM * 1000)} of cut` : "",

@@ -28,7 +28,7 @@ const priced = (lines: readonly { elementId: string; money: number }[]): Premium
   ...{ currency: "USD", total: lines.reduce((sum, { money }) => sum + money, 0), forShow: false, notPriced: [] },
   ...{ units: [], marks: [] },
   quantities: {
-    ...{ cutM: 0, weldM: [], steelKg: [], connections: [], pads: 0, craneLifts: 0 },
+    ...{ cutM: 0, weldM: [], steelKg: [], connections: [], pads: 0, padConcreteM3: 0, craneLifts: 0 },
     hours: { shop: 0, site: 0, crane: 0, engineering: 0 },
   },
   lines: lines.map((line) => ({

@@ -36,6 +36,8 @@ function paidFor({ item, where, elementId }: TakeOff, kinds: ReadonlyMap<string,
       return { piece: "anchor, each", labour: "set an anchor", hoursAt: hand };
     case "pad":
       return { piece: "pad, each" };
+    case "pad concrete":
+      return { piece: "pad concrete, m³" };
     case "crane lift":
       return { labour: "lift a part, crane", hoursAt: "crane hour" };
     case "engineering":

@@ -17,6 +17,7 @@ export function quantities(
     steelKg: steelBySection(lines),
     connections: connections(scheme, plain),
     pads: sumOf("pad"),
+    padConcreteM3: sumOf("pad concrete"),
     craneLifts: sumOf("crane lift"),
     hours: {
       shop: hoursAt("shop hour"),

@@ -1,8 +1,9 @@
-import type { Pad, Scheme } from "@cornerway/schema";
+import type { Scheme } from "@cornerway/schema";
 import { beamTakeOff, postTakeOff } from "./bar-take-off.ts";
 import { lockTakeOff, seatTakeOff, tieTakeOff } from "./joint-take-off.ts";
 import { openingTakeOff } from "./opening-take-off.ts";
-import { known, lineOf, type TakenOff } from "./take-off-line.ts";
+import { padTakeOff } from "./pad-take-off.ts";
+import type { TakenOff } from "./take-off-line.ts";
 
 /**
  * Everything a scheme needs beyond the elements it shares with the plain stack: metres of cut and weld, kilograms by
@@ -16,9 +17,7 @@ export function takeOff(scheme: Scheme, plain: ReadonlySet<string>): TakenOff {
     ...scheme.seats.map(seatTakeOff),
     ...scheme.ties.map(tieTakeOff),
     ...scheme.locks.filter(({ id }) => !plain.has(id)).map(lockTakeOff),
-    ...scheme.pads.filter(({ id }) => !plain.has(id)).map(padTakeOff),
+    ...scheme.pads.map((pad) => padTakeOff(pad, plain.has(pad.id))),
   ];
   return { lines: each.flatMap(({ lines }) => lines), notKnown: each.flatMap(({ notKnown }) => notKnown) };
 }
-
-const padTakeOff = ({ id }: Pad): TakenOff => known([lineOf(id, null, "site")("pad", 1, "each")]);

@@ -16,6 +16,8 @@ export type Climb = {
   apart: Remedy | null;
   looked: number;
   proved: number;
+  /** The last rung that a look refused, and how far its worst part is beyond its strength. */
+  refused?: { readonly drawn: Drawn; readonly use: number };
 };
 
 type Progress = { readonly done: number; readonly of: number };
@@ -36,6 +38,7 @@ export function* climb(one: Climb, ground: SearchGround, progress: Progress): Ge
     if (proof?.ok !== true) {
       failed = { ...told(drawn), why: proof?.why ?? good.lacks };
       one.failed.push(failed);
+      if (proof === undefined) one.refused = { drawn, use: good.use };
       continue;
     }
     const remedy = remedyOf(drawn, proof, less, ground);

@@ -43,8 +43,8 @@ export class KnownParts {
 
   /**
    * Judgement. A change may bring no part beyond its strength that was within it, and may not raise one that was beyond it: such
-   * a part has a mark of its own by the same check, which stays open and is told. Two answers are one where the model of walls
-   * cannot tell them apart. A check that could be made nowhere while the building did not stand says nothing of the change.
+   * a part has a mark of its own by the same check, which stays open and is told. For a unit that does not stand the others are held
+   * against the building without it as well: what fails there fails for another reason. Two answers are one where the model of walls cannot tell them apart. A check that could be made nowhere while the building did not stand says nothing of the change.
    */
   isWorse(part: UsedPart): boolean {
     if (part.use <= 1) return false;

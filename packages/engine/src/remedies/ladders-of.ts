@@ -11,7 +11,7 @@ import { moveOpening } from "./ways/move-opening.ts";
 import { narrowOpening } from "./ways/narrow-opening.ts";
 import { postsAtOpening } from "./ways/posts-at-opening.ts";
 import { postsUnderBearings } from "./ways/posts-under-bearings.ts";
-import { postsUnderCorners } from "./ways/posts-under-corners.ts";
+import { postsUnderCorners, postsUnderUnitAbove } from "./ways/posts-under-corners.ts";
 import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
 
@@ -38,7 +38,15 @@ const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterO
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   // a frame or a lower head leaves the sheet cut right where the load comes down
-  "load-over-opening": [moveOpening, narrowOpening, leavePier, postsUnderBearings, postsAtOpening, headerAlone],
+  "load-over-opening": [
+    postsUnderUnitAbove,
+    moveOpening,
+    narrowOpening,
+    leavePier,
+    postsUnderBearings,
+    postsAtOpening,
+    headerAlone,
+  ],
   "opening-in-sheet": wallWays,
   "wall-out": wallWays,
   "member-cut": [moveOpening, lowerOpening, narrowOpening],

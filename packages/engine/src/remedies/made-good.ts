@@ -15,6 +15,8 @@ export type MadeGood = {
   readonly lacks: RemedyRefusal;
   /** What it was before it was last made good, and why that fails; null where nothing was done to it. */
   readonly before: RemedyFailed | null;
+  /** Of its strength, the part that is most beyond it. */
+  readonly use: number;
   readonly looked: number;
   readonly proved: number;
 };
@@ -32,8 +34,10 @@ export function madeGood(given: Drawn, ground: SearchGround): MadeGood {
     if (seen.proof !== undefined) proved += 1;
     const next = seen.works || round === MOST_ROUNDS ? undefined : mended(drawn, seen.lacking, ground);
     const lacks = seen.proof === undefined ? atALook(seen.lacking) : whyOf(seen.proof);
-    if (next === undefined)
-      return { drawn, ...(seen.proof && { proof: seen.proof }), lacks, before, looked: round, proved };
+    if (next === undefined) {
+      const use = Math.max(0, ...seen.lacking.parts.map((part) => part.use));
+      return { drawn, ...(seen.proof && { proof: seen.proof }), lacks, before, use, looked: round, proved };
+    }
     before = { ...told(drawn), why: lacks };
     drawn = next;
   }
@@ -50,10 +54,14 @@ type Seen = { readonly lacking: Lacking; readonly proof?: Proof; readonly works:
 function seenOrProved(drawn: Drawn, ground: SearchGround): Seen {
   const atOnce = lackingAtALook(drawn, ground);
   if (atOnce.parts.length > 0) return { lacking: atOnce, works: false };
+  const whole = provedWhole(drawn, ground);
+  return { ...whole, works: whole.proof.ok && whole.proof.why === undefined };
+}
+
+export function provedWhole(drawn: Drawn, ground: SearchGround): { readonly lacking: Lacking; readonly proof: Proof } {
   const after = ground.judge(drawn.scheme);
   const lacking = lackingOf(drawn, after, ground);
-  const proven = proof(drawn, after, lacking, ground);
-  return { lacking, proof: proven, works: proven.ok && proven.why === undefined };
+  return { lacking, proof: proof(drawn, after, lacking, ground) };
 }
 
 function mended(drawn: Drawn, lacking: Lacking, ground: SearchGround): Drawn | undefined {

@@ -25,6 +25,7 @@ export function quantitiesOf(
     cutM: moreThan(is.cutM, was.cutM),
     weldM: moreThan(weld(is), weld(was)),
     pads: is.pads - was.pads,
+    padConcreteM3: moreThan(is.padConcreteM3, was.padConcreteM3),
     connections: connections(is) - connections(was),
     craneLifts: is.craneLifts - was.craneLifts,
     sights: [...new Set(changes.flatMap(sightsOf))],
@@ -74,6 +75,8 @@ function sightsOf(change: RemedyChange): RemedySight[] {
         ...(change.header === null ? [] : (["frame round the opening"] as const)),
         ...(change.padMm === null ? [] : (["pad in the ground"] as const)),
       ];
+    case "larger pads":
+      return ["pad in the ground"];
     case "seats":
       return ["seat under the unit"];
     default:

@@ -6,6 +6,7 @@ import { strengthMarks } from "../marks/strength-marks.ts";
 import { climb, type Climb } from "./climb.ts";
 import { climbsByPrice } from "./climbs-by-price.ts";
 import { laddersOf } from "./ladders-of.ts";
+import { nearestApart } from "./nearest-apart.ts";
 import { SearchGround, type Accepted, type RemedyTools } from "./search-ground.ts";
 
 export type RemedyAnswer =
@@ -26,6 +27,7 @@ export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): 
   const ground = new SearchGround(scheme, mark, path, asIs, tools);
   const climbs = climbsByPrice(laddersOf({ scheme, analysis: analyse(scheme), mark }), ground);
   for (const [done, one] of climbs.entries()) yield* climb(one, ground, { done, of: climbs.length });
+  yield* nearestApart(climbs, ground);
   return { accepted: true, list: listOf(climbs, ground) };
 }
 

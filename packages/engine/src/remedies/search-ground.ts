@@ -4,6 +4,7 @@ import type { Strength } from "../strength/strength-of.ts";
 import { KnownParts, type UsedPart } from "./known-parts.ts";
 import { bears, moves } from "./mark-groups.ts";
 import { plainStand } from "./plain-stand.ts";
+import { withoutUnit } from "./without-unit.ts";
 
 /** What a search is done with: pure functions of the scheme, handed in so that the search has one memory and one judge. */
 export type RemedyTools = {
@@ -35,6 +36,7 @@ export class SearchGround {
   private readonly governed: GoverningVectors;
   private readonly knownAsIs: KnownParts;
   private knownOwn: KnownParts | undefined;
+  private knownWithout: KnownParts | undefined;
 
   constructor(scheme: Scheme, mark: Mark, path: Assessment, asIs: Accepted, tools: RemedyTools) {
     this.scheme = scheme;
@@ -63,9 +65,21 @@ export class SearchGround {
   /** Whether a part is beyond its strength because of a change, by what it was held against. */
   isWorse(part: UsedPart): boolean {
     if (part.use <= 1) return false;
-    if (part.ownerId !== this.unitId) return this.knownAsIs.isWorse(part);
-    this.knownOwn ??= new KnownParts(this.own().results);
-    return this.knownOwn.isWorse(part);
+    if (part.ownerId === this.unitId) {
+      this.knownOwn ??= new KnownParts(this.own().results);
+      return this.knownOwn.isWorse(part);
+    }
+    if (!this.knownAsIs.isWorse(part)) return false;
+    if (!moves.has(this.mark.fact.kind)) return true;
+    this.knownWithout ??= new KnownParts(this.without().results);
+    return this.knownWithout.isWorse(part);
+  }
+
+  /** The building without a unit that does not stand: what fails in it as well fails for another reason. */
+  private without(): Accepted {
+    const scheme = withoutUnit(this.scheme, this.unitId);
+    const run = scheme && this.tools.judge(scheme);
+    return run?.accepted === true ? run : this.asIs;
   }
 
   /**

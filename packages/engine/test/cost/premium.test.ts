@@ -46,7 +46,7 @@ describe("premium", () => {
     expect(premium(stack, demoCostBook)).toEqual({
       ...{ currency: "USD", lines: [], total: 0, forShow: true, notPriced: [], units: [], marks: [] },
       quantities: {
-        ...{ cutM: 0, weldM: [], steelKg: [], connections: [], pads: 0, craneLifts: 0 },
+        ...{ cutM: 0, weldM: [], steelKg: [], connections: [], pads: 0, padConcreteM3: 0, craneLifts: 0 },
         hours: { shop: 0, site: 0, crane: 0, engineering: 0 },
       },
     });

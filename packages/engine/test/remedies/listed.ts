@@ -6,7 +6,7 @@ import {
   type RemedyStep,
   type Scheme,
 } from "@cornerway/schema";
-import { remedies } from "../../src/remedies.ts";
+import { remedySearch } from "../../src/remedies.ts";
 
 /** A scheme with operations drawn, as the draft draws them. */
 export function drawn(scheme: Scheme, operations: readonly Operation[]): Scheme {
@@ -36,9 +36,10 @@ export function listOf(scheme: Scheme, markId: string): RemedyList {
 
 const lists = new WeakMap<Scheme, ReadonlyMap<string, RemedyList>>();
 
-/** The search itself, step by step. */
-export const searching = (scheme: Scheme, markId: string) =>
-  remedies(scheme, markId, demoCostBook, (tried, operations) => {
-    const applied = applyOperations(tried, [...operations]);
-    return applied.ok ? applied.scheme : undefined;
-  });
+/** The search itself, step by step. One memory for all: containers that are alike are condensed once. */
+export const searching = (scheme: Scheme, markId: string) => search(scheme, markId, demoCostBook);
+
+const search = remedySearch((tried, operations) => {
+  const applied = applyOperations(tried, [...operations]);
+  return applied.ok ? applied.scheme : undefined;
+});

@@ -3,6 +3,9 @@ import { describe, expect, it } from "vitest";
 import { assess } from "../../src/assess.ts";
 import { assessStrength } from "../../src/assess-strength.ts";
 import { premium } from "../../src/cost/premium.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
+import { strengthOf } from "../../src/strength/strength-of.ts";
+import { strengthBasisFor } from "../../src/strength.ts";
 import { drawn, listed, listOf, searching } from "./listed.ts";
 import { smallSchemes } from "./small-schemes.ts";
 
@@ -11,6 +14,12 @@ const schemeOfMark = (markId: string): Scheme => {
   if (found === undefined) throw new Error(`no small scheme has ${markId}`);
   return found.scheme;
 };
+
+const memory = strengthMemory();
+/** The whole assessment made anew, on one memory. */
+const assessed = (scheme: Scheme): Assessment =>
+  assessStrength(scheme, undefined, (drawing) => strengthOf(drawing, strengthBasisFor(drawing.site.edition), memory))
+    .assessment;
 
 const ids = (marks: readonly Mark[], verdict: Mark["verdict"]) =>
   marks.filter((mark) => mark.verdict === verdict).map(({ id }) => id);
@@ -28,10 +37,10 @@ describe("remedies", () => {
     ({ scheme, markId }) => {
       const list = listOf(scheme, markId);
       expect(list.offered.length, JSON.stringify(list.failed.slice(0, 3))).toBeGreaterThan(0);
-      const before = assessStrength(scheme).assessment;
+      const before = assessed(scheme);
       const was = before.marks.find(({ id }) => id === markId);
       for (const { operations } of list.offered) {
-        const after = assessStrength(drawn(scheme, operations)).assessment;
+        const after = assessed(drawn(scheme, operations));
         const now = after.marks.find(({ id }) => id === markId);
         if (was?.verdict === "does not work") expect(now?.verdict).not.toBe("does not work");
         expect(fallen(before, after)).toEqual([]);

@@ -18,6 +18,17 @@ const shared = [lower, beside].flatMap((unit) =>
 const ofTwo = shared.filter(({ x, y }, at) => shared.findIndex((pad) => pad.x === x && pad.y === y) === at);
 const door = { id: "d", in: "g", face: "right" as const, use: "door" as const, sill: 180, height: 2200 };
 
+/**
+ * A lookout: `t` turned across `g`, its north end on the fittings of `h`, which is turned as it is; it reaches 3.4 m south of `g`
+ * and tips over its wall, in which a door lies right under one of its rails.
+ */
+const turnedNorth = { id: "h", type: "1CCC" as const, x: 0, y: 4298, turn: 270 };
+const lookout = schemeOf({
+  units: [lower, turnedNorth, { id: "t", type: "1CCC", x: 0, y: 4298 - 5853, z: high, turn: 270 }],
+  pads: [...pads, ...padsUnder(turnedNorth).map((pad) => ({ ...pad, length: 1400, width: 1400 }))],
+  cuts: [{ ...door, at: 3700, width: 1000 }],
+});
+
 /** Small schemes, each with a mark that something settles. */
 export const smallSchemes: readonly { readonly what: string; readonly markId: string; readonly scheme: Scheme }[] = [
   {
@@ -72,6 +83,16 @@ export const smallSchemes: readonly { readonly what: string; readonly markId: st
       pads: ofTwo,
       cuts: [{ ...door, at: 3300, width: 1600 }],
     }),
+  },
+  {
+    what: "a lookout tips over a wall with a door",
+    markId: "tips-over:t",
+    scheme: lookout,
+  },
+  {
+    what: "the door lies under the lookout's rail",
+    markId: "load-over-opening:d+g+t",
+    scheme: lookout,
   },
   {
     what: "pads of 400 mm under two floors",

@@ -2692,7 +2692,16 @@ export interface components {
       elementId: string;
       /** @enum {string} */
       item:
-        "cut" | "paint repair" | "weld of 5 mm" | "steel" | "lock" | "anchor" | "pad" | "crane lift" | "engineering";
+        | "cut"
+        | "paint repair"
+        | "weld of 5 mm"
+        | "steel"
+        | "lock"
+        | "anchor"
+        | "pad"
+        | "pad concrete"
+        | "crane lift"
+        | "engineering";
       money: number;
       section: string | null;
     };
@@ -4846,11 +4855,21 @@ export interface components {
             | "lock, each"
             | "anchor, each"
             | "pad, each"
+            | "pad concrete, m³"
           )
         | null;
       /** @enum {string} */
       item:
-        "cut" | "paint repair" | "weld of 5 mm" | "steel" | "lock" | "anchor" | "pad" | "crane lift" | "engineering";
+        | "cut"
+        | "paint repair"
+        | "weld of 5 mm"
+        | "steel"
+        | "lock"
+        | "anchor"
+        | "pad"
+        | "pad concrete"
+        | "crane lift"
+        | "engineering";
       money: number;
       piecesAt:
         | (
@@ -4862,12 +4881,13 @@ export interface components {
             | "lock, each"
             | "anchor, each"
             | "pad, each"
+            | "pad concrete, m³"
           )
         | null;
       quantity: number;
       section: string | null;
       /** @enum {string} */
-      unit: "m" | "kg" | "each";
+      unit: "m" | "kg" | "m³" | "each";
       /** @enum {string} */
       where: "shop" | "site";
     };
@@ -4885,6 +4905,7 @@ export interface components {
         shop: number;
         site: number;
       };
+      padConcreteM3: number;
       pads: number;
       steelKg: {
         massKg: number;

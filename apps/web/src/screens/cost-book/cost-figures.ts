@@ -1,8 +1,9 @@
 import { labourNames, rateNames, type LabourName, type RateName, type UnitSystem } from "@cornerway/schema";
+import { M3_PER_YD3 } from "../../units/volume-words.ts";
 import { readNumber } from "../../units/read-number.ts";
 
 /** What one figure of the book is per: the unit the book stores, shown in the reader's. */
-type Per = "h" | "each" | "kg" | "m";
+type Per = "h" | "each" | "kg" | "m" | "m³";
 
 export type FigureOf = { group: "rates"; name: RateName } | { group: "labour"; name: LabourName };
 
@@ -14,7 +15,8 @@ const rateWords: Record<RateName, { label: string; per: Per }> = {
   "steel, kg in place": { label: "Steel in place", per: "kg" },
   "lock, each": { label: "Lock", per: "each" },
   "anchor, each": { label: "Anchor", per: "each" },
-  "pad, each": { label: "Pad", per: "each" },
+  "pad, each": { label: "Pad of usual size", per: "each" },
+  "pad concrete, m³": { label: "Pad beyond the usual size", per: "m³" },
 };
 
 const labourWords: Record<LabourName, { label: string; per: Per }> = {
@@ -41,12 +43,12 @@ export const figureLabel = (figure: FigureOf): string => wordsOf(figure).label;
 /** "USD/lb", "h/m" …: what a figure is written in. */
 export function figureUnit(figure: FigureOf, currency: string, units: UnitSystem): string {
   const { per } = wordsOf(figure);
-  const shown = units === "US" ? { kg: "lb", m: "ft", h: "h", each: "each" }[per] : per;
+  const shown = units === "US" ? { kg: "lb", m: "ft", "m³": "yd³", h: "h", each: "each" }[per] : per;
   return `${figure.group === "rates" ? currency : "h"}${shown === "each" ? " each" : `/${shown}`}`;
 }
 
 /** Exact by the international yard and pound of 1959. */
-const perShown: Record<Per, number> = { kg: 0.453_592_37, m: 0.3048, h: 1, each: 1 };
+const perShown: Record<Per, number> = { kg: 0.453_592_37, m: 0.3048, "m³": M3_PER_YD3, h: 1, each: 1 };
 
 const factorOf = (figure: FigureOf, units: UnitSystem) => (units === "US" ? perShown[wordsOf(figure).per] : 1);
 

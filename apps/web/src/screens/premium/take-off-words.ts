@@ -1,4 +1,5 @@
 import type { PremiumLine, UnitSystem } from "@cornerway/schema";
+import { volumeWords } from "../../units/volume-words.ts";
 
 /** Exact by the international yard and pound of 1959. */
 const metresPerFoot = 0.3048;
@@ -14,6 +15,7 @@ export const hoursWords = (hours: number): string => `${hours.toFixed(1)} h`;
 
 export function quantityWords({ quantity, unit }: Pick<PremiumLine, "quantity" | "unit">, units: UnitSystem): string {
   if (unit === "m") return lengthWords(quantity, units);
+  if (unit === "m³") return volumeWords(quantity, units);
   return unit === "kg" ? massWords(quantity, units) : String(quantity);
 }
 

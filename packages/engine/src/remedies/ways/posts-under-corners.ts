@@ -13,8 +13,17 @@ type Corner = Held & { readonly fitting?: FittingName };
  * Posts under what is in the air: both corners of the end, or each corner alone, or the rails two thirds of the way out,
  * each on a pad of its own.
  */
-export const postsUnderCorners: Generator = (ground) => {
-  const unit = ground.analysis.structure.building.unitById.get(ground.mark.elements[0] ?? "");
+export const postsUnderCorners: Generator = (ground) => underCornersOf(ground, ground.mark.elements[0]);
+
+/** The same for the unit whose load comes down over an opening: on posts of its own it leaves the rail alone. */
+export const postsUnderUnitAbove: Generator = (ground) => {
+  const [, below, ...above] = ground.mark.elements;
+  const ids = above.filter((id) => id !== below && ground.scheme.containers.some((unit) => unit.id === id));
+  return ids.flatMap((id) => underCornersOf(ground, id));
+};
+
+function underCornersOf(ground: RemedyGround, unitId: string | undefined): readonly Ladder[] {
+  const unit = ground.analysis.structure.building.unitById.get(unitId ?? "");
   if (unit === undefined) return [];
   const open = ground.analysis.openCorners(unit.id).filter(({ over }) => over === "air");
   const corners: Corner[] = open.map(({ at, fitting }) => ({
@@ -30,7 +39,7 @@ export const postsUnderCorners: Generator = (ground) => {
     ...furtherIn(ground, unit).map((held): PostSet => ({ held, under: "rail" })),
   ];
   return sets.map(({ held, under }) => ladder(ground, unit, held, under)).filter((rungs) => rungs.length > 0);
-};
+}
 
 /** Under both bottom rails, between the last bearing and the corners: from there outwards, as shares of the overhang. */
 const SHARES = [2 / 3];
