@@ -1,10 +1,12 @@
 import type { ChangeRequest, Project, Revision, RevisionSummary } from "@cornerway/schema";
 import { Link } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
+import { whyNot } from "../../room/room-context.ts";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import type { Hindrance } from "./hindrances.ts";
 import { History } from "./History.tsx";
 import { InTheWay } from "./InTheWay.tsx";
+import { InTheWayWithWays } from "./InTheWayWithWays.tsx";
 import { Milestones } from "./Milestones.tsx";
 import { nextStepWords, standing } from "./standing.ts";
 import { StatusDrawing } from "./StatusDrawing.tsx";
@@ -48,7 +50,11 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay, req
         <div className="status-columns">
           <section aria-label="What stands in the way">
             <h2 className="caption">What stands in the way</h2>
-            <InTheWay sent={revision !== null} inTheWay={inTheWay} requests={requests} />
+            {revision === null || whyNot(project, "read-prices") !== undefined ? (
+              <InTheWay sent={revision !== null} inTheWay={inTheWay} requests={requests} />
+            ) : (
+              <InTheWayWithWays {...{ project, revision, inTheWay, requests }} />
+            )}
           </section>
           <section aria-label="What it costs">
             <h2 className="caption">Premium over the plain stack</h2>
