@@ -3,6 +3,8 @@ import type { ScreenPoint } from "../drawing/view-transform.ts";
 
 /** Ways are told apart to cells of this size, px: lettering keeps off a cell that any of them touches. */
 const cellPx = 8;
+/** Samples so close that a way misses no more of a cell than its own width, px. */
+const samplePx = 2;
 
 /** Boxes that together cover ways on paper: rows of cells, each row of neighbours one box. */
 export function inkedBoxes(ways: readonly (readonly ScreenPoint[])[]): BoxPx[] {
@@ -24,11 +26,11 @@ export function inkedBoxes(ways: readonly (readonly ScreenPoint[])[]): BoxPx[] {
   );
 }
 
-/** Points no farther apart than a cell. */
+/** Points no farther apart than a sample. */
 const closely = (way: readonly ScreenPoint[]): ScreenPoint[] =>
   way.flatMap((from, n) => {
     const to = way[n + 1] ?? from;
-    const parts = Math.max(1, Math.ceil(Math.hypot(to.xPx - from.xPx, to.yPx - from.yPx) / cellPx));
+    const parts = Math.max(1, Math.ceil(Math.hypot(to.xPx - from.xPx, to.yPx - from.yPx) / samplePx));
     return Array.from({ length: parts }, (_, part) => ({
       xPx: from.xPx + ((to.xPx - from.xPx) * part) / parts,
       yPx: from.yPx + ((to.yPx - from.yPx) * part) / parts,

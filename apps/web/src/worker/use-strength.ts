@@ -1,5 +1,5 @@
 import type { CheckWorking, Scheme } from "@cornerway/schema";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { ForcesAnswer, StrengthWord } from "./strength-messages.ts";
 import { StrengthRun, type Glance, type Judged } from "./strength-run.ts";
 
@@ -51,7 +51,11 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
   );
   const glimpsed = glance?.scheme === scheme ? glance : null;
   const underway = progress?.scheme === scheme ? progress : null;
-  return { judged, stands: judged?.scheme === scheme, progress: underway, glance: glimpsed, workingOf, forcesOf };
+  const stands = judged?.scheme === scheme;
+  return useMemo(
+    () => ({ judged, stands, progress: underway, glance: glimpsed, workingOf, forcesOf }),
+    [judged, stands, underway, glimpsed, workingOf, forcesOf],
+  );
 }
 
 /** A thread that judges schemes and tells their forces. */

@@ -7,6 +7,7 @@ import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
 import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
 import { framedPlan } from "../../src/drawing/plan/framed-plan.ts";
 import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
+import { inkedBoxes } from "../../src/forces/inked-boxes.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
 const assessment = assess(demoScheme);
@@ -59,6 +60,36 @@ describe("lettering of the demo", () => {
       expect(overlaps(labels)).toEqual([]);
     },
   );
+});
+
+describe("lettering beside what a layer inks", () => {
+  const model = elevationModel(demoScheme, "south", ["A"]);
+  const view = { originXPx: 300, originYPx: 500, pxPerM: 50 };
+  const strokes = pathStrokes(assessment, "south", model.faces, model.posts);
+  const strings = elevationStrings(model, view, "SI");
+  const named = (inked: readonly BoxPx[]) =>
+    elevationLabels(model, view, strokes, "SI", { strings, inked }).filter(({ kind }) => kind === "unit");
+
+  it("moves off it, and the cells of a strand cover all of its way", () => {
+    const [first] = named([]);
+    if (first === undefined) throw new Error("the demo has units");
+    const { left, right, top, bottom } = first.box;
+    const way = [
+      { xPx: left - 40, yPx: top },
+      { xPx: right + 40, yPx: bottom },
+    ];
+    const inked = inkedBoxes([way]);
+    const between = Array.from({ length: 50 }, (_, n) => ({
+      xPx: left - 40 + ((right - left + 80) * n) / 49,
+      yPx: top + ((bottom - top) * n) / 49,
+    }));
+    const isCovered = ({ xPx, yPx }: { xPx: number; yPx: number }) =>
+      inked.some((box) => xPx >= box.left - 2 && xPx <= box.right + 2 && yPx >= box.top - 2 && yPx <= box.bottom + 2);
+    expect(between.every(isCovered)).toBe(true);
+    const moved = named(inked).find(({ key }) => key === first.key);
+    expect(moved?.spot).not.toEqual(first.spot);
+    expect(inked.every((box) => moved === undefined || sharedArea(box, moved.box) === 0)).toBe(true);
+  });
 });
 
 describe("placing lettering", () => {
