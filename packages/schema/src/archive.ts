@@ -47,8 +47,8 @@ export type ArchiveBroughtIn = z.infer<typeof ArchiveBroughtIn>;
 
 /** What an archive that is brought in may be at most: the file, what it unfolds to, its files, and how much it is folded. */
 export const archiveLimits = {
-  fileBytes: 96 * 1024 * 1024,
-  unfoldedBytes: 512 * 1024 * 1024,
+  fileBytes: 384 * 1024 * 1024,
+  unfoldedBytes: 1024 * 1024 * 1024,
   files: 5_000,
   /** Of the whole; text of rows folds to about a tenth. */
   ratio: 100,

@@ -6,6 +6,12 @@ import { personLine } from "./text.ts";
 /** Largest file that is kept, bytes. Common practice for e-mailed sets, no published source. */
 export const largestFileBytes = 20 * 1024 * 1024;
 
+/**
+ * All kept files of a project together, bytes: some three hundred photos. Below what an archive holds, so that every project can be
+ * kept as one and brought back.
+ */
+export const mostKeptBytes = 256 * 1024 * 1024;
+
 /** What is kept, each known by its content. */
 export const keptMediaTypes = ["application/pdf", "image/jpeg", "image/png"] as const;
 

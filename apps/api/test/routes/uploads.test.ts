@@ -1,8 +1,9 @@
 import { createHash, randomUUID } from "node:crypto";
-import { KeptFile, longestPhotoSidePx } from "@cornerway/schema";
+import { archiveLimits, KeptFile, longestPhotoSidePx, mostKeptBytes } from "@cornerway/schema";
 import sharp from "sharp";
 import supertest from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { keepFile } from "../../src/services/files/keep-file.ts";
 import { expectProblem } from "../support/expect-problem.ts";
 import { openReviewRoom, signInAll, startReviewService, type ReviewRoom } from "../support/review-room.ts";
 import type { Browser, TestService } from "../support/service.ts";
@@ -57,6 +58,7 @@ const phonePhoto = () =>
     .withMetadata({ orientation: 6 })
     .jpeg()
     .toBuffer();
+const mebi = 1024 * 1024;
 const start = (bytes: Buffer, count: number) => bytes.subarray(0, count);
 
 describe("a photo", () => {
@@ -128,4 +130,19 @@ describe("a photo", () => {
     for (const by of [everyone.architect, everyone.engineer, everyone.owner]) await attach(sent, { by }).expect(201);
     for (const by of [everyone.checker, everyone.reader]) expectProblem(await attach(sent, { by }), "role-refused");
   });
+});
+
+it("a project keeps no more files than its archive holds: one beyond is refused, and nothing of it is written", async () => {
+  expect(mostKeptBytes).toBeLessThan(archiveLimits.fileBytes);
+  const { projectId } = await openReviewRoom(service, everyone);
+  const part = { projectId, person: everyone.owner.person, roles: ["owner"] as const };
+  const keepIn = (bytes: Buffer, most: number) =>
+    keepFile(service.owner, part, { id: randomUUID(), name: "photo.jpg", bytes }, most);
+  const photo = await plain(64, 64).jpeg().toBuffer();
+  expect((await keepIn(photo, mebi)).ok).toBe(true);
+  const files = { where: { projectId } };
+  const { sizeBytes } = await service.owner.connection.keptFile.findFirstOrThrow(files);
+  expect(await keepIn(photo, 2 * sizeBytes - 1)).toMatchObject({ ok: false, refusal: { code: "file-refused" } });
+  expect(await service.owner.connection.keptFile.count(files)).toBe(1);
+  expect((await keepIn(photo, 2 * sizeBytes)).ok).toBe(true);
 });

@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
-import { FileName, largestFileBytes, type KeptFile } from "@cornerway/schema";
+import { FileName, largestFileBytes, mostKeptBytes, type KeptFile } from "@cornerway/schema";
 import { done, refuse, refuseField, type Outcome } from "../../outcome.ts";
 import { append } from "../../record/append.ts";
 import type { Database } from "../../store/database.ts";
-import { findFile, insertFile } from "../../store/file-rows.ts";
+import { findFile, insertFile, sumOfFiles } from "../../store/file-rows.ts";
 import { actOf } from "../act-of.ts";
 import { authorOf, type Part } from "../part.ts";
 import { contentToKeep } from "./content-to-keep.ts";
@@ -15,8 +15,16 @@ export interface FileGiven {
   bytes: Buffer;
 }
 
-/** Keeps a PDF as it came, or a photo drawn anew; known by its content and hashed. Sent again under its id it is the same. */
-export async function keepFile(database: Database, sender: Part, given: FileGiven): Promise<Outcome<KeptFile>> {
+/**
+ * Keeps a PDF as it came, or a photo drawn anew; known by its content and hashed. Sent again under its id it is the same.
+ * `most` bounds the bytes of all files of the project.
+ */
+export async function keepFile(
+  database: Database,
+  sender: Part,
+  given: FileGiven,
+  most = mostKeptBytes,
+): Promise<Outcome<KeptFile>> {
   const { projectId } = sender;
   const { id, name } = given;
   if (!FileName.safeParse(name).success)
@@ -30,6 +38,7 @@ export async function keepFile(database: Database, sender: Part, given: FileGive
   return actOf(database, sender, "keep-file", async (tx, part) => {
     const earlier = await findFile(tx, projectId, id);
     if (earlier !== null) return isSame(earlier, { digest, name, part }) ? done(earlier) : refuse("id-reused");
+    if ((await sumOfFiles(tx, projectId)) + sizeBytes > most) return refuseField("file-refused", "/file", full(most));
     const author = authorOf(part, "keep-file");
     const file = { id, name, mediaType, digest, sizeBytes, author };
     const fileAt = (keptAt: string): KeptFile => ({ ...file, keptAt });
@@ -38,6 +47,9 @@ export async function keepFile(database: Database, sender: Part, given: FileGive
     return done(fileAt(entry.at));
   });
 }
+
+const full = (most: number): string =>
+  `with it this project would keep more than ${Math.floor(most / 1024 / 1024)} MB of files, as many as an archive holds`;
 
 const isSame = (earlier: KeptFile, { digest, name, part }: { digest: string; name: string; part: Part }): boolean =>
   earlier.digest === digest && earlier.name === name && earlier.author.id === part.person.id;
