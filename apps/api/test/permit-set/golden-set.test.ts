@@ -268,12 +268,4 @@ describe("makeSet(source) and writePdf(set)", () => {
     });
     await expect(writing).rejects.toThrow("enough");
   });
-
-  it("print checks in full where strength was run, with every formula on the page", () => {
-    const strong = made(sourceOf(smallScheme(), { strength: true }));
-    const formulas = strong.pages.flatMap(({ blocks }) => blocks.filter(({ role }) => role === "Formula"));
-    expect(formulas.length).toBeGreaterThan(20);
-    const ends = formulas.flatMap(textsOf).map((ink) => ink.x + widthOf(ink.text, ink.face, ink.size));
-    expect(Math.max(...ends)).toBeLessThan(strong.pages.at(-2)?.width ?? 0);
-  }, 120_000);
 });
