@@ -2,6 +2,7 @@ import type { CondensedUnit } from "../analysis/building-system.ts";
 import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
 import { endForcesByFreedom, fixedForces, toLocalComponents, type Member } from "../elements/member.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
+import { writeForces } from "./force-sums.ts";
 
 type CondensedPart = CondensedUnit["condensed"];
 
@@ -93,20 +94,9 @@ function rowsOf({ part, equationOf }: CondensedPart, layout: ForceLayout): Rows[
 /** Forces under several movements at once, x[equation·sides + side]; force by force: forces[n·sides + side]. */
 function forcesOf(rows: readonly Rows[], layout: ForceLayout, x: Float64Array, sides: number): Float64Array {
   const forces = new Float64Array(layout.length * sides);
-  for (const { at, count, equations, byFreedom } of rows)
-    for (let f = 0; f < equations.length; f++) {
-      const from = (equations[f] ?? -1) * sides;
-      if (from < 0) continue;
-      for (let n = 0; n < count; n++) {
-        const share = byFreedom[f * count + n] ?? 0;
-        if (share !== 0) addRow(forces, (at + n) * sides, x, from, share, sides);
-      }
-    }
+  for (const own of rows)
+    for (let n = 0; n < own.count; n++) writeForces(forces, (own.at + n) * sides, own, n, x, sides);
   return forces;
-}
-
-function addRow(sum: Float64Array, to: number, x: Float64Array, from: number, factor: number, sides: number): void {
-  for (let s = 0; s < sides; s++) sum[to + s] = (sum[to + s] ?? 0) + factor * (x[from + s] ?? 0);
 }
 
 /** Nine forces under a unit load along x, then y, then z of the container. */
