@@ -5,6 +5,11 @@ import {
   roofFlow,
   weldFlowUnder,
 } from "../../../packages/engine/test/strength/support/detail-answers.ts";
+import {
+  boardUse,
+  tensionBesideShearKip,
+  tieUse,
+} from "../../../packages/engine/test/strength/support/joint-answers.ts";
 import type { VerificationCase, VerificationFamily } from "../verification-case.ts";
 
 type Weld = readonly [string, Parameters<typeof weldFlowUnder>[0], number];
@@ -24,13 +29,68 @@ const { rail, tube } = railAndTube;
 /** π² E (I₁ + I₂)/L² of both, of which the rail has A₁/(A₁ + A₂), is π² E I₁/l² of the rail alone. */
 const besideMm = Math.sqrt((rail.ixMm4 * (rail.areaMm2 + tube.areaMm2)) / ((rail.ixMm4 + tube.ixMm4) * rail.areaMm2));
 
+/** Ties, bolts and boards, worked by hand. */
+const joints: readonly VerificationCase[] = [
+  {
+    id: "bolt in tension beside shear",
+    what: "¾ in A325-N, 23.4 kips of pull beside 8.00 of shear, LRFD: tension it still takes",
+    source: "AISC Design Examples J.3: 25.4 kips, from memory",
+    certainty: "memory",
+    reference: 25.4,
+    unit: "kip",
+    allowed: { relative: 0.005 },
+    ours: () => tensionBesideShearKip(8),
+  },
+  {
+    id: "tie pulled",
+    what: "100 kN across the gap, plate 150 × 10 of A36: utilisation in yielding",
+    source: "0.9 · 248.2 · 1500 = 335.1 kN (AISC 360 J4.1)",
+    certainty: "derived",
+    reference: 0.2984,
+    unit: "1",
+    allowed: { relative: 0.001 },
+    ours: () => tieUse({ acrossN: -100_000 }, "tension"),
+  },
+  {
+    id: "tie pressed",
+    what: "100 kN across the gap of 300 mm: utilisation in buckling",
+    source: "L/r 103.9, F_e 182.8, F_cr 140.6 MPa, 0.9 · 1500 of it (AISC 360 J4.4)",
+    certainty: "derived",
+    reference: 100_000 / (0.9 * 140.6 * 1500),
+    unit: "1",
+    allowed: { relative: 0.002 },
+    ours: () => tieUse({ acrossN: 100_000 }, "compression"),
+  },
+  {
+    id: "tie sheared",
+    what: "10 kN along the gap: utilisation of the welds of one end",
+    source: "I_p 2.25·10⁶ mm³, 2.9155 of 10 kN on 0.5 · 0.75 · 3 · 300 · 360 = 121.5 kN (AISI S100 J2.5)",
+    certainty: "derived",
+    reference: 29_155 / 121_500,
+    unit: "1",
+    allowed: { relative: 0.001 },
+    ours: () => tieUse({ levelN: 10_000 }, "weld"),
+  },
+  {
+    id: "boards under load",
+    what: "floor boards over 308 mm under 5 kPa and 9 kN at one place: share of what a wheel of the ISO test proves",
+    source: "(59.3 + 2250) / (0.9 · 4899) N·mm/mm; ISO 1496-1 test 8, from memory",
+    certainty: "memory",
+    reference: 2309.3 / (0.9 * 4899),
+    unit: "1",
+    allowed: { relative: 0.001 },
+    ours: () => boardUse(5000, 9000),
+  },
+];
+
 /** Welds of frames, bars welded along each other, a roof as a diaphragm, the pad that would do. */
 export const details: VerificationFamily = {
   id: "details",
-  title: "Details: welds of frames, bars along each other, roofs in shear, pads",
+  title: "Details: ties, bolts, boards, welds of frames, bars along each other, roofs in shear, pads",
   about:
     "Hand arithmetic, shown with each case, against the checks of details and the sizes that are named. Sizes are drawn in steps of 100 mm.",
   cases: [
+    ...joints,
     weld(["40 kN along it", { axialN: 40_000 }, 100]),
     weld(["30 and 40 kN across it", { shearStrongN: 30_000, shearWeakN: 40_000 }, 125]),
     weld(["2 kN·m of bending", { momentStrongNmm: 2e6 }, 150]),

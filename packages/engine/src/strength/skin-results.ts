@@ -52,7 +52,8 @@ function checksOf(
   if (opening === undefined) return [];
   const used = (element: string): number =>
     found
-      .filter((result) => result.ownerId === ownerId && result.element === element)
+      // its welds take no part in how a bar bends
+      .filter((result) => result.ownerId === ownerId && result.element === element && result.limitState !== "weld")
       .reduce((most, { utilisation = 0 }) => Math.max(most, utilisation), 0);
   if (skin.part === "jamb")
     return jambChecks(skin, opening, basis, used("jamb")).map(([at, { taken, proved }]) => stated(at, taken, proved));

@@ -10,7 +10,7 @@ function runsOf(scheme: Scheme): string[] {
   const supports = [{ elementId: "pad", kind: "pad" as const }];
   const actions = siteActions({ scheme, bearings: new Map(), supports, linesOf: () => [] }, basis.loads);
   if (!actions.accepted) throw new Error("the sample is accepted");
-  return strengthRuns(actions, basis, { bearings: [], footings: new Map() })
+  return strengthRuns(actions, basis, { bearings: [], footings: new Map(), beamSupports: new Map() })
     .runs.filter(({ level }) => level === "strength")
     .map(({ id }) => id);
 }
