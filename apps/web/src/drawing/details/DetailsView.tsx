@@ -24,7 +24,7 @@ export function DetailsView({
           <ViewTitle
             number={firstNumber + at}
             title={titleOf(detail)}
-            remark={details.length > 1 ? scale : `${scale} · what is stated is not drawn: the engineer settles it`}
+            remark={isStated(detail) ? `${scale} · stated, not drawn` : scale}
             xPx={leftPx + 26}
             yPx={footPx - 24}
           />
@@ -33,6 +33,9 @@ export function DetailsView({
     </g>
   );
 }
+
+/** Plates, welds and anchors are those the checks state, since no scheme draws them. */
+const isStated = ({ welds }: Detail): boolean => welds.length > 0;
 
 const titleOf = ({ subject, tag }: Detail): string =>
   subject === "seat" || subject === "pad" ? `${subject} ${tag}` : subject.replace(/ of (post|opening)$/, ` of ${tag}`);

@@ -9,8 +9,8 @@ export interface DetailRoomPx {
   heightPx: number;
 }
 
-/** Scales of details, px a metre: 1:2, 1:5, 1:10, 1:20, 1:50. */
-const scales = [2500, 1000, 500, 250, 100];
+/** Scales of details, px a metre: 1:2, 1:5, 1:10, 1:20, 1:25, 1:50. */
+const scales = [2500, 1000, 500, 250, 200, 100];
 /** Room beside a detail for its notes and dimensions, and over its title, px. */
 const besidePx = { left: 40, right: 104, top: 24, foot: 62 };
 

@@ -77,7 +77,7 @@ function label(
 }
 
 /** Off the very middle first: there the leader of a note on the unit ends. */
-const shares = [0.42, 0.58, 0.32, 0.68, 0.2, 0.8, 0.5, 0.1, 0.9];
+const shares = [0.37, 0.63, 0.3, 0.7, 0.2, 0.8, 0.5, 0.1, 0.9];
 
 /** Spots along a unit's middle, nearest to its centre first. */
 function spotsIn({ outline }: PlanUnit, view: ViewTransform): Spot[] {
