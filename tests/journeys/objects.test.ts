@@ -244,4 +244,4 @@ async function boxOf(place: Locator): Promise<{ x: number; y: number; width: num
 }
 
 const expectField = (page: Page, label: string, value: string) =>
-  expect.poll(() => page.getByLabel(label).inputValue(), { timeout: 15_000 }).toBe(value);
+  expect.poll(() => page.getByLabel(label).inputValue()).toBe(value);

@@ -99,7 +99,7 @@ const east = (page: Page) => page.getByLabel("Centre, east, m");
 async function move(page: Page, to: string): Promise<void> {
   await east(page).fill(to);
   await page.keyboard.press("Enter");
-  await expect.poll(() => page.getByText(/kept here and sent when it is back/).count(), { timeout: 15_000 }).toBe(1);
+  await expect.poll(() => page.getByText(/kept here and sent when it is back/).count()).toBe(1);
 }
 
 const partsKept = (page: Page): Promise<number> =>

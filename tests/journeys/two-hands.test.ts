@@ -139,4 +139,4 @@ const unit = (page: Page, tag: string): Locator =>
     .first();
 
 const expectField = (page: Page, label: string, value: string) =>
-  expect.poll(() => page.getByLabel(label).inputValue(), { timeout: 15_000 }).toBe(value);
+  expect.poll(() => page.getByLabel(label).inputValue()).toBe(value);

@@ -14,8 +14,11 @@ export interface OpenService {
   close(): Promise<void>;
 }
 
+/** The one project of a service that is opened here. */
+export const projectId = "5e1f0a10-0000-4000-8000-000000000900";
+
 const project = {
-  id: "5e1f0a10-0000-4000-8000-000000000900",
+  id: projectId,
   name: "Chandler's Steps",
   place: "2 Quay Rise, Pellmouth",
   client: "Pellmouth Ferry Society",
@@ -29,7 +32,7 @@ export async function openService(environment: Record<string, string> = {}): Pro
   const service = await startProcess(database.serviceUrl, { ...own, ...environment });
   return {
     origin: service.origin,
-    projectId: project.id,
+    projectId,
     close: async () => {
       service.process.kill("SIGTERM");
       await service.ended;

@@ -10,7 +10,7 @@ export interface WatchedPage {
 export async function watchedPage(browser: Browser, viewport = { width: 1440, height: 900 }): Promise<WatchedPage> {
   const context = await browser.newContext({ viewport });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000); // a machine may be busy with other suites
   const faults: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") faults.push(`console: ${message.text()}`);
