@@ -113,7 +113,7 @@ function operationFor(n: number, k: number): Operation {
 const acknowledgedCount = () => clients.reduce((count, { acknowledged }) => count + acknowledged.size, 0);
 
 const acknowledgedReach = (count: number) =>
-  expect.poll(acknowledgedCount, { timeout: 150_000, interval: 10 }).toBeGreaterThanOrEqual(count);
+  expect.poll(acknowledgedCount, { timeout: 280_000, interval: 10 }).toBeGreaterThanOrEqual(count);
 
 async function cutListeners(): Promise<number> {
   const cut = await owner.connection.$queryRaw<object[]>`
