@@ -1,9 +1,10 @@
 import { randomUUID } from "node:crypto";
+import { execFileSync } from "node:child_process";
 import { chmodSync, mkdtempSync, rmSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
-import { Draft, ProjectSummary, Session, type DraftAct } from "@cornerway/schema";
-import { afterEach, beforeEach, expect, it } from "vitest";
+import { Draft, ProjectSummary, RevisionSummary, Session, type DraftAct } from "@cornerway/schema";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from "vitest";
 import { z } from "zod";
 import { freePort } from "./support/free-port.ts";
 import { launch, type Launched } from "./support/launched.ts";
@@ -13,19 +14,44 @@ const CLONE = path.resolve(import.meta.dirname, "../..");
 const DRAWERS = 4;
 const ACTS_BEFORE_THE_END = 40;
 
+/** What the first start left: the demo is made, its revisions are assessed, the service has ended. */
+let madeFolder: string;
 let dataFolder: string;
 let nextTagNumber = 1000;
 
+beforeAll(async () => {
+  madeFolder = dataFolder = newFolder();
+  const service = await npmStart();
+  const { project, headers } = await signIn(await service.address, service.output());
+  const revisions = async () =>
+    z.array(RevisionSummary).parse(await (await fetch(`${project}/revisions`, { headers })).json());
+  await vi.waitUntil(async () => (await revisions()).every(({ assessment }) => assessment === "done"), {
+    ...{ timeout: 180_000, interval: 500 },
+  });
+  service.signalGroup("SIGINT");
+  await service.ended;
+}, 240_000);
+
+afterAll(() => clear(madeFolder));
+
 beforeEach(() => {
-  dataFolder = mkdtempSync(path.join(os.tmpdir(), "cornerway-whole-"));
-  chmodSync(dataFolder, 0o755); // run by root, PostgreSQL works as nobody and must be able to enter
+  dataFolder = newFolder();
+  execFileSync("cp", ["-a", `${madeFolder}/.`, dataFolder]); // its database belongs to another account under root
 });
 
-afterEach(async () => {
-  for (const { pid } of processesOf(dataFolder)) process.kill(pid, "SIGKILL");
-  await processesLeft(dataFolder, 5_000);
-  rmSync(dataFolder, { recursive: true, force: true });
-});
+async function clear(folder: string): Promise<void> {
+  for (const { pid } of processesOf(folder)) process.kill(pid, "SIGKILL");
+  await processesLeft(folder, 5_000);
+  rmSync(folder, { recursive: true, force: true });
+}
+
+function newFolder(): string {
+  const folder = mkdtempSync(path.join(os.tmpdir(), "cornerway-whole-"));
+  chmodSync(folder, 0o755); // run by root, PostgreSQL works as nobody and must be able to enter
+  return folder;
+}
+
+afterEach(() => clear(dataFolder));
 
 it.each<[string, (service: Launched) => void]>([
   ["Ctrl-C", (service) => service.signalGroup("SIGINT")],
@@ -51,10 +77,6 @@ it.each<[string, (service: Launched) => void]>([
 );
 
 it("a second start installs, builds and migrates nothing", async () => {
-  const first = await npmStart();
-  await first.address;
-  first.signalGroup("SIGINT");
-  await first.ended;
   const startMs = performance.now();
   const second = await npmStart();
   await second.address;
