@@ -34,7 +34,10 @@ export interface RemediesSoFar {
 
 type Asked = { readonly markId: string; readonly scheme: Scheme; readonly book: CostBook; readonly key: string };
 
-/** One search at a time. A list that was made is kept by the digest of all that determines it; another question ends the thread. */
+/**
+ * One search at a time. A list that was made is kept by the digest of all that determines it. Another question ends a thread that is
+ * searching; one that has ended its search takes the next, with what it knows of the scheme.
+ */
 export class RemedyRun {
   readonly #start: () => RemedyThread;
   readonly #tell: (so: RemediesSoFar | null) => void;
@@ -52,18 +55,28 @@ export class RemedyRun {
   ask(scheme: Scheme, markId: string, book: CostBook): void {
     const key = digestOf({ scheme, markId, book, engineVersion });
     if (this.#asked?.key === key && this.#so?.state !== "stopped") return;
-    this.end();
+    this.#leave();
     this.#asked = { scheme, markId, book, key };
     const begun = begin(scheme, markId);
     const kept = this.#kept.get(key);
     if (kept !== undefined) return this.#say(listed(begun, kept));
     this.#say(begun);
+    this.#thread ??= this.#opened();
+    this.#thread.post({ turn: this.#turn, scheme, markId, book });
+  }
+
+  #opened(): RemedyThread {
     const thread = this.#start();
-    this.#thread = thread;
     thread.listen((word) => {
       if (thread === this.#thread && word.turn === this.#turn) this.#hear(word);
     });
-    thread.post({ turn: this.#turn, scheme, markId, book });
+    return thread;
+  }
+
+  /** Ends a search under way; a thread without one is kept. */
+  #leave(): void {
+    if (this.#so?.state === "searching") this.end();
+    this.#turn += 1;
   }
 
   /** Leaves the search with what it has found. */
@@ -74,7 +87,7 @@ export class RemedyRun {
 
   /** Puts the list away. */
   close(): void {
-    this.end();
+    this.#leave();
     this.#asked = null;
     this.#say(null);
   }
@@ -89,7 +102,10 @@ export class RemedyRun {
   #hear(word: RemedyWord): void {
     const so = this.#so;
     if (so === null) return;
-    if (word.kind === "broke") return this.#say({ ...so, state: "stopped", proving: null, broke: word.why });
+    if (word.kind === "broke") {
+      this.end();
+      return this.#say({ ...so, state: "stopped", proving: null, broke: word.why });
+    }
     if (word.kind === "listed") {
       this.#keep(word.list);
       return this.#say(listed(so, word.list));

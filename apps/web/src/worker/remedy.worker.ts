@@ -1,14 +1,17 @@
-import { hazardRefusalText, remedies } from "@cornerway/engine";
+import { hazardRefusalText, remedySearch } from "@cornerway/engine";
 import { applyOperations } from "@cornerway/schema";
 import type { Operation, Scheme } from "@cornerway/schema";
 import type { RemedyQuestion, RemedyWord } from "./remedy-messages.ts";
 
 const tell = (word: RemedyWord) => postMessage(word);
 
+/** What is known of a scheme is kept for its next mark. */
+const searchOf = remedySearch(draw);
+
 /** The search for remedies on a thread of its own: each option is told as it is found. */
 addEventListener("message", ({ data: { turn, scheme, markId, book } }: MessageEvent<RemedyQuestion>) => {
   try {
-    const search = remedies(scheme, markId, book, draw);
+    const search = searchOf(scheme, markId, book);
     for (;;) {
       const next = search.next();
       if (next.done !== true) tell({ kind: "step", turn, step: next.value });

@@ -127,10 +127,10 @@ describe("the cost book's sheet", () => {
 
   it("flags every figure without a source, and writes what was typed under the tag it was read with", async () => {
     await open("owner");
-    expect(place.querySelectorAll(".cost-table .price-for-show")).toHaveLength(19);
+    expect(place.querySelectorAll(".cost-table .price-for-show")).toHaveLength(20);
     await type("Steel in place, amount", "3.9");
     await type("Steel in place, source", "Offer 17");
-    expect(place.querySelectorAll(".cost-table .price-for-show")).toHaveLength(18);
+    expect(place.querySelectorAll(".cost-table .price-for-show")).toHaveLength(19);
     await write();
     expect(sent).toHaveLength(1);
     expect(sent[0]?.tag).toBe(`"${digest}"`);

@@ -58,6 +58,20 @@ describe("the search for remedies", () => {
     expect(told.at(-1)).toMatchObject({ state: "searched", list });
   });
 
+  it("asks the same thread about the next mark once it has ended its search", () => {
+    const { threads, told, run } = office();
+    run.ask(demoScheme, "tips-over:t1", demoCostBook);
+    threads[0]?.say({ kind: "listed", turn: turnOf(threads[0]), list });
+    run.close();
+    run.ask(demoScheme, "overhang:f1:door", demoCostBook);
+    expect(threads).toHaveLength(1);
+    expect(threads[0]?.ended).toBe(false);
+    const turn = threads[0]?.asked[1]?.turn ?? -1;
+    expect(turn).not.toBe(turnOf(threads[0]));
+    threads[0]?.say({ kind: "listed", turn, list: { ...list, markId: "overhang:f1:door" } });
+    expect(told.at(-1)).toMatchObject({ markId: "overhang:f1:door", state: "searched" });
+  });
+
   it("ends the thread when another mark is asked about, and hears it no more", () => {
     const { threads, told, run } = office();
     run.ask(demoScheme, "tips-over:t1", demoCostBook);
