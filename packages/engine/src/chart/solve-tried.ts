@@ -6,7 +6,7 @@ import { onMovingGround } from "../strength/settling.ts";
 import { smallMovements } from "../strength/small-movements.ts";
 import type { SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/run-plan.ts";
-import { ownForces, type OwnForces } from "./own-forces.ts";
+import type { OwnForces, OwnInsides } from "./own-forces.ts";
 
 /** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */
 export type HeldRuns = {
@@ -18,18 +18,21 @@ export type HeldRuns = {
 /** What was solved, and the runs that do not stand even with all bearings held. */
 export type TriedRuns = { readonly solved: readonly SolvedRun[]; readonly fallen: readonly StrengthRun[] };
 
-/**
- * Solves runs on a building in which one container was changed, held as they were before; those that no longer stand so with all
- * bearings held. Forces of that container alone are told.
- */
-export function solveTried(
+/** A building in which one container was changed, ready to be solved for any runs. */
+export type TriedBuilding = {
+  readonly unit: PlacedUnit;
+  readonly bearings: readonly ModelledBearing[];
+  readonly set: AssumptionSet;
+  readonly solverOn: (ground: HeldRuns["ground"]) => BuildingSolver;
+};
+
+export function triedBuilding(
   model: BuildingModel,
   unit: PlacedUnit,
   bearings: readonly ModelledBearing[],
-  groups: readonly HeldRuns[],
   set: AssumptionSet,
   { cache }: StrengthMemory,
-): TriedRuns {
+): TriedBuilding {
   const solvers = new Map<HeldRuns["ground"], BuildingSolver>();
   const solverOn = (ground: HeldRuns["ground"]): BuildingSolver => {
     const solver =
@@ -37,6 +40,18 @@ export function solveTried(
     solvers.set(ground, solver);
     return solver;
   };
+  return { unit, bearings, set, solverOn };
+}
+
+/**
+ * Solves runs held as they were before the container was changed; those that no longer stand so with all bearings held. Forces
+ * of that container alone are told.
+ */
+export function solveTried(
+  { unit, bearings, set, solverOn }: TriedBuilding,
+  groups: readonly HeldRuns[],
+  insides: OwnInsides,
+): TriedRuns {
   const standing: Standing[] = [];
   const solve = ({ held, runs, ground }: HeldRuns): StrengthRun[] => {
     const solver = solverOn(ground);
@@ -54,10 +69,9 @@ export function solveTried(
   const everything = [...new Set(bearings.map(({ ownerId }) => ownerId))];
   const loose = groups.map((group): HeldRuns => ({ ...group, held: everything, runs: solve(group) }));
   const fallen = loose.flatMap((group) => (group.runs.length === 0 ? [] : solve(group)));
-  const inside = ownForces(
+  const inside = insides.forces(
     unit,
     standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(unit.id) })),
-    cache,
   );
   const byId = new Map<string, SolvedRun>();
   const solved = standing.map((one, n) => solvedRun(one, set, unit.id, inside[n], byId));

@@ -11,7 +11,8 @@ import type { StrengthPart } from "../strength/strength-part.ts";
 import { statedResult } from "../strength/stated-result.ts";
 import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
 import { enlarged } from "../strength/sway-runs.ts";
-import { solveTried, type HeldRuns, type TriedRuns } from "./solve-tried.ts";
+import { OwnInsides } from "./own-forces.ts";
+import { solveTried, triedBuilding, type HeldRuns, type TriedBuilding, type TriedRuns } from "./solve-tried.ts";
 import { analysisWith, swaying, type TrialGround, type TrialSet } from "./trial-ground.ts";
 import { triedParts } from "./tried-parts.ts";
 import { unitActions, type UnitActions } from "./unit-actions.ts";
@@ -35,13 +36,13 @@ export function trial(ground: TrialGround, openings: readonly Opening[], sets: r
   let parts: readonly StrengthPart[] | undefined;
   let worsts: readonly PartWorst[] = [];
   for (const trialSet of sets) {
-    const { built, placed } = builtWith(tried, trialSet);
+    const { built, building } = builtWith(ground, tried, trialSet);
     parts ??= triedParts(tried.analysis, built, tried.unit, tried.scheme, ground.basis);
     const groups = trialSet.groups.map((group): HeldRuns => ({
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
-    const answer = solveTried(built.model, placed, ground.bearings, groups, trialSet.set, ground.memory);
+    const answer = solveTried(building, groups, tried.insides);
     worsts = screen(parts, answer.solved, worsts);
     solved.push(answer);
   }
@@ -54,9 +55,14 @@ type Tried = {
   readonly scheme: Scheme;
   readonly analysis: Analysis;
   readonly actions: UnitActions;
+  readonly insides: OwnInsides;
+  /** The building under each set of assumptions. */
+  readonly under: Map<TrialSet, BuiltTrial>;
   /** The loads are the same under every set of assumptions. */
   loads?: PlacedUnit;
 };
+
+type BuiltTrial = { readonly built: BuiltModel; readonly building: TriedBuilding };
 
 function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
   const unit: Unit = { ...ground.unit, openings };
@@ -65,26 +71,41 @@ function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
   const [first] = ground.sets;
   if (first === undefined) throw new Error("there is a set of assumptions");
   const { building } = analysis.structure;
-  return { unit, scheme, analysis, actions: unitActions(ground.cases, scheme, unit.id, building, first.built.plan) };
+  return {
+    unit,
+    scheme,
+    analysis,
+    actions: unitActions(ground.cases, scheme, unit.id, building, first.built.plan),
+    insides: new OwnInsides(ground.memory.cache),
+    under: new Map(),
+  };
 }
 
-function builtWith(tried: Tried, { built, set }: TrialSet): { built: BuiltModel; placed: PlacedUnit } {
+function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): BuiltTrial {
+  const known = tried.under.get(trialSet);
+  if (known !== undefined) return known;
+  const { built, set } = trialSet;
   const { unit, analysis, actions } = tried;
-  const model = new ModelledUnit(analysis, built.plan, unit, set.assumptions);
-  const placed = model.placed(actions, tried.loads);
+  const placed = new ModelledUnit(analysis, built.plan, unit, set.assumptions).placed(actions, tried.loads);
   tried.loads ??= placed;
   const units = built.model.units.map((one) => (one.id === unit.id ? placed : one));
-  return { built: { ...built, model: { ...built.model, units } }, placed };
+  const model = { ...built.model, units };
+  const made = {
+    built: { ...built, model },
+    building: triedBuilding(model, placed, ground.bearings, set, ground.memory),
+  };
+  tried.under.set(trialSet, made);
+  return made;
 }
 
 /** How units lean with the opening, where walls at their softest are among the sets; else as in its first place. */
 function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[]): readonly Lean[] {
-  const { sway, leans, bearings, basis, memory } = ground;
+  const { sway, leans, bearings, basis } = ground;
   const soft = sets.find(({ set }) => set.id === softRacking.id);
   if (sway === undefined || soft === undefined) return leans;
-  const { built, placed } = builtWith(tried, soft);
+  const { built, building } = builtWith(ground, tried, soft);
   const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
-  const { solved } = solveTried(built.model, placed, bearings, groups, soft.set, memory);
+  const { solved } = solveTried(building, groups, tried.insides);
   const [upright, ...pushed] = solved;
   if (upright?.run.id !== sway.upright.id) return [];
   return leansOf(built.model.units, bearings, upright, pushed, basis.factored);

@@ -1,4 +1,5 @@
 import type { CondensedUnit } from "../analysis/building-system.ts";
+import type { LoadBasis } from "../analysis/load-basis.ts";
 import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
 import { endForcesByFreedom, fixedForces, toLocalComponents, type Member } from "../elements/member.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
@@ -18,10 +19,14 @@ export type ForceLayout = {
 };
 
 /** How forces inside a container come about, whatever the loads: all that its lines and sheets say of it. */
-export type InnerInfluence = {
-  readonly layout: ForceLayout;
+export type InnerInfluence = InnerRows & {
   /** Every force of the layout under each of the six movements of each bearing point by one, the others held; force by force. */
   readonly byMovement: Float64Array;
+};
+
+/** The forces of lines and sheets as sums over movements and loads on lines. */
+export type InnerRows = {
+  readonly layout: ForceLayout;
   readonly rows: readonly Rows[];
   /** By line: nine forces with both ends held under 1 N/mm along each axis of the container. */
   readonly fixed: ReadonlyMap<string, Float64Array>;
@@ -29,25 +34,29 @@ export type InnerInfluence = {
 
 /** What every line and sheet takes when one bearing point of the container moves by one and the others are held. */
 export function innerInfluence(condensed: CondensedPart): InnerInfluence {
-  const { members, panels } = condensed.part.frame;
-  const layout = layoutOf(members.keys(), panels.keys());
-  const rows = rowsOf(condensed, layout);
+  const inner = innerRows(condensed);
   const { equations, eliminated } = condensed.factor.tree;
   const count = equations - eliminated;
   const x = new Float64Array(equations * count);
   for (let k = 0; k < count; k++) x[(eliminated + k) * count + k] = 1;
   recoverInner(condensed.factor, x, count);
+  return { ...inner, byMovement: forcesOf(inner, x, count) };
+}
+
+export function innerRows(condensed: CondensedPart): InnerRows {
+  const { members, panels } = condensed.part.frame;
+  const layout = layoutOf(members.keys(), panels.keys());
+  const fixedOf = ofKind(fixedUnderUnitLoads);
   return {
     layout,
-    byMovement: forcesOf(rows, layout, x, count),
-    rows,
-    fixed: new Map([...members].map(([id, member]) => [id, fixedUnderUnitLoads(member)])),
+    rows: rowsOf(condensed, layout),
+    fixed: new Map([...members].map(([id, member]) => [id, fixedOf(member)])),
   };
 }
 
 /** Every force of the layout with the bearing points held, under each load of the container's basis; force by force. */
 export function heldForces(
-  { layout, rows, fixed }: InnerInfluence,
+  inner: InnerRows,
   { factor }: Pick<CondensedPart, "factor">,
   { basis, condensed }: LocalUnitLoads,
 ): Float64Array {
@@ -56,11 +65,16 @@ export function heldForces(
   const x = new Float64Array(equations * count);
   x.set(condensed.reduced.subarray(0, eliminated * count));
   recoverInner(factor, x, count);
-  const forces = forcesOf(rows, layout, x, count);
-  basis.loads.forEach(({ beam_udl = [] }, k) => {
-    for (const { beam, q } of beam_udl) addFixed(forces, count, k, layout.lines.get(beam), fixed.get(beam), q);
-  });
+  const forces = forcesOf(inner, x, count);
+  addFixedForces(forces, inner, basis);
   return forces;
+}
+
+/** Adds what lines loaded between their ends take with the ends held, under each load of the basis; force by force. */
+export function addFixedForces(forces: Float64Array, { layout, fixed }: InnerRows, { loads }: LoadBasis): void {
+  loads.forEach(({ beam_udl = [] }, k) => {
+    for (const { beam, q } of beam_udl) addFixed(forces, loads.length, k, layout.lines.get(beam), fixed.get(beam), q);
+  });
 }
 
 /** Rows of forces that hang on the same equations, −1 where a freedom has none: `byFreedom` freedom by freedom. */
@@ -75,12 +89,13 @@ type Rows = {
 function rowsOf({ part, equationOf }: CondensedPart, layout: ForceLayout): Rows[] {
   const { members, panels } = part.frame;
   const numbered = (freedoms: Int32Array): Int32Array => freedoms.map((freedom) => equationOf[freedom] ?? -1);
+  const byFreedomOf = ofKind(ofUnitMovements);
   return [
     ...[...members].map(([id, member]): Rows => ({
       at: layout.lines.get(id) ?? 0,
       count: FORCES_OF_LINE,
       equations: numbered(member.freedoms),
-      byFreedom: ofUnitMovements(member),
+      byFreedom: byFreedomOf(member),
     })),
     ...[...panels].map(([id, panel]): Rows => ({
       at: layout.panels.get(id) ?? 0,
@@ -92,11 +107,21 @@ function rowsOf({ part, equationOf }: CondensedPart, layout: ForceLayout): Rows[
 }
 
 /** Forces under several movements at once, x[equation·sides + side]; force by force: forces[n·sides + side]. */
-function forcesOf(rows: readonly Rows[], layout: ForceLayout, x: Float64Array, sides: number): Float64Array {
+export function forcesOf({ rows, layout }: InnerRows, x: Float64Array, sides: number): Float64Array {
   const forces = new Float64Array(layout.length * sides);
   for (const own of rows)
     for (let n = 0; n < own.count; n++) writeForces(forces, (own.at + n) * sides, own, n, x, sides);
   return forces;
+}
+
+/** Worked out once for all lines of one stiffness, which are of one kind. */
+function ofKind(work: (member: Member) => Float64Array): (member: Member) => Float64Array {
+  const known = new Map<Float64Array, Float64Array>();
+  return (member) => {
+    const found = known.get(member.matrix) ?? work(member);
+    known.set(member.matrix, found);
+    return found;
+  };
 }
 
 /** Nine forces under a unit load along x, then y, then z of the container. */
