@@ -70,7 +70,8 @@ export function* tracedChart(
     yield { kind: "column", column, done: columns.length, of: places.length };
   }
   const sorted = columns.toSorted((a, b) => a.centreMm - b.centreMm);
-  const away = drawn && distances(first, columnAt(first.centreMm), side.lengthMm, (place) => judge.answer(place, sets));
+  const away =
+    drawn && distances(first, columnAt(first.centreMm), side.lengthMm, sorted, (place) => judge.answer(place, sets));
   return {
     accepted: true,
     chart: {
@@ -139,7 +140,7 @@ const chartAssumed = [
   "solved under the runs that govern the unit and its bearings with the opening in its first place; an answer is confirmed under all runs when it is asked for",
   "loads are those of the building with the opening in its first place, but for the weight of the frame: enclosure and internal pressure of wind do not follow the width, nor the building's lean unless all sets are solved",
   "the verdict is what the opening adds: parts, holds and runs that are worse by more than 2 %, new, or no longer within their strength; parts of other units than at the unit's bearings, pressures on single parts and storeys without a counted wall only when confirmed",
-  "each column is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found",
+  "each column is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found; how far an opening may move is read from the columns where they agree and closed in on where they do not",
   "places and widths in steps of 50 mm; nothing is smoothed",
 ] as const;
 
