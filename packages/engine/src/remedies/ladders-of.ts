@@ -2,6 +2,7 @@ import type { MarkKind } from "@cornerway/schema";
 import type { Generator, Ladder, RemedyGround } from "./trial.ts";
 import { cutInPlace } from "./ways/cut-in-place.ts";
 import { frameOpening, headerAlone } from "./ways/frame-opening.ts";
+import { heavierFrames } from "./ways/heavier-frames.ts";
 import { holdDown } from "./ways/hold-down.ts";
 import { landOnFittings } from "./ways/land-on-fittings.ts";
 import { largerPads } from "./ways/larger-pads.ts";
@@ -9,11 +10,14 @@ import { leavePier } from "./ways/leave-pier.ts";
 import { lowerOpening } from "./ways/lower-opening.ts";
 import { moveOpening } from "./ways/move-opening.ts";
 import { narrowOpening } from "./ways/narrow-opening.ts";
+import { otherUnit } from "./ways/other-unit.ts";
+import { packing } from "./ways/packing.ts";
 import { postsAtOpening } from "./ways/posts-at-opening.ts";
 import { postsUnderBearings } from "./ways/posts-under-bearings.ts";
 import { postsUnderCorners, postsUnderUnitAbove } from "./ways/posts-under-corners.ts";
 import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
+import { ties } from "./ways/ties.ts";
 
 /** Every change that may settle the mark, by kind. */
 export const laddersOf = (ground: RemedyGround): readonly Ladder[] =>
@@ -33,7 +37,7 @@ const wallWays: readonly Generator[] = [
   postsAtOpening,
 ];
 const bearingWays: readonly Generator[] = [landOnFittings, seats, postsUnderBearings];
-const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterOverhang, landOnFittings];
+const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterOverhang, landOnFittings, otherUnit];
 
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
@@ -57,10 +61,11 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   "corner-on-air": [postsUnderCorners, landOnFittings],
   "borne-on-rail": bearingWays,
   "made-connection": [holdDown, landOnFittings],
-  rocks: [seats, landOnFittings],
-  "stands-clear": [seats],
-  uplift: [holdDown],
-  slides: [holdDown],
-  overstressed: [largerPads],
-  "strength-open": [largerPads],
+  rocks: [packing, seats, landOnFittings],
+  "stands-clear": [packing, seats],
+  uplift: [holdDown, ties],
+  slides: [holdDown, ties],
+  "no-lateral-wall": [ties],
+  overstressed: [largerPads, heavierFrames],
+  "strength-open": [largerPads, heavierFrames],
 };
