@@ -4,19 +4,22 @@ import { openBrowser } from "./support/browser.ts";
 import { openService, type OpenService } from "./support/open-service.ts";
 import { picture } from "./support/pictures.ts";
 import { seriousFindings } from "./support/serious-findings.ts";
-import { signIn } from "./support/sign-in.ts";
+import { goTo, pointerPresses, signInByKeys, watchPointer } from "./support/by-keys.ts";
+import { passwordOf } from "./support/sign-in.ts";
 import { watchedPage, type WatchedPage } from "./support/watched-page.ts";
 
-describe("the first steps, by keyboard alone", () => {
+describe("by keyboard alone, the first steps", () => {
   let service: OpenService;
   let browser: Browser;
   let architect: WatchedPage;
+  let engineer: WatchedPage;
 
   beforeAll(async () => {
     service = await openService();
     browser = await openBrowser();
-    architect = await watchedPage(browser);
-    await signIn(architect.page, service.origin, "architect");
+    [architect, engineer] = await Promise.all([watchedPage(browser), watchedPage(browser)]);
+    await Promise.all([watchPointer(architect.page), watchPointer(engineer.page)]);
+    await signInByKeys(architect.page, service.origin, "architect");
   });
 
   afterAll(async () => {
@@ -68,7 +71,50 @@ describe("the first steps, by keyboard alone", () => {
       .waitFor();
     expect(await page.getByText(/^First steps/).count()).toBe(0);
   });
+
+  it("go on to a revision that is sent, written on and stamped, and no pointer is pressed on the whole way", async () => {
+    const { page } = architect;
+    await goTo(page, page.getByLabel("What is new in revision A"));
+    await page.keyboard.type("One stands on the other.");
+    await goTo(page, page.getByRole("button", { name: "Send revision A to the engineer" }));
+    await page.keyboard.press("Enter");
+    await signInByKeys(engineer.page, service.origin, "engineer");
+    await engineer.page.getByText("Revision A, from Tilda Varrow").waitFor();
+    await writeOnFirstThing(engineer.page, "Say what holds the two together.");
+    await stampBack(engineer.page, "Draw the locks between the two.");
+    await picture(engineer.page, "31-keys-stamped");
+    expect(await pointerPresses(page)).toBe(0);
+    expect(await pointerPresses(engineer.page)).toBe(0);
+    expect([...architect.faults, ...engineer.faults]).toEqual([]);
+  });
 });
+
+async function writeOnFirstThing(page: Page, words: string): Promise<void> {
+  await page.keyboard.press(".");
+  await goTo(page, page.getByLabel("In your own words").first());
+  await page.keyboard.type(words);
+  await goTo(page, page.getByRole("button", { name: /^Write it on/ }));
+  await page.keyboard.press("Enter");
+  await page.locator(".comment").getByText(words).waitFor();
+}
+
+/** Stamps revision A to go back to the architect, once it is checked. */
+async function stampBack(page: Page, words: string): Promise<void> {
+  const stamp = page.getByRole("button", { name: "Stamp revision A", exact: true });
+  await expect.poll(() => stamp.getAttribute("aria-disabled"), { timeout: 60_000 }).not.toBe("true");
+  await goTo(page, stamp);
+  await page.keyboard.press("Enter");
+  await goTo(page, page.getByRole("radio").first());
+  const back = page.getByRole("radio", { name: /Revise and resubmit/ });
+  for (let n = 0; n < 4 && !(await back.isChecked()); n += 1) await page.keyboard.press("ArrowDown");
+  await goTo(page, page.getByLabel("What is to be done"));
+  await page.keyboard.type(words);
+  await goTo(page, page.getByLabel("Your password, once more", { exact: true }));
+  await page.keyboard.type(passwordOf("engineer"));
+  await goTo(page, page.getByRole("button", { name: "Press the stamp" }));
+  await page.keyboard.press("Enter");
+  await page.locator(".stamp-place").getByText("Revise and resubmit").waitFor();
+}
 
 const step = (page: Page, number: number, heading: string): Locator =>
   page.getByRole("region", { name: `First steps, ${number} of 6` }).getByRole("heading", { name: heading });
