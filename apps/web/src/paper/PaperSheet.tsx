@@ -74,6 +74,12 @@ export interface PaperSheetProps {
   onField?: ReactNode;
 }
 
+/** The view in which something is moved; the others follow where the hand rests. Null where none is before the others. */
+function viewInHand(held: PointingHand["held"]): "elevation" | "plan" | null {
+  if (held?.kind !== "element" && held?.kind !== "group") return null;
+  return held.projection === "plan" ? "plan" : "elevation";
+}
+
 /** The one unit chosen, where one may move it. */
 function aligningOf({ hand, laidBy, aligns = false }: PaperSheetProps) {
   const [unitId, ...others] = hand.chosenIds;
@@ -192,6 +198,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   detailed={eye.detailed}
                   scheme={scheme}
                   rested={rested}
+                  handIn={viewInHand(hand.held)}
                   assessment={props.assessment}
                   side={eye.side}
                   storey={eye.storey}

@@ -56,10 +56,12 @@ export function SchemePaper(props: SchemePaperProps) {
     onElementPointerDown: pick,
     onElementFocus: useSame(props.onFocusElement),
   };
-  // The isometric follows a drag where the hand rests; the view in hand never waits for it.
+  // The other views follow a drag where the hand rests; the view in hand never waits for them.
   const calmScheme = useDeferredValue(props.rested);
   const lastAssessment = useDeferredValue(props.assessment);
   const calmAssessment = useRested(lastAssessment, scheme !== props.rested);
+  const asRested = (view: "elevation" | "plan") =>
+    props.handIn === null || props.handIn === view ? {} : { scheme: props.rested, assessment: calmAssessment };
   return (
     <svg
       ref={paper}
@@ -120,8 +122,9 @@ export function SchemePaper(props: SchemePaperProps) {
       ) : null}
       {views.oneView && !planShown ? null : (
         <WithinView name="plan" view={views.plan} lens={lenses.plan}>
-          <PlanView
+          <CalmPlan
             {...shared}
+            {...asRested("plan")}
             transform={views.plan.transform}
             storey={storey}
             seenFrom={seenFrom(views.plan, lenses.plan)}
@@ -135,8 +138,9 @@ export function SchemePaper(props: SchemePaperProps) {
       )}
       {planShown ? null : (
         <WithinView name="elevation" view={views.elevation} lens={lenses.elevation}>
-          <ElevationView
+          <CalmElevation
             {...shared}
+            {...asRested("elevation")}
             transform={views.elevation.transform}
             side={side}
             storey={storey}
@@ -170,6 +174,8 @@ function useSame<Given extends unknown[]>(latest: (...given: Given) => void): (.
 }
 
 const CalmIsometric = memo(IsometricView);
+const CalmPlan = memo(PlanView);
+const CalmElevation = memo(ElevationView);
 const CalmSection = lazy(async () => ({
   default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
 }));

@@ -30,6 +30,8 @@ export interface SchemePaperProps {
   scheme: Scheme;
   /** The same when the hand last rested: what is slow to draw is drawn of it. */
   rested: Scheme;
+  /** The view in which something is moved. */
+  handIn: "elevation" | "plan" | null;
   assessment: Assessment | null;
   side: Side;
   storey: number;

@@ -72,6 +72,7 @@ export function PreviewSheet({ scheme, assessment, review, side, storey: storeyA
             section={null}
             firstSection={() => null}
             rested={scheme}
+            handIn={null}
             onSection={() => undefined}
             details={noDetails}
             detailed={false}
