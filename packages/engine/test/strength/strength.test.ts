@@ -39,7 +39,7 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
     }
   });
 
-  it("covers rails, sills, headers, posts, jambs, sheets, fittings and pads", () => {
+  it("covers rails, sills, headers, posts, jambs, sheets, boards, fittings and pads", () => {
     expect([...new Set(answer.results.map(({ element }) => element))].toSorted()).toEqual(
       [
         "added beam",
@@ -50,6 +50,7 @@ describe("strength of a 20 ft unit with a framed opening on four pads", () => {
         "door corner post",
         "door header",
         "end sheet",
+        "floor boards",
         "front corner post",
         "front header",
         "jamb",
