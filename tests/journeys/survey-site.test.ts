@@ -141,7 +141,7 @@ describe("from the survey of a container to an item closed on site", () => {
       await ask(page, "revisions", { id: randomUUID(), draftNumber, contentDigest, remark: null }),
     );
     const read = async () => Revision.parse(await ask(page, `revisions/${sent.letter}`));
-    await expect.poll(async () => (await read()).resultDigest, { timeout: 60_000 }).not.toBeNull();
+    await expect.poll(async () => (await read()).resultDigest, { timeout: 120_000 }).not.toBeNull();
     return read();
   }
 });

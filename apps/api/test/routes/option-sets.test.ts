@@ -88,7 +88,7 @@ describe("a set of alternatives", () => {
     const body = { id: randomUUID(), draftNumber, contentDigest, remark: null };
     await as("architect").post(`${path}/revisions`, body).expect(202);
     const revision = async () => Revision.parse((await as("owner").get(`${path}/revisions/A`).expect(200)).body);
-    await expect.poll(async () => (await revision()).assessment, { timeout: 60_000, interval: 100 }).toBe("done");
+    await expect.poll(async () => (await revision()).assessment, { timeout: 120_000, interval: 100 }).toBe("done");
     const { premium } = RevisionPremium.parse((await as("owner").get(`${path}/revisions/A/premium`)).body);
     const option = found?.options[1];
     const steel = premium.lines.filter(({ item }) => item === "steel").map(({ quantity }) => quantity);

@@ -69,7 +69,7 @@ async function send(...operations: Operation[]): Promise<Revision> {
   const body = { id: randomUUID(), draftNumber, contentDigest, remark: null };
   const { letter } = (await as("architect").post(`${path}/revisions`, body).expect(202)).body;
   const revision = async () => Revision.parse((await as("owner").get(`${path}/revisions/${letter}`).expect(200)).body);
-  await expect.poll(async () => (await revision()).assessment, { timeout: 60_000, interval: 50 }).toBe("done");
+  await expect.poll(async () => (await revision()).assessment, { timeout: 120_000, interval: 50 }).toBe("done");
   return revision();
 }
 

@@ -56,7 +56,7 @@ async function send(): Promise<RevisionSummary> {
 
 async function assessed(letter: string): Promise<Revision> {
   const read = async () => Revision.parse((await engineer.get(`${path}/revisions/${letter}`).expect(200)).body);
-  await expect.poll(async () => (await read()).assessment, { timeout: 60_000, interval: 50 }).toBe("done");
+  await expect.poll(async () => (await read()).assessment, { timeout: 120_000, interval: 50 }).toBe("done");
   return read();
 }
 

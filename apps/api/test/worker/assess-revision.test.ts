@@ -52,7 +52,7 @@ const revision = async (path: string) => Revision.parse((await engineer.get(`${p
 const run = async (path: string) =>
   AssessmentRun.parse((await engineer.get(`${path}/revisions/A/assessment`).expect(200)).body);
 const expectState = (path: string, state: AssessmentRun["state"]) =>
-  expect.poll(async () => (await run(path)).state, { timeout: 60_000 }).toBe(state);
+  expect.poll(async () => (await run(path)).state, { timeout: 120_000 }).toBe(state);
 const kinds = async (path: string): Promise<string[]> =>
   (await engineer.get(`${path}/record`)).body.map(({ kind }: { kind: string }) => kind);
 
@@ -134,7 +134,7 @@ describe("an engine that does not answer", () => {
   it("is ended when architect or engineer stop it: its thread goes, and nothing of it is written later", async () => {
     const path = await sent();
     const threads = await workerWith("never-answers.mjs", 60_000);
-    await expect.poll(() => threads.state.running, { timeout: 60_000 }).toBe(1);
+    await expect.poll(() => threads.state.running, { timeout: 120_000 }).toBe(1);
     expect((await engineer.post(`${path}/revisions/A/assessment/stop`).expect(200)).body).toMatchObject({
       ...{ state: "failed", why: "stopped by Test engineer" },
     });
