@@ -12,6 +12,7 @@ const asked: ReadonlySet<MarkKind> = new Set<MarkKind>([
   "overhang",
   "borne-on-rail",
   "tie-joins",
+  "post-carries",
   "beam-carries",
   "borne-on-beam",
 ]);

@@ -28,14 +28,14 @@ export const postSentences = {
     architect: {
       body:
         forceKn < leastKn
-          ? `${at(0)} holds up ${inRow(rest(1))}. Statics alone gives it no load; what it takes depends on how stiff the parts are, which is not judged yet.`
-          : `${at(0)} holds up ${inRow(rest(1))} and takes ${say.force(forceKn)} to the ground. Its size and its pad are not judged yet.`,
+          ? `${at(0)} holds up ${inRow(rest(1))}. Statics alone gives it no load; what it takes depends on how stiff the parts are, and is judged with strength.`
+          : `${at(0)} holds up ${inRow(rest(1))} and takes ${say.force(forceKn)} to the ground. Its size and its pad are judged with strength.`,
     },
     engineer: {
       body:
         forceKn < leastKn
-          ? `${at(0)} holds ${inRow(rest(1))}: statics gives it no share; what stiffness gives it is not judged. Section, head, foot and pad are not judged.`
-          : `${at(0)} holds ${inRow(rest(1))}: ${say.forceExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are not judged.`,
+          ? `${at(0)} holds ${inRow(rest(1))}: statics gives it no share; what stiffness gives it is found by the model, and section, head, foot and pad are held against it.`
+          : `${at(0)} holds ${inRow(rest(1))}: ${say.forceExact(forceKn)} unfactored, by statics, ± not known. Section, head, foot and pad are held against the forces of the model.`,
     },
     owner: { body: `Post ${at(0)} holds up ${inRow(rest(1))}. The engineer has to say how strong it must be.` },
   }),
