@@ -30,6 +30,8 @@ export type SetSource = {
   };
   /** All revisions up to this one, the oldest first. */
   revisions: readonly { letter: string; sentAt: string; sentBy: string; remark: string | null }[];
+  /** The revision of which the last set before this one was printed: what changed since is clouded. Null where none was. */
+  before: { letter: string; scheme: Scheme } | null;
   scheme: Scheme;
   assessment: Assessment;
   resultDigest: Digest;

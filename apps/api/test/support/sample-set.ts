@@ -59,6 +59,7 @@ export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?:
     ],
     revision: { letter: "A", sentAt: at, sentBy: "Ines Marrow", remark: null, contentDigest: content },
     revisions: [{ letter: "A", sentAt: at, sentBy: "Ines Marrow", remark: null }],
+    before: null,
     scheme,
     assessment,
     resultDigest: resultDigest(content, assessment, proof ?? undefined),

@@ -1,5 +1,6 @@
 import type { SchemeModel } from "@cornerway/engine";
 import type { Derived } from "../derived.ts";
+import { layChanges } from "./changes.ts";
 import { indexPages } from "./index-page.ts";
 import type { Figure } from "../figure.ts";
 import { CalculationFlow } from "../paper/calculation-flow.ts";
@@ -50,6 +51,7 @@ export function calculationPages(
   layCoverage(flow, source);
   layFromMemory(flow, source);
   laySoftware(flow, source);
+  layChanges(flow, source);
   layResponse(flow, source);
   const pages = [...indexPages(source, flow.pages, firstPage), ...flow.pages];
   return { pages, figures: [...reactions, ...byHand] };

@@ -3,7 +3,7 @@ import { criteriaRows } from "../calculations/criteria.ts";
 import { holdPoints } from "../calculations/erection.ts";
 import type { Derived } from "../derived.ts";
 import type { Sheet } from "../figure.ts";
-import { fact, heading, numbered, wholeColumn, type ColumnItem } from "../paper/column.ts";
+import { fact, heading, numbered, prose, wholeColumn, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import type { Block } from "../paper/ink.ts";
 import { text, type Box } from "../paper/shapes.ts";
@@ -48,7 +48,8 @@ const generalNotes = [
   "Locks are closed and connections made storey by storey, before the next container is set down.",
 ];
 
-function revisionTable({ revisions }: SetSource): ColumnItem[] {
+function revisionTable(source: SetSource): ColumnItem[] {
+  const { revisions } = source;
   const latest = revisions.toReversed();
   const shown = latest.slice(0, 8);
   return [
@@ -59,6 +60,13 @@ function revisionTable({ revisions }: SetSource): ColumnItem[] {
     ...(latest.length > shown.length
       ? [fact("Earlier", `${latest.length - shown.length} revisions, in the record`)]
       : []),
+    ...(source.before === null
+      ? []
+      : [
+          prose(
+            `Clouds with delta ${source.revision.letter} mark what changed since the set of revision ${source.before.letter}; the calculations list it.`,
+          ),
+        ]),
     heading("Signs"),
     fact("Circle", "grid line"),
     fact("Hexagon", "opening, post, seat, beam, tie or pad"),

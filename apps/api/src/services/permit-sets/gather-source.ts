@@ -64,6 +64,7 @@ export async function gatherSource(
     revisions: upToThis.map(({ letter: each, sentAt, sentBy, remark }) => ({
       ...{ letter: each, sentAt, sentBy: sentBy.name, remark },
     })),
+    before: await printedBefore(db, projectId, entries, { letter, letters: upToThis.map((each) => each.letter) }),
     scheme: revision.scheme,
     assessment: revision.result,
     resultDigest,
@@ -73,6 +74,20 @@ export async function gatherSource(
     status: statusOf({ letter, scheme: revision.scheme, entries, contentDigest, resultDigest }),
     verification: verificationSummary(),
   };
+}
+
+/** The revision of which a set was printed last before this one, by the record up to the head. */
+async function printedBefore(
+  db: Connection,
+  projectId: string,
+  entries: readonly RecordEntry[],
+  { letter, letters }: { letter: string; letters: readonly string[] },
+): Promise<SetSource["before"]> {
+  const earlier = new Set(letters.filter((each) => each !== letter));
+  const printed = entries.flatMap(({ payload }) => (payload?.kind === "set printed" ? [payload.letter] : []));
+  const last = printed.findLast((each) => earlier.has(each));
+  const revision = last === undefined ? null : await readRevision(db, projectId, last);
+  return revision === null ? null : { letter: revision.letter, scheme: revision.scheme };
 }
 
 /**
