@@ -113,6 +113,7 @@ async function stampBack(page: Page, words: string): Promise<void> {
   await page.keyboard.type(passwordOf("engineer"));
   await goTo(page, page.getByRole("button", { name: "Press the stamp" }));
   await page.keyboard.press("Enter");
+  await page.locator(".stamp-in-hand").waitFor({ state: "detached" }); // pressed, it is an impression
   await page.locator(".stamp-place").getByText("Revise and resubmit").waitFor();
 }
 

@@ -1,0 +1,28 @@
+import { signedInPage, type SignedIn } from "./signed-in-page.ts";
+
+/** How long after the address was asked for something is painted, and the drawing with the first container on it, ms. */
+export async function firstDrawing(
+  signedIn: SignedIn,
+  projectId: string,
+): Promise<{ paintMs: number; drawnMs: number }> {
+  const page = await signedInPage(signedIn);
+  await page.addInitScript(noteFirstDrawing);
+  await page.goto(`${signedIn.origin}/projects/${projectId}/sheet/1`);
+  await page.waitForFunction(() => typeof Reflect.get(globalThis, "drawnAtMs") === "number");
+  const seen = await page.evaluate(() => ({
+    drawnMs: Number(Reflect.get(globalThis, "drawnAtMs")),
+    paintMs: performance.getEntriesByName("first-contentful-paint")[0]?.startTime ?? Number.NaN,
+  }));
+  await page.context().close();
+  return seen;
+}
+
+/** Runs in the page: notes when the frame after the one with the first container on it begins. */
+function noteFirstDrawing(): void {
+  const watch = new MutationObserver(() => {
+    if (document.querySelector('.elevation [data-kind="container"]') === null) return;
+    watch.disconnect();
+    requestAnimationFrame(() => requestAnimationFrame((atMs) => Reflect.set(globalThis, "drawnAtMs", atMs)));
+  });
+  watch.observe(document, { childList: true, subtree: true });
+}
