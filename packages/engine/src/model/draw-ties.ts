@@ -25,16 +25,21 @@ export function drawTies(
 } {
   const nodes: ModelNode[] = [];
   const beams: ModelBeam[] = [];
-  const springs = ties.map(({ tieId, at, ends, upright, stiffness: k = tieStiffness }): ModelSpring => {
+  const springs = ties.map(({ tieId, at, ends, across, upright, stiffness }): ModelSpring => {
     const named = tieNodes(tieId);
     const [x, y, z] = at;
     (["a", "b"] as const).forEach((end, n) => {
       nodes.push({ id: named[end], x, y, z });
       beams.push({ id: nodeName(tieId, `arm ${end}`), i: nodeOf(ends[n === 0 ? 0 : 1]), j: named[end], section: ARM });
     });
-    return { id: tieId, i: named.a, j: named.b, k: [k, k, upright ? k : 0, 0, 0, 0] };
+    const along = stiffness ?? tieStiffness.along;
+    // springs act along the site's axes: of a gap askew to them the softer stands for both
+    const by = (share: number): number => (Math.abs(share) > SQUARE ? (stiffness ?? tieStiffness.across) : along);
+    return { id: tieId, i: named.a, j: named.b, k: [by(across[0]), by(across[1]), upright ? along : 0, 0, 0, 0] };
   });
   return { nodes, beams, springs, sections: ties.length === 0 ? {} : { [ARM]: sections.post } };
 }
 
 const ARM = "tie arm";
+/** Cosine of less than 3° to an axis of the site: square to the gap. */
+const SQUARE = 0.9986;

@@ -21,8 +21,8 @@ export interface ModelAssumptions {
   readonly topRailBelowTopMm: number;
   /** Stiffness of a bearing or of a hold between units, N/mm. */
   readonly bearingStiffness: number;
-  /** Stiffness of a tie between units in each direction it carries, where it states none, N/mm. */
-  readonly tieStiffness: number;
+  /** Stiffness of a tie between units across the gap and along it, where it states none, N/mm. */
+  readonly tieStiffness: { readonly across: number; readonly along: number };
   /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways. */
   readonly holds: "locks at play" | "tied";
   /** Cross-member spacing aimed at, mm. */
@@ -70,6 +70,14 @@ function foldSection(fold: Fold, thicknessMm: number): ModelSection {
 
 const FOLD_STRIP_MM = 150;
 
+/** A plate held against turning at both ends: stretched E A/L; bent in its plane 12 E I/L³ and sheared (5/6) G A/L, one after the other. */
+function plateStiffness({ widthMm, thicknessMm, lengthMm }: typeof statedTie): ModelAssumptions["tieStiffness"] {
+  const area = widthMm * thicknessMm;
+  const bent = (E * area * widthMm * widthMm) / (lengthMm * lengthMm * lengthMm);
+  const sheared = ((5 / 6) * G * area) / lengthMm;
+  return { across: (E * area) / lengthMm, along: 1 / (1 / bent + 1 / sheared) };
+}
+
 /** Common practice, no published source: a generic dry container, framed with tubes, on seats of post section. */
 export const usualAssumptions: ModelAssumptions = {
   sections: {
@@ -88,7 +96,7 @@ export const usualAssumptions: ModelAssumptions = {
   bottomRailMm: 90,
   topRailBelowTopMm: 40,
   bearingStiffness: 1e6,
-  tieStiffness: (E * statedTie.widthMm * statedTie.thicknessMm) / statedTie.lengthMm,
+  tieStiffness: plateStiffness(statedTie),
   holds: "locks at play",
   crossMemberSpacingMm: 308,
 };

@@ -66,6 +66,12 @@ describe("ties between two units side by side", () => {
     expect(oneRun(scheme(true), [weight]).set.built.notes).toEqual([]);
   });
 
+  it("are as stiff as the stated plate: E A/L across the gap, 12 E I/L³ and (5/6) G A/L in a row along it", () => {
+    // 200 000 · 1500/300 = 10⁶; 12 · 200 000 · 2 812 500/300³ = 250 000, (5/6) · 76 923 · 1500/300 = 320 513: together 140 449
+    const [spring] = oneRun(scheme(true), [weight]).set.built.model.springs;
+    expect(spring?.k.map((value) => Math.round(value))).toEqual([140_449, 1_000_000, 140_449, 0, 0, 0]);
+  });
+
   it("balance either unit with the ground and the loads on it", () => {
     for (const upright of [false, true]) {
       const { ground, ties } = bodyOf("a", upright, [weight, pushed, laden]);
