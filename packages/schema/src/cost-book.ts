@@ -47,6 +47,17 @@ export const CostBook = z
   .meta({ id: "CostBook" });
 export type CostBook = z.infer<typeof CostBook>;
 
+/** A book as it was written down: one from before a rate was known does not name it. */
+export const KeptCostBook = CostBook.extend({ rates: z.partialRecord(z.enum(rateNames), CostFigure) }).meta({
+  id: "KeptCostBook",
+});
+
+/** A kept book with every rate there is now; one it does not name is for show. */
+export const withEveryRate = ({ rates, ...kept }: z.infer<typeof KeptCostBook>): CostBook => ({
+  ...kept,
+  rates: { ...demoCostBook.rates, ...rates },
+});
+
 const shown = (amount: number): CostFigure => ({ amount, source: null });
 
 /** Figures for show: none has a source. Weld: 0.108 kg of metal a metre at 0.45 kg an hour. */

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { BroughtIn } from "./archive.ts";
 import { Check } from "./check.ts";
 import { ConditionStep } from "./condition.ts";
-import { CostBook } from "./cost-book.ts";
+import { KeptCostBook } from "./cost-book.ts";
 import { Decision } from "./decision.ts";
 import {
   ActId,
@@ -118,7 +118,7 @@ export const RecordPayload = z
       number: z.int(),
       step: ConditionStep,
     }),
-    z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: CostBook }),
+    z.strictObject({ kind: z.literal("cost book changed"), number: z.int(), digest: Digest, book: KeptCostBook }),
     z.strictObject({ kind: z.literal("decision made"), decision: Decision }),
     z.strictObject({ kind: z.literal("option set opened"), setId: OptionSetId, number: z.int(), name: z.string() }),
     z.strictObject({ kind: z.literal("option kept"), ...ofSet, option: KeptOption }),

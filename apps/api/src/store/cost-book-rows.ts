@@ -1,5 +1,4 @@
-import { Author, CostBook, demoCostBook, digestOf, type ProjectCostBook } from "@cornerway/schema";
-import { z } from "zod";
+import { Author, demoCostBook, digestOf, KeptCostBook, withEveryRate, type ProjectCostBook } from "@cornerway/schema";
 import type { CostBook as Row } from "../generated/prisma/client.ts";
 import type { Connection } from "./connection.ts";
 
@@ -19,13 +18,7 @@ export async function insertCostBook(tx: Connection, projectId: string, row: Cos
 
 const bookOf = ({ number, book, digest, author, changedAt }: Row): ProjectCostBook => ({
   number,
-  book: CostBook.parse(withNewFigures(book)),
+  book: withEveryRate(KeptCostBook.parse(book)),
   digest,
   changed: { by: Author.parse(author), at: changedAt.toISOString() },
 });
-
-/** A book kept before a figure was known has it for show. */
-const withNewFigures = (book: unknown): unknown => {
-  const kept = z.looseObject({ rates: z.record(z.string(), z.unknown()) }).parse(book);
-  return { ...kept, rates: { ...demoCostBook.rates, ...kept.rates } };
-};
