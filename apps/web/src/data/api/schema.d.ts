@@ -2993,6 +2993,15 @@ export interface components {
           }
         | undefined;
     };
+    KeptCostBook: {
+      currency: string;
+      labour: {
+        [key: string]: components["schemas"]["CostFigure"];
+      };
+      rates: {
+        [key: string]: components["schemas"]["CostFigure"];
+      };
+    };
     KeptFile: {
       author: components["schemas"]["Author"];
       digest: components["schemas"]["Digest"];
@@ -5364,7 +5373,7 @@ export interface components {
           step: components["schemas"]["ConditionStep"];
         }
       | {
-          book: components["schemas"]["CostBook"];
+          book: components["schemas"]["KeptCostBook"];
           digest: components["schemas"]["Digest"];
           /** @constant */
           kind: "cost book changed";
