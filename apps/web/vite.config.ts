@@ -22,7 +22,7 @@ const withoutJsonSchema: Plugin = {
 
 /** What the sheets with a drawing on them share; everything in it is asked for by at least so many parts. */
 const ofDrawings = /apps\/web\/src\/(drawing|paper|sheet|notes|hand|tools|look|keys)\/|packages\/engine\//;
-const leastParts = 4;
+const leastParts = 6;
 
 export default defineConfig({
   plugins: [react(), withoutJsonSchema],

@@ -9,7 +9,7 @@ const web = fileURLToPath(new URL("../../apps/web", import.meta.url));
 /** What a screen may weigh on the wire before anything is drawn on it, kB gzip (1 kB = 1000 bytes). */
 const mostKb = 250;
 /** Sheets one draws on bring the hand, the tools and the drawing of three views: a limit of their own until more is fetched later. */
-const mostDrawingKb = 300;
+const mostDrawingKb = 290;
 
 /** The script a page runs before its screen can be shown: its entry, the screen's own part and all these need at once. */
 function weightKb(chunks: ReadonlyMap<string, Rolldown.OutputChunk>, screen: string | null): number {

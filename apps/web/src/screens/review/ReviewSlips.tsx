@@ -1,5 +1,6 @@
 import type { ChangeRequest, Note, QuestionView, Revision } from "@cornerway/schema";
 import { useNavigate } from "@tanstack/react-router";
+import { lazy, Suspense } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { elementPlace } from "../../notes/element-place.ts";
 import type { UnplacedNote } from "../../notes/placed-note.ts";
@@ -10,11 +11,13 @@ import { AskForm } from "./questions/AskForm.tsx";
 import { QuestionList } from "./questions/QuestionList.tsx";
 import { AnsweredRequest } from "./AnsweredRequest.tsx";
 import { NoteSlip } from "./NoteSlip.tsx";
-import { RequestDraftSlip } from "./RequestDraftSlip.tsx";
 import { RequestSlip } from "./RequestSlip.tsx";
 import { namesIn } from "../../wording/name-of.ts";
 import { StampLines } from "./stamps/StampLines.tsx";
 import type { RequestDraft } from "./use-request-draft.ts";
+
+/** Fetched when a request is begun. */
+const RequestDraftSlip = lazy(async () => ({ default: (await import("./RequestDraftSlip.tsx")).RequestDraftSlip }));
 
 export interface ReviewSlipsProps {
   revision: Revision;
@@ -58,7 +61,9 @@ export function ReviewSlips(props: ReviewSlipsProps) {
         ),
       )}
       {request.open ? (
-        <RequestDraftSlip revision={revision} request={request} />
+        <Suspense fallback={null}>
+          <RequestDraftSlip revision={revision} request={request} />
+        </Suspense>
       ) : (
         <>
           {chosenId === null || elementPlace(revision.scheme, chosenId) === null ? null : (

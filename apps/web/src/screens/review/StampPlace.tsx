@@ -1,13 +1,15 @@
 import { elementById, may, type Revision } from "@cornerway/schema";
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { dateOf } from "../../controls/calendar.ts";
 import { useStamps } from "../../data/stamp.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { ReviewStamp } from "../../sheet/ReviewStamp.tsx";
 import { namesIn } from "../../wording/name-of.ts";
-import { StampInHand } from "./stamps/StampInHand.tsx";
 import "./review.css";
+
+/** Fetched when it is taken in hand. */
+const StampInHand = lazy(async () => ({ default: (await import("./stamps/StampInHand.tsx")).StampInHand }));
 
 export interface StampPlaceProps {
   revision: Revision;
@@ -43,13 +45,15 @@ export function StampPlace({ revision, current, signer, chosenId, onCannot }: St
   if (inHand !== null)
     return (
       <aside className="stamp-place stamp-in-hand" aria-label="Stamp">
-        <StampInHand
-          revision={revision}
-          elementId={inHand.elementId}
-          signer={signer}
-          onCannot={onCannot}
-          onAside={() => take(null)}
-        />
+        <Suspense fallback={null}>
+          <StampInHand
+            revision={revision}
+            elementId={inHand.elementId}
+            signer={signer}
+            onCannot={onCannot}
+            onAside={() => take(null)}
+          />
+        </Suspense>
       </aside>
     );
   const because = resultDigest === null ? "Not checked yet." : undefined;
