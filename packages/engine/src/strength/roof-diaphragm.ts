@@ -1,7 +1,8 @@
 import { folds } from "../catalog/sections/corrugated-sheet.ts";
 import type { UnitFragment } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
-import type { SheetPiece, SheetStrip } from "./sheet-part.ts";
+import type { SheetPiece } from "./sheet-part.ts";
+import type { SheetStrip } from "./strip-flows.ts";
 
 /** Of the roof sheet, mm; common practice, no published source. */
 const ROOF_MM = 2;

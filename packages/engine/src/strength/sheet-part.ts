@@ -4,7 +4,7 @@ import type { CheckBasis } from "../checks/check-basis.ts";
 import { demandAgainst } from "../checks/check.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
-import { stripFlows } from "./strip-flows.ts";
+import { stripFlows, type SheetStrip } from "./strip-flows.ts";
 
 /** A whole piece of wall between uprights, in strips from one end to the other. */
 export type SheetPiece = {
@@ -15,12 +15,6 @@ export type SheetPiece = {
   readonly thicknessMm: number;
   readonly heightMm: number;
   readonly strips: readonly SheetStrip[];
-};
-
-/** One strip with the panels over one another in it. */
-export type SheetStrip = {
-  readonly widthMm: number;
-  readonly panels: readonly { readonly id: string; readonly heightMm: number }[];
 };
 
 /** Sheet in shear: the flow's mean over about a metre, as single strips depend on the mesh. */

@@ -2,7 +2,8 @@ import { folds } from "../catalog/sections/corrugated-sheet.ts";
 import type { ModelNode } from "../model/analytical-model.ts";
 import type { UnitFragment } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
-import type { SheetPiece, SheetStrip } from "./sheet-part.ts";
+import type { SheetPiece } from "./sheet-part.ts";
+import type { SheetStrip } from "./strip-flows.ts";
 
 type Piece = Omit<SheetPiece, "ownerId">;
 type SheetedWall = "left" | "right" | "front" | "door";

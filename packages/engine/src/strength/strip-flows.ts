@@ -1,5 +1,10 @@
-import type { SheetStrip } from "./sheet-part.ts";
 import type { SheetFlows } from "./solve-runs.ts";
+
+/** One strip with the panels over one another in it. */
+export type SheetStrip = {
+  readonly widthMm: number;
+  readonly panels: readonly { readonly id: string; readonly heightMm: number }[];
+};
 
 /**
  * Mean flow over the height of each strip, N/mm, in the order of the strips; valid until asked again. Where the flows of their
