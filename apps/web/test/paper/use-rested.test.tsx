@@ -22,11 +22,11 @@ describe("useRested(value, inHand)", () => {
     const { result, rerender } = shown(first, false);
     rerender([second, true]);
     expect(result.current).toBe(first);
-    act(() => vi.advanceTimersByTime(100));
+    act(() => void vi.advanceTimersByTime(100));
     rerender([third, true]);
-    act(() => vi.advanceTimersByTime(100));
+    act(() => void vi.advanceTimersByTime(100));
     expect(result.current).toBe(first);
-    act(() => vi.advanceTimersByTime(100));
+    act(() => void vi.advanceTimersByTime(100));
     expect(result.current).toBe(third);
   });
 
