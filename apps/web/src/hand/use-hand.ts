@@ -1,6 +1,6 @@
 import { applyOperations } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import type { ToolName } from "../sheet/contract.ts";
 import { tooMany } from "../tools/act-size.ts";
@@ -40,9 +40,9 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   const chosen = useChosen(scheme);
   const { chosenId, chosenIds, choose } = chosen;
 
-  const operations = heldOperations(scheme, held);
-  const applied = operations.length === 0 ? null : applyOperations(scheme, operations);
-  const shown = applied?.ok === true ? applied.scheme : scheme;
+  // the same objects until the hand moves: the engine is asked anew of every other scheme
+  const operations = useMemo(() => heldOperations(scheme, held), [scheme, held]);
+  const shown = useMemo(() => withOperations(scheme, operations), [scheme, operations]);
 
   const take = (next: ToolName | null) => {
     if (next !== null && !mayDraw) return cannot("Only the architect draws.");
@@ -188,4 +188,11 @@ function madeElements(operations: readonly Operation[]): string[] {
     }
   });
   return first === undefined ? [] : [first];
+}
+
+/** The scheme with what is held; without it where the scheme would not take it. */
+function withOperations(scheme: Scheme, operations: readonly Operation[]): Scheme {
+  if (operations.length === 0) return scheme;
+  const applied = applyOperations(scheme, operations);
+  return applied.ok ? applied.scheme : scheme;
 }
