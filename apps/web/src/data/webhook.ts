@@ -16,9 +16,13 @@ export const useWebhooks = (projectId: string) =>
       read(z.array(Webhook), api.GET("/api/projects/{projectId}/webhooks", { params: { path: { projectId } } })),
   });
 
-/** The last few words a webhook was told. */
+/** Telling happens elsewhere and writes nothing in the record that would call for reading again. */
+const TOLD_AGAIN_MS = 5000;
+
+/** The last few words a webhook was told, read again while they are looked at. */
 export const useDeliveries = (projectId: string, webhookId: string) =>
   useQuery({
+    refetchInterval: TOLD_AGAIN_MS,
     queryKey: [...webhooksKey(projectId), webhookId],
     queryFn: () =>
       read(
