@@ -207,7 +207,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await turnTo(page, 1);
     await drawn(page, "P1").waitFor();
     await drawn(page, "P2").waitFor();
-    await expect.poll(() => note(page, "Does not work").count()).toBe(0);
+    await expect.poll(() => page.locator(".note").filter({ hasText: "T1 tips over" }).count()).toBe(0);
     await picture(page, "07-architect-took-in");
     await page.getByRole("button", { name: "Send revision B to the engineer" }).click();
     await engineer.page.getByText("Revision B, from Tilda Varrow").waitFor();
