@@ -16,6 +16,7 @@ import type { ChartPlace } from "../../worker/chart-messages.ts";
 import type { LiveChart } from "../../worker/use-opening-chart.ts";
 import { answerAt } from "./chart-regions.ts";
 import { LengthField } from "./LengthField.tsx";
+import type { OpeningWays } from "./use-opening-ways.ts";
 import "../../sheet/notes-margin.css";
 
 type ChartMarginProps = {
@@ -27,6 +28,8 @@ type ChartMarginProps = {
   readonly tagOf: (id: string) => string;
   readonly onTry: (place: ChartPlace) => void;
   readonly footer: ReactNode;
+  /** What would make the opening work, where it is drawn and asks for more. */
+  readonly ways: OpeningWays;
   /** Draws what is tried; absent where it is drawn already. */
   readonly draw: {
     readonly label: string;
@@ -37,7 +40,7 @@ type ChartMarginProps = {
 
 /** What the chart says of the place tried, how far it is from the next answer, and what the chart takes for granted. */
 export function ChartMargin(props: ChartMarginProps) {
-  const { live, columns, under, tried, name, tagOf, onTry, footer, draw } = props;
+  const { live, columns, under, tried, name, tagOf, onTry, footer, ways, draw } = props;
   const units = useUnits();
   const { so } = live;
   const found = answerAt(columns, tried);
@@ -48,6 +51,7 @@ export function ChartMargin(props: ChartMarginProps) {
         <Drawing live={live} />
       </header>
       <div className="notes-scroll">
+        {ways.slip}
         {so?.broke != null && (
           <p role="alert" className="chart-broke">
             {`The chart stopped: ${so.broke} Nothing is lost; it can be drawn again.`}
@@ -84,6 +88,7 @@ export function ChartMargin(props: ChartMarginProps) {
           >
             Solve it under all runs
           </Command>
+          {ways.offer !== undefined && <Command onPress={ways.offer.onPress}>{ways.offer.label}</Command>}
         </div>
         {so?.confirming != null && <p className="chart-waits">Solving under all runs and assumptions.</p>}
         {so?.confirmed != null && (

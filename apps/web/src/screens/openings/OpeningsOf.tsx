@@ -1,5 +1,5 @@
 import { containerDimensions } from "@cornerway/engine";
-import { chartVerdict, elementNames, type Opening, type Scheme } from "@cornerway/schema";
+import { chartVerdict, elementNames, type Opening, type Operation, type Scheme } from "@cornerway/schema";
 import { useMemo, useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { KeysSlip, type KeyLine } from "../../room/KeysSlip.tsx";
@@ -17,6 +17,7 @@ import { ChartMargin } from "./ChartMargin.tsx";
 import { ChartPaper } from "./ChartPaper.tsx";
 import { ChartTable } from "./ChartTable.tsx";
 import { newPlace, useTried } from "./use-tried.ts";
+import { useOpeningWays } from "./use-opening-ways.ts";
 import { WallStrip } from "./WallStrip.tsx";
 import "./openings.css";
 
@@ -32,8 +33,8 @@ type OpeningsOfProps = {
   readonly scheme: Scheme;
   readonly letter: string | null;
   readonly draftMoves: number;
-  /** Draws the opening so; absent where nobody draws. */
-  readonly draw?: ((opening: Opening) => void) | undefined;
+  /** Draws the opening so, or all of a way to settle it as one act; absent where nobody draws. */
+  readonly draw?: ((operations: Operation[], tag: string) => void) | undefined;
   readonly drawAsleepBecause?: string | undefined;
 };
 
@@ -63,7 +64,17 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
   });
   const moved = opening !== undefined && !samePlace(placeOf(opening), tried.place);
   const drawIt =
-    moved && draw !== undefined ? () => draw({ ...opening, ...offsetOf(tried.place), framed: true }) : undefined;
+    moved && draw !== undefined
+      ? () =>
+          draw(
+            [{ kind: "opening.change", opening: { ...opening, ...offsetOf(tried.place), framed: true } }],
+            opening.tag,
+          )
+      : undefined;
+  const ways = useOpeningWays(scheme, opening?.id ?? null, {
+    onTake: draw && ((operations) => draw(operations, opening?.tag ?? "")),
+    asleepBecause: drawAsleepBecause,
+  });
   useSheetKeys({
     ...tried.keys,
     t: () => showTable(!asTable),
@@ -108,7 +119,7 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
       margin={
         choice === null ? undefined : (
           <ChartMargin
-            {...{ live, columns, under, name, tagOf }}
+            {...{ live, columns, under, name, tagOf, ways }}
             tried={tried.place}
             onTry={tried.set}
             footer={<MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}

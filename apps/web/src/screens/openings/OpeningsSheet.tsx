@@ -22,9 +22,9 @@ function DraftOpenings({ store }: { store: DraftStore }) {
       letter={project.revision}
       draftMoves={movesSinceRevision + pending.length}
       drawAsleepBecause={whyNot(project, "draw")}
-      draw={(opening) => {
-        const result = store.draw([{ kind: "opening.change", opening }]);
-        say(result.ok ? `${opening.tag} is drawn so.` : `${opening.tag} could not be drawn so. Nothing is changed.`);
+      draw={(operations, tag) => {
+        const result = store.draw(operations);
+        say(result.ok ? `${tag} is drawn so.` : `${tag} could not be drawn so. Nothing is changed.`);
       }}
     />
   );
