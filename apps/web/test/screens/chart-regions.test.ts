@@ -1,7 +1,7 @@
 import type { ChartColumn, ChartStretch } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
 import { answerAt, chartRegions } from "../../src/screens/openings/chart-regions.ts";
-import type { ChartScale } from "../../src/screens/openings/chart-scale.ts";
+import { plainChartScale as scale } from "../support/plain-chart-scale.ts";
 
 const stretch = (fromMm: number, toMm: number, verdict: ChartStretch["verdict"]): ChartStretch => ({
   ...{ fromMm, toMm, verdict },
@@ -13,14 +13,6 @@ const column = (centreMm: number, worksToMm: number): ChartColumn => ({
   mostMm: 2000,
   stretches: [stretch(300, worksToMm, "works with steel"), stretch(worksToMm + 50, 2000, "does not work")],
 });
-/** A pixel for a millimetre, widths upwards from 3000. */
-const scale: ChartScale = {
-  ...{ leftPx: 0, pxPerMm: 1, topPx: 0, basePx: 3000, mostMm: 3000, wallTopPx: 3000, wallFootPx: 6000 },
-  xPx: (mm) => mm,
-  yPx: (mm) => 3000 - mm,
-  upPx: (mm) => 6000 - mm,
-};
-
 describe("regions of the chart", () => {
   it("run straight from one traced place to the next, edges halfway between the widths judged", () => {
     const regions = chartRegions([column(1000, 900), column(2000, 1300)], scale);

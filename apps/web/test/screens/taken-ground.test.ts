@@ -1,21 +1,13 @@
 import type { Opening } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
-import type { ChartScale } from "../../src/screens/openings/chart-scale.ts";
 import { takenGround } from "../../src/screens/openings/taken-ground.ts";
+import { plainChartScale as scale } from "../support/plain-chart-scale.ts";
 
 const window: Opening = {
   ...{ id: "w1", tag: "W1", containerId: "u1", face: "right", use: "window", framed: true },
   ...{ offsetUm: 4_000_000, widthUm: 2_000_000, sillUm: 900_000, heightUm: 1_200_000 },
 };
 const side = { others: [window] };
-/** A pixel for a millimetre, widths upwards from 3000. */
-const scale: ChartScale = {
-  ...{ leftPx: 0, pxPerMm: 1, topPx: 0, basePx: 3000, mostMm: 3000, wallTopPx: 3000, wallFootPx: 6000 },
-  xPx: (mm) => mm,
-  yPx: (mm) => 3000 - mm,
-  upPx: (mm) => 6000 - mm,
-};
-
 describe("ground taken by an opening that is there", () => {
   it("is every width over its own length, and beside it the widths whose half reaches it", () => {
     const [taken] = takenGround(side, { fromMm: 180, toMm: 2380 }, scale);

@@ -50,13 +50,7 @@ function Chosen({ outline, called, colour }: Drawn & { outline: Parameters<typeo
         strokeDasharray="6 3"
         strokeLinejoin="round"
       />
-      <Lettering
-        text={called}
-        spot={{ xPx: xPx + 2, yPx: yPx - 5, anchor: "start" }}
-        sizePx={11}
-        colour={colour}
-        fontWeight={600}
-      />
+      <Called {...{ called, colour }} xPx={xPx + 2} yPx={yPx - 5} />
     </>
   );
 }
@@ -72,14 +66,11 @@ const Pencil = ({ xPx, yPx, called, colour }: Drawn & { xPx: number; yPx: number
       strokeLinejoin="round"
     />
     <circle cx={px(xPx)} cy={px(yPx)} r={1.3} fill={colour} />
-    {called === "" ? null : (
-      <Lettering
-        text={called}
-        spot={{ xPx: xPx + 26, yPx: yPx - 12, anchor: "start" }}
-        sizePx={11}
-        colour={colour}
-        fontWeight={600}
-      />
-    )}
+    {called === "" ? null : <Called {...{ called, colour }} xPx={xPx + 26} yPx={yPx - 12} />}
   </>
+);
+
+/** Their name, lettered beside what is theirs. */
+const Called = ({ xPx, yPx, called, colour }: Drawn & { xPx: number; yPx: number }) => (
+  <Lettering text={called} spot={{ xPx, yPx, anchor: "start" }} sizePx={11} colour={colour} fontWeight={600} />
 );
