@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { caseWords, runWords } from "../src/wording/run-words.ts";
+import { caseWords, movesSupport, runWords } from "../src/wording/run-words.ts";
 
 describe("runs in plain words", () => {
   it("say what acts before the sum it is of", () => {
@@ -21,4 +21,9 @@ describe("runs in plain words", () => {
     expect(caseWords("something else")).toBe("something else");
     expect(runWords("bare")).toBe("bare");
   });
+});
+
+it("tells a run in which a support moves from one whose supports stand where they are drawn", () => {
+  expect(movesSupport("1.2D + 1.6L + 0.5Lr: D most, L everywhere, Lr everywhere, T B3 settled")).toBe(true);
+  expect(movesSupport("1.2D + 1.6L + 0.5Lr: D most, L everywhere, Lr everywhere")).toBe(false);
 });

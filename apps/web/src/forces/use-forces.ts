@@ -1,5 +1,5 @@
 import { governingFirst, type RunForces } from "@cornerway/engine";
-import type { Scheme, StrengthReport } from "@cornerway/schema";
+import { movesSupport, type Scheme, type StrengthReport } from "@cornerway/schema";
 import { useEffect, useMemo, useState } from "react";
 import type { LiveStrength } from "../worker/use-strength.ts";
 
@@ -27,7 +27,7 @@ export interface ForcesShown {
 export type Asking = Pick<LiveStrength, "forcesOf">;
 
 /**
- * Forces of the chosen run, or of the one that governs most, asked of the thread that judged the scheme, once it has.
+ * Forces of the chosen run, or of the one that governs most with its supports where they are drawn, asked of the thread that judged the scheme, once it has.
  * `judged` is null while there is no answer on the scheme shown.
  */
 export function useForces(scheme: Scheme, judged: StrengthReport | null, { forcesOf }: Asking): ForcesShown {
@@ -57,6 +57,8 @@ export function useForces(scheme: Scheme, judged: StrengthReport | null, { force
   return { told, stand: judged !== null && told?.scheme === scheme && told.asked === chosen, choose };
 }
 
-/** Runs that govern something, the fullest first. */
-const governing = (results: StrengthReport["results"]): string[] =>
-  results.filter(({ utilisation }) => utilisation !== null).map(({ run }) => run);
+/** Runs that govern something, the fullest first; before those in which a support moves, which say less of where loads go. */
+function governing(results: StrengthReport["results"]): string[] {
+  const runs = results.filter(({ utilisation }) => utilisation !== null).map(({ run }) => run);
+  return [...runs.filter((run) => !movesSupport(run)), ...runs.filter(movesSupport)];
+}

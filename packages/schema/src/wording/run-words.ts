@@ -47,3 +47,6 @@ const known: readonly (readonly [RegExp, string])[] = [
 ];
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** True where a support settles, or stands high or low, in a run. */
+export const movesSupport = (run: string): boolean => /[:,] T /.test(run);

@@ -119,7 +119,8 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
       margin={
         choice === null ? undefined : (
           <ChartMargin
-            {...{ live, columns, under, name, tagOf, ways }}
+            {...{ live, columns, under, name, tagOf }}
+            ways={verdict.startsWith("works") ? { ...ways, offer: undefined } : ways}
             tried={tried.place}
             onTry={tried.set}
             footer={<MarginFoot pxPerM={pxPerM} onKeys={() => showKeys(true)} />}
