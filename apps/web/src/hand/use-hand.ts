@@ -1,4 +1,4 @@
-import { applyOperations } from "@cornerway/schema";
+import { applyOperations, elementOf } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
 import { useMemo, useState } from "react";
 import type { PickedElement, Side } from "../drawing/contract.ts";
@@ -167,28 +167,13 @@ function stepUnit(unit: Container, side: Side, steps: StepsMm): Container {
 function madeElements(operations: readonly Operation[]): string[] {
   const units = operations.flatMap((each) => (each.kind === "container.place" ? [each.container.id] : []));
   if (units.length > 0) return units;
-  const [first] = operations.flatMap((each): string[] => {
-    switch (each.kind) {
-      case "opening.cut":
-        return [each.opening.id];
-      case "post.set":
-        return [each.post.id];
-      case "beam.set":
-        return [each.beam.id];
-      case "seat.set":
-        return [each.seat.id];
-      case "tie.set":
-        return [each.tie.id];
-      case "lock.set":
-        return [each.lock.id];
-      case "free-load.put":
-        return [each.load.id];
-      default:
-        return [];
-    }
-  });
+  const [first] = operations.filter(({ kind }) => chosenOnceMade.has(kind)).flatMap((one) => elementOf(one)?.id ?? []);
   return first === undefined ? [] : [first];
 }
+
+const chosenOnceMade: ReadonlySet<Operation["kind"]> = new Set<Operation["kind"]>([
+  ...(["opening.cut", "post.set", "beam.set", "seat.set", "tie.set", "lock.set", "free-load.put"] as const),
+]);
 
 /** The scheme with what is held; without it where the scheme would not take it. */
 function withOperations(scheme: Scheme, operations: readonly Operation[]): Scheme {
