@@ -1,5 +1,6 @@
 import { mayReadEntry, type Presence } from "@cornerway/schema";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import WebSocket from "ws";
 import { LiveClient } from "../support/live-client.ts";
 import { act, note, place, post } from "../support/sample.ts";
 import { startService, type Browser, type TestService } from "../support/service.ts";
@@ -36,6 +37,8 @@ async function resumed(browser: Browser, after = 0): Promise<LiveClient> {
 }
 
 const draw = (n: number) => architect.post(`${path}/draft/acts`, act(n - 1, [place(n)])).expect(200);
+const cutOff = () =>
+  [...service.app.websocketServer.clients].some(({ readyState }) => readyState === WebSocket.CLOSING);
 const presence: Presence = { sheet: 1, selected: "g1", dragging: [place(2)] };
 
 describe("before the upgrade", () => {
@@ -98,7 +101,7 @@ describe("resume", () => {
     const slow = await resumed(architect);
     await expect.poll(() => slow.upTo).toBeGreaterThan(-1);
     slow.socket.pause();
-    await new Promise((later) => setTimeout(later, 15_000));
+    await expect.poll(cutOff, { timeout: 40_000 }).toBe(true);
     slow.socket.resume();
     await expect.poll(() => slow.closed?.code).toBe(1013);
     expect(slow.upTo).toBeLessThan(307);
