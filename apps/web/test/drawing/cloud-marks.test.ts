@@ -1,9 +1,11 @@
 import { changesOnElevation, elevationModel } from "@cornerway/engine";
 import { compareSchemes, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
-import { cloudMarks, deltaBox } from "../../src/drawing/compare/cloud-marks.ts";
+import { cloudMarks, cloudRim, deltaBox } from "../../src/drawing/compare/cloud-marks.ts";
 import { groundChange, northChange, siteId } from "../../src/drawing/compare/site-places.ts";
 import { sharedArea } from "../../src/drawing/label/place-labels.ts";
+import { elevationLabels } from "../../src/drawing/elevation/elevation-labels.ts";
+import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
 import { layViews } from "../../src/paper/lay-views.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 import { schemeOf, unitAt } from "../support/schemes.ts";
@@ -35,7 +37,8 @@ function marksOf(scheme: Scheme) {
   const placed = changesOnElevation(elements, scheme, after, "south");
   const { elevation } = layViews({ widthPx: 930, heightPx: 868 }, after, "south", 0);
   const numberOf = new Map(elements.map(({ id }, at) => [id, at + 1]));
-  return { placed, marks: cloudMarks(placed, numberOf, elevation.transform, []) };
+  const view = elevation.transform;
+  return { placed, after, view, marks: cloudMarks(placed, numberOf, view, []) };
 }
 
 describe("cloudMarks(placed, numberOf, view, lettered)", () => {
@@ -59,6 +62,19 @@ describe("cloudMarks(placed, numberOf, view, lettered)", () => {
       expect(cloud.xPx).toBeLessThan(held?.xPx ?? 0);
       expect(cloud.widthPx).toBeGreaterThan(held?.widthPx ?? 0);
     }
+  });
+
+  it("leave no name of a unit on their rim, which goes round what may be lettered", () => {
+    const { marks, view, after } = marksOf(demoScheme);
+    const rims = marks.flatMap(cloudRim);
+    const model = elevationModel(after, "south");
+    const strings = elevationStrings(model, view, "SI");
+    const onRim = (inked: typeof rims) =>
+      elevationLabels(model, view, [], "SI", { strings, inked })
+        .filter(({ kind, box }) => kind === "unit" && rims.some((rim) => sharedArea(rim, box) > 0))
+        .map(({ text }) => text);
+    expect(onRim([])).not.toEqual([]);
+    expect(onRim(rims)).toEqual([]);
   });
 
   it("are none where nothing changed", () => {

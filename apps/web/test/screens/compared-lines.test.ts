@@ -45,6 +45,11 @@ describe("comparedLines(changes, sides, telling)", () => {
     expect(linesOf(two, three).map(({ sentence }) => sentence)).toContain("F1 set, a 40 ft high cube.");
   });
 
+  it("names what changed alike in the order of the names, whatever their ids", () => {
+    const at = (xMm: number) => schemeOf([unitAt("b", "G2", xMm, 0, 0), unitAt("a", "G10", xMm, 2438, 0)]);
+    expect(linesOf(at(0), at(500)).map(({ sentence }) => sentence)).toEqual(["G2 and G10 moved 0.50 m east."]);
+  });
+
   it("is nothing for a scheme and itself", () => {
     expect(linesOf(three, structuredClone(three))).toEqual([]);
   });

@@ -9,13 +9,11 @@ import "./compare.css";
 
 type CloudMarksProps = {
   marks: readonly CloudMark[];
-  /** The later revision: its letter stands in the deltas. */
-  letter: string;
   chosenNumber: number | null;
 };
 
-/** What changed on one view: washed in yellow, or hatched in pencil where it is gone, each in a cloud with its delta. */
-export const CloudMarks = memo(function CloudMarks({ marks, letter, chosenNumber }: CloudMarksProps) {
+/** What changed on one view: washed in yellow, or hatched in pencil where it is gone, each in a cloud. */
+export const CloudMarks = memo(function CloudMarks({ marks, chosenNumber }: CloudMarksProps) {
   return (
     <g className="cloud-marks" pointerEvents="none" aria-hidden="true">
       {marks.map(({ key, cloud, wash, gone, numbers }) => (
@@ -36,6 +34,14 @@ export const CloudMarks = memo(function CloudMarks({ marks, letter, chosenNumber
           )}
         </g>
       ))}
+    </g>
+  );
+}, sameDrawn);
+
+/** The deltas of the clouds of one view; the later revision's letter stands in them. */
+export const Deltas = memo(function Deltas({ marks, letter }: { marks: readonly CloudMark[]; letter: string }) {
+  return (
+    <g className="cloud-deltas" pointerEvents="none" aria-hidden="true">
       {marks.map(({ key, delta, numbers }) => (
         <Delta key={key} {...deltaMiddle(delta)} letter={letter} numbers={numbers} />
       ))}

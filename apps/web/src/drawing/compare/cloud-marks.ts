@@ -22,6 +22,21 @@ export type CloudMark = {
 /** Air between what changed and its cloud, px. */
 const airPx = 9;
 
+/** Arcs bulge so far from the rectangle of their cloud, px. */
+const bulgePx = 7;
+
+/** The rim of a cloud, which lettering keeps off: what it goes round may be lettered. */
+export function cloudRim({ cloud }: Pick<CloudMark, "cloud">): BoxPx[] {
+  const { left, right, top, bottom } = boxOf(cloud);
+  const outer = boxOf(inset(cloud, -bulgePx));
+  return [
+    { ...outer, bottom: top + 1 },
+    { ...outer, top: bottom - 1 },
+    { ...outer, right: left + 1 },
+    { ...outer, left: right - 1 },
+  ];
+}
+
 /** The clouds of one view. Deltas keep off each other and off what is lettered. */
 export function cloudMarks(
   placed: readonly PlacedChange[],

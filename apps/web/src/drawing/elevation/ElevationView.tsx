@@ -105,7 +105,8 @@ function ElevationSigns({
     [assessment, side, model],
   );
   const broken = useMemo(() => brokenWays(assessment?.marks ?? [], model), [assessment, model]);
-  const layer = assessment === null ? undefined : props.layer;
+  // While not checked nothing is inked over; where only lines are wanted, what a layer inks is no answer to wait for.
+  const layer = props.linesOnly !== true && assessment === null ? undefined : props.layer;
   const place = useMemo((): LayerPlace => ({ view: "elevation", side, transform: view, scheme }), [side, view, scheme]);
   const inked = useMemo(() => layer?.covers(place), [layer, place]);
   return (

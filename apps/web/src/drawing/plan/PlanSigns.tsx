@@ -26,7 +26,7 @@ export function PlanSigns({
   const { answered, verdicts } = words;
   const units = useUnits();
   const { cutMm } = model;
-  const layer = assessment === null ? undefined : props.layer;
+  const layer = props.linesOnly !== true && assessment === null ? undefined : props.layer;
   const place = useMemo((): LayerPlace => ({ view: "plan", cutMm, transform: view, scheme }), [cutMm, view, scheme]);
   const labels = useMemo(
     () =>

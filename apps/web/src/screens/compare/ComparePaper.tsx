@@ -1,8 +1,8 @@
 import type { Assessment, Pair, Scheme } from "@cornerway/schema";
-import { useRef } from "react";
+import { useMemo, useRef } from "react";
 import { storeysOf } from "@cornerway/engine";
-import { CloudMarks } from "../../drawing/compare/CloudMarks.tsx";
-import type { CloudMark } from "../../drawing/compare/cloud-marks.ts";
+import { cloudLayer, type ViewClouds } from "../../drawing/compare/cloud-layer.tsx";
+import { Deltas } from "../../drawing/compare/CloudMarks.tsx";
 import type { Side } from "../../drawing/contract.ts";
 import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
 import { GhostPlan } from "../../drawing/plan/GhostPlan.tsx";
@@ -23,7 +23,7 @@ export interface ComparePaperProps {
   storey: number;
   /** How much of the later one is seen, 0 to 1: at 0 the former stands alone. */
   share: number;
-  marks: { elevation: readonly CloudMark[]; plan: readonly CloudMark[] };
+  marks: ViewClouds;
   revisionLetters: readonly string[];
   chosenId: string | null;
   chosenNumber: number | null;
@@ -33,7 +33,7 @@ export interface ComparePaperProps {
 
 /** The later revision in ink over the former dashed in pencil, with clouds round what changed. */
 export function ComparePaper(props: ComparePaperProps) {
-  const { field, share, marks, letters, chosenNumber, views } = props;
+  const { field, share, marks, letters, views } = props;
   const pressed = useRef<string | null>(null);
   return (
     <svg
@@ -52,8 +52,8 @@ export function ComparePaper(props: ComparePaperProps) {
       {share > 0 ? (
         <g opacity={share}>
           <Later {...props} onPressed={(id) => (pressed.current = id)} />
-          <CloudMarks marks={marks.elevation} letter={letters.after} chosenNumber={chosenNumber} />
-          {views.oneView ? null : <CloudMarks marks={marks.plan} letter={letters.after} chosenNumber={chosenNumber} />}
+          <Deltas marks={marks.elevation} letter={letters.after} />
+          {views.oneView ? null : <Deltas marks={marks.plan} letter={letters.after} />}
         </g>
       ) : null}
       <Titles {...props} />
@@ -64,8 +64,10 @@ export function ComparePaper(props: ComparePaperProps) {
 const levelLines = (field: Field) => ({ levelLinesFromPx: -66, levelLinesToPx: field.widthPx - 24 });
 
 function Later({ onPressed, ...props }: ComparePaperProps & { onPressed: (id: string) => void }) {
-  const { views, schemes, assessments, storey, field } = props;
+  const { views, schemes, assessments, storey, field, marks, chosenNumber } = props;
+  const layer = useMemo(() => cloudLayer(marks, chosenNumber), [marks, chosenNumber]);
   const shared = {
+    layer,
     scheme: schemes.after,
     assessment: assessments.after,
     linesOnly: true,

@@ -63,7 +63,10 @@ function grouped(lines: readonly Single[]): Single[][] {
 function joined(group: readonly Single[]): ComparedLine {
   const [first] = group;
   if (first === undefined) throw new RangeError("a group of changes has one at least");
-  const names = group.map(({ words }) => words.name).filter((name) => name !== "");
+  const names = group
+    .map(({ words }) => words.name)
+    .filter((name) => name !== "")
+    .toSorted(byName);
   const sentence = names.length === 0 ? first.words.did : `${listOf(names)} ${first.words.did}`;
   const { verdict, there } = first;
   const all = <T>(of: (line: Single) => T): T[] => group.map(of);
@@ -79,6 +82,9 @@ function joined(group: readonly Single[]): ComparedLine {
     money: { before: sumOf(all((line) => line.money.before)), after: sumOf(all((line) => line.money.after)) },
   };
 }
+
+/** P2 before P10. */
+const byName = new Intl.Collator("en", { numeric: true }).compare;
 
 /** The greatest force in an element by statics, kN: in its posts and rails, or what it gives to the ground. */
 function forceOf(assessment: Assessment | null, id: string): number | null {

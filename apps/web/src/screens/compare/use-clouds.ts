@@ -1,7 +1,8 @@
 import { changesOnElevation, changesOnPlan, elevationModel, planModel } from "@cornerway/engine";
 import type { ElementChange, Pair, Scheme, Site } from "@cornerway/schema";
 import { useMemo } from "react";
-import { cloudMarks, type CloudMark } from "../../drawing/compare/cloud-marks.ts";
+import type { ViewClouds } from "../../drawing/compare/cloud-layer.tsx";
+import { cloudMarks, cloudRim } from "../../drawing/compare/cloud-marks.ts";
 import { groundChange, northChange } from "../../drawing/compare/site-places.ts";
 import { elevationLabels, tagSpots } from "../../drawing/elevation/elevation-labels.ts";
 import { elevationStrings } from "../../drawing/elevation/elevation-strings.ts";
@@ -27,7 +28,7 @@ export interface NumberedLine {
 
 export interface Clouded {
   numbered: readonly NumberedLine[];
-  marks: { elevation: readonly CloudMark[]; plan: readonly CloudMark[] };
+  marks: ViewClouds;
 }
 
 interface CloudedGiven {
@@ -64,12 +65,14 @@ export function useClouds(given: CloudedGiven): Clouded {
     };
     const numbered = numberedBy(lines, anchorIn(unnumbered, field), field.leftPx + field.widthPx);
     const numberOf = new Map(numbered.flatMap(({ number, line }) => line.ids.map((id) => [id, number] as const)));
-    const names = elevationLabels(model, high, [], units, { strings: elevationStrings(model, high, units) }).map(
-      ({ box }) => box,
-    );
+    const rims = { elevation: unnumbered.elevation.flatMap(cloudRim), plan: unnumbered.plan.flatMap(cloudRim) };
+    const names = elevationLabels(model, high, [], units, {
+      strings: elevationStrings(model, high, units),
+      inked: rims.elevation,
+    }).map(({ box }) => box);
     const cut = planModel(after, storey);
     const { strings } = framedPlan(cut, { scheme: after, view: flat, revisionLetters, units });
-    const rooms = planLabels(cut, flat, new Map(), units, { strings }).map(({ box }) => box);
+    const rooms = planLabels(cut, flat, new Map(), units, { strings, inked: rims.plan }).map(({ box }) => box);
     return {
       numbered,
       marks: {
@@ -95,7 +98,7 @@ function numberedBy(lines: readonly ComparedLine[], anchorOf: AnchorOf, marginXP
 
 /** The right edge of the first cloud of a line: on the elevation, else on the plan. */
 const anchorIn =
-  ({ elevation, plan }: { elevation: readonly CloudMark[]; plan: readonly CloudMark[] }, field: Field): AnchorOf =>
+  ({ elevation, plan }: ViewClouds, field: Field): AnchorOf =>
   ({ ids }) => {
     const mark = [...elevation, ...plan].find((each) => each.ids.some((id) => ids.includes(id)));
     if (mark === undefined) return null;
