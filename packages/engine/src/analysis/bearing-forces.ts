@@ -6,7 +6,7 @@ import type { Prepared } from "./prepared.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
 
 /** A solved load vector: its state and its movement. */
-type Settled = { readonly prepared: Prepared; readonly result: Movement };
+type Settled = { readonly prepared: Pick<Prepared, "state" | "held">; readonly result: Movement };
 
 /**
  * Forces of links and supports on what stands on them as plain numbers, N, global axes: three of each link in the model's
@@ -42,7 +42,13 @@ export class BearingForces {
     return all;
   }
 
-  private ofLink(link: ModelLink, { state }: Prepared, { movement }: Movement, all: Float64Array, at: number): void {
+  private ofLink(
+    link: ModelLink,
+    { state }: Settled["prepared"],
+    { movement }: Movement,
+    all: Float64Array,
+    at: number,
+  ): void {
     const bearing = this.frame.linkBearings.get(link.id);
     const open = bearing !== undefined && state.open[bearing] === 1;
     const [i, j] = [this.frame.nodeOf.get(link.i) ?? NaN, this.frame.nodeOf.get(link.j) ?? NaN];

@@ -1,5 +1,6 @@
 import type { FrameRefusal, FrameSolution } from "./frame-result.ts";
 import type { UnitSolution } from "./recover-unit.ts";
+import type { ContactState } from "./system.ts";
 
 /** A solved combination of a building; what is not plain numbers is worked out when it is asked for. N, mm, radians. */
 export interface BuildingCombination {
@@ -16,6 +17,8 @@ export interface BuildingCombination {
   readonly bearing: (name: string) => readonly [number, number, number];
   /** Largest unbalanced force over the largest load. */
   readonly residual: number;
+  /** Which bearings have opened. */
+  readonly state: ContactState;
 }
 
 export type BuildingAnswer = BuildingCombination | FrameRefusal;

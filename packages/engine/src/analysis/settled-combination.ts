@@ -8,6 +8,7 @@ import type { FrameSolution } from "./frame-result.ts";
 import { liftedNames } from "./planned-holds.ts";
 import { recoverFrame } from "./recover-frame.ts";
 import { unbalanced } from "./solve-movement.ts";
+import type { ContactState } from "./system.ts";
 import { turnVectorBack } from "./turn-stiffness.ts";
 
 type Settled = {
@@ -32,6 +33,10 @@ export class SettledCombination implements BuildingCombination {
 
   get movement(): Float64Array {
     return this.settled.outcome.result.movement;
+  }
+
+  get state(): ContactState {
+    return this.settled.outcome.prepared.state;
   }
 
   get nodeIds(): readonly string[] {

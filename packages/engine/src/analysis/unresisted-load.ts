@@ -3,7 +3,10 @@ import type { Prepared } from "./prepared.ts";
 import type { LoadVector } from "./solve-movement.ts";
 
 /** The movement (6 per node) of the first idle direction that a load drives, null when none is loaded. */
-export function unresistedLoad({ idle, equationOf }: Prepared, { forces }: LoadVector): Float64Array | null {
+export function unresistedLoad(
+  { idle, equationOf }: Pick<Prepared, "idle" | "equationOf">,
+  { forces }: Pick<LoadVector, "forces">,
+): Float64Array | null {
   const most = forces.reduce((largest, value) => Math.max(largest, Math.abs(value)), 0);
   for (const { node, direction } of idle) {
     const work = direction.reduce((sum, value, c) => sum + value * (forces[node * 6 + c] ?? 0), 0);

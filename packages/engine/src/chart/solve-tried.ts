@@ -1,19 +1,12 @@
-import { buildingSolver, type BuildingCombination, type BuildingSolver } from "../building.ts";
-import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
+import type { PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "../strength/assumption-sets.ts";
 import type { ModelledBearing } from "../strength/modelled-bearings.ts";
-import { onMovingGround } from "../strength/settling.ts";
 import { smallMovements } from "../strength/small-movements.ts";
-import type { SolvedRun, StrengthMemory } from "../strength/solve-runs.ts";
+import type { SolvedRun } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/run-plan.ts";
 import type { OwnForces, OwnInsides } from "./own-forces.ts";
-
-/** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */
-export type HeldRuns = {
-  readonly held: readonly string[];
-  readonly runs: readonly StrengthRun[];
-  readonly ground: "still" | "moving";
-};
+import type { TriedCombination } from "./rest-of-building.ts";
+import type { HeldRuns, TriedSolver } from "./surroundings.ts";
 
 /** What was solved, and the runs that do not stand even with all bearings held. */
 export type TriedRuns = { readonly solved: readonly SolvedRun[]; readonly fallen: readonly StrengthRun[] };
@@ -23,46 +16,27 @@ export type TriedBuilding = {
   readonly unit: PlacedUnit;
   readonly bearings: readonly ModelledBearing[];
   readonly set: AssumptionSet;
-  readonly solverOn: (ground: HeldRuns["ground"]) => BuildingSolver;
+  readonly solver: TriedSolver;
 };
-
-export function triedBuilding(
-  model: BuildingModel,
-  unit: PlacedUnit,
-  bearings: readonly ModelledBearing[],
-  set: AssumptionSet,
-  { cache }: StrengthMemory,
-): TriedBuilding {
-  const solvers = new Map<HeldRuns["ground"], BuildingSolver>();
-  const solverOn = (ground: HeldRuns["ground"]): BuildingSolver => {
-    const solver =
-      solvers.get(ground) ?? buildingSolver(ground === "still" ? model : onMovingGround(model, bearings), cache);
-    solvers.set(ground, solver);
-    return solver;
-  };
-  return { unit, bearings, set, solverOn };
-}
 
 /**
  * Solves runs held as they were before the container was changed; those that no longer stand so with all bearings held. Forces
  * of that container alone are told.
  */
 export function solveTried(
-  { unit, bearings, set, solverOn }: TriedBuilding,
+  { unit, bearings, set, solver }: TriedBuilding,
   groups: readonly HeldRuns[],
   insides: OwnInsides,
 ): TriedRuns {
   const standing: Standing[] = [];
-  const solve = ({ held, runs, ground }: HeldRuns): StrengthRun[] => {
-    const solver = solverOn(ground);
-    const names = new Set(bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
-    const answers = solver(Object.fromEntries(runs.map(({ id, factors }) => [id, factors])), names);
-    return runs.filter((run) => {
+  const solve = (group: HeldRuns): StrengthRun[] => {
+    const answers = solver(group);
+    return group.runs.filter((run) => {
       const answer = answers.get(run.id);
       if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
       const combination = smallMovements(answer);
       if ("refused" in combination) return true;
-      standing.push({ run, held, combination });
+      standing.push({ run, held: group.held, combination });
       return false;
     });
   };
@@ -82,7 +56,7 @@ export function solveTried(
 type Standing = {
   readonly run: StrengthRun;
   readonly held: readonly string[];
-  readonly combination: BuildingCombination;
+  readonly combination: TriedCombination;
 };
 
 function solvedRun(
@@ -101,7 +75,7 @@ function solvedRun(
     set,
     held,
     get frame() {
-      return combination.frame;
+      return untold("what joins the containers");
     },
     bearing: (name) => combination.bearing(name),
     residual: combination.residual,
@@ -110,9 +84,11 @@ function solvedRun(
     nodeIds: combination.nodeIds,
     inner: told,
     flows: told,
-    inside: (unitId) => combination.unit(unitId),
-    between: () => {
-      throw new RangeError("steel between the containers is not told here");
-    },
+    inside: (unitId) => untold(`the inside of ${unitId}`),
+    between: () => untold("steel between the containers"),
   };
+}
+
+function untold(what: string): never {
+  throw new RangeError(`${what} is not told here`);
 }

@@ -20,7 +20,7 @@ import { strengthRuns } from "../strength/strength-runs.ts";
 import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
 import { enlarged, swayRuns, type SwayRuns } from "../strength/sway-runs.ts";
 import type { ChartRefusal, ChartRequest } from "./chart.ts";
-import type { HeldRuns } from "./solve-tried.ts";
+import { Surroundings, type HeldRuns } from "./surroundings.ts";
 import { touches } from "./touches.ts";
 import { triedParts } from "./tried-parts.ts";
 import { withTried } from "./trial-opening.ts";
@@ -59,6 +59,8 @@ export type TrialSet = {
   readonly built: BuiltModel;
   /** By what was held when the building was solved whole: under other assumptions as under the first. */
   readonly groups: readonly HeldRuns[];
+  /** The building round the unit, as far as it is known. */
+  readonly around: Surroundings;
 };
 
 export type GroundAnswer = { readonly accepted: true; readonly ground: TrialGround } | ChartRefusal;
@@ -100,12 +102,10 @@ export function trialGround(
   const acting = new Set([...runs, ...swaying(sway)].flatMap(({ factors }) => Object.keys(factors)));
   const used = cases.filter(({ id }) => acting.has(id));
   const sets = assumptionSets.map((set, n): TrialSet => {
-    const built = buildModel(analysis, used, {}, set.assumptions, first.built.model);
-    return {
-      set,
-      built: set.pads === "soft" ? onSoftPads(built, bearings, building.padById) : built,
-      groups: groupsOf(whole[n] ?? first, runs, movesGround(used)),
-    };
+    const onRigid = buildModel(analysis, used, {}, set.assumptions, first.built.model);
+    const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
+    const groups = groupsOf(whole[n] ?? first, runs, movesGround(used));
+    return { set, built, groups, around: new Surroundings(built.model, unit.id, bearings, memory.cache) };
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
   const otherOpenings = scheme.openings.filter(({ containerId }) => containerId !== unit.id);

@@ -12,7 +12,8 @@ import { statedResult } from "../strength/stated-result.ts";
 import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
 import { enlarged } from "../strength/sway-runs.ts";
 import { OwnInsides } from "./own-forces.ts";
-import { solveTried, triedBuilding, type HeldRuns, type TriedBuilding, type TriedRuns } from "./solve-tried.ts";
+import { solveTried, type TriedBuilding, type TriedRuns } from "./solve-tried.ts";
+import type { HeldRuns } from "./surroundings.ts";
 import { analysisWith, swaying, type TrialGround, type TrialSet } from "./trial-ground.ts";
 import { triedParts } from "./tried-parts.ts";
 import { unitActions, type UnitActions } from "./unit-actions.ts";
@@ -92,7 +93,7 @@ function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): Built
   const model = { ...built.model, units };
   const made = {
     built: { ...built, model },
-    building: triedBuilding(model, placed, ground.bearings, set, ground.memory),
+    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed) },
   };
   tried.under.set(trialSet, made);
   return made;

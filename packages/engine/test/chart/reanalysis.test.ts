@@ -1,7 +1,9 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { checkBasisOf } from "../../src/checks/check-basis.ts";
 import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
 import { findingOf } from "../../src/chart/judged.ts";
+import { RestOfBuilding } from "../../src/chart/rest-of-building.ts";
+import { Surroundings } from "../../src/chart/surroundings.ts";
 import { trial } from "../../src/chart/trial.ts";
 import { trialGround } from "../../src/chart/trial-ground.ts";
 import { triedOpening, withTried } from "../../src/chart/trial-opening.ts";
@@ -23,6 +25,9 @@ const first = { centreMm: 3000, widthMm: 900 };
 const answer = trialGround(scheme, doorRequest, first, basis, strengthMemory());
 if (!answer.accepted) throw new Error("the sample is accepted");
 const { ground } = answer;
+const solvedJoined = vi.spyOn(RestOfBuilding.prototype, "solve");
+const surroundings = (model: (typeof ground.sets)[number]["built"]["model"]) =>
+  new Surroundings(model, ground.unit.id, ground.bearings, ground.memory.cache);
 
 function bothWays(place: typeof first) {
   const opening = triedOpening(doorRequest, place.centreMm, place.widthMm);
@@ -52,5 +57,25 @@ describe("a building solved again with one container condensed anew", () => {
         expect([id, tried > 0.99 * full]).toEqual([id, true]);
       }
     }
+  });
+
+  it("is joined to the rest of the building, condensed, as it is solved within the whole, to nine digits", () => {
+    const openings = [triedOpening(doorRequest, 2200, 1600)];
+    const afresh = ground.sets.map((one) => ({ ...one, around: surroundings(one.built.model) }));
+    const whole = trial({ ...ground, sets: afresh }, openings, afresh).worsts;
+    const joined = trial(ground, openings, ground.sets).worsts;
+    const again = trial(ground, openings, ground.sets).worsts;
+    expect(joined.length).toBeGreaterThan(30);
+    for (const found of [joined, again])
+      found.forEach(({ part, envelope }, n) => {
+        const uses = whole[n]?.envelope ?? new Map<string, number>();
+        expect(part.id).toBe(whole[n]?.part.id);
+        for (const [set, use] of envelope)
+          expect([part.id, set, use / (uses.get(set) ?? NaN)]).toEqual([part.id, set, expect.closeTo(1, 9)]);
+      });
+    expect(solvedJoined).toHaveBeenCalled();
+    expect(
+      solvedJoined.mock.results.some(({ value }) => Array.isArray(value) && value.every((one) => one !== undefined)),
+    ).toBe(true);
   });
 });

@@ -1,0 +1,111 @@
+import type { CondensationCache } from "../analysis/condensation-cache.ts";
+import type { FrameRefusal } from "../analysis/frame-result.ts";
+import type { ContactState } from "../analysis/system.ts";
+import { buildingSolver, type BuildingSolver } from "../building.ts";
+import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
+import type { ModelledBearing } from "../strength/modelled-bearings.ts";
+import type { StrengthRun } from "../strength/run-plan.ts";
+import { onMovingGround } from "../strength/settling.ts";
+import { RestOfBuilding, stateKey, type TriedCombination } from "./rest-of-building.ts";
+
+/** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */
+export type HeldRuns = {
+  readonly held: readonly string[];
+  readonly runs: readonly StrengthRun[];
+  readonly ground: "still" | "moving";
+};
+
+export type TriedAnswer = TriedCombination | FrameRefusal;
+
+/** Solves runs held as they are grouped, on a building in which one container was changed. */
+export type TriedSolver = (group: HeldRuns) => ReadonlyMap<string, TriedAnswer>;
+
+/**
+ * What stands round one container under one set of assumptions while the container changes. A run is first solved in the state
+ * of the bearings in which it last stood; where that state does not stand any more the whole building is solved with contact.
+ */
+export class Surroundings {
+  private readonly model: BuildingModel;
+  private readonly unitId: string;
+  private readonly bearings: readonly ModelledBearing[];
+  private readonly cache: CondensationCache;
+  private readonly rests = new Map<HeldRuns["ground"], RestOfBuilding | undefined>();
+  private readonly states = new Map<string, ContactState>();
+
+  constructor(model: BuildingModel, unitId: string, bearings: readonly ModelledBearing[], cache: CondensationCache) {
+    this.model = model;
+    this.unitId = unitId;
+    this.bearings = bearings;
+    this.cache = cache;
+  }
+
+  /** With this container in its place. */
+  with(unit: PlacedUnit): TriedSolver {
+    const whole = new Map<HeldRuns["ground"], BuildingSolver>();
+    const wholeOn = (ground: HeldRuns["ground"]): BuildingSolver => {
+      const units = this.model.units.map((one) => (one.id === unit.id ? unit : one));
+      const solver = whole.get(ground) ?? buildingSolver(this.modelOn(ground, { ...this.model, units }), this.cache);
+      whole.set(ground, solver);
+      return solver;
+    };
+    return (group) => this.solve(unit, group, wholeOn);
+  }
+
+  private solve(
+    unit: PlacedUnit,
+    group: HeldRuns,
+    wholeOn: (ground: HeldRuns["ground"]) => BuildingSolver,
+  ): Map<string, TriedAnswer> {
+    const { held, runs, ground } = group;
+    const names = new Set(this.bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
+    const answers = new Map<string, TriedAnswer>(this.inKnownStates(unit, group, names));
+    const left = runs.filter(({ id }) => !answers.has(id));
+    if (left.length === 0) return answers;
+    const solved = wholeOn(ground)(Object.fromEntries(left.map(({ id, factors }) => [id, factors])), names);
+    for (const run of left) {
+      const answer = solved.get(run.id);
+      if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
+      if (!("refused" in answer) && isPlain(answer.state)) this.states.set(placeOf(group, run), answer.state);
+      answers.set(run.id, answer);
+    }
+    return answers;
+  }
+
+  private inKnownStates(unit: PlacedUnit, group: HeldRuns, names: ReadonlySet<string>): [string, TriedCombination][] {
+    const rest = this.restOn(group.ground);
+    const own = rest?.joined(unit);
+    if (rest === undefined || own === undefined) return [];
+    const byState = new Map<string, { readonly state: ContactState; readonly runs: StrengthRun[] }>();
+    for (const run of group.runs) {
+      const state = this.states.get(placeOf(group, run));
+      if (state === undefined) continue;
+      const key = stateKey(state);
+      const alike = byState.get(key) ?? { state, runs: [] };
+      alike.runs.push(run);
+      byState.set(key, alike);
+    }
+    return [...byState.values()].flatMap(({ state, runs }) => {
+      const combos = runs.map(({ factors }) => factors);
+      const answers = rest.solve(own, combos, state, names);
+      return runs.flatMap(({ id }, n): [string, TriedCombination][] => {
+        const answer = answers[n];
+        return answer === undefined ? [] : [[id, answer]];
+      });
+    });
+  }
+
+  private restOn(ground: HeldRuns["ground"]): RestOfBuilding | undefined {
+    if (!this.rests.has(ground))
+      this.rests.set(ground, RestOfBuilding.of(this.modelOn(ground, this.model), this.unitId, this.cache));
+    return this.rests.get(ground);
+  }
+
+  private modelOn(ground: HeldRuns["ground"], model: BuildingModel): BuildingModel {
+    return ground === "still" ? model : onMovingGround(model, this.bearings);
+  }
+}
+
+const placeOf = ({ held, ground }: HeldRuns, { id }: StrengthRun): string => `${ground} ${held.join(" ")}: ${id}`;
+
+/** Whether the state is told by what is open: a bearing that lifted on the way and closed again keeps what it lost. */
+const isPlain = ({ open, lost }: ContactState): boolean => lost.every((flag, b) => flag === 0 || open[b] === 1);
