@@ -1,5 +1,6 @@
 import type { ChartSide } from "@cornerway/engine";
 import { Lettering } from "../../drawing/label/Lettering.tsx";
+import type { Spot } from "../../drawing/label/place-labels.ts";
 import { px } from "../../drawing/px-path.ts";
 import { strokeWidthPx } from "../../drawing/stroke/stroke-width.ts";
 import { ink } from "../../look/ink.ts";
@@ -11,24 +12,42 @@ type BearingStrokesProps = {
   readonly tagOf: (id: string) => string;
 };
 
+type Bearing = ChartSide["bearings"][number];
+
 /** Width of the stroke of a bearing, px: a measure of its force. */
-export const bearingWidthPx = ({ forceN }: ChartSide["bearings"][number], scale: ChartScale): number =>
+export const bearingWidthPx = ({ forceN }: Bearing, scale: ChartScale): number =>
   strokeWidthPx(forceN / 1000, scale.pxPerMm * 1000);
+
+/** The force of a bearing beside its stroke, towards the middle of the side. */
+export function bearingFigure(
+  bearing: Bearing,
+  side: ChartSide,
+  scale: ChartScale,
+  tagOf: (id: string) => string,
+): { readonly text: string; readonly spot: Spot; readonly sizePx: number } {
+  const { at, uMm, elementId, forceN } = bearing;
+  const towards = uMm < side.lengthMm / 2 ? 1 : -1;
+  return {
+    text: `${tagOf(elementId)} · ${Math.round(forceN / 1000)} kN`,
+    spot: {
+      xPx: scale.xPx(uMm) + towards * (bearingWidthPx(bearing, scale) / 2 + 6),
+      yPx: at === "above" ? scale.topPx - 20 : scale.wallFootPx + 16,
+      anchor: towards === 1 ? "start" : "end",
+    },
+    sizePx: 11,
+  };
+}
 
 /** What comes down on the side, through the chart to its place on the wall, and what stands below; widths by the scale of strokes. */
 export function BearingStrokes({ side, scale, tagOf }: BearingStrokesProps) {
-  const middle = side.lengthMm / 2;
   return (
     <g aria-hidden="true">
       {side.bearings.map((bearing) => {
-        const { at, uMm, elementId, forceN } = bearing;
-        const kN = forceN / 1000;
+        const { at, uMm, elementId } = bearing;
         const widthPx = bearingWidthPx(bearing, scale);
         const x = scale.xPx(uMm);
         const [from, to] =
           at === "above" ? [scale.topPx - 26, scale.wallTopPx] : [scale.wallFootPx, scale.wallFootPx + 22];
-        const towards = uMm < middle ? 1 : -1;
-        const y = at === "above" ? scale.topPx - 20 : scale.wallFootPx + 16;
         return (
           <g key={`${at} ${elementId} ${uMm}`}>
             <rect
@@ -39,12 +58,7 @@ export function BearingStrokes({ side, scale, tagOf }: BearingStrokesProps) {
               fill={ink.ink}
               fillOpacity={0.94}
             />
-            <Lettering
-              text={`${tagOf(elementId)} · ${Math.round(kN)} kN`}
-              spot={{ xPx: x + towards * (widthPx / 2 + 6), yPx: y, anchor: towards === 1 ? "start" : "end" }}
-              sizePx={11}
-              fontWeight={600}
-            />
+            <Lettering {...bearingFigure(bearing, side, scale, tagOf)} fontWeight={600} />
           </g>
         );
       })}

@@ -5,15 +5,14 @@ import { Lettering } from "../../drawing/label/Lettering.tsx";
 import { linePath, polylinePath, px } from "../../drawing/px-path.ts";
 import { hatchFill } from "../../look/hatch.ts";
 import { ink, verdictInk, weight } from "../../look/ink.ts";
-import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
-import { verdictWords } from "../../look/verdict-class.ts";
-import { spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
-import { BearingStrokes, bearingWidthPx } from "./BearingStrokes.tsx";
+import { BearingStrokes } from "./BearingStrokes.tsx";
 import type { ChartFieldProps } from "./chart-field-props.ts";
 import { chartRegions, type ChartRegion } from "./chart-regions.ts";
 import type { ChartScale } from "./chart-scale.ts";
+import { RegionNames } from "./RegionNames.tsx";
+import { triedBox, triedWords } from "./tried-words.ts";
 import { TakenGround } from "./TakenGround.tsx";
 import { WallBelow } from "./WallBelow.tsx";
 
@@ -21,7 +20,7 @@ import { WallBelow } from "./WallBelow.tsx";
 export function ChartField(props: ChartFieldProps) {
   const { side, scale, widthPx, heightPx, label } = props;
   const svg = useTryByHand(props);
-  const regions = regionsShown(props);
+  const regions = chartRegions(props.columns, props.scale);
   return (
     <svg
       ref={svg}
@@ -37,7 +36,7 @@ export function ChartField(props: ChartFieldProps) {
       <TakenGround {...props} />
       <PostLimits {...props} />
       <BearingStrokes side={side} scale={scale} tagOf={props.tagOf} />
-      <RegionNames regions={regions} under={props.under} />
+      <RegionNames {...props} />
       <WallBelow {...props} />
       <TriedAndDrawn {...props} />
     </svg>
@@ -127,22 +126,6 @@ function Axes({ side, scale }: ChartFieldProps) {
   );
 }
 
-/** Names keep clear of what is tried, of its words and of the strokes that come down. */
-function regionsShown({ columns, side, scale, tried }: ChartFieldProps): ChartRegion[] {
-  const [x, y] = [scale.xPx(tried.centreMm), scale.yPx(tried.widthMm)];
-  const strokes = side.bearings
-    .filter(({ at }) => at === "above")
-    .map((bearing) => {
-      const half = bearingWidthPx(bearing, scale) / 2;
-      return { fromPx: scale.xPx(bearing.uMm) - half, toPx: scale.xPx(bearing.uMm) + half };
-    });
-  const kept = [
-    { xPx: x, yPx: y },
-    { xPx: x, yPx: y - 24 },
-  ];
-  return chartRegions(columns, scale, kept, strokes);
-}
-
 type RegionsProps = ChartFieldProps & { readonly regions: readonly ChartRegion[] };
 
 function Regions({ columns, scale, under, regions }: RegionsProps) {
@@ -182,32 +165,6 @@ function Regions({ columns, scale, under, regions }: RegionsProps) {
   );
 }
 
-function RegionNames({ regions, under }: Pick<RegionsProps, "regions" | "under">) {
-  return (
-    <g aria-hidden="true">
-      {regions.map(({ verdict, name }) => {
-        if (name === null) return null;
-        const said = chartVerdict(verdict, under);
-        const text = said === verdict ? verdictWords(verdict) : `${verdictWords(verdict)}, gravity alone`;
-        return (
-          <g
-            key={verdict}
-            transform={`translate(${px(name.xPx)} ${px(name.yPx)})`}
-            className={`region-name verdict-${verdict.replaceAll(" ", "-")}`}
-          >
-            <g transform="translate(-58 -9)">
-              <VerdictSymbol verdict={said} />
-            </g>
-            <text x={-36} y={4.5} className="region-word">
-              {text}
-            </text>
-          </g>
-        );
-      })}
-    </g>
-  );
-}
-
 /** Where the corner post itself would be cut, at either end. */
 function PostLimits({ side, scale }: ChartFieldProps) {
   const line = (fromMm: number, sign: 1 | -1): string => {
@@ -234,8 +191,8 @@ function TriedAndDrawn({ scale, tried, drawn }: ChartFieldProps) {
   const y = scale.yPx(tried.widthMm);
   const moved = drawn !== null && (drawn.place.centreMm !== tried.centreMm || drawn.place.widthMm !== tried.widthMm);
   const [from, to] = [tried.centreMm - tried.widthMm / 2, tried.centreMm + tried.widthMm / 2].map(scale.xPx);
-  const words = `${drawn !== null && !moved ? `${drawn.opening.tag} now: ` : ""}${spokenLength(tried.widthMm, units)} at ${spokenLength(tried.centreMm, units)}`;
-  const halfPx = words.length * 3.3 + 10;
+  const words = triedWords(tried, moved ? null : drawn, units);
+  const box = triedBox(words, { xPx: x, yPx: y });
   return (
     <g aria-hidden="true">
       {moved && drawn !== null && (
@@ -257,9 +214,9 @@ function TriedAndDrawn({ scale, tried, drawn }: ChartFieldProps) {
       <circle cx={px(x)} cy={px(y)} r={2.4} fill={ink.ink} />
       <g transform={`translate(${px(x)} ${px(y - 24)})`}>
         <rect
-          x={px(-halfPx)}
+          x={px(box.left - x)}
           y={-11}
-          width={px(2 * halfPx)}
+          width={px(box.right - box.left)}
           height={21}
           fill={ink.slip}
           stroke={ink.ink}

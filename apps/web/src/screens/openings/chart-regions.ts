@@ -4,52 +4,35 @@ import { linePath, polygonPath } from "../../drawing/px-path.ts";
 import type { ChartScale } from "./chart-scale.ts";
 
 /** One verdict's area on the chart and the lines where it begins. */
-export type ChartRegion = {
-  readonly verdict: Verdict;
-  readonly area: string;
-  readonly edge: string;
-  /** Where its name stands: in the middle of its tallest place; null where there is no room. */
-  readonly name: NameSpot | null;
-};
-
-export type NameSpot = { readonly xPx: number; readonly yPx: number };
-
-/** From left to right, px. */
-export type StrokeSpan = { readonly fromPx: number; readonly toPx: number };
+export type ChartRegion = { readonly verdict: Verdict; readonly area: string; readonly edge: string };
 
 type Piece = { readonly verdict: Verdict; readonly points: readonly (readonly [number, number])[] };
 
 /**
  * Areas of the chart. Between two columns with the same verdicts one above the other, edges run straight from one traced place to
- * the other; between others each column stands for itself half of the way. `kept`: where no name may stand; `strokes`: what runs the
- * whole height of the chart, which names keep clear of where they can.
+ * the other; between others each column stands for itself half of the way.
  */
-export function chartRegions(
-  columns: readonly ChartColumn[],
-  scale: ChartScale,
-  kept: readonly NameSpot[] = [],
-  strokes: readonly StrokeSpan[] = [],
-): ChartRegion[] {
+export function chartRegions(columns: readonly ChartColumn[], scale: ChartScale): ChartRegion[] {
   const pieces = columns.flatMap((column, n) => {
     const next = columns[n + 1];
     return next === undefined ? [] : piecesBetween(column, next);
   });
-  const taken = [...kept];
   return verdicts.flatMap((verdict): ChartRegion[] => {
     const own = pieces.filter((piece) => piece.verdict === verdict);
     if (own.length === 0) return [];
     const onField = own.map(({ points }) => points.map(([x, y]) => ({ xPx: scale.xPx(x), yPx: scale.yPx(y) })));
     const area = onField.map(polygonPath).join("");
     const edge = onField.flatMap(([a, b]) => (a && b ? [linePath(a.xPx, a.yPx, b.xPx, b.yPx)] : [])).join("");
-    const name = nameSpot(columns, verdict, scale, taken, strokes);
-    if (name !== null) taken.push(name);
-    return [{ verdict, area, edge, name }];
+    return [{ verdict, area, edge }];
   });
 }
 
+/** Widths of one column that are judged alike, mm. */
+export type ChartLevel = { readonly verdict: Verdict; from: number; to: number };
+
 /** Stretches with the same verdict as one, edges halfway between the widths judged. */
-function levelsOf({ stretches }: ChartColumn): { verdict: Verdict; from: number; to: number }[] {
-  const levels: { verdict: Verdict; from: number; to: number }[] = [];
+export function levelsOf({ stretches }: ChartColumn): ChartLevel[] {
+  const levels: ChartLevel[] = [];
   for (const { verdict, fromMm, toMm, why } of stretches) {
     const last = levels.at(-1);
     if (why.kind === "member cut" || why.kind === "meets opening") {
@@ -94,40 +77,6 @@ function piecesBetween(a: ChartColumn, b: ChartColumn): Piece[] {
       ],
     }));
   return [...own(left, a.centreMm, middle), ...own(right, middle, b.centreMm)];
-}
-
-const LEAST_ROOM_PX = 26;
-/** Half of what a name takes, px. */
-const NAME = { halfPx: 105, highPx: 26 };
-/** What a name takes to either side of its spot, px. */
-const REACH = { beforePx: 64, afterPx: 150 };
-
-/** The tallest place that is clear of names already laid. */
-function nameSpot(
-  columns: readonly ChartColumn[],
-  verdict: Verdict,
-  scale: ChartScale,
-  taken: readonly NameSpot[],
-  strokes: readonly StrokeSpan[],
-): NameSpot | null {
-  const spots = columns.flatMap((column) =>
-    levelsOf(column)
-      .filter((level) => level.verdict === verdict && level.from < scale.mostMm)
-      .map(({ from, to }) => {
-        const [foot, head] = [scale.yPx(from), scale.yPx(to)];
-        return { xPx: scale.xPx(column.centreMm), yPx: (foot + head) / 2, roomPx: foot - head };
-      }),
-  );
-  const clear = spots.filter(
-    ({ xPx, yPx, roomPx }) =>
-      roomPx >= LEAST_ROOM_PX &&
-      taken.every((name) => Math.abs(name.xPx - xPx) > NAME.halfPx * 2 || Math.abs(name.yPx - yPx) > NAME.highPx),
-  );
-  const free = clear.filter(({ xPx }) =>
-    strokes.every(({ fromPx, toPx }) => xPx - REACH.beforePx > toPx || xPx + REACH.afterPx < fromPx),
-  );
-  const [tallest] = (free.length > 0 ? free : clear).toSorted((p, q) => q.roomPx - p.roomPx);
-  return tallest === undefined ? null : { xPx: tallest.xPx, yPx: tallest.yPx };
 }
 
 /**
