@@ -15,13 +15,13 @@ export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<
     ...{ elementId: "d3", revision: "A" },
     text: "Only 0.30 m of wall is left between W3 and D3. What must the door be wide for?",
   });
-  const narrow = await office.ask("A", "Narrow D3 to 1.90 m and leave 1.80 m of wall beside W3.", [
+  const narrow = await office.ask("A", "Narrow D3 to 1.50 m and leave 1.90 m of wall beside W3.", [
     { kind: "opening.shape", id: "d3", ...shapeOf(narrowed, "d3") },
   ]);
   await office.takeIn(narrow);
   await office.write("architect", {
     ...{ elementId: "d3", revision: "A", answers: pier },
-    text: "For the workbench, and it turns. 1.90 m will do.",
+    text: "For the workbench, and it turns. 1.50 m will do.",
   });
   await office.settle("engineer", pier);
 
@@ -34,12 +34,12 @@ export async function millraceYard(office: DemoOffice, scheme: Scheme): Promise<
   });
   await office.write("engineer", {
     ...{ elementId: "t1", revision: "B" },
-    text: "As drawn it goes over by 1.20 m. Either two posts under its south end, each with a pad, or set it back.",
+    text: "As drawn it goes over by 0.94 m. Either two posts under its south end, each with a pad, or set it back.",
   });
   const door = await office.question("architect", {
     ...{ elementId: "d3", view: "south elevation", revision: "B", neededBy: "2027-01-15" },
-    wanted: "May D3 stay 1.90 m wide once T1 stands above it?",
-    mayGive: "It may come down to 1.60 m.",
+    wanted: "May D3 stay 1.50 m wide once T1 stands above it?",
+    mayGive: "It may come down to 1.20 m.",
   });
   await office.answer(door, "B", {
     text: "It may, as long as its frame carries what comes down beside it.",

@@ -25,14 +25,14 @@ const rows = (count: number): Scheme =>
     }),
   );
 
-const shifted = (scheme: Scheme): Scheme => ({
+const shifted = (scheme: Scheme, byUm = 600_000): Scheme => ({
   ...scheme,
-  containers: scheme.containers.map((unit, at) => (at % 3 === 0 ? { ...unit, xUm: unit.xUm + 600_000 } : unit)),
+  containers: scheme.containers.map((unit, at) => (at % 3 === 0 ? { ...unit, xUm: unit.xUm + byUm } : unit)),
   openings: scheme.openings.map((opening) => ({ ...opening, widthUm: opening.widthUm - 100_000 })),
 });
 
-function marksOf(scheme: Scheme) {
-  const after = shifted(scheme);
+function marksOf(scheme: Scheme, byUm?: number) {
+  const after = shifted(scheme, byUm);
   const { elements } = compareSchemes(scheme, after);
   const placed = changesOnElevation(elements, scheme, after, "south");
   const { elevation } = layViews({ widthPx: 930, heightPx: 868 }, after, "south", 0);
@@ -65,7 +65,7 @@ describe("cloudMarks(placed, numberOf, view, lettered)", () => {
   });
 
   it("leave no name of a unit on their rim, which goes round what may be lettered", () => {
-    const { marks, view, after } = marksOf(demoScheme);
+    const { marks, view, after } = marksOf(demoScheme, 1_200_000);
     const rims = marks.flatMap(cloudRim);
     const model = elevationModel(after, "south");
     const strings = elevationStrings(model, view, "SI");

@@ -11,8 +11,8 @@ const textsOf = (key: string, { labels }: ReturnType<typeof drawn>) =>
 
 describe("the strings of the demo's south elevation", () => {
   it("run from fitting to opening to fitting, then over the bays, then over the whole", () => {
-    // by hand from the scheme: G1 is 12.192 long; D1 0.7–2.7, W1 4.4–6.8, D2 8.0–9.0, W2 9.5–11.0 from its front
-    const openings = ["0.700", "2.000", "1.700", "2.400", "1.200", "1.000", "0.500", "1.500", "1.192"];
+    // by hand from the scheme: G1 is 12.192 long; D1 4.0–6.0, W1 6.8–8.4, D2 8.9–9.8, W2 10.3–11.2 from its front
+    const openings = ["4.000", "2.000", "0.800", "1.600", "0.500", "0.900", "0.500", "0.900", "0.992"];
     const strings = drawn(50);
     expect(textsOf("opening", strings)).toEqual(openings);
     expect(textsOf("bay", strings)).toEqual(["3.000", "3.058", "2.476", "3.658", "3.000"]);
@@ -22,8 +22,8 @@ describe("the strings of the demo's south elevation", () => {
   });
 
   it("are those of the storey that is cut", () => {
-    // by hand: F1 from 3.0; W3 0.7–2.7, D3 4.5–6.4, W4 9.9–11.6 from its front
-    expect(textsOf("opening", drawn(50, 1))).toEqual(["0.700", "2.000", "1.800", "1.900", "3.500", "1.700", "0.592"]);
+    // by hand: F1 from 3.0; W3 1.3–2.7, D3 4.6–6.1, W4 9.9–11.3 from its front
+    expect(textsOf("opening", drawn(50, 1))).toEqual(["1.300", "1.400", "1.900", "1.500", "3.800", "1.400", "0.892"]);
   });
 
   it("leave out a string whose figures have no room, and draw no line for it", () => {

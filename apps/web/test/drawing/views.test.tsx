@@ -51,14 +51,14 @@ describe("an elevation", () => {
   it("is a tree in which every opening of the south fronts is named by unit, side, use, width and verdict", () => {
     const view = elevation();
     expect(view.querySelector("[role=tree]")?.getAttribute("aria-label")).toBe("south elevation");
-    expect(labels(view)).toContain("F1, south side, door D3, 1.90 m wide, not checked");
+    expect(labels(view)).toContain("F1, south side, door D3, 1.50 m wide, not checked");
     expect(labels(view)).toContain("G1, 40 ft container, ground level, not checked");
   });
 
   it("names the note of what a mark concerns first, and points at it", () => {
     const view = elevation({ assessment: brokenDoor, noteNumbers: new Map([["load-over-opening:d3", 2]]) });
     const door = view.querySelector('[data-element="d3"]');
-    expect(door?.getAttribute("aria-label")).toBe("F1, south side, door D3, 1.90 m wide, does not work, note 2");
+    expect(door?.getAttribute("aria-label")).toBe("F1, south side, door D3, 1.50 m wide, does not work, note 2");
     expect(door?.getAttribute("aria-details")).toBe("note-2");
   });
 
@@ -131,7 +131,7 @@ describe("a plan", () => {
       item.getAttribute("data-element"),
     );
     expect(units.toSorted()).toEqual(["g1", "g2", "g3", "g4"]);
-    expect(labels(container)).toContain("G1, north side, passage D7, 2.40 m wide, not checked");
+    expect(labels(container)).toContain("G1, north side, passage D7, 1.20 m wide, not checked");
   });
 });
 

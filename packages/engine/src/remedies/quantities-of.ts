@@ -51,10 +51,11 @@ const moreThan = (is: number, was: number): number => Math.max(0, is - was);
 function lost(operations: readonly Operation[], { openings }: Scheme): { lostWidthMm: number; lostHeightMm: number } {
   let [widthUm, heightUm] = [0, 0];
   for (const operation of operations) {
-    if (operation.kind === "opening.shape") {
-      const was = openings.find(({ id }) => id === operation.id);
-      widthUm += (was?.widthUm ?? operation.widthUm) - operation.widthUm;
-      heightUm = Math.max(heightUm, (was?.heightUm ?? operation.heightUm) - operation.heightUm);
+    if (operation.kind === "opening.shape" || operation.kind === "opening.change") {
+      const after = operation.kind === "opening.shape" ? operation : operation.opening;
+      const was = openings.find(({ id }) => id === after.id);
+      widthUm += (was?.widthUm ?? after.widthUm) - after.widthUm;
+      heightUm = Math.max(heightUm, (was?.heightUm ?? after.heightUm) - after.heightUm);
     }
     if (operation.kind === "opening.cut") widthUm -= operation.opening.widthUm;
   }

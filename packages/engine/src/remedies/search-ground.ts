@@ -62,22 +62,29 @@ export class SearchGround {
     return after;
   }
 
-  /** Whether a part is beyond its strength because of a change, by what it was held against. */
+  /** Whether a part is beyond its strength because of a change, by everything it is held against. */
   isWorse(part: UsedPart): boolean {
     if (part.use <= 1) return false;
     if (part.ownerId === this.unitId) {
       this.knownOwn ??= new KnownParts(this.own().results);
-      return this.knownOwn.isWorse(part);
-    }
-    if (!this.knownAsIs.isWorse(part)) return false;
-    if (!moves.has(this.mark.fact.kind)) return true;
+      if (!this.knownOwn.isWorse(part)) return false;
+    } else if (!this.knownAsIs.isWorse(part)) return false;
+    if (this.inQuestion.length === 0 || this.inQuestion.includes(part.ownerId)) return true;
     this.knownWithout ??= new KnownParts(this.without().results);
     return this.knownWithout.isWorse(part);
   }
 
-  /** The building without a unit that does not stand: what fails in it as well fails for another reason. */
+  /** Units of which the mark asks whether they stand, or that come down where they should not. */
+  private get inQuestion(): readonly string[] {
+    const { fact, elements } = this.mark;
+    if (moves.has(fact.kind)) return [this.unitId];
+    if (fact.kind !== "load-over-opening") return [];
+    return elements.filter((id) => id !== this.unitId && this.scheme.containers.some((unit) => unit.id === id));
+  }
+
+  /** The building without the units in question: what fails in it as well fails for another reason. */
   private without(): Accepted {
-    const scheme = withoutUnit(this.scheme, this.unitId);
+    const scheme = this.inQuestion.reduce<Scheme | undefined>((left, id) => left && withoutUnit(left, id), this.scheme);
     const run = scheme && this.tools.judge(scheme);
     return run?.accepted === true ? run : this.asIs;
   }

@@ -1,4 +1,4 @@
-import type { Opening, PointMm } from "@cornerway/schema";
+import type { Opening, Operation, PointMm } from "@cornerway/schema";
 import type { FaceRect } from "../../catalog/container-dimensions.ts";
 import { openingRect } from "../../fabric/opening-rect.ts";
 import { faceFrame } from "../../geometry/face-frame.ts";
@@ -77,17 +77,10 @@ export const leastHeightMm: Readonly<Record<Opening["use"], number>> = {
 
 export const toUm = (mm: number): number => Math.round(mm * 1000);
 
-export const shaped = (
-  { opening: { id } }: OpeningOnFace,
-  { u0, u1, v0, v1 }: FaceRect,
-): {
-  readonly kind: "opening.shape";
-  id: string;
-  offsetUm: number;
-  sillUm: number;
-  widthUm: number;
-  heightUm: number;
-} => ({
-  kind: "opening.shape",
-  ...{ id, offsetUm: toUm(u0), sillUm: toUm(v0), widthUm: toUm(u1 - u0), heightUm: toUm(v1 - v0) },
-});
+/** The opening with another shape. A wall that is out is out from post to post: with wall left beside it, it is a passage. */
+export function shaped({ opening }: OpeningOnFace, { u0, u1, v0, v1 }: FaceRect): Operation {
+  const shape = { offsetUm: toUm(u0), sillUm: toUm(v0), widthUm: toUm(u1 - u0), heightUm: toUm(v1 - v0) };
+  return opening.use === "open-wall"
+    ? { kind: "opening.change", opening: { ...opening, ...shape, use: "passage" } }
+    : { kind: "opening.shape", id: opening.id, ...shape };
+}

@@ -23,6 +23,7 @@ function split(place: OpeningOnFace, atMm: number, pierMm: number, names: FreshN
   if (to - rect.u0 < least || rect.u1 - from < least) return undefined;
   const second: Opening = {
     ...opening,
+    use: opening.use === "open-wall" ? "passage" : opening.use,
     ...names.next(capitals[opening.use]),
     offsetUm: toUm(from),
     widthUm: toUm(rect.u1 - from),
