@@ -145,6 +145,8 @@ export const MarkFact = z
       widthMm: z.number(),
       toFrontPostMm: z.number(),
       toDoorPostMm: z.number(),
+      /** Not framed: over so much beside each upright edge the sheet is taken to carry nothing. */
+      bareMm: z.number().optional(),
       ...CutFact,
       ...WallFacts.shape,
     }),

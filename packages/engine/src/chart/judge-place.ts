@@ -2,7 +2,6 @@ import { unitStrength } from "../strength/unit-strength.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import { holdsNeeded } from "../strength/holds-needed.ts";
 import { liftOf } from "../strength/lift-results.ts";
-import { modelReasons } from "../strength/building-reasons.ts";
 import type { Opening } from "@cornerway/schema";
 import type { ChartAnswer, OpeningChart } from "./chart.ts";
 import { forbids, type Place } from "./chart-side.ts";
@@ -10,6 +9,7 @@ import { addedBy, findingOf, type Judged } from "./judged.ts";
 import { trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 import { triedOpening } from "./trial-opening.ts";
+import { TriedWalls } from "./tried-walls.ts";
 
 /** Answers for places and widths on one side, each solved once for each choice of sets. */
 export class PlaceJudge {
@@ -17,11 +17,13 @@ export class PlaceJudge {
   private readonly others: readonly Opening[];
   private readonly known = new Map<string, ChartAnswer>();
   private readonly bare = new Map<string, Judged>();
+  private readonly walls: TriedWalls;
   /** How many places and widths were solved. */
   solved = 0;
 
   constructor(ground: TrialGround) {
     this.ground = ground;
+    this.walls = new TriedWalls(ground);
     this.others = ground.unit.openings.filter(({ id }) => id !== triedOpening(ground.request, 0, 1).id);
   }
 
@@ -63,18 +65,15 @@ export class PlaceJudge {
   }
 
   private judged(openings: readonly Opening[], sets: readonly TrialSet[]): Judged {
-    const { unit, scheme, ownBearings } = this.ground;
+    const { scheme, ownBearings } = this.ground;
     this.solved++;
     const { worsts, leans, solved } = trial(this.ground, openings, sets);
     const runs = solved.flatMap((one) => one.solved);
-    const left = openings.flatMap(({ id, framed, use }) =>
-      framed || use === "open-wall" ? [] : [{ kind: "unframed edge", openingId: id } as const],
-    );
     return {
       results: [...worsts.map(findingOf), ...leans, ...this.lifted(openings)],
       holds: holdsNeeded(ownBearings, runs, scheme.basis.friction),
       fallen: solved.flatMap(({ fallen }) => fallen.map(({ id }) => id)),
-      leftOut: modelReasons(unit.id, left, { ...scheme, openings: [...openings] }),
+      leftOut: this.walls.reasons(openings),
     };
   }
 

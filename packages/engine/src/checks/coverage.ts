@@ -120,7 +120,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "sheet shear buckling": {
     bounded: ["side sheet", "end sheet", "roof sheet"],
-    why: "least of three published forms; φ and Ω are judgement; a roof as a diaphragm between its rails",
+    why: "least of three published forms; φ and Ω are judgement; a roof as a diaphragm between its rails; beside an opening that is not framed nothing counts over 90 mm",
   },
   "sheet bending out of plane": {
     bounded: sheets,

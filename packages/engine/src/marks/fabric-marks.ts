@@ -3,6 +3,7 @@ import { wallRules } from "../catalog/wall-rules.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Cut } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
+import { BARE_EDGE_MM } from "../model/bare-edges.ts";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { joinsAnother } from "./joins-another.ts";
 import { rounded } from "../units.ts";
@@ -108,6 +109,7 @@ const openingMark = (unit: Unit, cut: Cut, at: PointMm): Mark => {
       toFrontPostMm: rounded(rect.u0 - u0),
       toDoorPostMm: rounded(u1 - rect.u1),
       cut: stageOf(cut),
+      ...(isWall && !opening.framed && { bareMm: BARE_EDGE_MM }),
       ...wall,
     },
     verdict: "not checked",

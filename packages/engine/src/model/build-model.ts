@@ -26,9 +26,7 @@ export type ModelNote =
   /** A tie that meets no fitting, post or rail of both its units: each moves by itself. */
   | { readonly kind: "tie not modelled"; readonly elementId: string; readonly unitId: string }
   /** What was found or proved of a member beyond a measured thickness of rails, headers, sills and cross members. */
-  | { readonly kind: "finding not taken"; readonly elementId: string; readonly unitId: string }
-  /** A bare sheet edge: the layered sheet is up to 7 % too stiff there; a jamb is asked for. */
-  | { readonly kind: "unframed edge"; readonly openingId: string };
+  | { readonly kind: "finding not taken"; readonly elementId: string; readonly unitId: string };
 
 export interface BuiltModel {
   readonly model: BuildingModel;
@@ -102,10 +100,9 @@ function find(byId: ReadonlyMap<string, ModelledUnit>, id: string): ModelledUnit
 
 function fabricNotes({ structure }: Analysis): ModelNote[] {
   return structure.building.units.flatMap(({ openings }) =>
-    openings.flatMap(({ id, face, framed, use }): ModelNote[] => {
-      if (face === "roof" || face === "floor") return [{ kind: "hatch not modelled", openingId: id }];
-      return !framed && use !== "open-wall" && face !== "door" ? [{ kind: "unframed edge", openingId: id }] : [];
-    }),
+    openings.flatMap(({ id, face }): ModelNote[] =>
+      face === "roof" || face === "floor" ? [{ kind: "hatch not modelled", openingId: id }] : [],
+    ),
   );
 }
 

@@ -8,6 +8,7 @@ import type { Cut } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
+import { actingCut } from "./bare-edges.ts";
 import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { measuredSteel, type MeasuredSteel } from "./measured-steel.ts";
@@ -98,7 +99,8 @@ function openingOf(
   const [toBottom, toTop] = [rect.v0 <= sheet.v0 + LEAST_STRIP_MM, rect.v1 >= sheet.v1 - LEAST_STRIP_MM];
   const v0 = toBottom ? bottomRailMm : rect.v0;
   const v1 = toTop ? dimensions.heightMm - topRailBelowTopMm : rect.v1;
-  const cut = wallOut ? whole : { u0, u1, v0, v1 };
+  const acts = opening.framed ? { u0, u1 } : actingCut({ u0, u1 }, length);
+  const cut = wallOut ? whole : { ...acts, v0, v1 };
   const { jamb, header, sill } = openingFrame(opening);
   const [bottom, top] =
     wall === "front"

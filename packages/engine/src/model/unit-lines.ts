@@ -57,7 +57,10 @@ export interface FrameBar {
   readonly section: ModelSection;
 }
 
-/** A cut in a wall; u from the first post axis (front, or right on the front wall), v up from the underside, mm. */
+/**
+ * A cut in a wall; u from the first post axis (front, or right on the front wall), v up from the underside, mm. One that is not
+ * framed is as wide as it acts (bare-edges.ts).
+ */
 export interface UnitOpening {
   readonly wall: WallName;
   readonly u0: number;

@@ -1,3 +1,5 @@
+import { hasBareEdge } from "./bare-edges.ts";
+
 /** A rectangular cut in a wall: u along the wall from its first post axis, v upwards in the container, mm. */
 export interface WallCut {
   readonly u0: number;
@@ -33,14 +35,13 @@ export interface WallGrid {
 /**
  * The mesh of a corrugated wall between two rails: one layer of strips up to about 300 mm where the wall is whole or its
  * framed openings reach from rail to rail; layers and strips of about 150 mm where it has a window or a bare sheet edge, or is
- * loaded off its corners. Against the fold-by-fold model bare edges then come out 0 to 7 % too stiff (one layer: 15 %; one
- * layer with the opening widened 90 mm is right in deflection but 29 % high in the top rail's moment).
+ * loaded off its corners. A bare edge needs its cut as wide as it acts (bare-edges.ts): as drawn it comes out up to 7 % too stiff.
  * Source: comparison with a fold-by-fold shell model (shared/reference/walls.json); test: walls.test.ts.
  */
 export function wallGrid(shape: WallShape): WallGrid {
   const windows = shape.cuts.filter(({ fullHeight }) => !fullHeight);
   const layered =
-    shape.offCorners.length > 0 || windows.length > 0 || shape.cuts.some((cut) => hasFreeEdge(cut, shape.lengthMm));
+    shape.offCorners.length > 0 || windows.length > 0 || shape.cuts.some((cut) => hasBareEdge(cut, shape.lengthMm));
   const { cuts } = shape;
   const edges = cuts.flatMap(({ u0, u1 }) => [u0, u1]);
   const forced = merged(
@@ -69,14 +70,9 @@ const WINDOW_LAYER_MM = 700;
 /** Lines closer than this are taken as one. */
 const SAME_LINE_MM = 0.2;
 
-/** A cut whose upright edge is a bare end of sheet: flow builds up over about a sixth of the height there, which one layer cannot show. */
-function hasFreeEdge({ framed, u0, u1 }: WallCut, lengthMm: number): boolean {
-  return !framed && (u0 > 0 || u1 < lengthMm);
-}
-
 /** Where the sheet's flow changes over a short way. */
 function disturbances({ cuts, offCorners, lengthMm }: WallShape): number[] {
-  const edges = cuts.filter((cut) => !cut.fullHeight || hasFreeEdge(cut, lengthMm)).flatMap(({ u0, u1 }) => [u0, u1]);
+  const edges = cuts.filter((cut) => !cut.fullHeight || hasBareEdge(cut, lengthMm)).flatMap(({ u0, u1 }) => [u0, u1]);
   return [...edges, ...offCorners];
 }
 

@@ -1,7 +1,10 @@
+import { bareEdgeRule } from "../model/bare-edges.ts";
+
 /** What strength takes for granted where a scheme says nothing; common practice, no published source. Printed with every answer. */
 export const assumed = [
   "container steel without a record: yield 235 MPa; each part also at 343 MPa, if proved",
   "frames of openings: tube 100×100×6, of windows 60×60×3, yield 345 MPa; an added post of unknown section is the same tube",
+  `openings that are not framed: ${bareEdgeRule}`,
   "door header: box 150×100×3; its line in the model is a top rail",
   "rails held by their sheet where it is whole; across by cross members and roof sheet; cross members by the floor boards",
   "door leaves carry nothing unless welded shut, then half of what the blind end does; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",

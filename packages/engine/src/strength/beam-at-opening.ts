@@ -1,6 +1,7 @@
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube, windowTube } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
+import { hasBareEdge } from "../model/bare-edges.ts";
 import type { UnitLines, UnitOpening } from "../model/unit-lines.ts";
 import type { UnitBeam } from "./unit-beams.ts";
 
@@ -11,7 +12,7 @@ export function openingAt(
   beam: UnitBeam,
   lines: UnitLines,
   rail: "top" | "bottom",
-): { readonly name: string; readonly widthMm: number; readonly header?: Section } | undefined {
+): { readonly name: string; readonly widthMm: number; readonly header?: Section; readonly bare: boolean } | undefined {
   const reaches = (cut: UnitOpening): boolean =>
     rail === "bottom" ? cut.v0 < lines.bottomRailMm + STRIP_MM : cut.v1 > lines.topRailMm - STRIP_MM;
   const cut = lines.openings.find(
@@ -23,6 +24,7 @@ export function openingAt(
   return {
     name: `${metres(from)}–${metres(to)} m`,
     widthMm: to - from,
+    bare: hasBareEdge(cut, lines.lengthMm),
     ...(headed && { header: sectionNamed(cut.frame.header.name) }),
   };
 }

@@ -47,7 +47,7 @@ export type ElementResult = {
 export function elementResult(worst: PartWorst): ElementResult {
   const { part, envelope, heldDown } = worst;
   const { screened, solved } = governingOf(worst);
-  const { id, ownerId, element, place } = part;
+  const { id, ownerId, element, place, said } = part;
   const decides = governing(screened.checks());
   const limitState = decides?.limitState ?? screened.limitState;
   const coverage = coverageOf(limitState, element);
@@ -61,7 +61,7 @@ export function elementResult(worst: PartWorst): ElementResult {
     ...(decides?.ok === true && {
       utilisation: decides.utilisation,
       certainty: decides.working.certainty,
-      working: decides.working,
+      working: said === undefined ? decides.working : { ...decides.working, notes: [...decides.working.notes, said] },
     }),
     ...(decides?.ok === false && { refused: decides.why }),
     ...(screened.upper !== undefined && Number.isFinite(screened.upper) && { upperBound: screened.upper }),

@@ -13,13 +13,16 @@ export type MemberStretch = {
   readonly ownerId: string;
   readonly place: string;
   readonly member: CheckedMember;
+  /** What its numbers rest on: of a rail across an opening that is not framed. */
+  readonly said?: string;
   readonly beams: readonly { readonly id: string; readonly lengthMm: number }[];
   /** Where its forces are found in a solved run. */
   readonly forces: (solved: SolvedRun) => LineForces;
 };
 
 /** A member by its code: strengths once, then every place of every line in every run. */
-export function memberPart({ ownerId, place, member, beams, forces }: MemberStretch, basis: CheckBasis): StrengthPart {
+export function memberPart(stretch: MemberStretch, basis: CheckBasis): StrengthPart {
+  const { ownerId, place, member, beams, forces, said } = stretch;
   const { element } = member;
   const capacities = basis.capacities(basis.memberStrengths(member));
   const limits = bowLimits(member);
@@ -54,6 +57,7 @@ export function memberPart({ ownerId, place, member, beams, forces }: MemberStre
     ownerId,
     element,
     place,
+    ...(said !== undefined && { said }),
     level: "strength",
     use: (solved, above = 0) => mostIn(solved, above),
     decide: (solved) => {

@@ -6,6 +6,7 @@ import type { PressedSection, Section, TubeSection } from "../catalog/sections/s
 import type { CheckedMember } from "../checks/checked-member.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
 import type { Measurable } from "../model/measured-steel.ts";
+import { bareEdgeSaid } from "../model/bare-edges.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import { lengthBeside } from "./bars-on-one-line.ts";
 import { barOf, metres, openingAt, wallOf, windowWidth } from "./beam-at-opening.ts";
@@ -13,7 +14,7 @@ import { steelOf, type MemberStretch } from "./member-part.ts";
 import type { UnitBeam } from "./unit-beams.ts";
 
 type Stretch = Omit<MemberStretch, "ownerId" | "forces" | "beams"> & { readonly beams: readonly UnitBeam[] };
-type Named = { readonly place: string; readonly member: CheckedMember };
+type Named = { readonly place: string; readonly member: CheckedMember; readonly said?: string };
 
 /**
  * The members of a container in stretches with the same strengths. What holds them between (sheet along the rails, cross
@@ -114,7 +115,8 @@ function railOf(beam: UnitBeam, lines: UnitLines, rail: "top" | "bottom", sectio
   const freeMm = over?.widthMm ?? held;
   const lengthMm = header === undefined ? freeMm : lengthBeside(section, header, freeMm);
   const member = memberOf(`${rail} side rail`, section, { lengthMm, heldMm: held });
-  return { place: over === undefined ? beam.side : `${beam.side} over ${over.name}`, member };
+  if (over === undefined) return { place: beam.side, member };
+  return { place: `${beam.side} over ${over.name}`, member, ...(over.bare && { said: bareEdgeSaid }) };
 }
 
 /** A header is welded along its rail: roof and rail hold it across as they hold each other. */

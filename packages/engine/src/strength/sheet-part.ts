@@ -15,11 +15,13 @@ export type SheetPiece = {
   readonly thicknessMm: number;
   readonly heightMm: number;
   readonly strips: readonly SheetStrip[];
+  /** What its numbers rest on: of a piece with a bare edge. */
+  readonly said?: string;
 };
 
 /** Sheet in shear: the flow's mean over about a metre, as single strips depend on the mesh. */
 export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
-  const { ownerId, element, place, heightMm, strips } = piece;
+  const { ownerId, element, place, heightMm, strips, said } = piece;
   const sheet = corrugatedSheet(piece.fold, piece.thicknessMm);
   const strengthAt = (steel: Steel) => basis.sheetShear({ sheet, steel, heightMm });
   const strength = strengthAt(steels.unproved);
@@ -30,6 +32,7 @@ export function sheetPart(piece: SheetPiece, basis: CheckBasis): StrengthPart {
     ownerId,
     element,
     place,
+    ...(said !== undefined && { said }),
     level: "strength",
     use: (solved) => useOf(mostFlow(solved)),
     decide: (solved) => {

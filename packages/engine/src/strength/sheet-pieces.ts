@@ -1,6 +1,7 @@
 import { folds } from "../catalog/sections/corrugated-sheet.ts";
 import type { ModelNode } from "../model/analytical-model.ts";
 import type { UnitFragment } from "../model/building-model.ts";
+import { bareEdgeSaid, hasBareEdge } from "../model/bare-edges.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import type { SheetPiece } from "./sheet-part.ts";
 import type { SheetStrip } from "./strip-flows.ts";
@@ -28,10 +29,21 @@ export function sheetPieces(fragment: UnitFragment, lines: UnitLines): Piece[] {
         thicknessMm: wall === "front" ? 2 : 1.6,
         heightMm: lines.topRailMm - lines.bottomRailMm,
         strips: own,
+        ...(meetsBareEdge(lines, wall, first?.from ?? 0, last?.to ?? 0) && { said: bareEdgeSaid }),
       };
     }),
   );
 }
+
+/** Whether an opening of the wall that is not framed lies in this stretch of it, or at its end. */
+const meetsBareEdge = ({ openings, lengthMm, widthMm }: UnitLines, wall: SheetedWall, from: number, to: number) =>
+  openings.some(
+    (cut) =>
+      cut.wall === wall &&
+      hasBareEdge(cut, wall === "front" ? widthMm : lengthMm) &&
+      cut.u0 < to + 1 &&
+      cut.u1 > from - 1,
+  );
 
 /** The strips of each wall from end to end; of the doors where they are welded shut. */
 export function wallStrips({ panels, nodes }: UnitFragment, lines: UnitLines): Map<SheetedWall, PlacedStrip[]> {

@@ -75,16 +75,19 @@ const isEnd = ({ face }: SkinPressure): boolean => face === "front" || face === 
 /** The strip of sheet that stands beside a window, mm: two folds of a side sheet. */
 const STRIP_MM = 556;
 
-/** A full-height frame has its jamb; a window hands its half width to the folds beside it, which run from rail to rail. */
+/**
+ * A full-height frame has its jamb; a window, or what fills a hole that is not framed, hands its half width to the folds beside
+ * it, which run from rail to rail. What fills a wall that is out stands in posts of its own.
+ */
 function jambChecks(skin: SkinPressure, opening: Opening, basis: CheckBasis, inPlane: number): [string, BentSheet][] {
   const halfMm = opening.widthUm / 2000;
   const isWindow = opening.heightUm / 1000 < skin.spanMm - STRIP_MM;
-  if (isWindow) {
+  if (!isWindow && !opening.framed && opening.use === "open-wall") return [];
+  if (isWindow || !opening.framed) {
     const end = isEnd(skin);
     const [element, sheet] = end ? (["end sheet", endSheet] as const) : (["side sheet", sideSheet] as const);
     return [[`beside ${opening.tag}, wind`, bentSheet(element, skin, sheet, basis, (halfMm + STRIP_MM) / STRIP_MM)]];
   }
-  if (!opening.framed) return [];
   const bar = bentBar("jamb", skin, openingFrame(opening).jamb, halfMm, inPlane, basis);
   return [[`of ${opening.tag}, wind`, { taken: bar }]];
 }

@@ -15,6 +15,8 @@ export type StrengthPart = {
   readonly ownerId: string;
   readonly element: CheckedElement;
   readonly place: string;
+  /** What its numbers rest on beside what every part's do; printed with its working. */
+  readonly said?: string;
   /** Runs it is held against. */
   readonly level: CombinationLevel;
   /**

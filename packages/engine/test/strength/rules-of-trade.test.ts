@@ -37,11 +37,11 @@ describe("about 3 m out of a 40 ft side", () => {
       for (const fromMm of [1603.5, 400]) expect(most(screened(opening(fromMm, framed)))).toBeGreaterThan(1.5);
   });
 
-  it("differs from the rule in the middle where it is bare: the top rail over it is 1.2 to 1.5, and over 1 even at 343 MPa", () => {
+  it("differs from the rule in the middle where it is bare: the top rail over it is 1.8 to 2.2, as the cut acts 90 mm wider at each edge, and over 1 even at 343 MPa", () => {
     const found = screened(opening(4596, false)).find(({ part }) => part.id.includes("top side rail right over"));
     const deciding = found && governingOf(found).screened;
-    expect(deciding?.utilisation).toBeGreaterThan(1.2);
-    expect(deciding?.utilisation).toBeLessThan(1.5);
+    expect(deciding?.utilisation).toBeGreaterThan(1.8);
+    expect(deciding?.utilisation).toBeLessThan(2.2);
     const proved = deciding?.checks(steels.weathering).map((check) => (check.ok ? check.utilisation : Infinity)) ?? [];
     expect(Math.max(...proved)).toBeGreaterThan(1);
   });

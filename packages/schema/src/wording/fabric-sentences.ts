@@ -47,7 +47,7 @@ export const fabricSentences = {
       detail: "What the rest of the sheet takes is not judged yet.",
     },
     engineer: {
-      body: `${at(0)}: ${say.length(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact, say)}${cutWhen(fact.cut)}. ${engineerRule(fact, say)}`,
+      body: `${at(0)}: ${say.length(fact.widthMm)} of ${faceWords[fact.face]} of ${at(1)}, ${engineerDistances(fact, say)}${cutWhen(fact.cut)}. ${engineerRule(fact, say)}${bareEdges(fact, say)}`,
     },
     owner: {
       body: `${at(0)} is an opening in ${faceWords[fact.face]} of ${at(1)}. The engineer has to say what frame it needs.`,
@@ -159,6 +159,11 @@ const engineerRule = (wall: WallFacts, say: Figures): string =>
   wall.wallRule === "not a wall"
     ? "Clear of posts, rails and headers; strength has a mark of its own."
     : `${engineerWall(wall, say)}; strength has a mark of its own.`;
+
+const bareEdges = ({ bareMm }: FactOf<"opening-in-sheet">, say: Figures): string =>
+  bareMm === undefined
+    ? ""
+    : ` Not framed: over ${say.length(bareMm)} beside each upright edge the sheet is taken to carry nothing; a jamb would hold it.`;
 
 const engineerWall = ({ cutShare, shortestPierMm }: WallFacts, say: Figures): string =>
   `${percent(cutShare)} of the wall cut (limit 50 %), shortest piece ${say.length(shortestPierMm)} (${say.length(1219.2)} counts), from memory`;

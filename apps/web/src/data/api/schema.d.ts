@@ -3243,6 +3243,7 @@ export interface components {
         }
       | {
           /** @enum {string} */
+          bareMm?: number | undefined;
           cut?: ("in the yard" | "after placing" | "after shoring") | undefined;
           cutShare: number;
           face: components["schemas"]["Face"];

@@ -4,6 +4,7 @@ import { steels } from "../../catalog/materials.ts";
 import type { CheckBasis } from "../../checks/check-basis.ts";
 import type { WallShearFinding } from "../../checks/wall-shear.ts";
 import type { Structure } from "../../bearing/structure.ts";
+import type { Fabric } from "../../fabric/fabric-of.ts";
 import type { Unit } from "../../geometry/building.ts";
 import type { UnitFragment } from "../../model/building-model.ts";
 import type { UnitLines } from "../../model/unit-lines.ts";
@@ -19,9 +20,9 @@ import { wallStatics } from "./wall-statics.ts";
 
 type SheetWalls = Scheme["basis"]["sheetWalls"];
 
-/** Each with the table's conditions and whether it counts in the lateral system. */
-const judgedWalls = (walls: readonly UnitWall[], rule: SheetWalls, basis: CheckBasis): JudgedWall[] =>
-  walls.map((wall) => {
+/** The walls of a unit, each with the table's conditions and whether it counts in the lateral system. */
+export const wallsOf = (unit: Unit, fabric: Fabric, rule: SheetWalls, basis: CheckBasis): JudgedWall[] =>
+  unitWalls(unit, fabric).map((wall) => {
     const { conditions, counts, check } = finding(wall, NEWTON, rule, basis);
     const strengthN = check?.ok === true ? NEWTON / check.utilisation : 0;
     return { ...wall, conditions, counts: counts && rule.rule !== "left out", strengthN };
@@ -33,9 +34,7 @@ export function wallsByUnit(
   rule: SheetWalls,
   basis: CheckBasis,
 ): (unitId: string) => readonly JudgedWall[] {
-  const walls = new Map(
-    building.units.map((unit) => [unit.id, judgedWalls(unitWalls(unit, fabric(unit.id)), rule, basis)]),
-  );
+  const walls = new Map(building.units.map((unit) => [unit.id, wallsOf(unit, fabric(unit.id), rule, basis)]));
   return (unitId) => walls.get(unitId) ?? [];
 }
 

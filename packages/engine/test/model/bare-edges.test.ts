@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { actingCut, BARE_EDGE_MM, bareEdgeSaid, hasBareEdge } from "../../src/model/bare-edges.ts";
+import { strength } from "../../src/strength.ts";
+import { drawnUnit } from "../strength/drawn-unit.ts";
+
+const LENGTH_MM = 11_985;
+
+describe("a cut that is not framed", () => {
+  // 90 mm: derived from a fold-by-fold model with real rails; walls.test.ts holds the mesh with it against shared/reference/walls.json
+  it("acts 90 mm wider at each bare edge", () => {
+    expect(actingCut({ u0: 4000, u1: 6000 }, LENGTH_MM)).toEqual({ u0: 3910, u1: 6090 });
+  });
+
+  it("acts up to the post where less than 90 mm of sheet is left beside it", () => {
+    expect(actingCut({ u0: 60, u1: 2000 }, LENGTH_MM)).toEqual({ u0: 0, u1: 2090 });
+    expect(actingCut({ u0: 0, u1: LENGTH_MM }, LENGTH_MM)).toEqual({ u0: 0, u1: LENGTH_MM });
+  });
+
+  it("has no bare edge where it is framed or goes from post to post", () => {
+    expect(hasBareEdge({ framed: false, u0: 0, u1: 2000 }, LENGTH_MM)).toBe(true);
+    expect(hasBareEdge({ framed: true, u0: 0, u1: 2000 }, LENGTH_MM)).toBe(false);
+    expect(hasBareEdge({ framed: false, u0: 0, u1: LENGTH_MM }, LENGTH_MM)).toBe(false);
+  });
+});
+
+describe("a 20 ft unit with a hole that is not framed", () => {
+  const hole = (widthMm: number) =>
+    strength(
+      drawnUnit({
+        type: "1CC",
+        openings: [{ face: "right", framed: false, fromMm: 3029 - widthMm / 2, widthMm }],
+        imposedPa: 1900,
+      }),
+    );
+  const answerOf = (widthMm: number) => {
+    const answer = hole(widthMm);
+    if (!answer.accepted) throw new Error("it is accepted");
+    return answer;
+  };
+  const [small, large] = [answerOf(600), answerOf(4000)];
+
+  it("works as built where numbers say so, and does not where they do not", () => {
+    expect(small.units.map(({ verdict }) => verdict)).toEqual(["works as built"]);
+    expect(large.units.map(({ verdict }) => verdict)).not.toContain("works as built");
+  });
+
+  it("says in the workings of the rails across it and of the sheet beside it what they rest on", () => {
+    const said = small.results.flatMap(({ element, place, working }) =>
+      working?.notes.includes(bareEdgeSaid) === true ? [`${element} ${place}`] : [],
+    );
+    // post axes are 5853 mm apart: 2926.5 ± 300 ± 90
+    expect([...said].toSorted()).toEqual(
+      expect.arrayContaining([
+        "bottom side rail right over 2.54–3.32 m",
+        "top side rail right over 2.54–3.32 m",
+        "side sheet right 0.00–2.54 m",
+        "side sheet right 3.32–5.85 m",
+      ]),
+    );
+    expect(said.some((part) => part.includes("left"))).toBe(false);
+    expect(BARE_EDGE_MM).toBe(90);
+  });
+});
