@@ -1,9 +1,12 @@
+import { setTimeout as pause } from "node:timers/promises";
 import type { Page } from "playwright-core";
 import { frameWork, type FrameWork } from "./frame-work.ts";
 import { signedInPage, type SignedIn } from "./signed-in-page.ts";
 
 const moves = 60;
 const stepPx = 2;
+/** A hand moves on whether the page keeps up or not: a step for each frame of a screen that shows sixty a second. */
+const paceMs = 1000 / 60;
 const categories = [
   "toplevel",
   "devtools.timeline",
@@ -11,7 +14,7 @@ const categories = [
   "devtools.timeline.frame",
 ];
 
-/** Drags one container of a scheme to and fro under trace, a step a frame; what each frame cost. */
+/** Drags one container of a scheme to and fro under trace; what each frame cost that heard the hand move. */
 export async function dragOne(signedIn: SignedIn, projectId: string): Promise<FrameWork[]> {
   const page = await signedInPage(signedIn);
   await page.goto(`${signedIn.origin}/projects/${projectId}/sheet/1`);
@@ -25,18 +28,18 @@ export async function dragOne(signedIn: SignedIn, projectId: string): Promise<Fr
   await page.mouse.down();
   await page.mouse.move(start.x + 1, start.y);
   await signedIn.browser.startTracing(page, { categories });
+  const sent: Promise<void>[] = [];
   for (let n = 0; n < moves; n += 1) {
-    await page.mouse.move(start.x + stepPx * Math.abs(((n + moves / 4) % moves) - moves / 2), start.y);
-    await nextFrame(page);
+    sent.push(page.mouse.move(start.x + stepPx * Math.abs(((n + moves / 4) % moves) - moves / 2), start.y));
+    await pause(paceMs);
   }
+  await Promise.all(sent);
   const trace = await signedIn.browser.stopTracing();
   await page.keyboard.press("Escape");
   await page.mouse.up();
   await page.context().close();
   return frameWork(trace.toString("utf8"));
 }
-
-const nextFrame = (page: Page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
 
 async function middleOf(page: Page, tag: string): Promise<{ x: number; y: number }> {
   const drawn = page

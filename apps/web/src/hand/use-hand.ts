@@ -1,6 +1,6 @@
 import { applyOperations, elementOf } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
-import { useMemo, useState } from "react";
+import { startTransition, useMemo, useState } from "react";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import type { ToolName } from "../sheet/contract.ts";
 import { tooMany } from "../tools/act-size.ts";
@@ -11,6 +11,7 @@ import { inSite } from "./eye-axes.ts";
 import type { StepsMm } from "./eye-axes.ts";
 import { firstUnit } from "./first-unit.ts";
 import type { Held } from "./held.ts";
+import { isShifted, Lift } from "./lift.ts";
 import { press } from "./press.ts";
 import { stepElements } from "./step-element.ts";
 import { useChosen } from "./use-chosen.ts";
@@ -29,12 +30,17 @@ export interface HandOptions {
   side: Side;
   /** What stands on these and would stay; nothing where nobody knows. */
   standing?: (ids: readonly string[]) => readonly string[];
+  /** True where the paper draws what is held as part of the scheme: it is lifted off and shifted while the hand moves. */
+  lifts?: boolean;
 }
 
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
-export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneStanding }: HandOptions) {
+export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneStanding, lifts = false }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
-  const [held, hold] = useState<Held | null>(null);
+  /** What is held, as it is drawn; `lift` has where the hand has carried it since. */
+  const [held, setHeld] = useState<Held | null>(null);
+  const [lift] = useState(() => new Lift());
+  const [lifted, setLifted] = useState(false);
   /** What would go, while it is asked about what hangs or stands on it. */
   const [going, setGoing] = useState<readonly string[] | null>(null);
   const chosen = useChosen(scheme);
@@ -43,6 +49,13 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   // the same objects until the hand moves: the engine is asked anew of every other scheme
   const operations = useMemo(() => heldOperations(scheme, held), [scheme, held]);
   const shown = useMemo(() => withOperations(scheme, operations), [scheme, operations]);
+
+  const hold = (next: Held | null) => {
+    lift.end();
+    setLifted(false);
+    setHeld(next);
+  };
+  const heldNow = () => lift.now()?.held ?? held;
 
   const take = (next: ToolName | null) => {
     if (next !== null && !mayDraw) return cannot("Only the architect draws.");
@@ -80,7 +93,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   const pressAt = (picked: PickedElement | null, point: Point, assessment: Assessment | null) => {
     chosen.pressed(true);
     if (tool !== null && picked !== null) choose(picked.id);
-    const pressed = press({ scheme, assessment, tool, held, picked, chosenIds, ...point });
+    const pressed = press({ scheme, assessment, tool, held: heldNow(), picked, chosenIds, ...point });
     if (pressed.kind === "choose") choose(pressed.id);
     if (pressed.kind === "also") chosen.chooseAlso(pressed.id);
     if (pressed.kind === "cannot") cannot(pressed.why);
@@ -94,16 +107,24 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   };
 
   const moveTo = (point: Point) => {
-    if (held !== null) hold(carried(scheme, held, point));
+    const last = heldNow();
+    if (last === null) return;
+    const next = carried(scheme, last, point);
+    if (!lifts || !isShifted(held, next)) return hold(next);
+    const moved = heldOperations(scheme, next);
+    setLifted(true);
+    const carriedOn = { held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) };
+    lift.carry(carriedOn, () => startTransition(() => setHeld(next)));
   };
 
   const drop = () => {
     chosen.pressed(false);
-    if (held === null || held.kind === "unit" || held.kind === "beam") return;
-    if (held.kind === "cut") setTool(null);
-    if (held.kind === "band") chooseWithin(held);
-    if (held.kind === "group" && held.operations.length === 0) choose(held.id);
-    finish(held.operations);
+    const dropped = heldNow();
+    if (dropped === null || dropped.kind === "unit" || dropped.kind === "beam") return;
+    if (dropped.kind === "cut") setTool(null);
+    if (dropped.kind === "band") chooseWithin(dropped);
+    if (dropped.kind === "group" && dropped.operations.length === 0) choose(dropped.id);
+    finish(dropped.operations);
   };
 
   const chooseWithin = ({ projection, from, to, also }: Extract<Held, { kind: "band" }>) => {
@@ -112,13 +133,15 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   };
 
   const setHeldUnit = () => {
-    if (held?.kind !== "unit") return;
-    finish(placeUnit(scheme, held.unit));
+    const now = heldNow();
+    if (now?.kind !== "unit") return;
+    finish(placeUnit(scheme, now.unit));
     setTool(null);
   };
 
   const step = (steps: StepsMm) => {
-    if (held?.kind === "unit") return hold({ kind: "unit", unit: stepUnit(held.unit, side, steps) });
+    const now = heldNow();
+    if (now?.kind === "unit") return hold({ kind: "unit", unit: stepUnit(now.unit, side, steps) });
     if (chosenIds.length === 0) return;
     if (!mayDraw) return cannot("Only the architect draws.");
     const sofar = held?.kind === "steps" ? held.steps : noSteps;
@@ -138,6 +161,9 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     focused: chosen.focused,
     held,
     hold,
+    lift,
+    /** True once what is held has left its place on the paper. */
+    lifted,
     going,
     setGoing,
     remove,

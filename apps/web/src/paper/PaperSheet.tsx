@@ -5,6 +5,7 @@ import { laterPart } from "../controls/later-part.ts";
 import type { ViewLayer } from "../drawing/contract.ts";
 import type { OtherHand } from "../drawing/others/other-hands.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
+import { isLifted } from "../hand/lift.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
 import { project, toScreen } from "../drawing/view-transform.ts";
 import { elementPlace } from "../notes/element-place.ts";
@@ -74,12 +75,6 @@ export interface PaperSheetProps {
   onField?: ReactNode;
 }
 
-/** The view in which something is moved; the others follow where the hand rests. Null where none is before the others. */
-function viewInHand(held: PointingHand["held"]): "elevation" | "plan" | null {
-  if (held?.kind !== "element" && held?.kind !== "group") return null;
-  return held.projection === "plan" ? "plan" : "elevation";
-}
-
 /** The one unit chosen, where one may move it. */
 function aligningOf({ hand, laidBy, aligns = false }: PaperSheetProps) {
   const [unitId, ...others] = hand.chosenIds;
@@ -101,7 +96,7 @@ export function PaperSheet(props: PaperSheetProps) {
   const looking = useLenses(laid, eye.side);
   const { views } = looking;
   const closer = useLookedCloser();
-  const rested = useRested(scheme, hand.held !== null);
+  const rested = useRested(scheme, hand.held !== null && !isLifted(hand.held));
   const details = useMemo(
     () => (hand.chosenId === null || closer === null ? [] : closer.detailsOf(rested, hand.chosenId)),
     [closer, rested, hand.chosenId],
@@ -198,7 +193,7 @@ export function PaperSheet(props: PaperSheetProps) {
                   detailed={eye.detailed}
                   scheme={scheme}
                   rested={rested}
-                  handIn={viewInHand(hand.held)}
+                  lift={hand.lift}
                   assessment={props.assessment}
                   side={eye.side}
                   storey={eye.storey}

@@ -1,5 +1,15 @@
 import type { Scheme } from "@cornerway/schema";
-import { lazy, memo, Suspense, useCallback, useDeferredValue, useLayoutEffect, useRef, useState } from "react";
+import {
+  lazy,
+  memo,
+  Suspense,
+  useCallback,
+  useDeferredValue,
+  useLayoutEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from "react";
 import type { PointerEvent } from "react";
 import { storeysOf } from "@cornerway/engine";
 import type { PickedElement, Side } from "../drawing/contract.ts";
@@ -18,7 +28,9 @@ import type { LaidView, LaidViews } from "./lay-views.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
 import { PaperTitles } from "./PaperTitles.tsx";
+import { LiftedWay } from "./LiftedWay.tsx";
 import { showsDetails } from "./shows-details.ts";
+import { useLiftedShift } from "./use-lifted-shift.ts";
 import { useRested } from "./use-rested.ts";
 import "./paper.css";
 
@@ -56,12 +68,11 @@ export function SchemePaper(props: SchemePaperProps) {
     onElementPointerDown: pick,
     onElementFocus: useSame(props.onFocusElement),
   };
-  // The other views follow a drag where the hand rests; the view in hand never waits for them.
+  useLiftedShift(paper, props);
+  // The picture follows where the hand rests; the views one draws on never wait for it.
   const calmScheme = useDeferredValue(props.rested);
   const lastAssessment = useDeferredValue(props.assessment);
   const calmAssessment = useRested(lastAssessment, scheme !== props.rested);
-  const asRested = (view: "elevation" | "plan") =>
-    props.handIn === null || props.handIn === view ? {} : { scheme: props.rested, assessment: calmAssessment };
   return (
     <svg
       ref={paper}
@@ -124,7 +135,6 @@ export function SchemePaper(props: SchemePaperProps) {
         <WithinView name="plan" view={views.plan} lens={lenses.plan}>
           <CalmPlan
             {...shared}
-            {...asRested("plan")}
             transform={views.plan.transform}
             storey={storey}
             seenFrom={seenFrom(views.plan, lenses.plan)}
@@ -140,7 +150,6 @@ export function SchemePaper(props: SchemePaperProps) {
         <WithinView name="elevation" view={views.elevation} lens={lenses.elevation}>
           <CalmElevation
             {...shared}
-            {...asRested("elevation")}
             transform={views.elevation.transform}
             side={side}
             storey={storey}
@@ -156,6 +165,7 @@ export function SchemePaper(props: SchemePaperProps) {
         <Others {...props} others={props.others} planShown={planShown} />
       )}
       {props.aligning === undefined ? null : <AligningTicks {...props} aligning={props.aligning} />}
+      <LiftedWay lift={props.lift} views={views} side={side} planShown={planShown} />
       {props.band == null ? null : <ChoosingBand band={props.band} views={views} />}
     </svg>
   );
@@ -208,9 +218,11 @@ function AligningTicks({
   views,
   side,
   scheme,
+  lift,
   aligning: { unitId, stood },
 }: SchemePaperProps & { aligning: { unitId: string; stood: Scheme } }) {
-  const shared = { stood, shown: scheme, unitId };
+  const carried = useSyncExternalStore(lift.listen, lift.now);
+  const shared = { stood, shown: carried?.scheme ?? scheme, unitId };
   return (
     <Suspense fallback={null}>
       <AlignmentTicks {...shared} projection={side} view={views.elevation.transform} />

@@ -3,6 +3,7 @@ import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
 import type { OtherHand } from "../drawing/others/other-hands.ts";
 import type { Projection } from "../drawing/view-transform.ts";
+import type { Lift } from "../hand/lift.ts";
 import type { Point } from "../hand/use-hand.ts";
 import type { LaidViews } from "./lay-views.ts";
 import type { Field } from "./use-field.ts";
@@ -30,8 +31,8 @@ export interface SchemePaperProps {
   scheme: Scheme;
   /** The same when the hand last rested: what is slow to draw is drawn of it. */
   rested: Scheme;
-  /** The view in which something is moved. */
-  handIn: "elevation" | "plan" | null;
+  /** What is lifted off the paper, and where it is while the hand moves. */
+  lift: Lift;
   assessment: Assessment | null;
   side: Side;
   storey: number;

@@ -1,7 +1,5 @@
 import { useEffect, useState } from "react";
-
-/** How long the hand rests before what is slow to draw follows it, ms. */
-const restMs = 120;
+import { restMs } from "../hand/lift.ts";
 
 /** A value as it is while nothing is held; while something is, as it was when the hand last rested for a moment. */
 export function useRested<Value>(value: Value, inHand: boolean): Value {

@@ -33,9 +33,10 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts 
       {tags.map((spot) => (
         <Tag key={spot.id} spot={spot} verdict={verdicts.get(spot.id)?.verdict ?? "not checked"} />
       ))}
-      {labels.map(({ key, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
+      {labels.map(({ key, of, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
         <Lettering
           key={key}
+          of={of}
           text={text}
           spot={spot}
           sizePx={sizePx}
@@ -48,7 +49,11 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts 
   );
 }
 
-function Tag({ spot: { of, tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {
+function Tag({ spot: { id, of, tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {
   const colour = verdict === "does not work" ? ink.rust : of === "post" ? ink.prussian : ink.ink;
-  return <Hexagon tag={tag} xPx={xPx} yPx={yPx} colour={colour} unchecked={verdict === "not checked"} />;
+  return (
+    <g data-of={id}>
+      <Hexagon tag={tag} xPx={xPx} yPx={yPx} colour={colour} unchecked={verdict === "not checked"} />
+    </g>
+  );
 }

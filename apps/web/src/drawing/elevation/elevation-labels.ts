@@ -154,6 +154,7 @@ function unitLabel(face: ElevationFace, nearer: readonly ElevationFace[], view: 
   if (free.length === 0 || rect.heightPx < 24) return null;
   return {
     key: `unit-${face.container.id}-${face.face}`,
+    of: face.container.id,
     text: face.container.tag,
     spots: free,
     kind: "unit",

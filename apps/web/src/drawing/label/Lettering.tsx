@@ -11,6 +11,8 @@ type LetteringProps = {
   colour?: string;
   fontWeight?: number;
   trackingEm?: number;
+  /** The element it names, by id. */
+  of?: string | undefined;
   /** Colour round the letters, so that lines stop short of them; `none` for none. */
   halo?: string;
 };
@@ -22,6 +24,7 @@ export const Lettering = memo(function Lettering(props: LetteringProps) {
   const y = px(spot.yPx);
   return (
     <text
+      data-of={props.of}
       x={x}
       y={y}
       textAnchor={spot.anchor}

@@ -10,6 +10,8 @@ export type Label = {
   text: string;
   sizePx: number;
   spots: readonly Spot[];
+  /** The element it names, by id: where that is lifted off the paper its name goes along. */
+  of?: string;
   /** True for what is never left out, were it to lie over other lettering. */
   must?: boolean;
 };

@@ -7,7 +7,7 @@ import { useUnits } from "../../units/use-units.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import { px } from "../px-path.ts";
 import { project, toScreen, type Projection, type ViewTransform } from "../view-transform.ts";
-import { alignmentTicks } from "./alignment-ticks.ts";
+import { alignmentTicks, topFittings } from "./alignment-ticks.ts";
 
 type AlignmentTicksProps = {
   /** The scheme without what is held: alignments are found in it once, not at every step of a drag. */
@@ -22,7 +22,8 @@ type AlignmentTicksProps = {
 export function AlignmentTicks({ stood, shown, unitId, projection, view }: AlignmentTicksProps) {
   const units = useUnits();
   const found = useMemo(() => alignments(stood, unitId), [stood, unitId]);
-  const ticks = alignmentTicks(stood, shown, unitId, found);
+  const tops = useMemo(() => topFittings(stood, found), [stood, found]);
+  const ticks = alignmentTicks({ stood, shown, unitId, found, tops });
   return (
     <g className="alignment-ticks" aria-hidden="true" pointerEvents="none">
       {ticks.map((tick) => {

@@ -53,6 +53,7 @@ export function PlanSigns({
       {model.overhead.map(({ container, outline }) => (
         <path
           key={container.id}
+          data-of={container.id}
           d={outlinePx(outline)}
           fill="none"
           stroke={overheadInk(verdicts.get(container.id)?.verdict)}
@@ -62,9 +63,10 @@ export function PlanSigns({
       ))}
       <LayerOn layer={layer} place={place} />
       {proposed !== undefined && <PlanProposed before={scheme} after={proposed} storey={storey} view={view} />}
-      {labels.map(({ key, text, spot, sizePx, colour, fontWeight }) => (
+      {labels.map(({ key, of, text, spot, sizePx, colour, fontWeight }) => (
         <Lettering
           key={key}
+          of={of}
           text={text}
           spot={spot}
           sizePx={sizePx}

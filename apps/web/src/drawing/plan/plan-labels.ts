@@ -73,7 +73,7 @@ function label(
   sizePx: number,
   fontWeight: number,
 ): Lettered {
-  return { key, text, sizePx, colour, fontWeight, spots: spotsIn(unit, view) };
+  return { key, of: unit.container.id, text, sizePx, colour, fontWeight, spots: spotsIn(unit, view) };
 }
 
 /** Off the very middle first: there the leader of a note on the unit ends. */

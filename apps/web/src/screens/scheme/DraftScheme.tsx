@@ -6,6 +6,7 @@ import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useThread } from "../../data/thread.ts";
 import { otherHands } from "../../drawing/others/other-hands.ts";
+import { isLifted } from "../../hand/lift.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
 import { noneAnswered, useMarkNotes } from "../../notes/use-mark-notes.ts";
@@ -58,14 +59,14 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const { standing, hear } = useStanding();
   const hand = useHand({
     ...{ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side },
-    standing,
+    ...{ standing, lifts: true },
   });
   const book = useCostBook(project).data?.book ?? null;
   const { assessed, waiting } = useAssessment(hand.shown, book);
   useEffect(() => hear(assessed), [hear, assessed]);
   const { typing, watch, undoes } = useUndoes(draft.scheme, hand);
   const shown = hand.shown;
-  const isDragging = hand.operations.length > 0 && hand.held?.kind !== "unit";
+  const isDragging = (hand.lifted || hand.operations.length > 0) && hand.held?.kind !== "unit";
   const strength = useStrength(shown, hand.held !== null);
   const { assessment, marks, waitingIds, remark } = useMemo(
     () => judgedSoFar(assessed?.assessment ?? null, strength, shown),
@@ -89,7 +90,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
   const spoken = useMemo(() => ({ scheme: shown, marks, waiting: waitingIds }), [shown, marks, waitingIds]);
   const notes = useMarkNotes({
-    ...useRested(spoken, hand.held !== null),
+    ...useRested(spoken, hand.held !== null && !isLifted(hand.held)),
     ...{ written, role: project.roles[0], offerOn: checks.offerOn, quietOfferOn: ways.offerOn },
   });
   const toNote = (note: PlacedNote) => {

@@ -15,7 +15,7 @@ const pointsForMs = 8_000;
  */
 export function usePresence(
   sheet: SheetNumber,
-  { chosenId, operations }: Pick<Hand, "chosenId" | "operations">,
+  { chosenId, operations, lift }: Pick<Hand, "chosenId" | "operations" | "lift">,
 ): (pointer: Pointer) => void {
   const { tell } = useRoom();
   const toldAt = useRef(0);
@@ -23,15 +23,16 @@ export function usePresence(
   const pointer = useRef<Pointer | undefined>(undefined);
   const say = useCallback(() => {
     clearTimeout(waits.current);
-    const dragging = operations.length === 0 || operations.length > mostOperations ? null : operations;
     const wait = Math.max(0, everyMs - (Date.now() - toldAt.current));
     waits.current = setTimeout(() => {
       waits.current = undefined;
       toldAt.current = Date.now();
+      const held = lift.now()?.operations ?? operations;
+      const dragging = held.length === 0 || held.length > mostOperations ? null : [...held];
       const pointed = pointer.current === undefined ? {} : { pointer: pointer.current };
       tell({ sheet, selected: chosenId, dragging, ...pointed });
     }, wait);
-  }, [tell, sheet, chosenId, operations]);
+  }, [tell, sheet, chosenId, operations, lift]);
   useEffect(() => {
     say();
     return () => {

@@ -1,0 +1,77 @@
+import { act, renderHook } from "@testing-library/react";
+import type { Operation } from "@cornerway/schema";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { useHand } from "../../src/hand/use-hand.ts";
+import { furnished } from "../support/furnished.ts";
+
+const point = (xMm: number) => ({ at: { xMm, yMm: 0, zMm: 0 }, projection: "plan" as const, reachMm: 0 });
+const drawnX = (hand: { shown: typeof furnished }) => hand.shown.containers.find(({ id }) => id === "g1")?.xUm;
+
+describe("useHand({ lifts })", () => {
+  beforeEach(() => vi.useFakeTimers());
+  afterEach(() => vi.useRealTimers());
+
+  function taken(lifts: boolean) {
+    const draw = vi.fn<(operations: Operation[]) => boolean>(() => true);
+    const given = { scheme: furnished, draw, cannot: () => undefined, mayDraw: true, side: "south" as const, lifts };
+    const { result } = renderHook(() => useHand(given));
+    act(() => result.current.pressAt({ id: "g1", kind: "container", at: { xMm: 0, yMm: 0, zMm: 0 } }, point(0), null));
+    return { hand: () => result.current, draw, was: drawnX(result.current) ?? 0 };
+  }
+
+  it("carries what is lifted on without the drawing being made anew, and tells where it is", () => {
+    const { hand, was } = taken(true);
+    act(() => hand().moveTo(point(10)));
+    const drawn = hand();
+    const heard: (number | undefined)[] = [];
+    const stop = drawn.lift.listen(() => {
+      const now = drawn.lift.now();
+      heard.push(now === null ? undefined : drawnX({ shown: now.scheme }));
+    });
+    act(() => hand().moveTo(point(500)));
+    stop();
+    expect(hand().lifted).toBe(true);
+    expect(hand()).toBe(drawn); // nothing was rendered for it
+    expect(drawnX(hand())).toBe(was);
+    expect(heard).toEqual([was + 500_000]);
+  });
+
+  it("draws it where the hand rests, and not while the hand moves on", () => {
+    const { hand, was } = taken(true);
+    act(() => hand().moveTo(point(500)));
+    act(() => void vi.advanceTimersByTime(100));
+    act(() => hand().moveTo(point(600)));
+    act(() => void vi.advanceTimersByTime(100));
+    expect(drawnX(hand())).toBe(was);
+    act(() => void vi.advanceTimersByTime(100));
+    expect(drawnX(hand())).toBe(was + 600_000);
+  });
+
+  it("drops it where the hand has it, whether or not it was drawn there", () => {
+    const { hand, draw, was } = taken(true);
+    act(() => hand().moveTo(point(500)));
+    act(() => hand().drop());
+    const [operations] = draw.mock.calls[0] ?? [];
+    expect(operations?.[0]).toMatchObject({ kind: "container.move", id: "g1", xUm: was + 500_000 });
+    expect(hand().lift.now()).toBeNull();
+    act(() => void vi.advanceTimersByTime(1000));
+    expect(hand().held).toBeNull();
+  });
+
+  it("lets go of it where it was", () => {
+    const { hand, draw, was } = taken(true);
+    act(() => hand().moveTo(point(500)));
+    act(() => hand().letGo());
+    act(() => void vi.advanceTimersByTime(1000));
+    expect(drawnX(hand())).toBe(was);
+    expect(hand().lifted).toBe(false);
+    expect(draw).not.toHaveBeenCalled();
+  });
+
+  it("draws every move where the paper shows what is held otherwise, such as proposed", () => {
+    const { hand, was } = taken(false);
+    act(() => hand().moveTo(point(500)));
+    expect(drawnX(hand())).toBe(was + 500_000);
+    expect(hand().lift.now()).toBeNull();
+  });
+});
