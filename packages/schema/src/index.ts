@@ -4,6 +4,7 @@ export * from "./answered-marks.ts";
 export * from "./apply-operation.ts";
 export * from "./archive.ts";
 export * from "./assessment.ts";
+export * from "./authority.ts";
 export * from "./beam.ts";
 export * from "./canonical.ts";
 export * from "./cautions.ts";

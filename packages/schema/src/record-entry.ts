@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { BroughtIn } from "./archive.ts";
+import { AuthorityProfile } from "./authority.ts";
 import { Check } from "./check.ts";
 import { ConditionStep } from "./condition.ts";
 import { KeptCostBook } from "./cost-book.ts";
@@ -140,6 +141,7 @@ export const RecordPayload = z
       setDigest: Digest,
       pages: z.int(),
     }),
+    z.strictObject({ kind: z.literal("authority described"), profile: AuthorityProfile }),
     z.strictObject({ kind: z.literal("comments brought in"), comments: z.array(RaisedComment) }),
     z.strictObject({ kind: z.literal("comment followed"), commentId: z.uuid(), number: z.string(), step: CommentStep }),
     z.strictObject({ kind: z.literal("revision checked"), check: Check }),
@@ -206,6 +208,7 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "option assessed": ["architect", "engineer", "checker", "owner"],
   "option picked": ["architect", "engineer", "checker", "owner"],
   "set printed": ["architect", "engineer", "checker", "owner", "reader"],
+  "authority described": ["architect", "engineer", "checker", "owner", "reader"],
   "comments brought in": ["architect", "engineer", "checker", "owner", "reader"],
   "comment followed": ["architect", "engineer", "checker", "owner", "reader"],
   "revision checked": ["architect", "engineer", "checker", "owner", "reader"],

@@ -179,7 +179,7 @@ describe("who may see what", () => {
     expect(recordKinds.filter((kind) => mayReadEntry(["reader"], kind))).toEqual([
       ...["project opened", "role given", "role confirmed", "role removed", "role expired", "expiry set"],
       ...["revision sent", "assessed", "stamp pressed"],
-      ...["set printed", "comments brought in", "comment followed"],
+      ...["set printed", "authority described", "comments brought in", "comment followed"],
       ...["revision checked", "mark disposed", "values confirmed", "issued for seal", "sealed copy kept"],
       ...["container offered", "container followed", "survey limits set", "site word said", "brought in"],
     ]);

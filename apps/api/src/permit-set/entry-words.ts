@@ -33,6 +33,8 @@ export function entryWords({ kind, payload }: RecordEntry): string {
       return `Entries 1 to ${payload.upTo} brought in, signed by the key ${payload.head.fingerprint.slice(0, 16)}…`;
     case "set printed":
       return `Permit set of revision ${payload.letter} printed from the record to entry ${payload.upTo}`;
+    case "authority described":
+      return `How ${payload.profile.name ?? "the authority"} wants a set marked and answered, laid down`;
     case "comments brought in":
       return `${payload.comments.length} comments of the authority brought in`;
     case "comment followed":

@@ -1,5 +1,6 @@
 import type {
   Assessment,
+  AuthorityProfile,
   Digest,
   Moment,
   PlanCheckComment,
@@ -30,8 +31,10 @@ export type SetSource = {
   };
   /** All revisions up to this one, the oldest first. */
   revisions: readonly { letter: string; sentAt: string; sentBy: string; remark: string | null }[];
-  /** The revision of which the last set before this one was printed: what changed since is clouded. Null where none was. */
-  before: { letter: string; scheme: Scheme } | null;
+  /** Other revisions of which sets were printed before, by when their last was, the oldest first: against the last one changes are marked. */
+  earlier: readonly { letter: string; scheme: Scheme }[];
+  /** How the authority wants changes marked. */
+  authority: AuthorityProfile;
   scheme: Scheme;
   assessment: Assessment;
   resultDigest: Digest;

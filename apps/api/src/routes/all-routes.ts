@@ -1,5 +1,6 @@
 import { accountRoutes } from "./account.ts";
 import { archiveRoutes } from "./archives.ts";
+import { authorityRoutes } from "./authority.ts";
 import { conditionRoutes } from "./conditions.ts";
 import { costBookRoutes } from "./cost-book.ts";
 import { decisionRoutes } from "./decisions.ts";
@@ -43,6 +44,6 @@ export const allRoutes = [
   ...[linkRoutes, accountRoutes, peopleRoutes, readerLinkRoutes, startProjectRoutes],
   ...[tokenRoutes, webhookRoutes, memberRoutes, schemeFileRoutes],
   ...[costBookRoutes, premiumRoutes, decisionRoutes, optionSetRoutes],
-  ...[permitSetRoutes, planCheckRoutes],
+  ...[permitSetRoutes, planCheckRoutes, authorityRoutes],
   ...[surveyRoutes, siteRoutes],
 ];

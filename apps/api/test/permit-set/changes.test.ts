@@ -1,9 +1,9 @@
-import type { Scheme } from "@cornerway/schema";
+import { usualAuthority, type AuthorityProfile, type Scheme } from "@cornerway/schema";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { done } from "../../src/outcome.ts";
 import { changesSince } from "../../src/permit-set/changes.ts";
 import { makeSet } from "../../src/permit-set/make-set.ts";
-import type { Block, TextInk } from "../../src/permit-set/paper/ink.ts";
+import type { Block, Ink, TextInk } from "../../src/permit-set/paper/ink.ts";
 import type { Page } from "../../src/permit-set/paper/page.ts";
 import type { SetSource } from "../../src/permit-set/set-source.ts";
 import { append } from "../../src/record/append.ts";
@@ -36,6 +36,12 @@ const textsOf = ({ inks, children = [] }: Block): TextInk[] => [
   ...inks.filter((ink) => ink.kind === "text"),
   ...children.flatMap(textsOf),
 ];
+const inksOf = ({ inks, children = [] }: Block): Ink[] => [...inks, ...children.flatMap(inksOf)];
+/** As a delta bears it. */
+const isSign =
+  (sign: string) =>
+  ({ text, size, face, anchor }: TextInk): boolean =>
+    text === sign && size === 7 && face === "lettering strong" && anchor === "middle";
 const sheets = (source: SetSource): Page[] => {
   const made = makeSet(source);
   if (!made.ok) throw new Error(made.why.join("\n"));
@@ -56,7 +62,7 @@ const told = (pages: readonly Page[]): string =>
 
 describe("what changed since the set before", () => {
   const before = { letter: "Z", scheme: earlier() };
-  const source = sourceOf(demoScheme(), { before });
+  const source = sourceOf(demoScheme(), { earlier: [before] });
 
   it("is each change once, and on the plans and elevations each has its cloud and delta, and nothing else has one", () => {
     const changes = changesSince(source);
@@ -72,15 +78,74 @@ describe("what changed since the set before", () => {
     // W1 is in the south side of the ground level: its plan and that elevation, no other view.
     const withWindow = views(pages).filter((page) => deltasOn(page).includes(3));
     expect(withWindow.map(({ number }) => number)).toEqual(["S1.1", "S2.1"]);
-    expect(told(pages)).toContain("Against revision Z");
+    expect(told(pages)).toContain(
+      "since revision Z, of which the last set before this one was printed, is in a cloud with the delta A",
+    );
   });
 
   it("is nothing where the scheme is the same, or no set was printed before", () => {
-    const same = sheets({ ...source, before: { letter: "Z", scheme: demoScheme() } });
+    const same = sheets({ ...source, earlier: [{ letter: "Z", scheme: demoScheme() }] });
     expect(views(same).flatMap(deltasOn)).toEqual([]);
-    const first = sheets({ ...source, before: null });
+    const first = sheets({ ...source, earlier: [] });
     expect(views(first).flatMap(deltasOn)).toEqual([]);
-    expect(told(first)).toContain("No set of an earlier revision was printed: nothing is clouded.");
+    expect(told(first)).toContain("No set of an earlier revision was printed: nothing is marked as changed.");
+  });
+});
+
+describe("the profile of the authority", () => {
+  const source = sourceOf(demoScheme(), { earlier: [{ letter: "Z", scheme: earlier() }] });
+  const by = (profile: Partial<AuthorityProfile>, more: Partial<SetSource> = {}) =>
+    sheets({ ...source, ...more, authority: { ...usualAuthority, ...profile } });
+  const arcs = (pages: readonly Page[]): number =>
+    views(pages)
+      .flatMap(({ blocks }) => blocks.flatMap(inksOf))
+      .filter((ink) => ink.kind === "path" && /^M[\d. ]+A[\d. ]+0 0 1/.test(ink.d) && ink.pen === "edge").length;
+
+  it("takes clouds off and leaves deltas, or leaves the drawings clean while the list stays", () => {
+    expect(arcs(by({}))).toBeGreaterThan(0);
+    const deltas = by({ marks: "deltas" });
+    expect(arcs(deltas)).toBe(0);
+    expect(new Set(views(deltas).flatMap(deltasOn))).toEqual(new Set([1, 2, 3, 4]));
+    const clean = by({ marks: "none", name: "Quarry County" });
+    expect([arcs(clean), views(clean).flatMap(deltasOn)]).toEqual([0, []]);
+    expect(told(clean)).toContain("D90");
+    expect(told(clean)).toContain("Quarry County asks for sets marked so.");
+  });
+
+  it("puts how often the set came again into deltas, without numbers where it wants none", () => {
+    const pages = by({ delta: "issue number", numbered: false });
+    expect(views(pages).flatMap(deltasOn)).toEqual([]);
+    expect(
+      views(pages)
+        .flatMap(({ blocks }) => blocks.flatMap(textsOf))
+        .filter(isSign("1")).length,
+    ).toBeGreaterThan(3);
+  });
+
+  it("keeps deltas of sets before on what is still as they had it, and on nothing that changed again", () => {
+    const door = (offsetUm: number): Scheme => {
+      const scheme = earlier();
+      const openings = scheme.openings.map((each) => (each.tag === "D9" ? { ...each, offsetUm } : each));
+      return { ...scheme, openings };
+    };
+    const drawn = demoScheme().openings.find(({ tag }) => tag === "D9")?.offsetUm ?? 0;
+    const first = { letter: "Y", scheme: door(drawn - 300_000) };
+    const kept = { earlier: [first, { letter: "Z", scheme: earlier() }] };
+    const signs = (pages: readonly Page[], sign: string) =>
+      views(pages)
+        .flatMap(({ blocks }) => blocks.flatMap(textsOf))
+        .filter(isSign(sign)).length;
+    expect(signs(by({ earlierDeltas: "stay" }, kept), "Z")).toBeGreaterThan(0);
+    expect(signs(by({ earlierDeltas: "taken off" }, kept), "Z")).toBe(0);
+    const again = { ...kept, earlier: [first, { letter: "Z", scheme: door(drawn - 100_000) }] };
+    expect(signs(by({ earlierDeltas: "stay" }, again), "Z")).toBe(0);
+  });
+
+  it("marks pads on the foundation plan, and on cut plans what is cut otherwise and what is no longer cut", () => {
+    const pages = by({});
+    const on = (pattern: RegExp) => pages.filter(({ number }) => pattern.test(number)).flatMap(deltasOn);
+    expect(on(/^S7$/)).toEqual([2]);
+    expect(on(/^S5/).toSorted()).toEqual([3, 4]);
   });
 });
 
@@ -98,7 +163,10 @@ describe("the set before", () => {
     const db = owner.connection;
     const beforeOf = async (letter: string) => {
       const upTo = (await lastNumber(db, room.projectId)) ?? 0;
-      return (await gatherSource(db, { projectId: room.projectId, letter, units: "SI", upTo }, undefined))?.before;
+      return (
+        (await gatherSource(db, { projectId: room.projectId, letter, units: "SI", upTo }, undefined))?.earlier.at(-1) ??
+        null
+      );
     };
     const by = { id: people.engineer.id, name: people.engineer.name, role: "engineer" } as const;
     const printed = (letter: string) =>

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { PlanCheckComment, PlanCheckRegister } from "@cornerway/schema";
+import { PlanCheckComment, PlanCheckRegister, ProjectAuthority, usualAuthority } from "@cornerway/schema";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { act, place } from "../support/sample.ts";
 import { startService, type Browser, type TestService } from "../support/service.ts";
@@ -99,6 +99,26 @@ describe("the register of a plan check", () => {
     const assigned = await take(engineer, id, { step: "assigned", to: service.people.architect.id }).expect(200);
     expect(assigned.body.assignedTo.name).toBe(service.people.architect.name);
     await take(engineer, id, { step: "assigned", to: service.people.outsider.id }).expect(400);
+  });
+
+  it("takes replies only with the places the authority asks for, once that is laid down", async () => {
+    const authority = path.replace("plan-check", "authority");
+    expect((await reader.get(authority).expect(200)).body).toEqual({ profile: usualAuthority, set: null });
+    const profile = { ...usualAuthority, name: "Quarry County", replyNames: ["detail"] };
+    await reader.post(authority, profile).expect(403);
+    await engineer.post(authority, { ...profile, marks: "crayon" }).expect(400);
+    await engineer.post(authority, profile).expect(200);
+    const { body } = await engineer.post(authority, profile).expect(200);
+    expect(ProjectAuthority.parse(body)).toMatchObject({ profile, set: { by: service.people.engineer.name } });
+    const [first] = await bringIn();
+    const refused = await take(engineer, first?.id ?? "", reply).expect(400);
+    expect(refused.body.fields).toEqual([
+      { pointer: "/detail", detail: "the authority asks each reply to name the detail" },
+    ]);
+    await take(engineer, first?.id ?? "", { ...reply, detail: "3" }).expect(200);
+    const record = await engineer.get(path.replace("plan-check", "record")).expect(200);
+    const written = record.body.filter(({ kind }: { kind: string }) => kind === "authority described");
+    expect(written).toHaveLength(1);
   });
 
   it("goes out as a table in which a formula is only text", async () => {

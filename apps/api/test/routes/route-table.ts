@@ -119,6 +119,8 @@ export const rows: readonly Row[] = [
   { route: `GET ${project}/plan-check`, asks: "read-revisions" },
   { route: `GET ${project}/plan-check/file`, asks: "read-revisions" },
   { route: `POST ${project}/plan-check`, asks: "keep-comments" },
+  { route: `GET ${project}/authority`, asks: "read-revisions" },
+  { route: `POST ${project}/authority`, asks: "keep-comments" },
   { route: `POST ${project}/plan-check/:commentId/steps`, asks: "read-revisions" },
   { route: `GET ${project}/record`, asks: "read-record" },
   { route: `GET ${project}/record/head`, asks: "read-record" },

@@ -8,6 +8,7 @@ import {
   Operation,
   resultDigest,
   Scheme,
+  usualAuthority,
 } from "@cornerway/schema";
 import { z } from "zod";
 import type { SetSource } from "../../src/permit-set/set-source.ts";
@@ -59,7 +60,8 @@ export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?:
     ],
     revision: { letter: "A", sentAt: at, sentBy: "Ines Marrow", remark: null, contentDigest: content },
     revisions: [{ letter: "A", sentAt: at, sentBy: "Ines Marrow", remark: null }],
-    before: null,
+    earlier: [],
+    authority: usualAuthority,
     scheme,
     assessment,
     resultDigest: resultDigest(content, assessment, proof ?? undefined),

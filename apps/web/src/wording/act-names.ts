@@ -86,6 +86,7 @@ export const entryNames: Record<RecordKind, string> = {
   "option assessed": "What the engine found in an alternative",
   "option picked": "Alternatives picked",
   "set printed": "Permit sets printed",
+  "authority described": "What the authority asks of a set",
   "comments brought in": "Comments of the authority",
   "comment followed": "Replies to the authority",
   "container offered": "Containers offered",

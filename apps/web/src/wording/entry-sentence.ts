@@ -114,6 +114,8 @@ export function entrySentence(
       return conditionStepSentence(payload);
     case "set printed":
       return `Permit set of revision ${payload.letter} printed, ${payload.pages} pages, from the record to entry ${payload.upTo}.`;
+    case "authority described":
+      return `How ${payload.profile.name ?? "the authority"} wants a set marked and answered, laid down.`;
     case "comments brought in":
       return `${payload.comments.length} comments of the authority brought in.`;
     case "comment followed":

@@ -4,7 +4,7 @@ import { capital, day } from "../paper/words.ts";
 import type { SetSource } from "../set-source.ts";
 
 /** The letter that answers each comment of the authority, in its own order and words. */
-export function layResponse(flow: CalculationFlow, { comments, project, revision }: SetSource): void {
+export function layResponse(flow: CalculationFlow, { comments, project, revision, authority }: SetSource): void {
   flow.subject("Response to plan-check comments");
   if (comments.length === 0) {
     flow.paragraph("No comment of the authority has been brought in for this project.");
@@ -12,7 +12,8 @@ export function layResponse(flow: CalculationFlow, { comments, project, revision
   }
   const answered = comments.filter(({ reply }) => reply !== null).length;
   const closed = comments.filter(({ closed: end }) => end !== null).length;
-  flow.paragraph(`${project.name}, ${project.place}. Revision ${revision.letter} of ${day(revision.sentAt)}.`);
+  const to = authority.name === null ? "" : `To ${authority.name}. `;
+  flow.paragraph(`${to}${project.name}, ${project.place}. Revision ${revision.letter} of ${day(revision.sentAt)}.`);
   flow.paragraph(
     `${comments.length} comments came in; ${answered} are answered below and ${comments.length - answered} are still open; ${closed} are closed. Comments stand word for word as they came.`,
   );

@@ -1,5 +1,5 @@
 import type { PlacedChange } from "@cornerway/engine";
-import { changesSince } from "../changes.ts";
+import { changesSince, deltaSign, type MarkedChanges } from "../changes.ts";
 import { pt, type Ink } from "../paper/ink.ts";
 import { path, text, type Box } from "../paper/shapes.ts";
 import type { View } from "../paper/view.ts";
@@ -10,11 +10,18 @@ import { rectOnPaper } from "./elevation.ts";
 const airPt = 5;
 const arcPt = 11;
 
-/** A cloud round each change a view shows, with the delta of the revision and the number of the change. */
-export function cloudsInk(source: SetSource, placed: readonly PlacedChange[], view: View): Ink[] {
-  const numbers = new Map(changesSince(source).map(({ number, change }) => [change.id, number]));
-  const { letter } = source.revision;
-  return [...byPlace(placed, view)].flatMap(([, { rect, ids }]) => {
+/** Round each change a view shows what the authority asks: a cloud, a delta, the number of the change. */
+export const cloudsInk = (source: SetSource, marked: readonly MarkedChanges[], view: View): Ink[] =>
+  marked.flatMap((changes) => markedInk(source, changes, view));
+
+function markedInk(source: SetSource, { sign, clouded, places }: MarkedChanges, view: View): Ink[] {
+  const isOfThisSet = sign === deltaSign(source);
+  const numbers = new Map(
+    source.authority.numbered && isOfThisSet
+      ? changesSince(source).map(({ number, change }) => [change.id, number])
+      : [],
+  );
+  return [...byPlace(places, view)].flatMap(([, { rect, ids }]) => {
     const around = {
       x: rect.x - airPt,
       y: rect.y - airPt,
@@ -23,8 +30,8 @@ export function cloudsInk(source: SetSource, placed: readonly PlacedChange[], vi
     };
     const own = ids.map((id) => numbers.get(id)).filter((number) => number !== undefined);
     return [
-      path(cloudD(around), { pen: "edge" }),
-      ...deltaInk(around, letter, `${Math.min(...own)}${own.length > 1 ? "+" : ""}`),
+      ...(clouded ? [path(cloudD(around), { pen: "edge" })] : []),
+      ...deltaInk(around, sign, own.length === 0 ? "" : `${Math.min(...own)}${own.length > 1 ? "+" : ""}`),
     ];
   });
 }
@@ -63,15 +70,17 @@ function cloudD({ x, y, width, height }: Box): string {
   return `M${pt(x)} ${pt(y)}${arcs.join("")}Z`;
 }
 
-/** The triangle with the letter of the revision at the upper left of its cloud, where no tag stands, with the number of the change. */
-function deltaInk({ x, y }: Box, letter: string, number: string): Ink[] {
+/** The triangle with its sign at the upper left of its cloud, where no tag stands, with the number of the change where it has one. */
+function deltaInk({ x, y }: Box, sign: string, number: string): Ink[] {
   const at = { x: x - 4, y: y - 4 };
   const half = 7;
   return [
     path(`M${pt(at.x)} ${pt(at.y - half)}L${pt(at.x + half)} ${pt(at.y + half - 1)}H${pt(at.x - half)}Z`, {
       ...{ pen: "edge", fill: "paper" },
     }),
-    text(at.x, at.y + 4.6, letter, { size: 7, face: "lettering strong", anchor: "middle" }),
-    text(at.x - half - 2, at.y + 2, number, { size: 7, face: "lettering strong", anchor: "end" }),
+    text(at.x, at.y + 4.6, sign, { size: 7, face: "lettering strong", anchor: "middle" }),
+    ...(number === ""
+      ? []
+      : [text(at.x - half - 2, at.y + 2, number, { size: 7, face: "lettering strong", anchor: "end" })]),
   ];
 }

@@ -1,4 +1,4 @@
-import { foldLines, type PlacedContainer } from "@cornerway/engine";
+import { foldLines, type PaperRect, type PlacedContainer } from "@cornerway/engine";
 import type { Face, Opening, UnitSystem } from "@cornerway/schema";
 import type { Ink } from "../paper/ink.ts";
 import { box, boxD, path, type Box } from "../paper/shapes.ts";
@@ -64,10 +64,16 @@ export function cutFaceInk(cut: CutFace, view: View, units: UnitSystem): Ink[] {
 
 const edges = ({ offsetUm, widthUm }: Opening): [number, number] => [offsetUm / 1000, (offsetUm + widthUm) / 1000];
 
-/** The rectangle of an opening on paper, from the projection that is inked. */
+/** The rectangle of an opening on the paper of its face, mm at full size. */
+export function openingOnFace(cut: CutFace, opening: Opening): PaperRect {
+  const [u0Mm, u1Mm] = alongSpan(cut, ...edges(opening));
+  return { u0Mm, u1Mm, z0Mm: opening.sillUm / 1000, z1Mm: (opening.sillUm + opening.heightUm) / 1000 };
+}
+
+/** The same on paper, from the projection that is inked. */
 export function openingRect(cut: CutFace, opening: Opening, view: View): Box {
-  const [u0, u1] = alongSpan(cut, ...edges(opening));
-  return rect(view, u0, u1, opening.sillUm / 1000, (opening.sillUm + opening.heightUm) / 1000);
+  const { u0Mm, u1Mm, z0Mm, z1Mm } = openingOnFace(cut, opening);
+  return rect(view, u0Mm, u1Mm, z0Mm, z1Mm);
 }
 
 function alongSpan(cut: CutFace, a: number, b: number): [number, number] {
@@ -103,10 +109,7 @@ function folds(cut: CutFace, view: View): Ink[] {
   const zone = placed.dimensions.sheetZone(face);
   const pitch = placed.dimensions.corrugationPitchMm[face === "left" || face === "right" ? "side" : "end"];
   const [u0Mm, u1Mm] = alongSpan(cut, zone.u0, zone.u1);
-  const cuts = openings.map((opening) => {
-    const [a, b] = alongSpan(cut, ...edges(opening));
-    return { u0Mm: a, u1Mm: b, z0Mm: opening.sillUm / 1000, z1Mm: (opening.sillUm + opening.heightUm) / 1000 };
-  });
+  const cuts = openings.map((opening) => openingOnFace(cut, opening));
   const d = foldLines({ u0Mm, u1Mm, z0Mm: zone.v0, z1Mm: zone.v1 }, pitch, cuts)
     .filter(({ light }) => !light)
     .flatMap(({ uMm, runsMm }) => runsMm.map(({ z0Mm, z1Mm }) => `M${view.x(uMm)} ${view.y(z0Mm)}V${view.y(z1Mm)}`))

@@ -1,7 +1,9 @@
 import { compassOf, faceFrame, type PlacedContainer } from "@cornerway/engine";
 import { faces, type Container, type Face, type Opening } from "@cornerway/schema";
+import { markedOnCut } from "../changes.ts";
 import type { Derived } from "../derived.ts";
-import { alongFace, cutFaceInk, openingRect, type CutFace } from "../drawing/cut-face.ts";
+import { cloudsInk } from "../drawing/clouds.ts";
+import { alongFace, cutFaceInk, openingOnFace, openingRect, type CutFace } from "../drawing/cut-face.ts";
 import { scaleBar, viewTitle } from "../drawing/signs.ts";
 import type { Figure, Sheet } from "../figure.ts";
 import { fact, fittedColumn, heading, prose } from "../paper/column.ts";
@@ -49,6 +51,7 @@ function cutPlanSheet(source: SetSource, container: Container, cuts: readonly Cu
         alt: `${faceTitle(cut)} of ${container.tag}, cut for ${cut.openings.map(({ tag }) => tag).join(", ")}`,
         inks: [
           ...cutFaceInk(cut, view, source.units),
+          ...cloudsInk(source, markedOnCut(source, placeOn(cut, container)), view),
           ...viewTitle({ x: cell.x, y: cell.y + cell.height - 14 }, at + 1, faceTitle(cut), view.scale.name, 200),
           ...scaleBar({ x: cell.x + 215, y: cell.y + cell.height - 15 }, view, source.units, cell.width - 240),
         ],
@@ -58,6 +61,12 @@ function cutPlanSheet(source: SetSource, container: Container, cuts: readonly Cu
   ]);
   return { page, figures: laid.flatMap(({ cut, view }) => figuresOf(cut, view, number)) };
 }
+
+/** Where an opening lies on this face of its container, now or in a set before. */
+const placeOn =
+  (cut: CutFace, { id }: Container) =>
+  (opening: Opening) =>
+    opening.containerId === id && opening.face === cut.face ? openingOnFace(cut, opening) : null;
 
 /** One face over the other; from three on in two columns. */
 function cellOf(field: Box, count: number, at: number): Box {

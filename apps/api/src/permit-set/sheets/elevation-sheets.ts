@@ -1,6 +1,6 @@
 import type { ElevationModel } from "@cornerway/engine";
 import { sides, type Derived } from "../derived.ts";
-import { placedOnElevation } from "../changes.ts";
+import { markedOnElevation } from "../changes.ts";
 import { cloudsInk } from "../drawing/clouds.ts";
 import { elevationFacesInk, elevationTags } from "../drawing/elevation.ts";
 import {
@@ -49,7 +49,7 @@ export function elevationSheets(source: SetSource, derived: Derived): Sheet[] {
           ...postsInk(model.posts, view),
           ...objectsInk(model.objects, elevationEye(side, view)),
           ...elevationTags(model, view),
-          ...cloudsInk(source, placedOnElevation(source, side), view),
+          ...cloudsInk(source, markedOnElevation(source, side), view),
         ],
       },
       {

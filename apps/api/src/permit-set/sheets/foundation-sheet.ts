@@ -1,6 +1,8 @@
 import { assess, project } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
+import { markedOnFoundation } from "../changes.ts";
 import type { Derived } from "../derived.ts";
+import { cloudsInk } from "../drawing/clouds.ts";
 import { concrete } from "../drawing/hatch.ts";
 import { outlineD, padCorners, padD, planExtent } from "../drawing/plan.ts";
 import { planFrame } from "../drawing/plan-frame.ts";
@@ -48,6 +50,7 @@ export function foundationSheet(source: SetSource, derived: Derived, solved: Sol
   const { units, scheme } = source;
   const say = written[units];
   const plan = derived.plans[0];
+  const lowest = derived.storeys[0];
   const number = "S7";
   const extent = plan === undefined ? { u0: 0, u1: 1000, v0: 0, v1: 1000 } : planExtent(plan);
   const inner = { x: field.x + 60, y: field.y + 50, width: field.width - 130, height: field.height - 150 };
@@ -67,6 +70,7 @@ export function foundationSheet(source: SetSource, derived: Derived, solved: Sol
             path(outlineD(unit, view), { pen: "fine", dash: "hidden", tone: "graphite" }),
           ),
           ...scheme.pads.flatMap((pad, at) => padInk(pad, at, view, downKn.get(pad.id), say.force)),
+          ...cloudsInk(source, lowest === undefined ? [] : markedOnFoundation(source, lowest.index), view),
         ],
       },
       {

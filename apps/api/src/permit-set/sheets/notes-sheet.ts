@@ -3,6 +3,7 @@ import { criteriaRows } from "../calculations/criteria.ts";
 import { holdPoints } from "../calculations/erection.ts";
 import type { Derived } from "../derived.ts";
 import type { Sheet } from "../figure.ts";
+import { changeWords } from "../change-words.ts";
 import { fact, heading, numbered, prose, wholeColumn, type ColumnItem } from "../paper/column.ts";
 import { drawingSheet, sheetRoom } from "../paper/drawing-sheet.ts";
 import type { Block } from "../paper/ink.ts";
@@ -60,13 +61,7 @@ function revisionTable(source: SetSource): ColumnItem[] {
     ...(latest.length > shown.length
       ? [fact("Earlier", `${latest.length - shown.length} revisions, in the record`)]
       : []),
-    ...(source.before === null
-      ? []
-      : [
-          prose(
-            `Clouds with delta ${source.revision.letter} mark what changed since the set of revision ${source.before.letter}; the calculations list it.`,
-          ),
-        ]),
+    ...changeWords(source).map(prose),
     heading("Signs"),
     fact("Circle", "grid line"),
     fact("Hexagon", "opening, post, seat, beam, tie or pad"),

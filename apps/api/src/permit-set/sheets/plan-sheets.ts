@@ -1,6 +1,6 @@
 import { cosDegThousandths, sinDegThousandths } from "@cornerway/engine";
 import type { Derived } from "../derived.ts";
-import { placedOnPlan } from "../changes.ts";
+import { markedOnPlan } from "../changes.ts";
 import { cloudsInk } from "../drawing/clouds.ts";
 import { objectsInk } from "../drawing/objects.ts";
 import { planExtent, planEye, planInk } from "../drawing/plan.ts";
@@ -39,7 +39,7 @@ export function planSheets(source: SetSource, derived: Derived): Sheet[] {
           ...planFrame(derived.grid, view, extent, units),
           ...planInk(plan, view),
           ...objectsInk(plan.objects, planEye(view)),
-          ...cloudsInk(source, storey === undefined ? [] : placedOnPlan(source, storey.index), view),
+          ...cloudsInk(source, storey === undefined ? [] : markedOnPlan(source, storey.index), view),
           ...northArrow({ x: room.field.x + room.field.width - 24, y: room.field.y + 34 }, turn.cos, turn.sin),
         ],
       },

@@ -17,6 +17,7 @@ import { readProjectRow } from "../../store/project-rows.ts";
 import { readReport, readWorkings } from "../../store/proof-rows.ts";
 import { readEntries, readHead } from "../../store/record-rows.ts";
 import { readRevision, readRevisionSummaries } from "../../store/revision-rows.ts";
+import { authorityIn } from "../plan-check/authority.ts";
 import { readCommentsUpTo } from "../plan-check/read-register.ts";
 
 export interface WhichSet {
@@ -64,7 +65,8 @@ export async function gatherSource(
     revisions: upToThis.map(({ letter: each, sentAt, sentBy, remark }) => ({
       ...{ letter: each, sentAt, sentBy: sentBy.name, remark },
     })),
-    before: await printedBefore(db, projectId, entries, { letter, letters: upToThis.map((each) => each.letter) }),
+    earlier: await printedEarlier(db, projectId, entries, { letter, letters: upToThis.map((each) => each.letter) }),
+    authority: authorityIn(entries),
     scheme: revision.scheme,
     assessment: revision.result,
     resultDigest,
@@ -76,18 +78,21 @@ export async function gatherSource(
   };
 }
 
-/** The revision of which a set was printed last before this one, by the record up to the head. */
-async function printedBefore(
+/** Earlier revisions of which sets were printed, by the record up to the head, each once at its last set, the oldest first. */
+async function printedEarlier(
   db: Connection,
   projectId: string,
   entries: readonly RecordEntry[],
   { letter, letters }: { letter: string; letters: readonly string[] },
-): Promise<SetSource["before"]> {
-  const earlier = new Set(letters.filter((each) => each !== letter));
-  const printed = entries.flatMap(({ payload }) => (payload?.kind === "set printed" ? [payload.letter] : []));
-  const last = printed.findLast((each) => earlier.has(each));
-  const revision = last === undefined ? null : await readRevision(db, projectId, last);
-  return revision === null ? null : { letter: revision.letter, scheme: revision.scheme };
+): Promise<SetSource["earlier"]> {
+  const known = new Set(letters.filter((each) => each !== letter));
+  const printed = entries.flatMap(({ payload }) =>
+    payload?.kind === "set printed" && known.has(payload.letter) ? [payload.letter] : [],
+  );
+  const lastOfEach = [...new Set(printed.toReversed())].toReversed();
+  const revisions = [];
+  for (const each of lastOfEach) revisions.push(await readRevision(db, projectId, each));
+  return revisions.flatMap((each) => (each === null ? [] : [{ letter: each.letter, scheme: each.scheme }]));
 }
 
 /**

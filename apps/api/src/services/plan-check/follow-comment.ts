@@ -17,6 +17,7 @@ import { findRevisionHead } from "../../store/revision-rows.ts";
 import { actOf } from "../act-of.ts";
 import { bodyDigestOf } from "../body-digest.ts";
 import { authorOf, type Part } from "../part.ts";
+import { readAuthority } from "./authority.ts";
 import { findComment } from "./read-register.ts";
 
 /** Which act each step is. */
@@ -70,14 +71,20 @@ export function followComment(
 
 type StepAt = (by: Author, at: string) => CommentStep;
 
-/** The step as it is kept: the person by name, and a reply only where its revision is there. */
+/** The step as it is kept: the person by name, and a reply only where its revision is there and it names what the authority asks. */
 async function stepOf(tx: Connection, projectId: string, body: NewCommentStep): Promise<Outcome<StepAt>> {
   if (body.step === "assigned") {
     const member = (await readMembers(tx, projectId)).find(({ id }) => id === body.to);
     if (member === undefined) return refuseField("body-invalid", "/to", "no one with a part in this project");
     return done((by, at) => ({ ...body, toName: member.name, by, at }));
   }
-  if (body.step === "answered" && (await findRevisionHead(tx, projectId, body.revision)) === null)
-    return refuseField("body-invalid", "/revision", "there is no such revision");
+  if (body.step === "answered") {
+    if ((await findRevisionHead(tx, projectId, body.revision)) === null)
+      return refuseField("body-invalid", "/revision", "there is no such revision");
+    const { replyNames } = (await readAuthority(tx, projectId)).profile;
+    const unnamed = replyNames.find((place) => body[place] === null);
+    if (unnamed !== undefined)
+      return refuseField("body-invalid", `/${unnamed}`, `the authority asks each reply to name the ${unnamed}`);
+  }
   return done((by, at) => ({ ...body, by, at }));
 }

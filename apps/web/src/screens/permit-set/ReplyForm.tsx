@@ -3,16 +3,14 @@ import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { Refused } from "../../controls/Refused.tsx";
+import { useAuthority } from "../../data/authority.ts";
 import { useCommentStep } from "../../data/plan-check.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { newUuid } from "../../tools/new-uuid.ts";
 
 const empty = { text: "", sheet: "", detail: "", page: "" };
-const fields = [
-  ["sheet", "Sheet"],
-  ["detail", "Detail, if any"],
-  ["page", "Page, if any"],
-] as const;
+const places = ["sheet", "detail", "page"] as const;
+const placeLabels = { sheet: "Sheet", detail: "Detail", page: "Page" } as const;
 
 /** The reply to one comment, with the place in the set where it is found. */
 export function ReplyForm({ comment }: { comment: PlanCheckComment }) {
@@ -26,12 +24,18 @@ export function ReplyForm({ comment }: { comment: PlanCheckComment }) {
     renew(newUuid());
   };
   const revision = project.revision;
+  const authority = useAuthority(project.id);
+  const asked = (place: (typeof places)[number]): boolean =>
+    place === "sheet" || (authority.data?.profile.replyNames.includes(place) ?? false);
+  const unnamed = places.find((place) => asked(place) && written[place].trim() === "");
   const because =
     revision === null
       ? "No revision was sent yet."
-      : written.text.trim() === "" || written.sheet.trim() === ""
-        ? "Write the reply and name the sheet."
-        : undefined;
+      : written.text.trim() === ""
+        ? "Write the reply."
+        : unnamed === undefined
+          ? undefined
+          : `Name the ${unnamed}: the authority asks for it.`;
   const press = () => {
     if (revision === null) return;
     const { text, sheet, detail, page } = written;
@@ -67,8 +71,8 @@ export function ReplyForm({ comment }: { comment: PlanCheckComment }) {
             />
           )}
         </PersonField>
-        {fields.map(([name, label]) => (
-          <PersonField key={name} label={label}>
+        {places.map((name) => (
+          <PersonField key={name} label={asked(name) ? placeLabels[name] : `${placeLabels[name]}, if any`}>
             {(bound) => (
               <input
                 {...bound}

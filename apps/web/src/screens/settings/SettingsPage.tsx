@@ -7,6 +7,7 @@ import { useRevision } from "../../data/revision.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { UnitsField } from "../../units/UnitsField.tsx";
+import { AuthoritySection } from "./AuthoritySection.tsx";
 import { KeepSection } from "./KeepSection.tsx";
 import { ProjectWords } from "./ProjectWords.tsx";
 import { SiteForm } from "./SiteForm.tsx";
@@ -58,6 +59,7 @@ export function SettingsPage() {
           <ProjectWords project={project} />
         </section>
         <KeepSection project={project} newest={project.revision} />
+        <AuthoritySection />
         <section className="settings-basis">
           <h2 className="caption">Design basis</h2>
           {draft === null ? (
