@@ -1,19 +1,10 @@
 import type { Project, Revision } from "@cornerway/schema";
 import { useMemo } from "react";
 import { useRevisionReport } from "../../checks/check-source.ts";
-import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
-import { project as onPaper, toScreen } from "../../drawing/view-transform.ts";
-import type { ViewTransform } from "../../drawing/view-transform.ts";
 import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
-import { HatchDefs } from "../../look/HatchDefs.tsx";
-import { extentOf } from "../../paper/lay-views.ts";
 import { useForcesThread } from "../../worker/use-forces-thread.ts";
 import type { Hindrance } from "./hindrances.ts";
-
-const widthPx = 620;
-const heightPx = 330;
-const groundPx = 290;
-const roomPx = 40;
+import { StatusPicture } from "./StatusPicture.tsx";
 
 interface StatusDrawingProps {
   project: Project;
@@ -21,54 +12,10 @@ interface StatusDrawingProps {
   inTheWay: readonly Hindrance[];
 }
 
-/**
- * The building from the south as sheet 1 has it, strokes and all, with the numbers of what stands in the way. No grid, no
- * dimensions, no figures: the owner reads no kN.
- */
+/** The building as sheet 1 has it, strokes and all: the owner reads no kN, and sees where the load goes as it was solved. */
 export function StatusDrawing({ project, revision, inTheWay }: StatusDrawingProps) {
   const { scheme, result } = revision;
-  const view = useMemo(() => fitted(scheme), [scheme]);
   const forces = useForcesShown(scheme, useRevisionReport(project, revision), useForcesThread());
   const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
-  return (
-    <svg
-      className="status-drawing"
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label="The building from the south"
-    >
-      <HatchDefs />
-      <ElevationView
-        scheme={scheme}
-        assessment={drawnOf}
-        layer={forces.layer}
-        side="south"
-        bare
-        figures
-        transform={view}
-      />
-      {inTheWay.map(({ id, mark }, at) => {
-        if (mark === null) return null;
-        const { xPx, yPx } = toScreen(view, onPaper("south", mark.at));
-        return (
-          <g key={id}>
-            <circle cx={xPx} cy={yPx} r="10" fill="var(--slip)" stroke="var(--rust)" strokeWidth="1.2" />
-            <text x={xPx} y={yPx + 4} textAnchor="middle" fontSize="12" fontWeight="600" fill="var(--rust)">
-              {at + 1}
-            </text>
-          </g>
-        );
-      })}
-    </svg>
-  );
-}
-
-function fitted(scheme: Revision["scheme"]): ViewTransform {
-  const { uLow, uHigh, vHigh } = extentOf(scheme, "south");
-  const pxPerM = Math.min(
-    34,
-    (widthPx - 2 * roomPx) / Math.max(1, (uHigh - uLow) / 1000),
-    (groundPx - 24) / Math.max(1, vHigh / 1000),
-  );
-  return { originXPx: widthPx / 2 - ((uLow + uHigh) / 2000) * pxPerM, originYPx: groundPx, pxPerM };
+  return <StatusPicture scheme={scheme} assessment={drawnOf} layer={forces.layer} inTheWay={inTheWay} />;
 }
