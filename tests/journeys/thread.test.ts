@@ -231,6 +231,41 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await picture(page, "08-engineer-stamped");
   });
 
+  it("sheet 4 clouds what B changed over A, and tells it in words with verdict, force and premium before and after", async () => {
+    const { page } = architect;
+    await turnTo(page, 4);
+    const title = page.getByRole("heading", { name: /^Sheet 4, Compare, .*, revisions A and B$/ });
+    await title.waitFor({ state: "attached" });
+    await page.getByText(/^P1 and P2 set/).waitFor();
+    const told = await page.locator(".notes-scroll [data-note-number]").allInnerTexts();
+    expect(told.length).toBeGreaterThan(0);
+    expect(await numbersClouded(page)).toEqual([...new Set(told)].toSorted());
+    await picture(page, "11-architect-compare");
+    expect(await seriousFindings(page)).toEqual([]);
+
+    await page.keyboard.down("b");
+    await page.getByRole("group", { name: "Drawing, revision A alone" }).waitFor();
+    expect(await drawn(page, "P1").count()).toBe(0);
+    await page.keyboard.up("b");
+    await drawn(page, "P1").waitFor();
+
+    await page.keyboard.press("l");
+    const table = page.locator(".change-table table").first();
+    const cellsOf = async (row: Locator) => (await row.locator("th, td").allInnerTexts()).map((words) => words.trim());
+    const heads = ["No.", "Change", "Verdict", "Force in A", "Force in B", "Premium in A", "Premium in B"];
+    expect(await cellsOf(table.locator("thead tr"))).toEqual(heads);
+    const posts = await cellsOf(table.locator("tbody tr").filter({ hasText: "P1 and P2 set" }));
+    expect(posts.slice(3)).toEqual([
+      "none",
+      expect.stringMatching(/^\d+ kN$/),
+      "$0",
+      expect.stringMatching(/^\$\d,\d{3}$/),
+    ]);
+    await picture(page, "11-architect-change-table");
+    expect(await seriousFindings(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+  });
+
   it("the owner's page on a phone says where it stands now", async () => {
     const { page } = owner;
     await page.getByRole("heading", { level: 1, name: "Chandler's Steps goes back to the architect." }).waitFor();
@@ -275,6 +310,14 @@ describe("a scheme goes from the first container to a stamped revision", () => {
 
 /** The sentence of an entry without the letter in its triangle. */
 const withoutSign = (words: string): string => words.replace(/^[A-Z]\s*\n/, "").trim();
+
+/** The numbers of the changes that clouds stand round on the drawing. */
+async function numbersClouded(page: Page): Promise<string[]> {
+  const numbers = await page
+    .locator(".cloud-marks [data-numbers]")
+    .evaluateAll((clouds) => clouds.flatMap((cloud) => cloud.getAttribute("data-numbers")?.split(" ") ?? []));
+  return [...new Set(numbers)].toSorted();
+}
 
 /** An element on the elevation of the page, by its label. */
 const drawn = (page: Page, tag: string): Locator =>
