@@ -4,7 +4,7 @@ import type { KeptClear } from "../drawing/leaders/route-leaders.ts";
 
 const none: readonly KeptClear[] = [];
 
-/** Where words and figures stand on the drawing, px of the sheet; measured anew, a frame later, when what is drawn changed. */
+/** Where words, figures and tags stand on the drawing, px of the sheet; measured anew, a frame later, when what is drawn changed. */
 export function useLettered(place: RefObject<Element | null>, drawn: unknown): readonly KeptClear[] {
   const [lettered, setLettered] = useState(none);
   useLayoutEffect(() => {
@@ -21,7 +21,7 @@ export function useLettered(place: RefObject<Element | null>, drawn: unknown): r
 
 function letteredOn(sheet: Element): KeptClear[] {
   const whole = sheet.getBoundingClientRect();
-  return [...sheet.querySelectorAll(".paper text")].map((text) => {
+  return [...sheet.querySelectorAll(".paper text, .paper .tag > path")].map((text) => {
     const box = text.getBoundingClientRect();
     return {
       leftPx: Math.round(box.left - whole.left),

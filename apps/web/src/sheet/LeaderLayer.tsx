@@ -22,12 +22,12 @@ type LeaderLayerProps = {
 
 const nothingLettered: readonly KeptClear[] = [];
 
-/** A leader that rises, falls or runs farther than this would cross the whole drawing, px. */
+/** A leader that rises or falls farther than this, px, or runs over more of the sheet, would cross the whole drawing. */
 const mostRisePx = 200;
-const mostRunPx = 560;
+const mostRunShare = 0.52;
 
 const isNear = ({ xPx, yPx }: ScreenPoint, slot: NoteSlot | undefined): boolean =>
-  slot !== undefined && Math.abs(slot.yPx - yPx) <= mostRisePx && slot.xPx - xPx <= mostRunPx;
+  slot !== undefined && Math.abs(slot.yPx - yPx) <= mostRisePx && slot.xPx - xPx <= mostRunShare * slot.xPx;
 
 /**
  * Leaders from the margin to the drawing, none crossing another. Where one would, or would run across the whole

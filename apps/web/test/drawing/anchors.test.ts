@@ -1,10 +1,14 @@
 import { elevationModel, isometricModel } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
+import { tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
 import { elevationAnchor } from "../../src/drawing/leaders/elevation-anchor.ts";
 import { isometricAnchor } from "../../src/drawing/leaders/isometric-anchor.ts";
+import { fromScreen } from "../../src/drawing/view-transform.ts";
+import { hexagonHalfPx } from "../../src/look/hexagon-size.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 
 const view = { originXPx: 0, originYPx: 0, pxPerM: 1000 };
+const small = { originXPx: 200, originYPx: 500, pxPerM: 50 };
 const south = elevationModel(demoScheme, "south");
 const at = (xMm: number, yMm: number, zMm: number) => ({ xMm, yMm, zMm });
 
@@ -32,6 +36,15 @@ describe("the end of a leader on an elevation", () => {
   it("is where the place lies along the unit, though what bears it is on the far side", () => {
     const found = elevationAnchor({ elementId: "f1", at: at(12_088, 1195, 2908) }, south, view);
     expect(found).toEqual({ xPx: 12_088, yPx: -(2896 + 150), end: "dot", upwards: true });
+  });
+
+  it("is beside the tag of an opening that is in the middle of what is spoken of", () => {
+    const [tag] = tagSpots(south, small).filter(({ id }) => id === "d3");
+    if (tag === undefined) throw new Error("D3 bears no tag");
+    const under = fromScreen(small, tag);
+    const found = elevationAnchor({ elementId: "f1", at: at(under.uMm, 1195, under.vMm) }, south, small);
+    expect(found?.yPx).toBeCloseTo(tag.yPx, 6);
+    expect((found?.xPx ?? 0) - tag.xPx).toBeGreaterThan(hexagonHalfPx.widthPx);
   });
 
   it("is nowhere for what this side does not show", () => {

@@ -8,9 +8,15 @@ import type { ViewTransform } from "../view-transform.ts";
 
 export type Keynote = Label & { colour: string; fontWeight: number };
 
+/** On a view smaller than this, px a metre, the schedules alone say it. */
+const leastPxPerM = 18;
+
 /** What an added post or a pad is, in a line beside it: the section, the size. Of those that stand behind, none. */
-export const keynotes = (model: ElevationModel, view: ViewTransform, units: UnitSystem): Keynote[] => [
-  ...model.posts
+export const keynotes = (model: ElevationModel, view: ViewTransform, units: UnitSystem): Keynote[] =>
+  view.pxPerM < leastPxPerM ? [] : [...postNotes(model, view), ...padNotes(model, view, units)];
+
+const postNotes = (model: ElevationModel, view: ViewTransform): Keynote[] =>
+  model.posts
     .filter(({ behind }) => !behind)
     .map((place): Keynote => {
       const { xPx, yPx, widthPx, heightPx } = rectToPx(view, place);
@@ -21,8 +27,10 @@ export const keynotes = (model: ElevationModel, view: ViewTransform, units: Unit
           { xPx: xPx - 6, yPx: yPx + heightPx * share, anchor: "end" as const },
         ]),
       };
-    }),
-  ...model.pads
+    });
+
+const padNotes = (model: ElevationModel, view: ViewTransform, units: UnitSystem): Keynote[] =>
+  model.pads
     .filter(({ behind }) => !behind)
     .map((place): Keynote => {
       const { pad } = place;
@@ -35,8 +43,7 @@ export const keynotes = (model: ElevationModel, view: ViewTransform, units: Unit
           { xPx: xPx - 6, yPx: yPx + underGroundPx, anchor: "end" },
         ],
       };
-    }),
-];
+    });
 
 /** Under the hatch of the ground, over the strings. */
 const underGroundPx = 25;

@@ -1,5 +1,7 @@
 import { type PaperRect, type ElevationModel, onFaceMm } from "@cornerway/engine";
 import type { PointMm } from "@cornerway/schema";
+import { hexagonHalfPx } from "../../look/hexagon-size.ts";
+import { tagSpots } from "../elevation/elevation-labels.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
 
@@ -72,7 +74,20 @@ function onOwnFace({ elementId, at }: LeaderTarget, model: ElevationModel, view:
     spots.unshift({ uMm: along, vMm: Math.min(Math.max(up, face.z0Mm + insideMm), face.z1Mm - insideMm) });
   const spot = spots.find(({ uMm, vMm }) => nearer.every((other) => !within(other, uMm, vMm, 0)));
   if (spot === undefined) return null;
-  return { ...toScreen(view, spot), end: "dot", upwards: spot.vMm < (face.z0Mm + face.z1Mm) / 2 };
+  const clear = besideTag(toScreen(view, spot), model, view);
+  return { ...clear, end: "dot", upwards: spot.vMm < (face.z0Mm + face.z1Mm) / 2 };
+}
+
+/** A dot keeps so far off the tag of an opening, px. */
+const offTagPx = 6;
+
+/** A place under a tag is pointed at from beside it, on the right: the dot would hide the tag. */
+function besideTag(at: ScreenPoint, model: ElevationModel, view: ViewTransform): ScreenPoint {
+  const reach = { x: hexagonHalfPx.widthPx + offTagPx, y: hexagonHalfPx.heightPx + offTagPx };
+  const tag = tagSpots(model, view).find(
+    ({ xPx, yPx }) => Math.abs(at.xPx - xPx) < reach.x && Math.abs(at.yPx - yPx) < reach.y,
+  );
+  return tag === undefined ? at : { ...at, xPx: tag.xPx + reach.x };
 }
 
 /** Spots on a face from its right-hand post to its left one. */
