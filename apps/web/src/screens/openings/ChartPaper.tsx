@@ -68,6 +68,7 @@ export function ChartPaper(props: ChartPaperProps) {
         label={`Opening chart of ${name}: place along, width up, ${so.columns.length} places traced. Press T for the table.`}
       />
       <p className="chart-title">
+        <i aria-hidden="true">1</i>
         <b>{name}</b>
         <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table${so.side.others.length > 0 ? " · shaded: an opening is there" : ""}`}</span>
       </p>

@@ -1,5 +1,6 @@
 import type { ChartFace } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
+import { Hexagon } from "../../look/Hexagon.tsx";
 import { chartFaces, openingsOn, type ChartChoice } from "./chart-choice.ts";
 
 type WallStripProps = {
@@ -52,7 +53,9 @@ export function WallStrip({ scheme, choice, onChoose }: WallStripProps) {
           aria-pressed={id === openingId}
           onClick={() => onChoose({ containerId, face, openingId: id })}
         >
-          {tag}
+          <svg width="44" height="26" role="img" aria-label={tag}>
+            <Hexagon tag={tag} xPx={22} yPx={13} />
+          </svg>
         </button>
       ))}
       <button
