@@ -132,7 +132,7 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     await architect.page.getByLabel("What is new in revision A").fill("Two units and one across.");
     await architect.page.getByRole("button", { name: "Send revision A to the engineer" }).click();
     await engineer.page.getByText("Revision A, from Tilda Varrow").waitFor();
-    await note(engineer.page, "Does not work").first().waitFor();
+    await note(engineer.page, "Does not work").first().waitFor({ timeout: 90_000 }); // its strength is judged first
     await owner.page.getByRole("heading", { level: 1, name: "Chandler's Steps is with the engineer." }).waitFor();
     await picture(engineer.page, "04-engineer-revision-a");
     await picture(owner.page, "04-owner-with-the-engineer", true);

@@ -53,14 +53,18 @@ export function useRevisionChecks(
   );
 }
 
-/** The same as it was recorded, where this page's engine is the one that judged; its runs are solved again for their forces. */
+/**
+ * The same as it was recorded, where this page's engine is the one that judged; its runs are solved again for their forces.
+ * `anyone`: for a picture that says no number, such as the owner's.
+ */
 export function useRevisionReport(
   { id, roles }: Pick<Project, "id" | "roles">,
   revision: Revision | undefined,
+  { anyone = false }: { anyone?: boolean } = {},
 ): StrengthReport | null {
   const { result } = revision ?? {};
-  const own = result?.strength !== undefined && result.engineVersion === engineVersion && readsChecks(roles);
-  const judged = own ? (revision?.resultDigest ?? null) : null;
+  const own = result?.strength !== undefined && result.engineVersion === engineVersion;
+  const judged = own && (anyone || readsChecks(roles)) ? (revision?.resultDigest ?? null) : null;
   return useStrengthReport(id, revision?.letter ?? "", judged).data ?? null;
 }
 

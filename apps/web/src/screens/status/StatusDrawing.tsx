@@ -15,7 +15,7 @@ interface StatusDrawingProps {
 /** The building as sheet 1 has it, strokes and all: the owner reads no kN, and sees where the load goes as it was solved. */
 export function StatusDrawing({ project, revision, inTheWay }: StatusDrawingProps) {
   const { scheme, result } = revision;
-  const forces = useForcesShown(scheme, useRevisionReport(project, revision), useForcesThread());
+  const forces = useForcesShown(scheme, useRevisionReport(project, revision, { anyone: true }), useForcesThread());
   const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   return <StatusPicture scheme={scheme} assessment={drawnOf} layer={forces.layer} inTheWay={inTheWay} />;
 }
