@@ -47,10 +47,15 @@ function headOf(scheme: Scheme, post: Post): Detail {
     .toSorted((a, b) => a.baseZMm - b.baseZMm)[0];
   const held = over === undefined ? [] : [bottomRail(over, over.baseZMm - top)];
   const [rail] = held;
+  const { widthMm } = sectionSizeMm(post.section);
+  const { thicknessMm } = statedPostPlate;
+  // Under what bears on it: the post is as long as drawn, its plate within that.
+  const plate = rail === undefined ? [] : [postPlate(widthMm, -thicknessMm)];
+  const headMm = plate[0]?.z0Mm ?? 0;
   return {
     ...{ subject: "head of post", tag: post.tag },
-    parts: [...shaft(post.section, -shownMm, 0), ...held],
-    welds: [],
+    parts: [...shaft(post.section, -shownMm, headMm), ...plate, ...held],
+    welds: plate.map(({ z0Mm }) => ({ uMm: widthMm / 2, zMm: z0Mm, legMm: weldLegMm })),
     heights: rail === undefined || rail.z0Mm <= 0 ? [] : [{ fromMm: 0, toMm: rail.z0Mm, atMm: rail.u1Mm }],
   };
 }
@@ -68,7 +73,7 @@ function footOf(scheme: Scheme, post: Post): Detail {
       ? []
       : [{ what: "concrete", name: pad.tag, u0Mm: -half, u1Mm: half, z0Mm: top - pad.depthUm / 1000, z1Mm: top }];
   const { widthMm } = sectionSizeMm(post.section);
-  const plate = pad === undefined ? [] : [basePlate(widthMm, top)];
+  const plate = pad === undefined ? [] : [postPlate(widthMm, top)];
   const foot = plate[0]?.z1Mm ?? 0;
   return {
     ...{ subject: "foot of post", tag: post.tag },
@@ -78,14 +83,14 @@ function footOf(scheme: Scheme, post: Post): Detail {
   };
 }
 
-/** As stated and checked, since plates are not drawn. */
-function basePlate(postWidthMm: number, topMm: number): DetailPart {
+/** The plate at either end of a post from its underside, as stated and checked, since plates are not drawn. */
+function postPlate(postWidthMm: number, footMm: number): DetailPart {
   const { outstandMm, thicknessMm } = statedPostPlate;
   const half = postWidthMm / 2 + outstandMm;
   const wide = Math.round(2 * half);
   return {
     ...{ what: "plate", name: `stated plate ${wide}×${wide}×${thicknessMm}` },
-    ...{ u0Mm: -half, u1Mm: half, z0Mm: topMm, z1Mm: topMm + thicknessMm },
+    ...{ u0Mm: -half, u1Mm: half, z0Mm: footMm, z1Mm: footMm + thicknessMm },
   };
 }
 

@@ -60,7 +60,17 @@ describe("detailsOf(scheme, id)", () => {
     const plate = foot?.parts.find(({ what }) => what === "plate");
     expect(plate).toMatchObject({ name: "stated plate 202×202×20", u0Mm: -100.8, u1Mm: 100.8, z0Mm: 0, z1Mm: 20 });
     expect(foot?.welds).toEqual([{ uMm: 50.8, zMm: 20, legMm: 5 }]);
-    expect(detailsOf(scheme, "p1").flatMap(({ parts }) => parts.filter(({ what }) => what === "plate"))).toEqual([]);
+  });
+
+  it("caps a post with the same plate under the unit it holds, welded below, and none where it holds nothing", () => {
+    const [head, foot] = detailsOf(scheme, "p1");
+    const plate = head?.parts.find(({ what }) => what === "plate");
+    expect(plate).toMatchObject({ name: "stated plate 202×202×20", u0Mm: -100.8, u1Mm: 100.8, z0Mm: -20, z1Mm: 0 });
+    expect(head?.parts.filter(({ name }) => name === section).map(({ z1Mm }) => z1Mm)).toEqual([-20, -20]);
+    expect(head?.welds).toEqual([{ uMm: 50.8, zMm: -20, legMm: 5 }]);
+    expect(foot?.parts.some(({ what }) => what === "plate")).toBe(false); // P1 stands on no pad
+    const [free] = detailsOf(scheme, "p2");
+    expect(free?.welds).toEqual([]);
   });
 
   it("shows the anchors of a pad only where a hold-down is drawn on it, as deep as its concrete allows", () => {
