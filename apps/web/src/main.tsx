@@ -3,12 +3,15 @@ import "./data/link-secret.ts"; // before the router reads the address
 import { QueryClientProvider } from "@tanstack/react-query";
 import { RouterProvider } from "@tanstack/react-router";
 import { createRoot } from "react-dom/client";
+import { askForAddress } from "./ask-ahead.ts";
 import { keepShell } from "./data/keep-shell.ts";
 import { queryClient } from "./data/query-client.ts";
 import "./look/tokens.css";
 import "./look/fonts.css";
 import "./look/base.css";
 import { router } from "./routes.tsx";
+
+askForAddress(location.pathname);
 
 const place = document.getElementById("sheet");
 if (place === null) throw new Error("index.html has no element with the id sheet");
@@ -17,4 +20,4 @@ createRoot(place).render(
     <RouterProvider router={router} />
   </QueryClientProvider>,
 );
-keepShell();
+void keepShell();

@@ -1,11 +1,34 @@
-/** Lets the sheets open while the line is down; only in the built page, and where the browser can. */
-export function keepShell(): void {
+/**
+ * Lets the sheets open while the line is down, once the first one stands, which it must not keep waiting; only in the built
+ * page, and where the browser can.
+ */
+export async function keepShell(): Promise<void> {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-  addEventListener("load", () => {
-    // Without it the page works as ever, only not while the line is down.
-    navigator.serviceWorker.register("/shell.js").then(keepPartsInUse, () => undefined);
-  });
+  await firstSheet();
+  await idle();
+  // Without it the page works as ever, only not while the line is down.
+  navigator.serviceWorker.register("/shell.js").then(keepPartsInUse, () => undefined);
 }
+
+/** Waits until a sheet or a page stands. */
+const firstSheet = (): Promise<void> =>
+  new Promise((stands) => {
+    const watch = new MutationObserver(() => {
+      if (document.querySelector("main") === null) return;
+      watch.disconnect();
+      stands();
+    });
+    watch.observe(document.body, { childList: true, subtree: true });
+  });
+
+const idle = (): Promise<void> =>
+  new Promise((done) => {
+    if ("requestIdleCallback" in globalThis) requestIdleCallback(() => done());
+    else setTimeout(done, longEnoughMs);
+  });
+
+/** Where a browser does not say when it is idle, ms. */
+const longEnoughMs = 1000;
 
 /**
  * Everything one draws with, and the sheets one turns to most, fetched once the first one stands: they open without a

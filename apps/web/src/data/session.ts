@@ -11,9 +11,11 @@ export const sessionKey = ["session"] as const;
 /** Tells that someone signed in from this browser; no secret. Without it nobody is asked for, and nothing is refused. */
 const hint = "cornerway.signed-in";
 
+export const mayBeSignedIn = (): boolean => localStorage.getItem(hint) !== null;
+
 /** Who is signed in, or null. */
 export async function fetchSession(): Promise<Session | null> {
-  if (localStorage.getItem(hint) === null) return null;
+  if (!mayBeSignedIn()) return null;
   try {
     return keepSession(await read(Session, api.GET("/api/session")));
   } catch (error) {

@@ -4,18 +4,15 @@ import { lazy, Suspense } from "react";
 import { Ruled } from "../controls/Ruled.tsx";
 import type { SheetNumber } from "../sheet/contract.ts";
 import { useRoom } from "./room-context.ts";
+import { sheetParts } from "./sheet-parts.ts";
 
-const Scheme = lazy(async () => ({ default: (await import("../screens/scheme/SchemeSheet.tsx")).SchemeSheet }));
-const Openings = lazy(async () => ({
-  default: (await import("../screens/openings/OpeningsSheet.tsx")).OpeningsSheet,
-}));
-const Review = lazy(async () => ({ default: (await import("../screens/review/ReviewSheet.tsx")).ReviewSheet }));
-const Status = lazy(async () => ({ default: (await import("../screens/status/StatusSheet.tsx")).StatusSheet }));
-const Record = lazy(async () => ({ default: (await import("../screens/record/RecordSheet.tsx")).RecordSheet }));
-const Calculations = lazy(async () => ({
-  default: (await import("../screens/calculations/CalculationsSheet.tsx")).CalculationsSheet,
-}));
-const Compare = lazy(async () => ({ default: (await import("../screens/compare/CompareSheet.tsx")).CompareSheet }));
+const Scheme = lazy(async () => ({ default: (await sheetParts[1]()).SchemeSheet }));
+const Openings = lazy(async () => ({ default: (await sheetParts[2]()).OpeningsSheet }));
+const Review = lazy(async () => ({ default: (await sheetParts[3]()).ReviewSheet }));
+const Compare = lazy(async () => ({ default: (await sheetParts[4]()).CompareSheet }));
+const Status = lazy(async () => ({ default: (await sheetParts[5]()).StatusSheet }));
+const Calculations = lazy(async () => ({ default: (await sheetParts[6]()).CalculationsSheet }));
+const Record = lazy(async () => ({ default: (await sheetParts[7]()).RecordSheet }));
 
 /** The sheet the address names; without a name, the one this person's role lands on. Each is fetched when turned to. */
 export function SheetOf() {

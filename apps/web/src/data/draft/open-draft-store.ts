@@ -2,6 +2,7 @@ import type { Draft, DraftAct, DraftActDone } from "@cornerway/schema";
 import { newUuid } from "../../tools/new-uuid.ts";
 import { csrfToken } from "../csrf-token.ts";
 import { fetchDraft, sendAct } from "../draft.ts";
+import { takeAhead } from "./draft-ahead.ts";
 import { changePerson } from "../change-person.ts";
 import { isProblem, mayPass } from "../http.ts";
 import { queryClient } from "../query-client.ts";
@@ -16,13 +17,18 @@ export interface OpenDraft {
 
 /** Reads the draft of a project, or what this browser last saw of it, and opens it for drawing with the moves kept here. */
 export async function openDraftStore(personId: string, projectId: string): Promise<OpenDraft> {
-  const draft = await readDraft(personId, projectId);
+  const reading = readDraft(personId, projectId);
   let store: DraftStore | null = null;
   const left: Parameters<DraftStore["adopt"]>[0][] = [];
-  const shelf = await PageKeep.open({ personId, projectId, pageId: newUuid() }, (kept) => {
+  const opening = PageKeep.open({ personId, projectId, pageId: newUuid() }, (kept) => {
     if (store === null) left.push(kept);
     else store.adopt(kept);
   });
+  const draft = await reading.catch(async (error: unknown) => {
+    (await opening).close();
+    throw error;
+  });
+  const shelf = await opening;
   store = new DraftStore(draft, {
     fetchDraft: () => fetchDraft(projectId),
     sendAct: (act) => sendSignedIn(projectId, act),
@@ -48,7 +54,7 @@ export async function openDraftStore(personId: string, projectId: string): Promi
 
 async function readDraft(personId: string, projectId: string): Promise<Draft> {
   try {
-    return await fetchDraft(projectId);
+    return await (takeAhead(projectId) ?? fetchDraft(projectId));
   } catch (error) {
     const kept = mayPass(error) ? await keptDraft(personId, projectId) : undefined;
     if (kept === undefined) throw error;
