@@ -1,6 +1,8 @@
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./support/browser.ts";
+import { fingersOn, middleOf } from "./support/by-touch.ts";
+import { faintOnPaper, itemsRead, lostWords, whatMoves } from "./support/for-everyone.ts";
 import { openService, type OpenService } from "./support/open-service.ts";
 import { picture } from "./support/pictures.ts";
 import { seriousFindings } from "./support/serious-findings.ts";
@@ -202,6 +204,81 @@ describe("what is added to a scheme is drawn, stated, copied and taken away", ()
     expect(await seriousFindings(page)).toEqual([]);
     await page.goto(`${service.origin}/projects/${service.projectId}/sheet/1`);
     await item(page, /^G1, 40 ft container/).waitFor({ state: "attached" });
+  });
+
+  it("a screen reader is told of everything on the elevation, each by a name of its own", async () => {
+    const { page } = desk;
+    const read = await itemsRead(page, "south elevation");
+    expect(read).toHaveLength(
+      await page.getByRole("tree", { name: "south elevation" }).locator("[role=treeitem]").count(),
+    );
+    expect(read.length).toBeGreaterThan(8);
+    expect(new Set(read).size).toBe(read.length);
+    expect(read).toContainEqual(expect.stringMatching(/^G1, 40 ft container, ground level, /));
+    expect(read).toContainEqual(expect.stringMatching(/^seat S1 under F1 on G1, packing 24 mm/));
+  });
+
+  it("in the colours of the system lettering and lines stand out, and nothing moves for who asks for no motion", async () => {
+    const { page } = desk;
+    await page.emulateMedia({ forcedColors: "active" });
+    await picture(page, "41-forced-colours");
+    expect(await faintOnPaper(page)).toEqual([]);
+    expect(await lostWords(page)).toEqual([]);
+    await page.emulateMedia({ forcedColors: "none", reducedMotion: "reduce" });
+    expect(await whatMoves(page)).toEqual([]);
+    await page.emulateMedia({ reducedMotion: "no-preference" });
+    expect(await whatMoves(page)).not.toEqual([]);
+  });
+
+  it("read at twice its size the sheet keeps its tools and every note, the margin under the drawing", async () => {
+    const { page } = desk;
+    const noted = () => page.locator("#notes .note h3").allInnerTexts();
+    const before = await noted();
+    await page.setViewportSize({ width: 720, height: 450 }); // 1440 × 900 at 200 %
+    const [field, notes] = [await boxOf(page.getByRole("main")), await boxOf(page.locator("#notes"))];
+    expect(notes.y).toBeGreaterThanOrEqual(field.y + field.height);
+    expect(await noted()).toEqual(before);
+    for (const tool of ["Stack", "Shift", "Turn", "Cut", "Open wall", "Post"])
+      expect(
+        await page
+          .getByRole("button", { name: new RegExp(`^${tool}`) })
+          .first()
+          .isVisible(),
+        tool,
+      ).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(720);
+    await picture(page, "42-twice-its-size", true);
+    await page.setViewportSize({ width: 1440, height: 900 });
+  });
+
+  it("by touch a tap chooses, a drag moves and a pinch looks closer", async () => {
+    const { page } = desk;
+    const finger = await fingersOn(page);
+    await page.keyboard.press("Escape");
+    const unit = page
+      .getByRole("tree", { name: "south elevation" })
+      .getByRole("treeitem", { name: /^G1, 40 ft container/ });
+    const at = await middleOf(unit);
+    await finger.tap(at);
+    await page.locator(".slip .caption").getByText("G1 · 40 ft high cube").waitFor();
+    const east = await page.getByLabel("Centre, east, m").inputValue();
+    await finger.drag(at, { x: at.x - 90, y: at.y });
+    await expect.poll(() => page.getByLabel("Centre, east, m").inputValue()).not.toBe(east);
+    const scale = () =>
+      page
+        .locator(".paper")
+        .getByText(/^1:\d+ · /)
+        .first()
+        .textContent();
+    const plain = await scale();
+    await finger.pinch(at, 60, 240);
+    await expect.poll(scale).not.toBe(plain);
+    await picture(page, "43-pinched");
+    await page.keyboard.press("0");
+    await expect.poll(scale).toBe(plain);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => page.getByLabel("Centre, east, m").inputValue()).toBe(east);
+    expect(desk.faults).toEqual([]);
   });
 
   it("on a phone the drawing shows what was added", async () => {
