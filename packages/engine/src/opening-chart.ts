@@ -37,4 +37,4 @@ const basisOf = ({ site: { edition } }: Scheme): StrengthBasis => ({
   allowable: rememberedBasis(checkBasisOf(edition, "ASD")),
 });
 
-export const usualFineness: ChartFineness = { apartMm: 400, envelope: "deciding sets" };
+export const usualFineness: ChartFineness = { apartMm: 600, envelope: "deciding sets" };

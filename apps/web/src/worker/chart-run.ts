@@ -133,7 +133,9 @@ const drawn = (so: ChartSoFar, chart: OpeningChart): ChartSoFar => {
   return { ...so, side, columns, chart, done: columns.length, of: columns.length, state: "drawn" };
 };
 
+/** One that comes again was traced anew. */
 function withColumn(so: ChartSoFar, { column, done, of }: Extract<ChartWord, { kind: "column" }>): ChartSoFar {
-  const columns = [...so.columns, column].toSorted((a, b) => a.centreMm - b.centreMm);
+  const others = so.columns.filter(({ centreMm }) => centreMm !== column.centreMm);
+  const columns = [...others, column].toSorted((a, b) => a.centreMm - b.centreMm);
   return { ...so, columns, done, of };
 }

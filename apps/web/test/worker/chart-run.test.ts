@@ -24,6 +24,7 @@ const chart: OpeningChart = {
   columns: [column(1000), column(2000)],
   exceptions: [],
   solved: 2,
+  confirmed: 1,
 };
 
 /** Threads that say only what the test has them say. */
@@ -57,6 +58,14 @@ describe("a chart that is drawn", () => {
     expect(last()?.columns.map(({ centreMm }) => centreMm)).toEqual([1000, 2000]);
     threads[0]?.say({ kind: "drawn", turn: turn(), chart });
     expect([last()?.state, last()?.chart]).toEqual(["drawn", chart]);
+  });
+
+  it("puts a column that was traced anew in the place of the first", () => {
+    const { run, threads, last, turn } = office();
+    run.ask(demoScheme, request);
+    threads[0]?.say({ kind: "column", turn: turn(), column: column(2000), done: 1, of: 1 });
+    threads[0]?.say({ kind: "column", turn: turn(), column: { ...column(2000), mostMm: 900 }, done: 1, of: 1 });
+    expect(last()?.columns.map(({ centreMm, mostMm }) => [centreMm, mostMm])).toEqual([[2000, 900]]);
   });
 
   it("is kept by what determines it: asked for again, no thread is started", () => {

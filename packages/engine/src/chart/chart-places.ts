@@ -1,7 +1,7 @@
 import { STEP_MM } from "./chart.ts";
 
 /** Columns are first this far apart, then half of it, until they are as near as they shall be, mm. */
-const FIRST_APART_MM = 1600;
+const FIRST_APART_MM = 2400;
 
 /**
  * Centres of the columns in the order they are traced, the widest apart first, measured from the middle of the side both ways,

@@ -113,7 +113,7 @@ export type ChartDistances = {
 /** What the chart takes for granted beside what strength does. */
 export type ChartBasis = {
   readonly under: "gravity loads only" | "all loads";
-  /** Load vectors that govern somewhere and are solved for every place and width, by set of assumptions. */
+  /** Load vectors that decide and are solved for every place and width, by set of assumptions. */
   readonly vectors: readonly { readonly assumptions: string; readonly runs: readonly string[] }[];
   readonly framing: readonly string[];
   readonly assumed: readonly string[];
@@ -130,9 +130,11 @@ export type OpeningChart = {
   readonly distances?: ChartDistances;
   /** How many places and widths were solved. */
   readonly solved: number;
+  /** How many of them under every set of assumptions and every run that governs the unit and its bearings. */
+  readonly confirmed: number;
 };
 
-/** A chart as it comes: first the side, then each step one column more. */
+/** A chart as it comes: first the side, then each step one column more, or one again where it was not confirmed. */
 export type ChartStep =
   | { readonly kind: "side"; readonly side: ChartSide; readonly of: number }
   | { readonly kind: "column"; readonly column: ChartColumn; readonly done: number; readonly of: number };

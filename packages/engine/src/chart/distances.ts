@@ -77,3 +77,26 @@ function moved(
   }
   return [];
 }
+
+/** The places at which distances were told: as drawn, where the answer changes, and the last before, with the verdict of each. */
+export function toldPlaces({
+  centreMm,
+  widthMm,
+  answer,
+  changes,
+}: ChartDistances): { place: Place; verdict: Verdict }[] {
+  return [
+    { place: { centreMm, widthMm }, verdict: answer.verdict },
+    ...changes.flatMap(({ way, byMm, answer: then }) => {
+      const at = (mm: number): Place => placeAlong({ centreMm, widthMm }, way, mm);
+      const last = byMm <= STEP_MM ? [] : [{ place: at(byMm - STEP_MM), verdict: answer.verdict }];
+      return [...last, { place: at(byMm), verdict: then.verdict }];
+    }),
+  ];
+}
+
+function placeAlong({ centreMm, widthMm }: Place, way: Change["way"], byMm: number): Place {
+  if (way === "wider") return { centreMm, widthMm: widthMm + byMm };
+  if (way === "narrower") return { centreMm, widthMm: widthMm - byMm };
+  return { centreMm: way === "to the front end" ? centreMm - byMm : centreMm + byMm, widthMm };
+}

@@ -1,36 +1,62 @@
-import { unitStrength } from "../strength/unit-strength.ts";
-import type { ElementResult } from "../strength/element-result.ts";
-import { holdsNeeded } from "../strength/holds-needed.ts";
-import { liftOf } from "../strength/lift-results.ts";
 import type { Opening } from "@cornerway/schema";
+import type { ElementResult } from "../strength/element-result.ts";
+import { unitStrength } from "../strength/unit-strength.ts";
 import type { ChartAnswer, OpeningChart } from "./chart.ts";
 import { forbids, type Place } from "./chart-side.ts";
-import { addedBy, findingOf, type Judged } from "./judged.ts";
-import { trial } from "./trial.ts";
+import { decidersOf, DecidingVectors, type Deciders } from "./deciding-vectors.ts";
+import { Finder, type Found } from "./finder.ts";
+import { addedBy, addedHolds, addedParts, type Judged } from "./judged.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 import { triedOpening } from "./trial-opening.ts";
-import { TriedWalls } from "./tried-walls.ts";
 
-/** Answers for places and widths on one side, each solved once for each choice of sets. */
+/**
+ * Answers for places and widths on one side: under the vectors that decided where a place was looked at whole, and confirmed
+ * under every set and every run that governs. What is confirmed holds from then on.
+ */
 export class PlaceJudge {
   private readonly ground: TrialGround;
   private readonly others: readonly Opening[];
-  private readonly known = new Map<string, ChartAnswer>();
+  private readonly finder: Finder;
+  private readonly deciding: DecidingVectors;
+  private readonly traced = new Map<string, ChartAnswer>();
+  private readonly sure = new Map<string, ChartAnswer>();
   private readonly bare = new Map<string, Judged>();
-  private readonly walls: TriedWalls;
-  /** How many places and widths were solved. */
-  solved = 0;
+  private bareLifted: readonly ElementResult[] | undefined;
 
-  constructor(ground: TrialGround) {
+  /** `traceOn`: whether every vector is looked at for every place. */
+  constructor(ground: TrialGround, traceOn: "deciding sets" | "all sets") {
     this.ground = ground;
-    this.walls = new TriedWalls(ground);
+    this.finder = new Finder(ground);
     this.others = ground.unit.openings.filter(({ id }) => id !== triedOpening(ground.request, 0, 1).id);
+    this.deciding = new DecidingVectors(ground.sets, traceOn === "all sets");
   }
 
-  answer(place: Place, sets: readonly TrialSet[]): ChartAnswer {
-    const key = `${place.centreMm} ${place.widthMm} ${setsKey(sets)}`;
-    const found = this.known.get(key) ?? this.judge(place, sets);
-    this.known.set(key, found);
+  /** How many places and widths were solved. */
+  get solved(): number {
+    return this.finder.looked;
+  }
+
+  /** How many of them under every vector. */
+  get confirmedPlaces(): number {
+    return this.sure.size;
+  }
+
+  /** The vectors places are traced under by now. */
+  get vectors(): readonly TrialSet[] {
+    return this.deciding.sets;
+  }
+
+  answer(place: Place): ChartAnswer {
+    const key = `${keyOf(place)} ${this.deciding.key}`;
+    const found = this.sure.get(keyOf(place)) ?? this.traced.get(key) ?? this.judge(place);
+    this.traced.set(key, found);
+    return found;
+  }
+
+  /** Under every vector, within the whole building; what decides there is looked at from then on everywhere. */
+  confirmed(place: Place): ChartAnswer {
+    const found = this.sure.get(keyOf(place)) ?? this.judgeWhole(place);
+    this.sure.set(keyOf(place), found);
     return found;
   }
 
@@ -39,16 +65,9 @@ export class PlaceJudge {
     return forbids(this.ground.unit, this.ground.request, this.others, place);
   }
 
-  /** What is found of the unit with no such opening. */
-  without(sets: readonly TrialSet[]): Judged {
-    const found = this.bare.get(setsKey(sets)) ?? this.judged(this.others, sets);
-    this.bare.set(setsKey(sets), found);
-    return found;
-  }
-
   /** The verdict of the unit with no such opening, from its own parts and bearings, and how many reasons stand against it. */
-  verdictWithout(sets: readonly TrialSet[]): OpeningChart["without"] {
-    const { results, holds, leftOut } = this.without(sets);
+  verdictWithout(): OpeningChart["without"] {
+    const { results, holds, leftOut } = hung(this.without(this.ground.sets), this.liftedWithout());
     const { unit } = this.ground;
     const withSteel = this.others.some(({ framed }) => framed);
     const found = { unitId: unit.id, results, holds, refused: [], runs: 0, withSteel, given: leftOut };
@@ -56,33 +75,64 @@ export class PlaceJudge {
     return { verdict, reasons: reasons.length };
   }
 
-  private judge(place: Place, sets: readonly TrialSet[]): ChartAnswer {
+  private judge(place: Place): ChartAnswer {
     const forbidden = this.forbidden(place);
     if (forbidden !== undefined) return forbidden;
-    const { request, unit } = this.ground;
-    const tried = triedOpening(request, place.centreMm, place.widthMm);
-    return addedBy(this.judged([...this.others, tried], sets), this.without(sets), unit.id, request.framed);
+    const openings = this.openingsAt(place);
+    return this.answerOf(openings, this.finder.found(openings, this.vectors).judged, this.without(this.vectors));
   }
 
-  private judged(openings: readonly Opening[], sets: readonly TrialSet[]): Judged {
-    const { scheme, ownBearings } = this.ground;
-    this.solved++;
-    const { worsts, leans, solved } = trial(this.ground, openings, sets);
-    const runs = solved.flatMap((one) => one.solved);
-    return {
-      results: [...worsts.map(findingOf), ...leans, ...this.lifted(openings)],
-      holds: holdsNeeded(ownBearings, runs, scheme.basis.friction),
-      fallen: solved.flatMap(({ fallen }) => fallen.map(({ id }) => id)),
-      leftOut: this.walls.reasons(openings),
-    };
+  private judgeWhole(place: Place): ChartAnswer {
+    const forbidden = this.forbidden(place);
+    if (forbidden !== undefined) return forbidden;
+    const { sets } = this.ground;
+    const openings = this.openingsAt(place);
+    const before = this.without(sets);
+    const found = this.finder.found(openings, sets, true);
+    this.deciding.join(decidersIn(found, before));
+    return this.answerOf(openings, found.judged, before);
   }
 
-  /** The unit as it hangs, with what is cut in it before the pick. */
-  private lifted(openings: readonly Opening[]): ElementResult[] {
-    const { unit, scheme, otherOpenings, basis, memory } = this.ground;
-    const hanging = { ...scheme, openings: [...otherOpenings, ...openings] };
-    return scheme.containers.filter(({ id }) => id === unit.id).flatMap((one) => liftOf(hanging, one, basis, memory));
+  /** What it asks while it hangs takes a solution of its own: it is looked at where all else is well. */
+  private answerOf(openings: readonly Opening[], found: Judged, before: Judged): ChartAnswer {
+    const { unit, request } = this.ground;
+    const standing = addedBy(found, before, unit.id, request.framed);
+    if (standing.why.kind !== "within") return standing;
+    const withLift = hung(found, this.finder.lifted(openings));
+    return addedBy(withLift, hung(before, this.liftedWithout()), unit.id, request.framed);
+  }
+
+  private openingsAt({ centreMm, widthMm }: Place): Opening[] {
+    return [...this.others, triedOpening(this.ground.request, centreMm, widthMm)];
+  }
+
+  /** What is found of the unit with no such opening. */
+  private without(sets: readonly TrialSet[]): Judged {
+    const key = sets === this.ground.sets ? "every vector" : this.deciding.key;
+    const found = this.bare.get(key) ?? this.finder.found(this.others, sets).judged;
+    this.bare.set(key, found);
+    return found;
+  }
+
+  private liftedWithout(): readonly ElementResult[] {
+    return (this.bareLifted ??= this.finder.lifted(this.others));
   }
 }
 
-const setsKey = (sets: readonly TrialSet[]): string => sets.map(({ set }) => set.id).join(";");
+const keyOf = ({ centreMm, widthMm }: Place): string => `${centreMm} ${widthMm}`;
+
+const hung = (judged: Judged, lifted: readonly ElementResult[]): Judged => ({
+  ...judged,
+  results: [...judged.results, ...lifted],
+});
+
+/** The vectors behind what an opening adds. */
+function decidersIn({ judged, worsts, fallen }: Found, before: Judged): Deciders {
+  const added = new Set(addedParts(judged, before).map(({ id }) => id));
+  const worse = worsts.filter(({ part }) => added.has(part.id));
+  const { sets, runs } = decidersOf(worse.length > 0 ? worse : worsts);
+  return {
+    sets: [...sets, ...fallen.map(({ set }) => new Set([set]))],
+    runs: [...runs, ...fallen.map(({ run }) => run), ...addedHolds(judged, before).map(({ run }) => run)],
+  };
+}

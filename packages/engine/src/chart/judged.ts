@@ -53,14 +53,13 @@ export function findingOf(worst: PartWorst): Finding {
  * What stands against the building already is not laid on the opening; the chart says it beside.
  */
 export function addedBy(judged: Judged, before: Judged, unitId: string, withSteel: boolean): ChartAnswer {
-  const known = strengthBefore(before);
-  const added = judged.results.filter((result) => isWorse(result, known));
+  const added = addedParts(judged, before);
   const [fallen] = judged.fallen.filter((run) => !before.fallen.includes(run));
   const { verdict, reasons } = unitStrength({
     unitId,
     // a unit in which nothing is worse is judged by what there is
     results: added,
-    holds: judged.holds.filter((hold) => isNewHold(hold, before.holds)),
+    holds: addedHolds(judged, before),
     refused: [],
     runs: 0,
     withSteel,
@@ -78,6 +77,15 @@ export function addedBy(judged: Judged, before: Judged, unitId: string, withStee
   const works: Verdict = withSteel ? "works with steel" : "works as built";
   return { verdict: works, why: { kind: "within", partId: id, use: utilisation ?? 0, run: governingRun } };
 }
+
+/** Parts that are new, worse, or no longer within their strength. */
+export function addedParts({ results }: Judged, before: Judged): Finding[] {
+  const known = strengthBefore(before);
+  return results.filter((result) => isWorse(result, known));
+}
+
+export const addedHolds = ({ holds }: Judged, before: Judged): HoldNeeded[] =>
+  holds.filter((hold) => isNewHold(hold, before.holds));
 
 /** A part counts as worse from this share on: less is a shift of load between equals. Judged, no published source. */
 const WORSE = 1.02;

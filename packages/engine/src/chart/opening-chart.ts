@@ -16,10 +16,9 @@ import {
 } from "./chart.ts";
 import { chartPlaces } from "./chart-places.ts";
 import { chartSide, forbids, type Place } from "./chart-side.ts";
-import { decidingSets } from "./deciding-sets.ts";
-import { distances } from "./distances.ts";
+import { distances, toldPlaces } from "./distances.ts";
 import { PlaceJudge } from "./judge-place.ts";
-import { tracedColumn } from "./trace-column.ts";
+import { TracedColumns } from "./traced-columns.ts";
 import { without } from "./trial-opening.ts";
 import { verdictRank } from "../marks/verdicts-of.ts";
 import { trialGround, type TrialGround, type TrialSet } from "./trial-ground.ts";
@@ -28,15 +27,17 @@ import { trialGround, type TrialGround, type TrialSet } from "./trial-ground.ts"
 export type ChartFineness = {
   /** Columns this far apart, mm. */
   readonly apartMm: number;
-  /** Under how much of the envelope: the sets that decide with the opening in its first place, or all. */
+  /** Under how much of the envelope: the sets that decide where the opening was looked at under all, or all everywhere. */
   readonly envelope: "deciding sets" | "all sets";
 };
 
 export type ChartAnswerOf = { readonly accepted: true; readonly chart: OpeningChart } | ChartRefusal;
 
 /**
- * The chart of one side, a column at a time: the building solved whole once, then every place and width on the runs that govern,
- * the container alone condensed anew. Stop asking and it stops.
+ * The chart of one side, a column at a time: the building solved whole once, the boundaries of one column found under every vector
+ * that governs, then every place and width under those that decided there, the container alone condensed anew. What people are told
+ * of a region or of the opening as drawn is confirmed under every vector; where it is not, what decides there joins and the
+ * columns are traced anew. Stop asking and it stops.
  */
 export function* tracedChart(
   scheme: Scheme,
@@ -50,44 +51,50 @@ export function* tracedChart(
   const answer = trialGround(scheme, request, first, basis, memory);
   if (!answer.accepted) return answer;
   const { ground } = answer;
-  const judge = new PlaceJudge(ground);
+  const judge = new PlaceJudge(ground, fineness.envelope);
   const side = chartSide(ground.unit, request, ground.ownBearings, ground.whole.solved);
   const places = chartPlaces(side.lengthMm, side.sheet.u0, side.sheet.u1, fineness.apartMm);
   yield { kind: "side", side, of: places.length };
-  const sets = fineness.envelope === "deciding sets" ? decidingSets(ground) : ground.sets;
-  const columns: ChartColumn[] = [];
-  const columnAt = (centreMm: number): ChartColumn =>
-    tracedColumn(
-      centreMm,
-      side.lengthMm,
-      (widthMm) => judge.answer({ centreMm, widthMm }, sets),
-      (widthMm) => judge.forbidden({ centreMm, widthMm }),
-      nearest(columns, centreMm),
-    );
+  const columns = new TracedColumns(judge, side);
+  judge.confirmed(first);
+  let done = 0;
   for (const centreMm of places) {
-    const column = columnAt(centreMm);
-    columns.push(column);
-    yield { kind: "column", column, done: columns.length, of: places.length };
+    const column = done === 0 ? columns.traceSurely(centreMm) : columns.trace(centreMm);
+    yield { kind: "column", column, done: ++done, of: places.length };
   }
-  const sorted = columns.toSorted((a, b) => a.centreMm - b.centreMm);
-  const away =
-    drawn && distances(first, columnAt(first.centreMm), side.lengthMm, sorted, (place) => judge.answer(place, sets));
+  for (const column of columns.confirmed()) yield { kind: "column", column, done, of: places.length };
+  const away = drawn && confirmedDistances(first, columns, side.lengthMm, judge);
+  const { sorted } = columns;
   return {
     accepted: true,
     chart: {
       request,
       side,
-      basis: basisOf(ground, sets),
-      without: judge.verdictWithout(sets),
+      basis: basisOf(ground, judge.vectors),
+      without: judge.verdictWithout(),
       columns: sorted,
       exceptions: sorted.flatMap(exceptionsIn),
       ...(away && { distances: away }),
       solved: judge.solved,
+      confirmed: judge.confirmedPlaces,
     },
   };
 }
 
-/** One place and width as a chart answers it, the building solved with the opening in its first place. */
+/** Told again until each place they name is confirmed. */
+function confirmedDistances(
+  at: Place,
+  columns: TracedColumns,
+  lengthMm: number,
+  judge: PlaceJudge,
+): NonNullable<OpeningChart["distances"]> {
+  for (;;) {
+    const told = distances(at, columns.at(at.centreMm), lengthMm, columns.sorted, (place) => judge.answer(place));
+    if (toldPlaces(told).every(({ place, verdict }) => judge.confirmed(place).verdict === verdict)) return told;
+  }
+}
+
+/** One place and width as a chart confirms it, the building solved with the opening in its first place. */
 export function chartedPlace(
   scheme: Scheme,
   request: ChartRequest,
@@ -97,11 +104,8 @@ export function chartedPlace(
 ): ChartAnswer | ChartRefusal {
   const answer = trialGround(scheme, request, firstPlace(scheme, request), basis, memory);
   if (!answer.accepted) return answer;
-  return new PlaceJudge(answer.ground).answer(place, decidingSets(answer.ground));
+  return new PlaceJudge(answer.ground, "all sets").confirmed(place);
 }
-
-const nearest = (columns: readonly ChartColumn[], centreMm: number): ChartColumn | undefined =>
-  columns.toSorted((a, b) => Math.abs(a.centreMm - centreMm) - Math.abs(b.centreMm - centreMm))[0];
 
 const placeOf = ({ offsetUm, widthUm }: Opening): Place => ({
   centreMm: (offsetUm + widthUm / 2) / 1000,
@@ -137,9 +141,9 @@ function basisOf({ under, request }: TrialGround, sets: readonly TrialSet[]): Ch
 
 /** What a chart takes for granted beside what strength does; printed with it. */
 const chartAssumed = [
-  "solved under the runs that govern the unit and its bearings with the opening in its first place; an answer is confirmed under all runs when it is asked for",
-  "loads are those of the building with the opening in its first place, but for the weight of the frame: enclosure and internal pressure of wind do not follow the width, nor the building's lean unless all sets are solved",
-  "the verdict is what the opening adds: parts, holds and runs that are worse by more than 2 %, new, or no longer within their strength; parts of other units than at the unit's bearings, pressures on single parts and storeys without a counted wall only when confirmed",
+  "traced under the runs and assumptions that decide where the opening was looked at under all that govern the unit and its bearings; the opening as drawn, where its answer changes and the widest of each verdict that works are confirmed under all of them; any place under every run and with the whole building when it is asked for",
+  "loads are those of the building with the opening in its first place, but for the weight of the frame: enclosure and internal pressure of wind do not follow the width, nor the building's lean unless walls at their softest are among the assumptions",
+  "the verdict is what the opening adds: parts, holds and runs that are worse by more than 2 %, new, or no longer within their strength; parts of other units than at the unit's bearings, pressures on single parts and walls of other units that no longer count only when confirmed",
   "each column is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found; how far an opening may move is read from the columns where they agree and closed in on where they do not",
   "places and widths in steps of 50 mm; nothing is smoothed",
 ] as const;

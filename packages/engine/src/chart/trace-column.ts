@@ -8,7 +8,8 @@ export type Run = { readonly from: number; readonly to: number; readonly answer:
 
 /**
  * Runs of one verdict from the first step to the last. The steps given are asked; between two that differ the change is closed
- * in on until it lies between neighbours. Between two that agree nothing else is looked for. `hints`: where changes may lie.
+ * in on until it lies between neighbours. Between two that agree nothing else is looked for. `hints`: the last step before
+ * where a change may lie.
  */
 export function tracedRuns(steps: readonly number[], answerAt: AnswerAt, hints: readonly number[] = []): Run[] {
   const asked = steps.map((step) => ({ step, answer: answerAt(step) }));
@@ -27,12 +28,25 @@ export function tracedRuns(steps: readonly number[], answerAt: AnswerAt, hints: 
 
 type Point = { readonly step: number; readonly answer: ChartAnswer };
 
-function between(low: Point, high: Point, answerAt: AnswerAt, hints: readonly number[]): Point[] {
+/** `reach`: how far from the last step asked the change is looked for next, where that step was hinted at. */
+function between(low: Point, high: Point, answerAt: AnswerAt, hints: readonly number[], reach?: Reach): Point[] {
   if (high.step - low.step <= 1 || low.answer.verdict === high.answer.verdict) return [];
-  const step = hints.find((hint) => hint > low.step && hint < high.step) ?? nextStep(low, high);
+  const hint = hints.find((one) => one > low.step && one < high.step);
+  const guess = nextStep(low, high);
+  const near =
+    reach && (reach.from === "low" ? Math.min(low.step + reach.by, guess) : Math.max(high.step - reach.by, guess));
+  const step = near ?? hint ?? guess;
   const middle = { step, answer: answerAt(step) };
-  return [...between(low, middle, answerAt, hints), middle, ...between(middle, high, answerAt, hints)];
+  const by = near === undefined ? 1 : 2 * (reach?.by ?? 1);
+  const hinted = near !== undefined || hint !== undefined;
+  return [
+    ...between(low, middle, answerAt, hints, hinted && reach?.from !== "low" ? { from: "high", by } : undefined),
+    middle,
+    ...between(middle, high, answerAt, hints, hinted && reach?.from !== "high" ? { from: "low", by } : undefined),
+  ];
 }
+
+type Reach = { readonly from: "low" | "high"; readonly by: number };
 
 /** Where the use would reach 1 were its root to grow evenly, kept off the ends; halfway where nothing tells. */
 function nextStep(low: Point, high: Point): number {
@@ -53,28 +67,46 @@ const useOf = ({ why }: ChartAnswer): number => ("use" in why ? why.use : Infini
 /** Narrowest opening of a chart, mm: the least door leaf is wider. */
 const NARROWEST_MM = 300;
 
-/** Widths at which every column is asked, mm, and the widest that nothing forbids. */
+/** Widths at which a column is asked where a wider opening may fare better, mm, besides the widest that nothing forbids. */
 const ASKED_MM = [NARROWEST_MM, 1200, 2400, 4800, 8000] as const;
 
-/** One column: widths from the narrowest to the widest that stays on the face. `near`: a column that was traced beside it. */
+/** What is known of a column: those traced on either side, and whether the wall is plain: then wider is never cheaper. */
+export type ColumnGround = { readonly near: readonly ChartColumn[]; readonly isPlain: boolean };
+
+/** One column: widths from the narrowest to the widest that stays on the face. */
 export function tracedColumn(
   centreMm: number,
   lengthMm: number,
   answerOf: (widthMm: number) => ChartAnswer,
   forbidden: (widthMm: number) => ChartAnswer | undefined,
-  near?: ChartColumn,
+  { near, isPlain }: ColumnGround,
 ): ChartColumn {
   const mostMm = Math.floor((2 * Math.min(centreMm, lengthMm - centreMm)) / STEP_MM) * STEP_MM;
   const widths = stepsTo(mostMm);
   const free = widths.filter((widthMm) => forbidden(widthMm) === undefined);
   const widest = free.at(-1);
-  const asked = widest === undefined ? [] : [...ASKED_MM.filter((widthMm) => widthMm < widest), widest];
+  const apart = isPlain ? [NARROWEST_MM] : ASKED_MM;
+  const asked = widest === undefined ? [] : [...apart.filter((widthMm) => widthMm < widest), widest];
   const solved = tracedRuns(
     asked.map((widthMm) => widthMm / STEP_MM),
     (step) => answerOf(step * STEP_MM),
-    (near?.stretches ?? []).flatMap(({ fromMm, toMm }) => [toMm / STEP_MM, fromMm / STEP_MM]),
+    hintsFrom(near, centreMm),
   ).map(({ from, to, answer }): ChartStretch => ({ fromMm: from * STEP_MM, toMm: to * STEP_MM, ...answer }));
   return { centreMm, mostMm, stretches: [...solved, ...barred(widths.slice(free.length), forbidden)] };
+}
+
+/** Steps at which stretches end, between those of two columns alike, or as in the nearest. */
+function hintsFrom(near: readonly ChartColumn[], centreMm: number): number[] {
+  const [a, b] = near.toSorted((one, other) => Math.abs(one.centreMm - centreMm) - Math.abs(other.centreMm - centreMm));
+  if (a === undefined) return [];
+  const alike =
+    b?.stretches.length === a.stretches.length &&
+    a.stretches.every(({ verdict }, n) => b.stretches[n]?.verdict === verdict);
+  const share = alike ? (centreMm - a.centreMm) / (b.centreMm - a.centreMm) : 0;
+  return a.stretches.map(({ toMm }, n) => {
+    const other = b?.stretches[n]?.toMm ?? toMm;
+    return Math.round((toMm + share * (other - toMm)) / STEP_MM);
+  });
 }
 
 function stepsTo(mostMm: number): number[] {

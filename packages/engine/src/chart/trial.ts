@@ -27,10 +27,15 @@ export type Trial = {
 
 /**
  * Condenses the unit alone, solves the governing runs of these sets anew on the whole building, and checks the unit's parts and
- * bearings.
+ * bearings. `afresh`: within the whole building, whatever was found of it before.
  */
-export function trial(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]): Trial {
-  const tried = triedUnit(ground, openings);
+export function trial(
+  ground: TrialGround,
+  openings: readonly Opening[],
+  sets: readonly TrialSet[],
+  afresh = false,
+): Trial {
+  const tried = triedUnit(ground, openings, afresh);
   const leans = leansWith(ground, tried, sets);
   const times = swayFactor(leans);
   const solved: TriedRuns[] = [];
@@ -57,6 +62,7 @@ type Tried = {
   readonly analysis: Analysis;
   readonly actions: UnitActions;
   readonly insides: OwnInsides;
+  readonly afresh: boolean;
   /** The building under each set of assumptions. */
   readonly under: Map<TrialSet, BuiltTrial>;
   /** The loads are the same under every set of assumptions. */
@@ -65,7 +71,7 @@ type Tried = {
 
 type BuiltTrial = { readonly built: BuiltModel; readonly building: TriedBuilding };
 
-function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
+function triedUnit(ground: TrialGround, openings: readonly Opening[], afresh: boolean): Tried {
   const unit: Unit = { ...ground.unit, openings };
   const scheme: Scheme = { ...ground.scheme, openings: [...ground.otherOpenings, ...openings] };
   const analysis = analysisWith(ground.analysis, unit);
@@ -78,6 +84,7 @@ function triedUnit(ground: TrialGround, openings: readonly Opening[]): Tried {
     analysis,
     actions: unitActions(ground.cases, scheme, unit.id, building, first.built.plan),
     insides: new OwnInsides(ground.memory.cache),
+    afresh,
     under: new Map(),
   };
 }
@@ -93,7 +100,7 @@ function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): Built
   const model = { ...built.model, units };
   const made = {
     built: { ...built, model },
-    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed) },
+    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed, tried.afresh) },
   };
   tried.under.set(trialSet, made);
   return made;

@@ -1,5 +1,4 @@
 import type { Container, Pad, Scheme } from "@cornerway/schema";
-import type { CheckBasis } from "../checks/check-basis.ts";
 import { isoProofLoad } from "../checks/iso-proof-load.ts";
 import { inOrder } from "../geometry/in-order.ts";
 import { placeContainer } from "../geometry/place.ts";
@@ -33,11 +32,18 @@ export function liftOf(
   basis: StrengthBasis,
   memory: StrengthMemory,
 ): ElementResult[] {
+  return [...liftedParts(scheme, container, basis, memory), ...liftedFittings(scheme, container, basis)];
+}
+
+/** What is checked inside it: a solution of its own. */
+export function liftedParts(
+  scheme: Scheme,
+  container: Container,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+): ElementResult[] {
   const results = hung(scheme, container, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
-  return [
-    ...results.filter((result, n) => n === 0 || useOf(result) > 1),
-    ...fittings(scheme, container, basis.factored),
-  ];
+  return results.filter((result, n) => n === 0 || useOf(result) > 1);
 }
 
 const useOf = ({ utilisation = Infinity }: ElementResult): number => utilisation;
@@ -118,9 +124,10 @@ function freelyHeld(built: BuiltModel): BuiltModel {
   return { ...built, model: { ...built.model, supports } };
 }
 
-function fittings(scheme: Scheme, container: Container, basis: CheckBasis): ElementResult[] {
+/** The fittings it hangs from. */
+export function liftedFittings(scheme: Scheme, container: Container, { factored }: StrengthBasis): ElementResult[] {
   return lifting(scheme, container).fittingForces.map((force) => {
-    const check = basis.cornerFitting("tension", DEAD_ALONE * force.result.value, isoProofLoad({ edition: "1990" }));
+    const check = factored.cornerFitting("tension", DEAD_ALONE * force.result.value, isoProofLoad({ edition: "1990" }));
     return statedResult({ ownerId: container.id, place: `lifted, ${force.title}`, run: "1.4 of the pick" }, check);
   });
 }

@@ -1,8 +1,13 @@
 import type { Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import type { ChartColumn, ChartStretch } from "../../src/chart/chart.ts";
+import { PlaceJudge } from "../../src/chart/judge-place.ts";
+import { trialGround } from "../../src/chart/trial-ground.ts";
+import { checkBasisOf } from "../../src/checks/check-basis.ts";
+import { designBasisFor } from "../../src/codes/loads/design-basis-for.ts";
 import { verdictRank } from "../../src/marks/verdicts-of.ts";
-import { confirmOpening, openingChart } from "../../src/opening-chart.ts";
+import { chartedOpening, confirmOpening, openingChart } from "../../src/opening-chart.ts";
+import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { drawnUnit } from "../strength/drawn-unit.ts";
 import { doorRequest, drawnChart } from "./drawn-chart.ts";
 
@@ -11,6 +16,19 @@ import { doorRequest, drawnChart } from "./drawn-chart.ts";
 const plain = drawnUnit({ type: "1CC" });
 const fineness = { apartMm: 1600, envelope: "all sets" } as const;
 const { chart, steps } = drawnChart(plain, doorRequest, fineness);
+
+/** Answers under every vector. */
+function judgeOf(scheme: Scheme): PlaceJudge {
+  const { edition } = scheme.site;
+  const basis = {
+    loads: designBasisFor(edition),
+    factored: checkBasisOf(edition, "LRFD"),
+    allowable: checkBasisOf(edition, "ASD"),
+  };
+  const answer = trialGround(scheme, doorRequest, { centreMm: 3029, widthMm: 900 }, basis, strengthMemory());
+  if (!answer.accepted) throw new Error("the sample is accepted");
+  return new PlaceJudge(answer.ground, "all sets");
+}
 
 const middleOf = (columns: readonly ChartColumn[]): ChartColumn => {
   const middle = columns[Math.floor(columns.length / 2)];
@@ -57,6 +75,19 @@ describe("the chart of a plain 20 ft side", () => {
       });
   });
 
+  it("is never cheaper for being wider, width by width, about a fixed centre in the middle and near an end", () => {
+    const judge = judgeOf(plain);
+    for (const [centreMm, mostMm] of [
+      [3029, 5700],
+      [1229, 2100],
+    ] as const) {
+      const widths = Array.from({ length: Math.floor((mostMm - 300) / 900) + 1 }, (_, n) => 300 + 900 * n);
+      const ranks = widths.map((widthMm) => verdictRank[judge.answer({ centreMm, widthMm }).verdict]);
+      expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
+      expect(new Set(ranks).size).toBeGreaterThan(1);
+    }
+  });
+
   it("allows more in the middle than near an end, as the trade says of long sides", () => {
     const widest = ({ stretches }: ChartColumn): number =>
       stretches.findLast(({ verdict }) => verdict === "works with steel")?.toMm ?? 0;
@@ -92,6 +123,33 @@ describe("the chart of a plain 20 ft side", () => {
         expect([widthMm, full.answer.verdict]).toEqual([widthMm, verdict]);
         expect(full.unit).toBe(verdict);
       }
+  });
+});
+
+describe("a chart traced under the vectors that decide", () => {
+  const traced = drawnChart(plain, doorRequest, { apartMm: 1600, envelope: "deciding sets" }).chart;
+
+  it("has the verdicts of the chart traced under every vector, and looks at fewer of them", () => {
+    const seen = ({ columns }: typeof chart) =>
+      columns.map(({ centreMm, stretches }) => [
+        centreMm,
+        ...stretches.map(({ fromMm, toMm, verdict }) => `${fromMm}–${toMm} ${verdict}`),
+      ]);
+    expect(seen(traced)).toEqual(seen(chart));
+    const count = ({ basis }: typeof chart) => basis.vectors.reduce((sum, { runs }) => sum + runs.length, 0);
+    expect(count(traced)).toBeLessThan(count(chart) / 2);
+  });
+
+  it("confirms the widest that works: under every vector it has the verdict told", () => {
+    const widest = traced.columns
+      .flatMap(({ centreMm, stretches }) => stretches.map((stretch) => ({ centreMm, ...stretch })))
+      .filter(({ why }) => why.kind === "within")
+      .toSorted((a, b) => b.toMm - a.toMm)[0];
+    if (widest === undefined) throw new Error("something works in a plain side");
+    const { centreMm, toMm: widthMm, verdict } = widest;
+    expect(chartedOpening(plain, doorRequest, { centreMm, widthMm })).toMatchObject({ verdict });
+    expect(traced.confirmed).toBeGreaterThan(1);
+    expect(traced.confirmed).toBeLessThan(traced.solved / 3);
   });
 });
 

@@ -1,0 +1,78 @@
+import type { Opening } from "@cornerway/schema";
+import type { AssumptionId } from "../strength/assumption-sets.ts";
+import type { ElementResult } from "../strength/element-result.ts";
+import { holdsNeeded } from "../strength/holds-needed.ts";
+import { liftedFittings, liftedParts } from "../strength/lift-results.ts";
+import type { PartWorst } from "../strength/screen.ts";
+import { findingOf, type Judged } from "./judged.ts";
+import { trial } from "./trial.ts";
+import type { TrialGround, TrialSet } from "./trial-ground.ts";
+import { TriedWalls } from "./tried-walls.ts";
+
+/** What is found with openings as tried, with the vectors behind it. */
+export type Found = {
+  readonly judged: Judged;
+  readonly worsts: readonly PartWorst[];
+  /** Runs that stood and no longer do, with the set of each. */
+  readonly fallen: readonly { readonly set: AssumptionId; readonly run: string }[];
+};
+
+/** Looks at the unit of a chart with its openings as tried. */
+export class Finder {
+  /** How many times. */
+  looked = 0;
+  private readonly ground: TrialGround;
+  private readonly walls: TriedWalls;
+
+  constructor(ground: TrialGround) {
+    this.ground = ground;
+    this.walls = new TriedWalls(ground);
+  }
+
+  /** All but what is asked of it inside while it hangs. `afresh`: solved within the whole building. */
+  found(openings: readonly Opening[], sets: readonly TrialSet[], afresh = false): Found {
+    const { scheme, ownBearings } = this.ground;
+    this.looked++;
+    const { worsts, leans, solved } = trial(this.ground, openings, sets, afresh);
+    const fallen = solved.flatMap((one, n) =>
+      one.fallen.map(({ id }) => ({ set: sets[n]?.set.id ?? missing(), run: id })),
+    );
+    const judged: Judged = {
+      results: [...worsts.map(findingOf), ...leans, ...this.fittings(openings)],
+      holds: holdsNeeded(
+        ownBearings,
+        solved.flatMap((one) => one.solved),
+        scheme.basis.friction,
+      ),
+      fallen: fallen.map(({ run }) => run),
+      leftOut: this.walls.reasons(openings),
+    };
+    return { judged, worsts, fallen };
+  }
+
+  /** The unit as it hangs, with what is cut in it before the pick. */
+  lifted(openings: readonly Opening[]): ElementResult[] {
+    const { basis, memory } = this.ground;
+    const hanging = this.hanging(openings);
+    return this.containers().flatMap((one) => liftedParts(hanging, one, basis, memory));
+  }
+
+  private fittings(openings: readonly Opening[]): ElementResult[] {
+    const hanging = this.hanging(openings);
+    return this.containers().flatMap((one) => liftedFittings(hanging, one, this.ground.basis));
+  }
+
+  private hanging(openings: readonly Opening[]): TrialGround["scheme"] {
+    const { scheme, otherOpenings } = this.ground;
+    return { ...scheme, openings: [...otherOpenings, ...openings] };
+  }
+
+  private containers(): TrialGround["scheme"]["containers"] {
+    const { scheme, unit } = this.ground;
+    return scheme.containers.filter(({ id }) => id === unit.id);
+  }
+}
+
+function missing(): never {
+  throw new Error("each set has its runs");
+}

@@ -1,0 +1,105 @@
+import type { Verdict } from "@cornerway/schema";
+import type { ChartColumn, ChartSide, ChartStretch } from "./chart.ts";
+import type { Place } from "./chart-side.ts";
+import type { PlaceJudge } from "./judge-place.ts";
+import { tracedColumn } from "./trace-column.ts";
+
+/** The columns of a chart as far as they are traced. */
+export class TracedColumns {
+  private readonly judge: PlaceJudge;
+  private readonly side: ChartSide;
+  private readonly byCentre = new Map<number, ChartColumn>();
+
+  constructor(judge: PlaceJudge, side: ChartSide) {
+    this.judge = judge;
+    this.side = side;
+  }
+
+  get sorted(): ChartColumn[] {
+    return [...this.byCentre.values()].toSorted((a, b) => a.centreMm - b.centreMm);
+  }
+
+  trace(centreMm: number): ChartColumn {
+    const column = this.at(centreMm);
+    this.byCentre.set(centreMm, column);
+    return column;
+  }
+
+  /** The same with both sides of every boundary confirmed: what decides there is looked at from then on. */
+  traceSurely(centreMm: number): ChartColumn {
+    for (;;) {
+      const column = this.trace(centreMm);
+      const told = boundariesOf(column);
+      if (told.every(({ place, verdict }) => this.judge.confirmed(place).verdict === verdict)) return column;
+    }
+  }
+
+  /** A column that is no column of the chart. */
+  at(centreMm: number): ChartColumn {
+    return tracedColumn(
+      centreMm,
+      this.side.lengthMm,
+      (widthMm) => this.judge.answer({ centreMm, widthMm }),
+      (widthMm) => this.judge.forbidden({ centreMm, widthMm }),
+      { near: this.near(centreMm), isPlain: isPlain(this.side) },
+    );
+  }
+
+  /**
+   * Confirms the widest opening of each verdict that works, which people are told of a region, and traces the columns anew
+   * that have that verdict where it is not confirmed, until all are.
+   */
+  *confirmed(): Generator<ChartColumn> {
+    for (;;) {
+      const wrong = widestThatWork(this.sorted).filter(
+        ({ place, verdict }) => this.judge.confirmed(place).verdict !== verdict,
+      );
+      if (wrong.length === 0) return;
+      const verdicts = new Set<Verdict>(wrong.map(({ verdict }) => verdict));
+      const affected = this.sorted.filter(({ stretches }) => stretches.some(({ verdict }) => verdicts.has(verdict)));
+      for (const { centreMm } of affected) yield this.trace(centreMm);
+    }
+  }
+
+  /** The nearest on either side, or the one that lies there, traced before. */
+  private near(centreMm: number): ChartColumn[] {
+    const known = this.byCentre.get(centreMm);
+    if (known !== undefined) return [known];
+    const before = this.sorted.findLast((column) => column.centreMm < centreMm);
+    const after = this.sorted.find((column) => column.centreMm > centreMm);
+    return [before, after].flatMap((column) => column ?? []);
+  }
+}
+
+/** Whether nothing is cut in the wall already and all that bears is at its corners: then wider is never cheaper. */
+const isPlain = ({ others, bearings, sheet }: ChartSide): boolean =>
+  others.length === 0 && bearings.every(({ uMm }) => uMm < sheet.u0 || uMm > sheet.u1);
+
+/** Both sides of where the answer changes, but for what is forbidden. */
+function boundariesOf({ centreMm, stretches }: ChartColumn): Told[] {
+  return stretches.flatMap(({ toMm, verdict, why }, n) => {
+    const next = stretches[n + 1];
+    if (next === undefined || isForbidden(next) || isForbidden({ why })) return [];
+    return [
+      { place: { centreMm, widthMm: toMm }, verdict },
+      { place: { centreMm, widthMm: next.fromMm }, verdict: next.verdict },
+    ];
+  });
+}
+
+const isForbidden = ({ why }: Pick<ChartStretch, "why">): boolean =>
+  why.kind === "member cut" || why.kind === "meets opening";
+
+type Told = { readonly place: Place; readonly verdict: Verdict };
+
+function widestThatWork(columns: readonly ChartColumn[]): Told[] {
+  const widest = new Map<Verdict, { readonly centreMm: number; readonly stretch: ChartStretch }>();
+  for (const { centreMm, stretches } of columns)
+    for (const stretch of stretches)
+      if (stretch.why.kind === "within" && stretch.toMm > (widest.get(stretch.verdict)?.stretch.toMm ?? 0))
+        widest.set(stretch.verdict, { centreMm, stretch });
+  return [...widest].map(([verdict, { centreMm, stretch }]) => ({
+    place: { centreMm, widthMm: stretch.toMm },
+    verdict,
+  }));
+}
