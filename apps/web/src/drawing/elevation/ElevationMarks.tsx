@@ -18,15 +18,16 @@ type ElevationMarksProps = {
   /** Where a layer inks, such as strands. */
   inked: readonly BoxPx[] | undefined;
   verdicts: ReadonlyMap<string, ElementVerdict>;
+  rightPx: number | undefined;
 };
 
 /** The lettering of an elevation: tags of openings, names of units, forces, dimensions. */
-export function ElevationMarks({ model, view, strokes, strings, inked, verdicts }: ElevationMarksProps) {
+export function ElevationMarks({ model, view, strokes, strings, inked, verdicts, rightPx }: ElevationMarksProps) {
   const tags = useMemo(() => tagSpots(model, view), [model, view]);
   const units = useUnits();
   const labels = useMemo(
-    () => elevationLabels(model, view, strokes, units, { strings, inked }),
-    [model, view, strokes, units, strings, inked],
+    () => elevationLabels(model, view, strokes, units, { strings, inked, rightPx }),
+    [model, view, strokes, units, strings, inked, rightPx],
   );
   return (
     <>

@@ -118,7 +118,9 @@ function ElevationSigns({
       {props.proposed !== undefined && (
         <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
       )}
-      {props.bare !== true && <ElevationMarks {...{ model, view, strokes, strings, inked, verdicts }} />}
+      {props.bare !== true && (
+        <ElevationMarks {...{ model, view, strokes, strings, inked, verdicts }} rightPx={props.levelLinesToPx} />
+      )}
     </g>
   );
 }

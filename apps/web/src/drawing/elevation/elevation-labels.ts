@@ -81,13 +81,21 @@ const leastTaggedPostPx = 60;
 const tagBox = ({ xPx, yPx }: TagSpot): BoxPx =>
   boxAround(xPx, yPx, hexagonHalfPx.widthPx + 1, hexagonHalfPx.heightPx + 1);
 
+export type ElevationLettering = {
+  strings: DimensionStrings;
+  /** Where a layer inks, such as strands. */
+  inked?: readonly BoxPx[] | undefined;
+  /** Where the field ends: a keynote is not cut off by it. */
+  rightPx?: number | undefined;
+};
+
 /** Dimensions first, then forces, then the units' names, which have the most room. */
 export function elevationLabels(
   model: ElevationModel,
   view: ViewTransform,
   strokes: readonly PathStroke[],
   units: UnitSystem,
-  { strings, inked = [] }: { strings: DimensionStrings; inked?: readonly BoxPx[] | undefined },
+  { strings, inked = [], rightPx = Infinity }: ElevationLettering,
 ): ElevationLabel[] {
   const names = model.faces
     .map((face, at) => unitLabel(face, model.faces.slice(at + 1), view))
@@ -96,7 +104,10 @@ export function elevationLabels(
     ...strings.labels.map((label): Lettered => ({ ...label, kind: "dimension", trackingEm: 0.02 })),
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
-    ...keynotes(model, view, units).map((note): Lettered => ({ ...note, kind: "keynote", trackingEm: 0.02 })),
+    ...keynotes(model, view, units).flatMap((note): Lettered[] => {
+      const spots = note.spots.filter((spot) => labelBox(note.text, note.sizePx, spot).right <= rightPx);
+      return spots.length === 0 ? [] : [{ ...note, spots, kind: "keynote", trackingEm: 0.02 }];
+    }),
     ...names,
   ];
   const tags = tagSpots(model, view).map(({ xPx, yPx }) =>
