@@ -14,6 +14,7 @@ export default fp(
       await app.register(fastifyStatic, {
         root: webRoot,
         wildcard: false,
+        preCompressed: true,
         cacheControl: false,
         setHeaders: setCaching,
       });

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { brotliCompressSync } from "node:zlib";
 import supertest from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { expectProblem } from "../support/expect-problem.ts";
@@ -14,6 +15,7 @@ beforeAll(async () => {
   mkdirSync(path.join(webRoot, "assets"));
   writeFileSync(path.join(webRoot, "index.html"), "<!doctype html><title>The sheet</title>");
   writeFileSync(path.join(webRoot, "assets/main-1a2b3c.js"), "export {};");
+  writeFileSync(path.join(webRoot, "assets/main-1a2b3c.js.br"), brotliCompressSync("export {}; // packed"));
   service = await startService({ WEB_ROOT: webRoot, REQUESTS_PER_MINUTE: "60" });
 });
 afterAll(async () => {
@@ -36,6 +38,16 @@ describe("the pages", () => {
   it("are built files that browsers may keep", async () => {
     const answer = await get("/assets/main-1a2b3c.js").expect(200);
     expect(answer.headers["cache-control"]).toBe("public, max-age=31536000, immutable");
+  });
+
+  it("are sent as they were packed at the build to browsers that unpack them, and bare to others", async () => {
+    const packed = await get("/assets/main-1a2b3c.js").set("accept-encoding", "gzip, br").expect(200);
+    expect(packed.headers).toMatchObject({ "content-encoding": "br", vary: expect.stringMatching(/accept-encoding/i) });
+    expect(packed.headers["content-type"]).toMatch(/^(text|application)\/javascript/);
+    expect(packed.headers["cache-control"]).toBe("public, max-age=31536000, immutable");
+    expect(packed.text).toBe("export {}; // packed");
+    const bare = await get("/assets/main-1a2b3c.js").set("accept-encoding", "identity").expect(200);
+    expect(bare.text).toBe("export {};");
   });
 
   it.each(["/api", "/api/", "/api/nothing", "/assets/gone.js", "/health/x"])(
