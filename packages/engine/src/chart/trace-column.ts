@@ -8,10 +8,10 @@ export type Run = { readonly from: number; readonly to: number; readonly answer:
 
 /**
  * Runs of one verdict from the first step to the last. The steps given are asked; between two that differ the change is closed
- * in on until it lies between neighbours. Between two that agree nothing else is looked for. `hints`: the last step before
- * where a change may lie.
+ * in on until it lies between neighbours. Between two that agree nothing else is looked for. `hints`: where a change
+ * may lie.
  */
-export function tracedRuns(steps: readonly number[], answerAt: AnswerAt, hints: readonly number[] = []): Run[] {
+export function tracedRuns(steps: readonly number[], answerAt: AnswerAt, hints: readonly Hint[] = []): Run[] {
   const asked = steps.map((step) => ({ step, answer: answerAt(step) }));
   const points = asked.flatMap((point, n) => {
     const next = asked[n + 1];
@@ -28,25 +28,39 @@ export function tracedRuns(steps: readonly number[], answerAt: AnswerAt, hints: 
 
 type Point = { readonly step: number; readonly answer: ChartAnswer };
 
-/** `reach`: how far from the last step asked the change is looked for next, where that step was hinted at. */
-function between(low: Point, high: Point, answerAt: AnswerAt, hints: readonly number[], reach?: Reach): Point[] {
-  if (high.step - low.step <= 1 || low.answer.verdict === high.answer.verdict) return [];
-  const hint = hints.find((one) => one > low.step && one < high.step);
-  const guess = nextStep(low, high);
-  const near =
-    reach && (reach.from === "low" ? Math.min(low.step + reach.by, guess) : Math.max(high.step - reach.by, guess));
-  const step = near ?? hint ?? guess;
-  const middle = { step, answer: answerAt(step) };
-  const by = near === undefined ? 1 : 2 * (reach?.by ?? 1);
-  const hinted = near !== undefined || hint !== undefined;
-  return [
-    ...between(low, middle, answerAt, hints, hinted && reach?.from !== "low" ? { from: "high", by } : undefined),
-    middle,
-    ...between(middle, high, answerAt, hints, hinted && reach?.from !== "high" ? { from: "low", by } : undefined),
-  ];
+/** What lies between two points, in order, until neighbours differ. */
+function between(low: Point, high: Point, answerAt: AnswerAt, hints: readonly Hint[]): Point[] {
+  let [below, above] = [low, high];
+  const asked: Point[] = [];
+  const hint = hints.find(({ step }) => step > low.step && step < high.step);
+  let aim = hint?.step;
+  while (above.step - below.step > 1 && below.answer.verdict !== above.answer.verdict) {
+    const step = aim === undefined || asked.length >= MOST_AIMED ? nextStep(below, above) : aim;
+    const middle = { step, answer: answerAt(step) };
+    asked.push(middle);
+    const { verdict } = middle.answer;
+    if (verdict === below.answer.verdict) below = middle;
+    else if (verdict === above.answer.verdict) above = middle;
+    else {
+      const inside = [...between(below, middle, answerAt, hints), ...between(middle, above, answerAt, hints)];
+      return [...asked, ...inside].toSorted((a, b) => a.step - b.step);
+    }
+    aim = hint && aimed(hint, middle, below, above);
+  }
+  return asked.toSorted((a, b) => a.step - b.step);
 }
 
-type Reach = { readonly from: "low" | "high"; readonly by: number };
+/** The last step before a change as it may lie, and the use there where the column beside it changes. */
+type Hint = { readonly step: number; readonly use: number };
+
+/** After so many steps asked about a hint, it misleads. */
+const MOST_AIMED = 4;
+
+/** Where the use would be that of the hint were its root to grow with the width, between the two points. */
+function aimed({ use }: Hint, { step, answer }: Point, below: Point, above: Point): number | undefined {
+  const there = Math.round(step * Math.sqrt(use / useOf(answer)));
+  return there > 0 ? Math.min(above.step - 1, Math.max(below.step + 1, there)) : undefined;
+}
 
 /** Where the use would reach 1 were its root to grow evenly, kept off the ends; halfway where nothing tells. */
 function nextStep(low: Point, high: Point): number {
@@ -62,7 +76,7 @@ const MOST_SHARE = 0.9;
 /** With so few left halving is as quick. */
 const FEW_STEPS = 4;
 
-const useOf = ({ why }: ChartAnswer): number => ("use" in why ? why.use : Infinity);
+const useOf = ({ why }: Pick<ChartAnswer, "why">): number => ("use" in why ? why.use : Infinity);
 
 /** Narrowest opening of a chart, mm: the least door leaf is wider. */
 const NARROWEST_MM = 300;
@@ -95,17 +109,20 @@ export function tracedColumn(
   return { centreMm, mostMm, stretches: [...solved, ...barred(widths.slice(free.length), forbidden)] };
 }
 
-/** Steps at which stretches end, between those of two columns alike, or as in the nearest. */
-function hintsFrom(near: readonly ChartColumn[], centreMm: number): number[] {
+/** Where stretches end, between those of two columns alike, or as in the nearest. */
+function hintsFrom(near: readonly ChartColumn[], centreMm: number): Hint[] {
   const [a, b] = near.toSorted((one, other) => Math.abs(one.centreMm - centreMm) - Math.abs(other.centreMm - centreMm));
   if (a === undefined) return [];
   const alike =
     b?.stretches.length === a.stretches.length &&
     a.stretches.every(({ verdict }, n) => b.stretches[n]?.verdict === verdict);
   const share = alike ? (centreMm - a.centreMm) / (b.centreMm - a.centreMm) : 0;
-  return a.stretches.map(({ toMm }, n) => {
-    const other = b?.stretches[n]?.toMm ?? toMm;
-    return Math.round((toMm + share * (other - toMm)) / STEP_MM);
+  return a.stretches.map((stretch, n) => {
+    const other = b?.stretches[n]?.toMm ?? stretch.toMm;
+    return {
+      step: Math.round((stretch.toMm + share * (other - stretch.toMm)) / STEP_MM),
+      use: useOf(stretch),
+    };
   });
 }
 

@@ -1,0 +1,66 @@
+import { readFileSync } from "node:fs";
+import { applyOperations, demoCostBook, readScheme, type Mark, type RemedyList, type Scheme } from "@cornerway/schema";
+import { assessStrength } from "../src/assess-strength.ts";
+import { remedies } from "../src/remedies.ts";
+import { hasRemedies } from "../src/remedies/ladders-of.ts";
+
+/**
+ * Searches for ways to settle a mark of the demo: for each of three things marked, or of those named, the first mark that
+ * something is known for. Median of processor time over `TIMES` searches, each with a memory of its own; the largest memory of
+ * the process so far; changes looked at and proved.
+ */
+const TIMES = Number(process.env["TIMES"] ?? 1);
+const named = process.argv.slice(2);
+const wanted = named.length > 0 ? named : ["t1", "d1", "d3"];
+
+const read = readScheme(JSON.parse(readFileSync(new URL("../../../shared/demo/scheme.json", import.meta.url), "utf8")));
+if (!read.ok) throw new Error("the demo is a scheme");
+const { scheme } = read;
+const marks = assessStrength(scheme).assessment.marks.filter(
+  ({ verdict, fact: { kind } }) => verdict !== "works as built" && verdict !== "works with steel" && hasRemedies(kind),
+);
+for (const id of wanted) {
+  const mark = marks.find((one) => isOf(one, id));
+  if (mark === undefined) console.log(`${id}: no mark that something is known for`);
+  else report(mark.id);
+}
+
+function isOf({ id }: Mark, elementId: string): boolean {
+  return id.split(/[:,+ ]/).includes(elementId);
+}
+
+function report(markId: string): void {
+  const runs = Array.from({ length: TIMES }, () => searched(markId)).toSorted((a, b) => a.cpuMs - b.cpuMs);
+  const middle = runs[Math.floor(runs.length / 2)];
+  if (middle === undefined) return;
+  const { list, cpuMs, firstMs } = middle;
+  const first = firstMs === undefined ? "" : `, the first way after ${seconds(firstMs)}`;
+  const memoryMb = Math.round(process.resourceUsage().maxRSS / 1024);
+  console.log(
+    `${markId}: ${seconds(cpuMs)} of processor${first}; ${list.looked} changes looked at, ${list.proved} proved, ${list.leftOut} left out; ${list.offered.length} offered, ${list.apart.length} apart, ${list.failed.length} fail; ${memoryMb} MB`,
+  );
+}
+
+function searched(markId: string): { readonly list: RemedyList; readonly cpuMs: number; readonly firstMs?: number } {
+  const from = process.cpuUsage();
+  const spentMs = (): number => process.cpuUsage(from).user / 1000;
+  let firstMs: number | undefined;
+  const search = remedies(scheme, markId, demoCostBook, drawn);
+  for (;;) {
+    const step = search.next();
+    if (step.done !== true) {
+      if (step.value.kind === "found") firstMs ??= spentMs();
+    } else if (step.value.accepted)
+      return { list: step.value.list, cpuMs: spentMs(), ...(firstMs !== undefined && { firstMs }) };
+    else throw new Error("the demo's hazards are accepted");
+  }
+}
+
+function drawn(tried: Scheme, operations: Parameters<typeof applyOperations>[1]): Scheme | undefined {
+  const applied = applyOperations(tried, [...operations]);
+  return applied.ok ? applied.scheme : undefined;
+}
+
+function seconds(ms: number): string {
+  return `${(ms / 1000).toFixed(1)} s`;
+}
