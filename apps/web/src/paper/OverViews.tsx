@@ -1,0 +1,59 @@
+import type { Scheme } from "@cornerway/schema";
+import { lazy, Suspense, useSyncExternalStore } from "react";
+import type { OtherHand } from "../drawing/others/other-hands.ts";
+import { ChoosingBand } from "./ChoosingBand.tsx";
+import { LiftedWay } from "./LiftedWay.tsx";
+import type { SchemePaperProps } from "./paper-props.ts";
+
+const AlignmentTicks = lazy(async () => ({
+  default: (await import("../drawing/objects/AlignmentTicks.tsx")).AlignmentTicks,
+}));
+const OtherHands = lazy(async () => ({
+  default: (await import("../drawing/others/OtherHands.tsx")).OtherHands,
+}));
+
+/** What lies over all views: other hands, where fittings would land, how far what is lifted has gone, the choosing band. */
+export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
+  const { others, aligning, band } = props;
+  return (
+    <>
+      {others === undefined || others.length === 0 ? null : <Others {...props} others={others} />}
+      {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
+      <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
+      {band == null ? null : <ChoosingBand band={band} views={props.views} />}
+    </>
+  );
+}
+
+function Others({
+  views,
+  side,
+  scheme,
+  others,
+  planShown,
+}: SchemePaperProps & { others: readonly OtherHand[]; planShown: boolean }) {
+  const shared = { scheme, hands: others };
+  return (
+    <Suspense fallback={null}>
+      {planShown ? null : <OtherHands {...shared} projection={side} view={views.elevation.transform} />}
+      {views.oneView && !planShown ? null : <OtherHands {...shared} projection="plan" view={views.plan.transform} />}
+    </Suspense>
+  );
+}
+
+function AligningTicks({
+  views,
+  side,
+  scheme,
+  lift,
+  aligning: { unitId, stood },
+}: SchemePaperProps & { aligning: { unitId: string; stood: Scheme } }) {
+  const carried = useSyncExternalStore(lift.listen, lift.now);
+  const shared = { stood, shown: carried?.scheme ?? scheme, unitId };
+  return (
+    <Suspense fallback={null}>
+      <AlignmentTicks {...shared} projection={side} view={views.elevation.transform} />
+      {views.oneView ? null : <AlignmentTicks {...shared} projection="plan" view={views.plan.transform} />}
+    </Suspense>
+  );
+}
