@@ -1,3 +1,5 @@
+import { spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
 import { buildingLoads } from "../src/analysis/building-loads.ts";
 import { buildingSystem } from "../src/analysis/building-system.ts";
 import { settleContact } from "../src/analysis/contact.ts";
@@ -172,6 +174,16 @@ function manyVectors(model: BuildingModel): void {
   );
 }
 
+/** MB; this process holds what all its measurements leave, so the building is solved once more in another. */
+function peakMemory(count: number): string {
+  const script = fileURLToPath(new URL("support/peak-memory.ts", import.meta.url));
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...process.execArgv, script, `${count}`], {
+    encoding: "utf8",
+  });
+  if (status !== 0) throw new Error(`the process that measures memory ended with ${status}: ${stderr}`);
+  return stdout.trim();
+}
+
 for (const count of SIZES) {
   const scheme = stackedScheme(count);
   const [model, built] = timed(() => stackedModel(scheme));
@@ -188,7 +200,9 @@ for (const count of SIZES) {
   if (count <= COMPARED_UP_TO) compare(one);
   edits(count, model);
   if (MANY_ON.includes(count)) manyVectors(model);
-  console.log(`  peak memory so far ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
+  console.log(
+    `  peak memory: drawn up, solved and edited in a process of its own ${peakMemory(count)} MB; this process so far ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`,
+  );
 }
 
 const several = fromCold.filter(({ count }) => count >= GROWTH_FROM);

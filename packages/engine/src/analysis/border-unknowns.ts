@@ -68,7 +68,7 @@ export class BorderUnknowns {
   private product(a: number, b: number): number {
     const [row, column] = a < b ? [b, a] : [a, b];
     const known = (this.products[row] ??= []);
-    return (known[column] ??= product(this.columns[a] ?? NO_COLUMN, this.columns[b] ?? NO_COLUMN, this.inverse));
+    return (known[column] ??= product(this.columns[a] ?? NO_COLUMN, this.columns[b] ?? NO_COLUMN));
   }
 
   private column(unknown: BorderUnknown): BorderColumn {
@@ -110,6 +110,7 @@ const NO_COLUMN: ReducedColumn = {
   firsts: new Int32Array(0),
   starts: new Int32Array(1),
   values: new Float64Array(0),
+  scaled: new Float64Array(0),
 };
 
 /** Share of a spring's force that acts on a freedom. */

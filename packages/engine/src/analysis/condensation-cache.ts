@@ -1,5 +1,6 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
-import { KnownTrees } from "../numerics/known-trees.ts";
+import { KnownFronts } from "../numerics/known-fronts.ts";
+import { KnownOrders } from "../numerics/known-orders.ts";
 import { BoundedStore } from "./bounded-store.ts";
 import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
@@ -15,7 +16,8 @@ import { unitElements, type UnitElements } from "./unit-elements.ts";
 export class CondensationCache {
   private readonly parts: BoundedStore<Condensation<UnitElements>>;
   private readonly elements: BoundedStore<UnitElements>;
-  private readonly trees = new KnownTrees();
+  private readonly orders = new KnownOrders();
+  private readonly fronts: KnownFronts;
   private readonly loads: BoundedStore<LocalUnitLoads>;
   private readonly bases: BoundedStore<LoadBasis>;
   /** The last building solved, on its bearing points. */
@@ -24,8 +26,9 @@ export class CondensationCache {
   constructor(limitBytes: number) {
     this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);
     this.elements = new BoundedStore(ELEMENTS_KEPT, () => 1);
+    this.fronts = new KnownFronts(limitBytes * FRONTS_SHARE);
     this.loads = new BoundedStore(limitBytes * LOADS_SHARE, loadBytes);
-    this.bases = new BoundedStore(limitBytes * (1 - PARTS_SHARE - LOADS_SHARE), basisBytes);
+    this.bases = new BoundedStore(limitBytes * BASES_SHARE, basisBytes);
   }
 
   /** How many containers were condensed because the cache did not hold them. */
@@ -44,7 +47,10 @@ export class CondensationCache {
 
   private condensation(fragment: UnitFragment): Condensation<UnitElements> {
     const take = (): UnitElements => this.elements.take(fragment.key, () => unitElements(fragment));
-    const condensation = condense(take(), (graph) => this.trees.take(graph));
+    const condensation = condense(take(), {
+      orderOf: (graph) => this.orders.take(graph),
+      fronts: this.fronts,
+    });
     return condensation.stable ? { stable: true, condensed: withPart(condensation.condensed, take) } : condensation;
   }
 
@@ -60,8 +66,11 @@ export class CondensationCache {
   }
 }
 
-const PARTS_SHARE = 0.8;
+const PARTS_SHARE = 0.75;
+/** Enough for the stretches of a few dozen containers. */
+const FRONTS_SHARE = 0.05;
 const LOADS_SHARE = 0.15;
+const BASES_SHARE = 0.05;
 /** Whole containers come up between others again and again. */
 const ELEMENTS_KEPT = 2;
 const BYTES_PER_NUMBER = 8;

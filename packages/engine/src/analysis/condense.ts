@@ -1,13 +1,17 @@
-import type { NodeGraph } from "../numerics/elimination-order.ts";
-import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
+import type { EliminationStep, NodeGraph } from "../numerics/elimination-order.ts";
+import { frontTreeOf } from "../numerics/front-tree.ts";
+import type { KnownFronts } from "../numerics/known-fronts.ts";
+import { placeDissection } from "../numerics/place-dissection.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
 import type { IdleDirection } from "./idle-directions.ts";
+import type { FreedomGraph } from "./freedom-graph.ts";
 import { looseMovements } from "./mechanism.ts";
 import { numberFreedoms } from "./prepare.ts";
 import { restoreRigidMotion } from "./restore-rigid-motion.ts";
 import type { Substructure } from "./substructure.ts";
+import type { Vector } from "../numerics/vector.ts";
 
 /** A part reduced to its retained nodes. */
 export interface Condensed<P extends Substructure = Substructure> {
@@ -29,26 +33,41 @@ export type Condensation<P extends Substructure> =
 
 /**
  * Static condensation: the factorisation of the part, stopped at its retained nodes (Guyan, AIAA J. 3 (1965), from memory;
- * exact for static loads). `treeOf` may know the order of work for a graph it has seen.
+ * exact for static loads). `known` saves the work that parts condensed before have in common with this one.
  */
-export function condense<P extends Substructure>(
-  part: P,
-  treeOf: (graph: NodeGraph) => FrontTree = frontTree,
-): Condensation<P> {
+export function condense<P extends Substructure>(part: P, known: KnownWork | null = null): Condensation<P> {
   const nodeCount = part.places.length;
   const held = new Uint8Array(nodeCount * 6);
   const retained = new Uint8Array(nodeCount);
   for (const node of part.retained) retained[node] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
-  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained, treeOf);
+  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained, (graph) =>
+    frontTreeOf(placeDissection(graph, placesOf(graph, part.places), known?.orderOf), graph),
+  );
   const trusted = new Set<number>();
   for (;;) {
-    const factor = factorise(tree, sparse, trusted);
+    const factor = known?.fronts.factorise(tree, sparse, trusted) ?? factorise(tree, sparse, trusted);
     const movements = looseMovements({ factor, elements, equationOf }, trusted);
     if (movements.length > 0) return { stable: false, movements };
     if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf, idle) };
     factor.loose.forEach((equation) => trusted.add(equation));
   }
+}
+
+/** Work done for parts condensed before. */
+export interface KnownWork {
+  readonly orderOf: (graph: NodeGraph) => readonly EliminationStep[];
+  readonly fronts: KnownFronts;
+}
+
+/** The place of each vertex of the graph. */
+function placesOf({ groupOf, weights }: FreedomGraph, places: readonly Vector[]): Vector[] {
+  const found = Array.from(weights, (): Vector => [0, 0, 0]);
+  groupOf.forEach((group, freedom) => {
+    const place = places[Math.floor(freedom / 6)];
+    if (group >= 0 && place !== undefined) found[group] = place;
+  });
+  return found;
 }
 
 function finish<P extends Substructure>(

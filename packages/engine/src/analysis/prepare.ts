@@ -1,12 +1,11 @@
 import type { Element } from "../elements/element.ts";
-import type { NodeGraph } from "../numerics/elimination-order.ts";
 import { frontTree, type FrontTree } from "../numerics/front-tree.ts";
 import { integerRoom } from "../numerics/number-room.ts";
 import type { FactorMemory } from "../numerics/factor-memory.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseElement } from "../numerics/sparse-factor.ts";
 import { BorderUnknowns } from "./border-unknowns.ts";
-import { freedomGraph, nodeGraph } from "./freedom-graph.ts";
+import { freedomGraph, nodeGraph, type FreedomGraph } from "./freedom-graph.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
 import { looseMovements } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
@@ -55,7 +54,7 @@ export function numberFreedoms(
   acting: readonly Element[],
   held: Uint8Array,
   retained: Uint8Array | null,
-  treeOf: (graph: NodeGraph) => FrontTree,
+  treeOf: (graph: FreedomGraph) => FrontTree,
 ): Numbered {
   const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained?.[node]);
   const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];

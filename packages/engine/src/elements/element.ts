@@ -52,7 +52,7 @@ export function addElementForcesOfSides(
 
 const SIDES = new Scratch();
 
-/** Four sums that need not wait for each other; each is summed in one order, among other sides or alone. */
+/** Two rows for four sides: each loaded number serves two or four; each sum has one order, among other sides or alone. */
 function addToFourSides(
   matrix: Float64Array,
   freedoms: Int32Array,
@@ -62,21 +62,60 @@ function addToFourSides(
   forces: Float64Array,
 ): void {
   const size = freedoms.length;
-  for (let i = 0, k = 0; i < size; i++) {
-    let [s0, s1, s2, s3] = [0, 0, 0, 0];
-    for (let j = 0, at = side; j < size; j++, k++, at += count) {
-      const stiffness = matrix[k] ?? 0;
-      s0 += stiffness * (u[at] ?? 0);
-      s1 += stiffness * (u[at + 1] ?? 0);
-      s2 += stiffness * (u[at + 2] ?? 0);
-      s3 += stiffness * (u[at + 3] ?? 0);
+  let i = 0;
+  for (; i + 1 < size; i += 2) addTwoRows(matrix, freedoms, i, u, side, count, forces);
+  for (; i < size; i++)
+    for (let s = side; s < side + 4; s++) {
+      let sum = 0;
+      for (let j = 0, at = s; j < size; j++, at += count) sum += (matrix[i * size + j] ?? 0) * (u[at] ?? 0);
+      addAt(forces, (freedoms[i] ?? 0) * count + s, sum);
     }
-    const target = (freedoms[i] ?? 0) * count + side;
-    forces[target] = (forces[target] ?? 0) + s0;
-    forces[target + 1] = (forces[target + 1] ?? 0) + s1;
-    forces[target + 2] = (forces[target + 2] ?? 0) + s2;
-    forces[target + 3] = (forces[target + 3] ?? 0) + s3;
+}
+
+function addTwoRows(
+  matrix: Float64Array,
+  freedoms: Int32Array,
+  i: number,
+  u: Float64Array,
+  side: number,
+  count: number,
+  forces: Float64Array,
+): void {
+  const size = freedoms.length;
+  let a0 = 0;
+  let a1 = 0;
+  let a2 = 0;
+  let a3 = 0;
+  let b0 = 0;
+  let b1 = 0;
+  let b2 = 0;
+  let b3 = 0;
+  for (let j = 0, k = i * size, at = side; j < size; j++, k++, at += count) {
+    const a = matrix[k] ?? 0;
+    const b = matrix[k + size] ?? 0;
+    const u0 = u[at] ?? 0;
+    const u1 = u[at + 1] ?? 0;
+    const u2 = u[at + 2] ?? 0;
+    const u3 = u[at + 3] ?? 0;
+    a0 += a * u0;
+    a1 += a * u1;
+    a2 += a * u2;
+    a3 += a * u3;
+    b0 += b * u0;
+    b1 += b * u1;
+    b2 += b * u2;
+    b3 += b * u3;
   }
+  const first = (freedoms[i] ?? 0) * count + side;
+  const second = (freedoms[i + 1] ?? 0) * count + side;
+  addAt(forces, first, a0);
+  addAt(forces, first + 1, a1);
+  addAt(forces, first + 2, a2);
+  addAt(forces, first + 3, a3);
+  addAt(forces, second, b0);
+  addAt(forces, second + 1, b1);
+  addAt(forces, second + 2, b2);
+  addAt(forces, second + 3, b3);
 }
 
 /** Four rows at a time. */

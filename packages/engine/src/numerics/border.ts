@@ -17,6 +17,8 @@ export interface ReducedColumn {
   /** Where the numbers of each front begin, and, last, where they end. */
   readonly starts: Int32Array;
   readonly values: Float64Array;
+  /** The numbers over the square roots of their pivots, D^(−½)·L⁻¹·w. */
+  readonly scaled: Float64Array;
 }
 
 /** Forward elimination of border columns; each has the bits it has by itself. */
@@ -27,33 +29,35 @@ export function reduceColumns(factor: SparseFactor, columns: readonly BorderColu
   return reduced;
 }
 
-/** wᵀ·K⁻¹·v of two border columns, the same bits in either order; `inverse` holds 1 over each pivot. */
-export function product(w: ReducedColumn, v: ReducedColumn, inverse: Float64Array): number {
+/** wᵀ·K⁻¹·v of two border columns, the same bits in either order. */
+export function product(w: ReducedColumn, v: ReducedColumn): number {
   let sum = 0;
   let i = w.fronts.length - 1;
   let j = v.fronts.length - 1;
   while (i >= 0 && j >= 0) {
     const [one, other] = [w.fronts[i] ?? 0, v.fronts[j] ?? 0];
-    if (one === other) sum += productOnFront(w, i, v, v.starts[j] ?? 0, inverse);
-    if (one >= other) i--;
-    if (other >= one) j--;
+    if (one > other) i--;
+    else if (other > one) j--;
+    else {
+      const end = w.starts[i + 1] ?? 0;
+      for (; i >= 0 && j >= 0 && w.fronts[i] === v.fronts[j]; i--) j--;
+      sum += productOf(w.scaled, v.scaled, w.starts[i + 1] ?? 0, end, v.starts[j + 1] ?? 0);
+    }
   }
   return sum;
 }
 
-/** Four sums that need not wait for each other. */
-function productOnFront(w: ReducedColumn, i: number, v: ReducedColumn, at: number, inverse: Float64Array): number {
-  const [a, b] = [w.values, v.values];
-  const end = w.starts[i + 1] ?? 0;
+/** Fronts that both reach stand in a row in either; four sums that need not wait for each other. */
+function productOf(a: Float64Array, b: Float64Array, from: number, end: number, other: number): number {
   let [s0, s1, s2, s3] = [0, 0, 0, 0];
-  let [p, q, d] = [w.starts[i] ?? 0, at, w.firsts[i] ?? 0];
-  for (; p + 3 < end; p += 4, q += 4, d += 4) {
-    s0 += (a[p] ?? 0) * (b[q] ?? 0) * (inverse[d] ?? 0);
-    s1 += (a[p + 1] ?? 0) * (b[q + 1] ?? 0) * (inverse[d + 1] ?? 0);
-    s2 += (a[p + 2] ?? 0) * (b[q + 2] ?? 0) * (inverse[d + 2] ?? 0);
-    s3 += (a[p + 3] ?? 0) * (b[q + 3] ?? 0) * (inverse[d + 3] ?? 0);
+  let [p, q] = [from, other];
+  for (; p + 3 < end; p += 4, q += 4) {
+    s0 += (a[p] ?? 0) * (b[q] ?? 0);
+    s1 += (a[p + 1] ?? 0) * (b[q + 1] ?? 0);
+    s2 += (a[p + 2] ?? 0) * (b[q + 2] ?? 0);
+    s3 += (a[p + 3] ?? 0) * (b[q + 3] ?? 0);
   }
-  for (; p < end; p++, q++, d++) s0 += (a[p] ?? 0) * (b[q] ?? 0) * (inverse[d] ?? 0);
+  for (; p < end; p++, q++) s0 += (a[p] ?? 0) * (b[q] ?? 0);
   return s0 + s1 + (s2 + s3);
 }
 
@@ -114,14 +118,18 @@ function forwardOne(
   });
 }
 
-function onFronts({ tree }: SparseFactor, fronts: Int32Array, x: Float64Array): ReducedColumn {
+function onFronts({ tree, diagonal }: SparseFactor, fronts: Int32Array, x: Float64Array): ReducedColumn {
   const firsts = fronts.map((front) => tree.fronts[front]?.rows[0] ?? 0);
   const starts = new Int32Array(fronts.length + 1);
   fronts.forEach((front, n) => (starts[n + 1] = (starts[n] ?? 0) + (tree.fronts[front]?.pivots ?? 0)));
   const values = new Float64Array(starts[fronts.length] ?? 0);
-  firsts.forEach((first, n) => {
-    const [start, end] = [starts[n] ?? 0, starts[n + 1] ?? 0];
-    values.set(x.subarray(first, first + end - start), start);
-  });
-  return { fronts, firsts, starts, values };
+  const scaled = new Float64Array(values.length);
+  for (let n = 0; n < fronts.length; n++) {
+    const end = starts[n + 1] ?? 0;
+    for (let v = starts[n] ?? 0, e = firsts[n] ?? 0; v < end; v++, e++) {
+      values[v] = x[e] ?? 0;
+      scaled[v] = (x[e] ?? 0) / Math.sqrt(diagonal[e] ?? 1);
+    }
+  }
+  return { fronts, firsts, starts, values, scaled };
 }

@@ -5,19 +5,21 @@ import type { SparseElement } from "./sparse-factor.ts";
 
 /** What an earlier factorisation of the same tree left behind, and where this one may take it over. */
 export interface Reuse {
+  /** Whether fronts are taken over into other factorisations one by one. */
+  readonly shares: boolean;
   /** Whether nothing in this front and below it has changed. */
   readonly isClean: (front: number) => boolean;
   readonly panel: (front: number) => Float64Array;
   readonly diagonal: Float64Array;
   readonly remainder: (front: number) => Float64Array;
-  /** Called with what each newly worked front passes on, which is only on loan. */
-  readonly keep: (front: number, remainder: Float64Array) => void;
+  /** Called with what each newly worked front passes on, which is only on loan, and its panel. */
+  readonly keep: (front: number, remainder: Float64Array, panel: Float64Array) => void;
 }
 
 /** The work of one factorisation, front by front. */
 export class Elimination {
   private readonly tree: FrontTree;
-  private readonly elementsOf: SparseElement[][];
+  private readonly elementsOf: readonly SparseElement[][];
   private readonly children: number[][];
   private readonly place: Int32Array; // equation → row of the current front
   private readonly work: Float64Array;
@@ -29,13 +31,12 @@ export class Elimination {
   constructor(tree: FrontTree, elements: readonly SparseElement[], reuse: Reuse | null) {
     this.tree = tree;
     this.reuse = reuse;
-    this.elementsOf = tree.fronts.map(() => []);
+    this.elementsOf = elementsByFront(tree, elements);
     this.children = tree.fronts.map(() => []);
     tree.fronts.forEach(({ parent }, index) => this.children[parent]?.push(index));
     this.place = new Int32Array(tree.equations);
     this.work = WORK.room(tree.fronts.reduce((most, front) => Math.max(most, front.rows.length * front.pivots), 0));
     this.stack = STACK.room(stackRoom(tree, this.children));
-    for (const element of elements) this.elementsOf[this.frontOf(element)]?.push(element);
   }
 
   run(diagonal: Float64Array, settle: (pivot: number, equation: number) => number) {
@@ -56,10 +57,10 @@ export class Elimination {
     return { panels, schur: mirrored(this.stack, last) };
   }
 
-  /** One allocation for all panels; where some are taken over, one for each new one, so that none keeps others alive. */
+  /** One allocation for all panels; where some are taken over or may be, one for each, so that none keeps others alive. */
   private panelRoom(): (length: number) => Float64Array {
     const { fronts } = this.tree;
-    if (this.reuse !== null && fronts.some((_, index) => this.reuse?.isClean(index)))
+    if (this.reuse !== null && (this.reuse.shares || fronts.some((_, index) => this.reuse?.isClean(index))))
       return (length) => new Float64Array(length);
     const room = new Float64Array(fronts.reduce((sum, front) => sum + front.rows.length * front.pivots, 0));
     let used = 0;
@@ -89,16 +90,7 @@ export class Elimination {
     this.eliminate(front, panel, remainder, diagonal, settle);
     this.stack.copyWithin(below, this.top, this.top + size);
     this.top = below + size;
-    this.reuse?.keep(index, this.stack.subarray(below, this.top));
-  }
-
-  private frontOf({ equations }: SparseElement): number {
-    let first = this.tree.fronts.length; // an element on held freedoms only belongs nowhere
-    for (let e = 0; e < equations.length; e++) {
-      const equation = equations[e] ?? -1;
-      if (equation >= 0) first = Math.min(first, this.tree.frontOf[equation] ?? first);
-    }
-    return first;
+    this.reuse?.keep(index, this.stack.subarray(below, this.top), panel);
   }
 
   /** Returns where the stack begins once the children have been taken in. */
@@ -130,6 +122,22 @@ export class Elimination {
       settle(pivot, first + i),
     );
   }
+}
+
+/** The elements taken up in each front, in the order given. */
+export function elementsByFront(tree: FrontTree, elements: readonly SparseElement[]): SparseElement[][] {
+  const byFront = tree.fronts.map((): SparseElement[] => []);
+  for (const element of elements) byFront[frontOf(tree, element)]?.push(element);
+  return byFront;
+}
+
+function frontOf(tree: FrontTree, { equations }: SparseElement): number {
+  let first = tree.fronts.length; // an element on held freedoms only belongs nowhere
+  for (let e = 0; e < equations.length; e++) {
+    const equation = equations[e] ?? -1;
+    if (equation >= 0) first = Math.min(first, tree.frontOf[equation] ?? first);
+  }
+  return first;
 }
 
 /** One factorisation at a time: none starts within another. */

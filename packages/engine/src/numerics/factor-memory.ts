@@ -34,6 +34,7 @@ export class FactorMemory {
     const clean = same === null ? new Uint8Array(tree.fronts.length) : cleanFronts(tree, same.elements, elements);
     const remainders = same?.remainders.slice() ?? [];
     const reuse: Reuse = {
+      shares: false,
       isClean: (front) => clean[front] === 1,
       panel: (front) => same?.factor.panels[front] ?? NOTHING,
       diagonal: same?.factor.diagonal ?? NOTHING,

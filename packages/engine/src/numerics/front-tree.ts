@@ -26,7 +26,12 @@ export interface FrontTree {
 }
 
 export function frontTree(graph: NodeGraph): FrontTree {
-  const groups = postOrder(amalgamate(link(eliminationOrder(graph), graph.weights)));
+  return frontTreeOf(eliminationOrder(graph), graph);
+}
+
+/** The same for an order that is given. */
+export function frontTreeOf(steps: readonly EliminationStep[], graph: NodeGraph): FrontTree {
+  const groups = postOrder(amalgamate(link(steps, graph.weights)));
   const { firstEquation, eliminated, equations } = numberEquations(groups, graph);
   const frontOf = new Int32Array(equations).fill(groups.length);
   const fronts = groups.map((group, index): Front => {

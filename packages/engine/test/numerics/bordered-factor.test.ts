@@ -54,14 +54,13 @@ describe("further unknowns around a factorised matrix", () => {
   it("have products wᵀ·K⁻¹·v as a dense solve gives them (ml-matrix), the same bits in either order and in any company", () => {
     fc.assert(
       fc.property(bordered, ({ factor, dense, columns, wide }) => {
-        const inverse = factor.diagonal.map((pivot) => 1 / pivot);
         const reduced = reduceColumns(factor, columns);
         const expected = wide.transpose().mmul(solve(dense, wide));
         const alone = columns.map((column) => reduceColumns(factor, [column])[0]);
         expect(alone).toEqual(reduced);
-        const ours = reduced.flatMap((w) => reduced.map((v) => product(w, v, inverse)));
+        const ours = reduced.flatMap((w) => reduced.map((v) => product(w, v)));
         expect(apart(ours, expected.to1DArray())).toBeLessThan(1e-12);
-        reduced.forEach((w) => reduced.forEach((v) => expect(product(w, v, inverse)).toBe(product(v, w, inverse))));
+        reduced.forEach((w) => reduced.forEach((v) => expect(product(w, v)).toBe(product(v, w))));
       }),
       settings,
     );
@@ -76,7 +75,7 @@ describe("further unknowns around a factorised matrix", () => {
         const own = Float64Array.from({ length: p * p }, (_, at) => {
           const [i, j] = [Math.floor(at / p), at % p];
           const [w, v] = [reduced[i], reduced[j]];
-          return (i === j ? (corner[i] ?? NaN) : 0) - (w && v ? product(w, v, inverse) : NaN);
+          return (i === j ? (corner[i] ?? NaN) : 0) - (w && v ? product(w, v) : NaN);
         });
         expect(eliminateDense(own, p, p, new Float64Array(p).fill(1))).toBe(true);
         const whole = Matrix.zeros(n + p, n + p);

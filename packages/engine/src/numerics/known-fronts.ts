@@ -1,0 +1,215 @@
+import { elementsByFront, type Reuse } from "./elimination.ts";
+import type { Front, FrontTree } from "./front-tree.ts";
+import { sameNumbers } from "./same-graph.ts";
+import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
+import { factorise } from "./sparse-ldlt.ts";
+
+/**
+ * Worked fronts kept by what went into them: their elements and where those stand, and the same of every front below. Parts
+ * that are alike along some stretch share the work and the room of it, whichever part it was met in. The result has the same
+ * bits as a factorisation from nothing. The least recently used go first.
+ */
+export class KnownFronts {
+  private readonly kept = new Map<number, Kept>();
+  private readonly bySum = new Map<number, Kept[]>();
+  private readonly matrices = new KnownMatrices();
+  private readonly limitBytes: number;
+  private bytes = 0;
+  private lastId = 0;
+
+  constructor(limitBytes: number) {
+    this.limitBytes = limitBytes;
+  }
+
+  factorise(
+    tree: FrontTree,
+    elements: readonly SparseElement[],
+    trusted: ReadonlySet<number> = new Set(),
+  ): SparseFactor {
+    const at = this.look(tree, elements);
+    const diagonal = new Float64Array(tree.equations);
+    tree.fronts.forEach(({ rows }, n) => at[n]?.known && diagonal.set(at[n].known.diagonal, rows[0] ?? 0));
+    const worked: Work[] = [];
+    const reuse: Reuse = {
+      shares: true,
+      isClean: (front) => at[front]?.known !== undefined,
+      panel: (front) => at[front]?.known?.panel ?? NOTHING,
+      diagonal,
+      remainder: (front) => at[front]?.known?.remainder ?? NOTHING,
+      keep: (front, remainder, panel) => worked.push({ front, remainder: remainder.slice(), panel }),
+    };
+    const factor = factorise(tree, elements, trusted, reuse);
+    if (factor.loose.length > 0) return factor;
+    // whether a small pivot is to be trusted is for the whole part to say: what it went into is not kept
+    const doubtful = frontsAbove(tree, trusted);
+    for (const work of worked)
+      if (!doubtful.has(work.front)) this.keep(tree.fronts[work.front], at[work.front], work, factor);
+    return factor;
+  }
+
+  /** What is known of every front; the root, in which nothing is eliminated, is never kept. */
+  private look(tree: FrontTree, elements: readonly SparseElement[]): Looked[] {
+    const own = elementsByFront(tree, elements);
+    const children: number[][] = tree.fronts.map(() => []);
+    tree.fronts.forEach(({ parent }, n) => children[parent]?.push(n));
+    const place = new Int32Array(tree.equations);
+    const matrixId = this.matrices.identify(elements);
+    const looked: Looked[] = [];
+    tree.fronts.forEach((front, n) => {
+      const below = children[n] ?? [];
+      const content = contentOf(front, own[n] ?? [], place, matrixId);
+      for (const child of below) addChild(content, tree.fronts[child], looked[child]?.id ?? 0, place);
+      const sum = checksum(content);
+      const known =
+        front.pivots > 0 && below.every((child) => looked[child]?.known) ? this.find(sum, content) : undefined;
+      looked.push({ id: known?.id ?? ++this.lastId, sum, content, known });
+    });
+    return looked;
+  }
+
+  private find(sum: number, content: readonly number[]): Kept | undefined {
+    const found = this.bySum.get(sum)?.find((one) => sameNumbers(one.content, content));
+    if (found === undefined) return undefined;
+    this.kept.delete(found.id);
+    this.kept.set(found.id, found);
+    return found;
+  }
+
+  private keep(front: Front | undefined, at: Looked | undefined, work: Work, { diagonal }: SparseFactor): void {
+    if (front === undefined || at === undefined || front.pivots === 0) return;
+    const first = front.rows[0] ?? 0;
+    const { panel, remainder } = work;
+    const { id, sum, content } = at;
+    const one: Kept = {
+      id,
+      sum,
+      content: Int32Array.from(content),
+      panel,
+      remainder,
+      diagonal: diagonal.slice(first, first + front.pivots),
+    };
+    this.kept.set(id, one);
+    const alike = this.bySum.get(sum);
+    if (alike === undefined) this.bySum.set(sum, [one]);
+    else alike.push(one);
+    this.bytes += bytesOf(one);
+    for (const oldest of this.kept.values()) {
+      if (this.bytes <= this.limitBytes) return;
+      this.drop(oldest);
+    }
+  }
+
+  private drop(one: Kept): void {
+    this.kept.delete(one.id);
+    this.bytes -= bytesOf(one);
+    const left = this.bySum.get(one.sum)?.filter((other) => other !== one) ?? [];
+    if (left.length > 0) this.bySum.set(one.sum, left);
+    else this.bySum.delete(one.sum);
+  }
+}
+
+function frontsAbove({ fronts, frontOf }: FrontTree, equations: ReadonlySet<number>): Set<number> {
+  const above = new Set<number>();
+  for (const equation of equations) {
+    let front = frontOf[equation] ?? -1;
+    for (; front >= 0 && !above.has(front); front = fronts[front]?.parent ?? -1) above.add(front);
+  }
+  return above;
+}
+
+interface Kept {
+  readonly id: number;
+  readonly sum: number;
+  readonly content: Int32Array;
+  readonly panel: Float64Array;
+  readonly remainder: Float64Array;
+  readonly diagonal: Float64Array;
+}
+
+interface Looked {
+  readonly id: number;
+  readonly sum: number;
+  readonly content: readonly number[];
+  readonly known: Kept | undefined;
+}
+
+interface Work {
+  readonly front: number;
+  readonly remainder: Float64Array;
+  readonly panel: Float64Array;
+}
+
+const NOTHING = new Float64Array(0);
+
+/** Size, pivots, then of each element its matrix and the rows it stands on (−1 for held freedoms). */
+function contentOf(
+  { rows, pivots }: Front,
+  elements: readonly SparseElement[],
+  place: Int32Array,
+  matrixId: ReadonlyMap<Float64Array, number>,
+): number[] {
+  for (let row = 0; row < rows.length; row++) place[rows[row] ?? 0] = row;
+  const content = [rows.length, pivots, elements.length];
+  for (const { equations, matrix } of elements) {
+    content.push(matrixId.get(matrix) ?? 0);
+    for (let e = 0; e < equations.length; e++) {
+      const equation = equations[e] ?? -1;
+      content.push(equation < 0 ? -1 : (place[equation] ?? -1));
+    }
+  }
+  return content;
+}
+
+/** The front below and the rows on which it passes something on. */
+function addChild(content: number[], child: Front | undefined, id: number, place: Int32Array): void {
+  if (child === undefined) return;
+  content.push(id);
+  for (let row = child.pivots; row < child.rows.length; row++) content.push(place[child.rows[row] ?? 0] ?? -1);
+}
+
+const NUMBER_BYTES = 8;
+const INTEGER_BYTES = 4;
+
+function bytesOf({ panel, remainder, content }: Kept): number {
+  return NUMBER_BYTES * (panel.length + remainder.length) + INTEGER_BYTES * content.length;
+}
+
+/** FNV-1a over the numbers. */
+function checksum(numbers: ArrayLike<number>): number {
+  let sum = 0x811c9dc5;
+  for (let n = 0; n < numbers.length; n++) sum = Math.imul(sum ^ (numbers[n] ?? 0), 0x01000193);
+  return sum;
+}
+
+/** Numbers for matrices: equal ones, met in whatever part, have one number. */
+class KnownMatrices {
+  private readonly known = new Map<number, { readonly matrix: Float64Array; readonly id: number }[]>();
+  private count = 0;
+  private lastId = 0;
+
+  identify(elements: readonly SparseElement[]): ReadonlyMap<Float64Array, number> {
+    if (this.count > MATRICES_KEPT) this.forget();
+    const ids = new Map<Float64Array, number>();
+    for (const { matrix } of elements) if (!ids.has(matrix)) ids.set(matrix, this.idOf(matrix));
+    return ids;
+  }
+
+  private idOf(matrix: Float64Array): number {
+    const sum = checksum(new Int32Array(matrix.buffer, matrix.byteOffset, 2 * matrix.length));
+    const alike = this.known.get(sum) ?? [];
+    const found = alike.find((one) => sameNumbers(one.matrix, matrix));
+    if (found !== undefined) return found.id;
+    const made = { matrix: matrix.slice(), id: ++this.lastId };
+    this.known.set(sum, [...alike, made]);
+    this.count++;
+    return made.id;
+  }
+
+  /** Numbers are never given twice, so that fronts of forgotten matrices are met no more. */
+  private forget(): void {
+    this.known.clear();
+    this.count = 0;
+  }
+}
+
+const MATRICES_KEPT = 20_000;

@@ -1,0 +1,173 @@
+import { eliminationOrder, type EliminationStep, type NodeGraph } from "./elimination-order.ts";
+import type { Vector } from "./vector.ts";
+
+/**
+ * Order of work by nested dissection of a long part: it is halved across its length again and again; of the nodes in one half
+ * those joined to the other wait until both are done. What is left in a short stretch is ordered by degree.
+ * Source: George, SIAM J. Numer. Anal. 10 (1973) (from memory).
+ * Where nodes are added or moved, only the stretch around them is ordered anew: the rest keeps its steps, so that their work can
+ * be kept (`known-fronts.ts`). `places` are those of the graph's nodes; `orderOf` may know the order of a stretch.
+ */
+export function placeDissection(
+  graph: NodeGraph,
+  places: readonly Vector[],
+  orderOf: (graph: NodeGraph) => readonly EliminationStep[] = eliminationOrder,
+): EliminationStep[] {
+  const free = Array.from(graph.weights.keys()).filter(
+    (node) => !graph.retained[node] && (graph.weights[node] ?? 0) > 0,
+  );
+  const nodes = free.sort((a, b) => byPlace(places[a], places[b]) || a - b);
+  const axis = longestOf(nodes, places);
+  const along = Float64Array.from(places, (place) => place[axis]);
+  const dissection = new Dissection(graph, along, orderOf);
+  dissection.take(
+    nodes,
+    graph.cliques,
+    stretchOf(nodes, (node) => along[node] ?? 0),
+  );
+  return withBoundaries(dissection.groups, graph);
+}
+
+interface Stretch {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Unknowns in a stretch that is not halved any more (measured: in larger ones too much is worked anew). */
+const SMALL = 150;
+/** Nodes in a stretch of this length, mm, are not told apart. */
+const ONE_PLACE_MM = 1;
+
+type Cliques = readonly (readonly number[])[];
+
+class Dissection {
+  /** Nodes taken out together, in order. */
+  readonly groups: (readonly number[])[] = [];
+  private readonly graph: NodeGraph;
+  private readonly along: Float64Array;
+  private readonly orderOf: (graph: NodeGraph) => readonly EliminationStep[];
+  /** Of each node: where it stands to the cut at hand. */
+  private readonly side: Uint8Array;
+  /** Of each node: its number in the stretch at hand, −1 outside. */
+  private readonly local: Int32Array;
+
+  constructor(graph: NodeGraph, along: Float64Array, orderOf: (graph: NodeGraph) => readonly EliminationStep[]) {
+    this.graph = graph;
+    this.along = along;
+    this.orderOf = orderOf;
+    this.side = new Uint8Array(graph.weights.length);
+    this.local = new Int32Array(graph.weights.length).fill(-1);
+  }
+
+  /** `cliques` are all that reach these nodes. */
+  take(nodes: readonly number[], cliques: Cliques, { low, high }: Stretch): void {
+    if (nodes.length === 0) return;
+    if (this.weightOf(nodes) <= SMALL || high - low < ONE_PLACE_MM) this.order(nodes, cliques);
+    else this.halve(nodes, cliques, low, (low + high) / 2, high);
+  }
+
+  private halve(nodes: readonly number[], cliques: Cliques, low: number, middle: number, high: number): void {
+    const { side } = this;
+    for (const node of nodes) side[node] = (this.along[node] ?? 0) < middle ? BEFORE : BEHIND;
+    const both = cliques.filter((clique) => this.reaches(clique, BEFORE) && this.reaches(clique, BEHIND));
+    const joining = new Set(both.flat());
+    const [joiningBefore, joiningBehind] = [BEFORE, BEHIND].map((half) =>
+      nodes.filter((node) => side[node] === half && joining.has(node)),
+    );
+    const waiting = this.lighter(joiningBefore ?? [], joiningBehind ?? []);
+    for (const node of waiting) side[node] = ELSEWHERE;
+    const [before, behind] = [BEFORE, BEHIND].map((half) => ({
+      nodes: nodes.filter((node) => side[node] === half),
+      cliques: cliques.filter((clique) => this.reaches(clique, half)),
+    }));
+    for (const node of nodes) side[node] = ELSEWHERE;
+    this.take(before?.nodes ?? [], before?.cliques ?? [], { low, high: middle });
+    this.take(behind?.nodes ?? [], behind?.cliques ?? [], { low: middle, high });
+    if (waiting.length > 0) this.groups.push(waiting);
+  }
+
+  private reaches(clique: readonly number[], half: number): boolean {
+    for (const node of clique) if (this.side[node] === half) return true;
+    return false;
+  }
+
+  private lighter(before: readonly number[], behind: readonly number[]): readonly number[] {
+    return this.weightOf(before) < this.weightOf(behind) ? before : behind;
+  }
+
+  /** By degree, everything around the stretch waiting. */
+  private order(nodes: readonly number[], cliques: Cliques): void {
+    const { local, graph } = this;
+    const all = [...nodes];
+    nodes.forEach((node, n) => (local[node] = n));
+    const own = cliques.map((clique) =>
+      clique.map((node) => {
+        if ((local[node] ?? -1) < 0) local[node] = all.push(node) - 1;
+        return local[node] ?? -1;
+      }),
+    );
+    for (const node of all) local[node] = -1;
+    const steps = this.orderOf({
+      weights: Int32Array.from(all, (node) => graph.weights[node] ?? 0),
+      cliques: own,
+      retained: Uint8Array.from(all, (_, n) => (n < nodes.length ? 0 : 1)),
+    });
+    for (const { pivots } of steps) this.groups.push(pivots.map((n) => all[n] ?? -1));
+  }
+
+  private weightOf(nodes: readonly number[]): number {
+    let sum = 0;
+    for (const node of nodes) sum += this.graph.weights[node] ?? 0;
+    return sum;
+  }
+}
+
+const [ELSEWHERE, BEFORE, BEHIND] = [0, 1, 2];
+
+function byPlace(a: Vector | undefined, b: Vector | undefined): number {
+  if (a === undefined || b === undefined) return 0;
+  return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
+}
+
+/** The direction in which the places spread most. */
+function longestOf(nodes: readonly number[], places: readonly Vector[]): 0 | 1 | 2 {
+  const spread = ([0, 1, 2] as const).map((c) => {
+    const { low, high } = stretchOf(nodes, (node) => places[node]?.[c] ?? 0);
+    return high - low;
+  });
+  const [x = 0, y = 0, z = 0] = spread;
+  if (x >= y && x >= z) return 0;
+  return y >= z ? 1 : 2;
+}
+
+function stretchOf(nodes: readonly number[], at: (node: number) => number): Stretch {
+  let [low, high] = [Infinity, -Infinity];
+  for (const node of nodes) [low, high] = [Math.min(low, at(node)), Math.max(high, at(node))];
+  return { low, high };
+}
+
+/** The nodes each group is still joined to when it is taken out: by its own cliques and by what the groups before left. */
+function withBoundaries(groups: readonly (readonly number[])[], { weights, cliques }: NodeGraph): EliminationStep[] {
+  const groupOf = new Int32Array(weights.length).fill(groups.length);
+  groups.forEach((group, g) => group.forEach((node) => (groupOf[node] = g)));
+  const joined = groups.map((): (readonly number[])[] => []);
+  const wait = (nodes: readonly number[]): void => {
+    let first = groups.length;
+    for (const node of nodes) first = Math.min(first, groupOf[node] ?? first);
+    joined[first]?.push(nodes);
+  };
+  cliques.forEach(wait);
+  const seen = new Int32Array(weights.length).fill(-1);
+  return groups.map((pivots, g) => {
+    for (const node of pivots) seen[node] = g;
+    const boundary: number[] = [];
+    for (const nodes of joined[g] ?? [])
+      for (const node of nodes) {
+        if (seen[node] === g || !((weights[node] ?? 0) > 0)) continue;
+        seen[node] = g;
+        boundary.push(node);
+      }
+    wait(boundary);
+    return { pivots, boundary };
+  });
+}
