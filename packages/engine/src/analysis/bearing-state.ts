@@ -1,5 +1,3 @@
-import type { Element } from "../elements/element.ts";
-import type { Prepared } from "./prepared.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
 import type { Bearing, Spring } from "./system.ts";
 
@@ -33,17 +31,4 @@ export function openingLoad(bearings: readonly Bearing[], openingsMm: Float64Arr
     }
   });
   return { forces, settlement };
-}
-
-/** Stiffness of what the bearing itself joins, N/mm: the measure against which resistance to opening it is held. */
-export function bearingStiffness({ system, elements }: Prepared, b: number): number {
-  const bearing = system.bearings[b];
-  if (bearing === undefined) return 1;
-  if (bearing.kind === "link") return bearing.stiffness;
-  return elements.reduce((sum, element) => sum + ownStiffness(element, bearing.freedom), 0) || 1;
-}
-
-function ownStiffness({ freedoms, matrix }: Element, freedom: number): number {
-  const at = freedoms.indexOf(freedom);
-  return at < 0 ? 0 : (matrix[at * freedoms.length + at] ?? 0);
 }

@@ -1,5 +1,5 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
-import { openedBearings, type OpenedBearings } from "./opened-bearings.ts";
+import { OpenedBearings } from "./opened-bearings.ts";
 import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
@@ -14,7 +14,7 @@ export interface BearingStates {
   /** By a factorisation of its own. */
   readonly factorised: (state: ContactState) => Preparation;
   /** What a state does when some of its bearings are held open. */
-  readonly opened: (base: Prepared, members: readonly number[]) => OpenedBearings;
+  readonly opened: (base: Prepared) => OpenedBearings;
   /** Responses of a factorised state. */
   readonly responses: (from: Prepared) => Responses;
 }
@@ -29,7 +29,7 @@ export function bearingStates(
   respond: (from: Prepared) => Responses = responsesOf,
 ): BearingStates {
   const updated = new Latest<Preparation | null>(STATES_KEPT);
-  const opened = new Latest<OpenedBearings>(STATES_KEPT);
+  const opened = new WeakMap<Prepared, OpenedBearings>();
   const standing = new Latest<Preparation>(FACTORS_KEPT);
   const falling = new Latest<Preparation>(STATES_KEPT);
   const responsesFrom = new WeakMap<Prepared, Responses>();
@@ -48,19 +48,23 @@ export function bearingStates(
       const made = prepare(system, state, memory);
       return (made.stable ? standing : falling).take(key, () => made);
     },
-    opened: (base, members) => {
-      const from = base.update?.from ?? base;
-      return opened.take(`${keyOf(from.state)} ${keyOf(base.state)} ${members.join(" ")}`, () =>
-        openedBearings(base, members, responses(from)),
-      );
+    opened: (base) => {
+      const known = opened.get(base) ?? new OpenedBearings(base, responses(base.update?.from ?? base));
+      opened.set(base, known);
+      return known;
     },
     responses,
   };
 }
 
-function keyOf({ open, lost }: ContactState): string {
-  return `${open.join("")} ${lost.join("")}`;
+/** Written once for each state. */
+function keyOf(state: ContactState): string {
+  const key = keys.get(state) ?? `${state.open.join("")} ${state.lost.join("")}`;
+  keys.set(state, key);
+  return key;
 }
+
+const keys = new WeakMap<ContactState, string>();
 
 /** A factorised state is large; others are a few columns. */
 const FACTORS_KEPT = 4;

@@ -18,6 +18,7 @@ export class BorderUnknowns {
   private readonly equationOf: Int32Array;
   private readonly factor: SparseFactor;
   private readonly numbers = new Map<string, number>();
+  private readonly numberOf = new WeakMap<BorderUnknown, number>(); // names are long to make
   private readonly columns: ReducedColumn[] = [];
   private readonly products: number[][] = []; // row by row below the diagonal
   private readonly rows = new Map<number, ReadonlyMap<number, number>>();
@@ -43,7 +44,7 @@ export class BorderUnknowns {
     const scale = new Float64Array(size);
     unknowns.forEach((a, i) => {
       for (let j = 0; j <= i; j++) {
-        const own = this.direct(a, unknowns[j] ?? a, i === j);
+        const own = this.direct(a, unknowns[j] ?? a);
         const through = this.product(numbers[i] ?? 0, numbers[j] ?? 0);
         corner[i * size + j] = own - through;
         corner[j * size + i] = own - through;
@@ -53,16 +54,34 @@ export class BorderUnknowns {
     return { corner, scale };
   }
 
+  /** One number of the corner. */
+  between(a: BorderUnknown, b: BorderUnknown): number {
+    const [own = 0, other = 0] = this.numbered([a, b]);
+    return this.direct(a, b) - this.product(own, other);
+  }
+
+  /** Stiffness of everything at a held freedom, N/mm. */
+  stiffnessAt(freedom: number): number {
+    return this.rowOf(freedom).get(freedom) ?? 0;
+  }
+
   /** Springs between the same freedoms share a number and a column, whatever their change. */
   private numbered(unknowns: readonly BorderUnknown[]): number[] {
-    const names = unknowns.map(nameOf);
-    const missing = unknowns.filter((_, n) => !this.numbers.has(names[n] ?? ""));
+    const missing = unknowns.filter((unknown) => !this.numberOf.has(unknown) && !this.numbers.has(nameOf(unknown)));
     if (missing.length > 0) {
       const columns = missing.map((unknown) => this.column(unknown));
       missing.forEach((unknown, n) => this.numbers.set(nameOf(unknown), this.columns.length + n));
       this.columns.push(...reduceColumns(this.factor, columns));
     }
-    return names.map((name) => this.numbers.get(name) ?? 0);
+    return unknowns.map((unknown) => this.number(unknown));
+  }
+
+  private number(unknown: BorderUnknown): number {
+    const known = this.numberOf.get(unknown);
+    if (known !== undefined) return known;
+    const named = this.numbers.get(nameOf(unknown)) ?? 0;
+    this.numberOf.set(unknown, named);
+    return named;
   }
 
   private product(a: number, b: number): number {
@@ -83,8 +102,8 @@ export class BorderUnknowns {
   }
 
   /** What two further unknowns have to do with each other by themselves. */
-  private direct(a: BorderUnknown, b: BorderUnknown, same: boolean): number {
-    if (a.kind === "spring" && b.kind === "spring") return same ? -1 / a.stiffness : 0;
+  private direct(a: BorderUnknown, b: BorderUnknown): number {
+    if (a.kind === "spring" && b.kind === "spring") return a === b ? -1 / a.stiffness : 0;
     if (a.kind === "spring" && b.kind === "freed") return partIn(a, b.freedom);
     if (a.kind === "freed" && b.kind === "spring") return partIn(b, a.freedom);
     if (a.kind !== "freed" || b.kind !== "freed") return 0;

@@ -3,7 +3,7 @@ import { SOLUTION_ACCURACY, SUM_ROUNDING } from "../numerics/tolerances.ts";
 import { bearingForce, bearingGap } from "./bearing-state.ts";
 import { bearingStates, type BearingStates } from "./bearing-states.ts";
 import { drivenMovement } from "./driven-movement.ts";
-import type { OpenedBearings } from "./opened-bearings.ts";
+import type { Flexibility } from "./opened-bearings.ts";
 import type { Prepared } from "./prepared.ts";
 import { unbalanced, type LoadVector, type Movement } from "./solve-movement.ts";
 import { solvedTogether, type Course } from "./solved-together.ts";
@@ -96,6 +96,7 @@ function openings(
   before: number,
 ): { readonly open: Uint8Array; readonly rounds: number } {
   const allowed = SOLUTION_ACCURACY * largest(start);
+  const opened = states.opened(prepared);
   const members = new Set<number>();
   const pressures = start.slice();
   const open = new Uint8Array(start.length);
@@ -108,16 +109,15 @@ function openings(
     }
     if (!pulling) return { open, rounds };
     const inOrder = [...members].sort((a, b) => a - b);
-    const opened = states.opened(prepared, inOrder);
-    const found = complementary(inOrder, opened, start);
+    const found = complementary(inOrder, opened.among(inOrder), start);
     inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
     if (found.endless) return { open, rounds: rounds + 1 };
     pressures.set(start);
-    opened.addPressures(pressures, found.by);
+    opened.addPressures(pressures, inOrder, found.by);
   }
 }
 
-function complementary(members: readonly number[], { flexibility, scale }: OpenedBearings, start: Float64Array) {
+function complementary(members: readonly number[], { flexibility, scale }: Flexibility, start: Float64Array) {
   const q = Float64Array.from(members, (b) => start[b] ?? 0);
   const solution = lemke(flexibility, q, scale, SOLUTION_ACCURACY);
   return solution.solved ? { by: solution.z, endless: false } : { by: solution.direction, endless: true };

@@ -13,6 +13,7 @@ interface Response extends Movement {
 export class KeptResponses implements Responses {
   private readonly from: Prepared;
   private readonly known = new Map<string, Response>();
+  private readonly knownOf = new WeakMap<BorderUnknown, Response>(); // names are long to make
 
   constructor(from: Prepared) {
     this.from = from;
@@ -28,14 +29,19 @@ export class KeptResponses implements Responses {
 
   /** In the order asked; each has the bits it would have by itself. */
   private to(unknowns: readonly BorderUnknown[]): Response[] {
-    const names = unknowns.map(nameOf);
-    const missing = unknowns.filter((_, n) => !this.known.has(names[n] ?? ""));
+    const missing = unknowns.filter((unknown) => !this.knownOf.has(unknown) && !this.known.has(nameOf(unknown)));
     const solved = solveMovements(
       this.from,
       missing.map((unknown) => unitLoad(unknown, this.from.equationOf.length)),
     );
     missing.forEach((unknown, n) => this.known.set(nameOf(unknown), this.response(unknown, solved[n] ?? NOTHING)));
-    return names.map((name) => this.known.get(name) ?? { ...NOTHING, pressures: NONE });
+    return unknowns.map((unknown) => this.one(unknown));
+  }
+
+  private one(unknown: BorderUnknown): Response {
+    const found = this.knownOf.get(unknown) ?? this.known.get(nameOf(unknown)) ?? { ...NOTHING, pressures: NONE };
+    this.knownOf.set(unknown, found);
+    return found;
   }
 
   private response(unknown: BorderUnknown, moved: Movement): Response {

@@ -63,6 +63,7 @@ export function resistsNothing(elements: readonly Element[], movement: Float64Ar
   const answered = new Float64Array(movement.length);
   const sizes = new Float64Array(movement.length);
   for (const element of elements) {
+    if (!isMoved(element, movement)) continue; // mostly one container moves among many
     addElementForces(element, movement, answered);
     addElementForceSizes(element, movement, sizes);
   }
@@ -70,3 +71,6 @@ export function resistsNothing(elements: readonly Element[], movement: Float64Ar
   const terms = movement.reduce((sum, z, f) => sum + Math.abs(z) * (sizes[f] ?? 0), 0);
   return energy <= ROUNDING * terms;
 }
+
+const isMoved = ({ freedoms }: Element, movement: Float64Array): boolean =>
+  freedoms.some((freedom) => movement[freedom] !== 0);

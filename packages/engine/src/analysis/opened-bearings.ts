@@ -1,81 +1,116 @@
-import { eliminateDense } from "../numerics/dense-ldlt.ts";
-import { bearingStiffness } from "./bearing-state.ts";
+import { solveDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
-import type { Bearing } from "./system.ts";
 
 /** What a state does when some of its bearings are held open and nothing else acts. */
-export interface OpenedBearings {
+export interface Flexibility {
   /** The pressures under these bearings when each is held open by 1 mm in turn; symmetric, full, row-major, N/mm. */
   readonly flexibility: Float64Array;
   /** Stiffness of what each of these bearings itself joins, N/mm: the measure of resistance to opening it. */
   readonly scale: Float64Array;
-  /** Adds the pressures under all bearings with these open by so much, in mm. */
-  readonly addPressures: (pressures: Float64Array, byMm: Float64Array) => void;
 }
 
-/** `responses` are those of the state that `base` was updated from, or of `base` itself. */
-export function openedBearings(base: Prepared, members: readonly number[], responses: Responses): OpenedBearings {
-  const { bearings } = base.system;
-  const moved = base.update?.unknowns ?? [];
-  const unknowns = [...moved, ...members.flatMap((b): BorderUnknown[] => opening(base, b))];
-  const { corner, scale } = base.further.corner(unknowns);
-  eliminateDense(corner, unknowns.length, moved.length, scale); // as when the state was prepared
-  const force = Float64Array.from(members, (b) => unitForce(bearings[b]));
-  const stiffness = Float64Array.from(members, (b) => bearingStiffness(base, b));
-  return { flexibility: left(corner, moved.length, force), scale: stiffness, addPressures };
+/** One bearing of a state held open by 1 mm. */
+interface Opened {
+  readonly bearing: number;
+  readonly unknown: BorderUnknown;
+  /** Size of its unknown: of a link the force that opens it, N, of a support its opening itself, mm. */
+  readonly force: number;
+  readonly scale: number;
+  /** What its unknown has to do with those of the state's update, and how far these go with it. */
+  readonly couplings: Float64Array;
+  readonly moved: Float64Array;
+  /** Pressures under the bearings opened before it and under itself, N/mm. */
+  readonly pressures: Float64Array;
+}
 
-  function addPressures(pressures: Float64Array, byMm: Float64Array): void {
-    const sizes = withOthers(
-      corner,
-      moved.length,
-      byMm.map((mm, m) => mm * (force[m] ?? 0)),
-    );
-    responses.addPressures(pressures, unknowns, sizes);
-    members.forEach((b, m) => {
-      const own = bearings[b]?.kind === "link" ? (sizes[moved.length + m] ?? 0) : 0;
-      pressures[b] = (pressures[b] ?? 0) + own;
+/** The bearings of a state, each held open once, when it is first asked for. */
+export class OpenedBearings {
+  private readonly base: Prepared;
+  private readonly responses: Responses;
+  private readonly update: readonly BorderUnknown[];
+  private readonly opened: Opened[] = [];
+  private readonly places = new Map<number, number>();
+
+  /** `responses` are those of the state that `base` was updated from, or of `base` itself. */
+  constructor(base: Prepared, responses: Responses) {
+    this.base = base;
+    this.responses = responses;
+    this.update = base.update?.unknowns ?? [];
+  }
+
+  among(members: readonly number[]): Flexibility {
+    const size = members.length;
+    const places = members.map((b) => this.place(b));
+    const flexibility = new Float64Array(size * size);
+    const scale = Float64Array.from(places, (place) => this.opened[place]?.scale ?? 1);
+    places.forEach((one, i) => {
+      for (let j = 0; j <= i; j++) {
+        const other = places[j] ?? 0;
+        const value = this.opened[Math.max(one, other)]?.pressures[Math.min(one, other)] ?? 0;
+        flexibility[i * size + j] = value;
+        flexibility[j * size + i] = value;
+      }
     });
+    return { flexibility, scale };
+  }
+
+  /** Adds the pressures under all bearings with these open by so much, in mm. */
+  addPressures(pressures: Float64Array, members: readonly number[], byMm: Float64Array): void {
+    const { bearings } = this.base.system;
+    const unknowns = [...this.update];
+    const count = unknowns.length;
+    const sizes = new Float64Array(count + members.length);
+    members.forEach((b, m) => {
+      const mm = byMm[m] ?? 0;
+      const one = this.opened[this.place(b)];
+      if (one === undefined || mm === 0) return;
+      const size = mm * one.force;
+      for (let k = 0; k < count; k++) sizes[k] = (sizes[k] ?? 0) + size * (one.moved[k] ?? 0);
+      sizes[unknowns.length] = size;
+      unknowns.push(one.unknown);
+      if (bearings[b]?.kind === "link") pressures[b] = (pressures[b] ?? 0) + size;
+    });
+    this.responses.addPressures(pressures, unknowns, sizes);
+  }
+
+  private place(b: number): number {
+    const known = this.places.get(b);
+    if (known !== undefined) return known;
+    this.opened.push(this.open(b));
+    this.places.set(b, this.opened.length - 1);
+    return this.opened.length - 1;
+  }
+
+  /** Block elimination: the unknowns of the update go as far as they must for the bearing to open alone. */
+  private open(b: number): Opened {
+    const { system, further, update } = this.base;
+    const bearing = system.bearings[b];
+    if (bearing === undefined) throw new RangeError(`the system has no bearing ${b}`);
+    const isLink = bearing.kind === "link";
+    const unknown: BorderUnknown = isLink
+      ? { kind: "spring", lower: bearing.lower, upper: bearing.upper, stiffness: -bearing.stiffness }
+      : { kind: "freed", freedom: bearing.freedom };
+    const force = isLink ? bearing.stiffness : 1;
+    const couplings = Float64Array.from(this.update, (other) => further.between(unknown, other));
+    const moved = couplings.map((value) => -value);
+    if (update !== null) solveDense(update.border.corner, moved.length, moved, 1);
+    const scale = isLink ? bearing.stiffness : further.stiffnessAt(bearing.freedom) || 1;
+    const own = { bearing: b, unknown, force, scale, couplings, moved };
+    return { ...own, pressures: Float64Array.from([...this.opened, own], (other) => this.pressure(own, other)) };
+  }
+
+  /** Under one of two bearings with the other open; the same bits whichever was opened first. */
+  private pressure(a: Omit<Opened, "pressures">, b: Omit<Opened, "pressures">): number {
+    if (a.bearing < b.bearing) return this.pressure(b, a);
+    const { further } = this.base;
+    return (further.between(a.unknown, b.unknown) + products(a.couplings, b.moved)) * a.force * b.force;
   }
 }
 
-/** What block elimination leaves on the further unknowns of the bearings, after those of the update (if any). */
-function left(corner: Float64Array, eliminated: number, force: Float64Array): Float64Array {
-  const n = force.length;
-  const size = eliminated + n;
-  const S = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      const value = (corner[(eliminated + i) * size + eliminated + j] ?? 0) * (force[i] ?? 0) * (force[j] ?? 0);
-      S[i * n + j] = value;
-      S[j * n + i] = value;
-    }
-  }
-  return S;
-}
-
-/** All unknowns when those of the bearings are given: Lᵀ·y = −Mᵀ·given for the others, M being the rows of L below theirs. */
-function withOthers(corner: Float64Array, eliminated: number, given: Float64Array): Float64Array {
-  const size = eliminated + given.length;
-  const all = new Float64Array(size);
-  all.set(given, eliminated);
-  for (let i = eliminated - 1; i >= 0; i--) {
-    let sum = 0;
-    for (let p = i + 1; p < size; p++) sum -= (corner[p * size + i] ?? 0) * (all[p] ?? 0);
-    all[i] = sum;
-  }
-  return all;
-}
-
-function opening({ system }: Prepared, b: number): BorderUnknown[] {
-  const bearing = system.bearings[b];
-  if (bearing === undefined) return [];
-  if (bearing.kind === "support") return [{ kind: "freed", freedom: bearing.freedom }];
-  return [{ ...bearing, kind: "spring", stiffness: -bearing.stiffness }];
-}
-
-/** The unknown of a link is the force that opens it, N; of a support its opening itself, mm. */
-function unitForce(bearing: Bearing | undefined): number {
-  return bearing?.kind === "link" ? bearing.stiffness : 1;
+function products(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let n = 0; n < a.length; n++) sum += (a[n] ?? 0) * (b[n] ?? 0);
+  return sum;
 }

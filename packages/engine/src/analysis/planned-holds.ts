@@ -12,10 +12,14 @@ export function plannedHolds(
   const { supportBearings, linkBearings, nodeOf } = frame;
   const linkOf = new Map(links.map((link) => [link.id, link]));
   const made = new Map<string, PlannedHolds>();
+  const asked = new WeakMap<Uint8Array, PlannedHolds>(); // one state is asked about bearing by bearing
   return (lifted) => {
+    const before = asked.get(lifted);
+    if (before !== undefined) return before;
     const key = lifted.join("");
     const known = made.get(key) ?? build(liftedNames(lifted, supportBearings, linkBearings));
     made.set(key, known);
+    asked.set(lifted, known);
     return known;
   };
 

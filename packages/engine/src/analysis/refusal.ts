@@ -1,9 +1,22 @@
 import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { FrameRefusal } from "./frame-result.ts";
 
-/** Says which nodes a movement carries with it and which way they go on average. */
+/** Says which nodes a movement carries with it and which way they go on average; of one movement once. */
 export function refusal(reason: string, movement: Float64Array | null, nodeIds: readonly string[]): FrameRefusal {
   if (movement === null) return { refused: reason, moves: { nodes: [], direction: [0, 0, 0, 0, 0, 0] } };
+  const known = said.get(movement);
+  if (known?.reason === reason && known.nodeIds === nodeIds) return known.words;
+  const words = inFull(reason, movement, nodeIds);
+  said.set(movement, { reason, nodeIds, words });
+  return words;
+}
+
+const said = new WeakMap<
+  Float64Array,
+  { readonly reason: string; readonly nodeIds: readonly string[]; readonly words: FrameRefusal }
+>();
+
+function inFull(reason: string, movement: Float64Array, nodeIds: readonly string[]): FrameRefusal {
   const moving = movingNodes(movement, nodeIds.length);
   const direction = scaled(average(movement, moving));
   const nodes = moving.map((node) => nodeIds[node] ?? "");

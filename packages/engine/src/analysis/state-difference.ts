@@ -1,4 +1,4 @@
-import { heldFreedoms, springsIn, type ContactState, type Spring, type System } from "./system.ts";
+import { heldFreedoms, springsOnlyIn, type ContactState, type Spring, type System } from "./system.ts";
 
 /** What sets one state of a system apart from another. */
 export interface StateDifference {
@@ -28,9 +28,7 @@ function changedSprings(system: System, from: ContactState, to: ContactState): S
     const key = `${lower} ${upper}`;
     changes.set(key, { lower, upper, stiffness: (changes.get(key)?.stiffness ?? 0) + factor * stiffness });
   };
-  const before = new Set(springsIn(system, from));
-  const now = new Set(springsIn(system, to));
-  for (const spring of before) if (!now.has(spring)) add(spring, -1);
-  for (const spring of now) if (!before.has(spring)) add(spring, 1);
+  for (const spring of springsOnlyIn(system, from, to)) add(spring, -1);
+  for (const spring of springsOnlyIn(system, to, from)) add(spring, 1);
   return [...changes.values()].filter(({ stiffness }) => stiffness !== 0);
 }

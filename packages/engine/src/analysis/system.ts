@@ -79,14 +79,15 @@ export function actingElements({ elements, bearings, plannedHolds }: System, { o
   return acting;
 }
 
-/** The springs that act in this state and may not act in another. */
-export function springsIn({ bearings, plannedHolds }: System, { open, lost }: ContactState): Spring[] {
+/** The springs that act in one state and not in the other, bearing by bearing, those of holds that move about last. */
+export function springsOnlyIn(system: System, one: ContactState, other: ContactState): Spring[] {
   const springs: Spring[] = [];
-  bearings.forEach((bearing, b) => {
-    if (!lost[b]) springs.push(...bearing.holds.springs);
-    if (bearing.kind === "link" && !open[b]) springs.push(bearing);
+  system.bearings.forEach((bearing, b) => {
+    if (!one.lost[b] && other.lost[b]) springs.push(...bearing.holds.springs);
+    if (bearing.kind === "link" && !one.open[b] && other.open[b]) springs.push(bearing);
   });
-  return [...springs, ...(plannedHolds?.(lost).springs ?? [])];
+  const [now, then] = [one, other].map(({ lost }) => system.plannedHolds?.(lost).springs);
+  return now === then ? springs : [...springs, ...(now ?? [])];
 }
 
 /** The held freedoms in this state: always held, or under a closed bearing on the ground. */
@@ -100,7 +101,21 @@ export function heldFreedoms({ held, bearings, plannedHolds }: System, { open, l
   return now;
 }
 
-function springElement({ lower, upper, stiffness: k }: Spring, acts: boolean): Element {
+/** Made once for each spring, acting and at rest: every state is a list of these. */
+function springElement(spring: Spring, acts: boolean): Element {
+  const known = elementsOf.get(spring) ?? elementsFor(spring);
+  elementsOf.set(spring, known);
+  return acts ? known.acting : known.resting;
+}
+
+type Elements = { readonly acting: Element; readonly resting: Element };
+
+const elementsOf = new WeakMap<Spring, Elements>();
+
+function elementsFor({ lower, upper, stiffness: k }: Spring): Elements {
   const freedoms = Int32Array.of(lower, upper);
-  return acts ? { freedoms, matrix: Float64Array.of(k, -k, -k, k) } : { freedoms, matrix: new Float64Array(4), acts };
+  return {
+    acting: { freedoms, matrix: Float64Array.of(k, -k, -k, k) },
+    resting: { freedoms, matrix: new Float64Array(4), acts: false },
+  };
 }

@@ -3,6 +3,7 @@ import type { Lock, Scheme } from "@cornerway/schema";
 import { inOrder } from "../../src/geometry/in-order.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
+import { SOLUTION_ACCURACY } from "../../src/numerics/tolerances.ts";
 import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
 import { modelledBearings, bearingForce } from "../../src/strength/modelled-bearings.ts";
 import { solveSettling } from "../../src/strength/settling.ts";
@@ -59,7 +60,8 @@ describe("a box held down at four pads of which one settles by 10 mm", () => {
   });
 
   it("is pulled down nowhere, and keeps its weight", () => {
-    expect(Math.min(...moved)).toBeGreaterThanOrEqual(0);
+    // two that just touch, to the accuracy claimed
+    expect(Math.min(...moved)).toBeGreaterThan(-SOLUTION_ACCURACY * 40_000);
     expect(moved.reduce((sum, force) => sum + force, 0)).toBeCloseTo(40_000, 3);
     expect(moved.filter((force) => force < 1)).toHaveLength(2);
   });
