@@ -181,6 +181,8 @@ export type RemedyList = {
   readonly proved: number;
   /** Changes that were not run because the search is bounded. */
   readonly leftOut: number;
+  /** Units that do not stand and come down on what the mark is about: nothing is looked for before they do. */
+  readonly settleFirst?: readonly string[];
 };
 
 /** The search as it goes: what is being proved, then each option as it is found. */

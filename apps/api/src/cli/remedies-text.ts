@@ -10,6 +10,7 @@ import {
   remedyLessSentence,
   remedyRefusalSentence,
   remedyWholeSentence,
+  settleFirstSentence,
   tagOf,
   type Mark,
   type Remedy,
@@ -32,11 +33,12 @@ export function marksText(scheme: Scheme, marks: readonly Mark[]): string {
 
 /** The ways to settle a mark as text for people: cheapest first, what is for the engineer apart, what does not do, cautions. */
 export function remediesText(scheme: Scheme, list: RemedyList): string {
-  const { markId, offered, apart, failed, looked, proved, leftOut } = list;
+  const { markId, offered, apart, failed, looked, proved, leftOut, settleFirst } = list;
   return lines([
     cautionLine,
     "",
     `Ways to settle ${markId}. ${looked} changes looked at, ${proved} run through strength whole, ${leftOut} left out.`,
+    ...(settleFirst === undefined ? [] : [settleFirstSentence(settleFirst, namer(scheme))]),
     "",
     "CHEAPEST FIRST",
     ...(offered.length === 0 ? ["  none"] : offered.flatMap((remedy) => remedyLines(scheme, remedy))),

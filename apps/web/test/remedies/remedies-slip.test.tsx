@@ -90,6 +90,21 @@ describe("the ways for a mark", () => {
     expect(pressed).toEqual(["stop"]);
   });
 
+  it("name what has to stand first, where nothing was looked for before it does", () => {
+    laid({
+      ...{ found: [], state: "searched", markId: "overhang:f1:door" },
+      list: {
+        ...{ markId: "overhang:f1:door", under: "gravity loads only", offered: [], apart: [], looked: 0, proved: 0 },
+        ...{ leftOut: 0, failed: [], settleFirst: ["t1"] },
+      },
+    });
+    expect(
+      screen.getByText(
+        "Nothing was looked for yet: T1 comes down on it and does not stand. Settle that first, then look again.",
+      ),
+    ).not.toBeNull();
+  });
+
   it("say so where nothing was found", () => {
     laid({
       ...{ found: [], state: "searched" },

@@ -7,6 +7,7 @@ import { climb, type Climb } from "./climb.ts";
 import { climbsByPrice } from "./climbs-by-price.ts";
 import { laddersOf } from "./ladders-of.ts";
 import { nearestApart } from "./nearest-apart.ts";
+import { settleFirst } from "./settle-first.ts";
 import { SearchGround, type Accepted, type RemedyTools } from "./search-ground.ts";
 
 export type RemedyAnswer =
@@ -25,7 +26,10 @@ export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): 
   if (!asIs.accepted) return asIs;
   const mark = markIn(markId, path.marks, asIs);
   const ground = new SearchGround(scheme, mark, path, asIs, tools);
-  const climbs = climbsByPrice(laddersOf({ scheme, analysis: analyse(scheme), mark }), ground);
+  const analysis = analyse(scheme);
+  const first = settleFirst(analysis, mark, path.marks);
+  if (first.length > 0) return { accepted: true, list: { ...listOf([], ground), settleFirst: first } };
+  const climbs = climbsByPrice(laddersOf({ scheme, analysis, mark }), ground);
   for (const [done, one] of climbs.entries()) yield* climb(one, ground, { done, of: climbs.length });
   yield* nearestApart(climbs, ground);
   return { accepted: true, list: listOf(climbs, ground) };

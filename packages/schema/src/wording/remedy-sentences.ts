@@ -80,6 +80,10 @@ const counted = (count: number, what: string): string =>
   `${count < words.length ? words[count] : count} ${what}${count === 1 ? "" : "s"}`;
 const words = ["no", "one", "two", "three", "four", "five", "six"] as const;
 
+/** Why nothing was looked for: what comes down there does not stand. */
+export const settleFirstSentence = (unitIds: readonly string[], tagOf: Tag): string =>
+  `Nothing was looked for yet: ${inRow(unitIds.map(tagOf))} ${unitIds.length === 1 ? "comes down on it and does" : "come down on it and do"} not stand. Settle that first, then look again.`;
+
 /** Why a change is not offered, in one sentence. */
 export function remedyRefusalSentence(why: RemedyRefusal, tagOf: Tag): string {
   switch (why.kind) {
