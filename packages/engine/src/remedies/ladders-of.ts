@@ -17,7 +17,9 @@ import { postsUnderBearings } from "./ways/posts-under-bearings.ts";
 import { postsUnderCorners, postsUnderUnitAbove } from "./ways/posts-under-corners.ts";
 import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
+import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
+import { narrowUnderLoad, whatComesDown } from "./ways/what-comes-down.ts";
 
 /** Every change that may settle the mark, by kind. */
 export const laddersOf = (ground: RemedyGround): readonly Ladder[] =>
@@ -36,8 +38,17 @@ const wallWays: readonly Generator[] = [
   headerAlone,
   postsAtOpening,
 ];
-const bearingWays: readonly Generator[] = [landOnFittings, seats, postsUnderBearings];
-const tippingWays: readonly Generator[] = [holdDown, postsUnderCorners, shorterOverhang, landOnFittings, otherUnit];
+const bearingWays: readonly Generator[] = [landOnFittings, swapUnits, seats, postsUnderBearings];
+const tippingWays: readonly Generator[] = [
+  holdDown,
+  postsUnderCorners,
+  shorterOverhang,
+  landOnFittings,
+  swapUnits,
+  otherUnit,
+];
+
+const strengthWays: readonly Generator[] = [largerPads, heavierFrames, narrowUnderLoad, whatComesDown];
 
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
@@ -56,9 +67,9 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   "member-cut": [moveOpening, lowerOpening, narrowOpening],
   "tips-over": tippingWays,
   "near-tipping": tippingWays,
-  overhang: [...tippingWays, ...bearingWays],
-  mechanism: [postsUnderCorners, holdDown, landOnFittings],
-  "corner-on-air": [postsUnderCorners, landOnFittings],
+  overhang: [...new Set([...tippingWays, ...bearingWays])],
+  mechanism: [postsUnderCorners, holdDown, landOnFittings, swapUnits],
+  "corner-on-air": [postsUnderCorners, landOnFittings, swapUnits],
   "borne-on-rail": bearingWays,
   "made-connection": [holdDown, landOnFittings],
   rocks: [packing, seats, landOnFittings],
@@ -66,6 +77,6 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   uplift: [holdDown, ties],
   slides: [holdDown, ties],
   "no-lateral-wall": [ties],
-  overstressed: [largerPads, heavierFrames],
-  "strength-open": [largerPads, heavierFrames],
+  overstressed: strengthWays,
+  "strength-open": strengthWays,
 };

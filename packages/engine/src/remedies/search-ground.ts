@@ -68,10 +68,18 @@ export class SearchGround {
     if (part.ownerId === this.unitId) {
       this.knownOwn ??= new KnownParts(this.own().results);
       if (!this.knownOwn.isWorse(part)) return false;
+      if (this.isOfAnother(part)) return this.knownAsIs.isWorse(part);
     } else if (!this.knownAsIs.isWorse(part)) return false;
     if (this.inQuestion.length === 0 || this.inQuestion.includes(part.ownerId)) return true;
     this.knownWithout ??= new KnownParts(this.without().results);
     return this.knownWithout.isWorse(part);
+  }
+
+  /** A place of the unit where another comes down that the mark does not name: it has a mark of its own. */
+  private isOfAnother({ id, place }: UsedPart): boolean {
+    if (!place.startsWith("at ")) return false;
+    const words = new Set(id.split(/[ ,:]+/));
+    return this.scheme.containers.some((unit) => words.has(unit.id) && !this.mark.elements.includes(unit.id));
   }
 
   /** Units of which the mark asks whether they stand, or that come down where they should not. */

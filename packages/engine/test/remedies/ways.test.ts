@@ -3,9 +3,13 @@ import type { Mark, Scheme } from "@cornerway/schema";
 import { assess } from "../../src/assess.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { Generator, Trial } from "../../src/remedies/trial.ts";
+import { settleFirst } from "../../src/remedies/settle-first.ts";
 import { heavierFrames } from "../../src/remedies/ways/heavier-frames.ts";
 import { otherUnit } from "../../src/remedies/ways/other-unit.ts";
+import { packing } from "../../src/remedies/ways/packing.ts";
+import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
+import { narrowUnderLoad, whatComesDown } from "../../src/remedies/ways/what-comes-down.ts";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { drawn } from "./listed.ts";
 
@@ -83,5 +87,131 @@ describe("another unit", () => {
       ["1BBB", (4000 - 1533.5) * 1000],
       ["1CCC", (4000 - 3067) * 1000],
     ]);
+  });
+});
+
+describe("packing", () => {
+  // `t` lies 20 mm above `g`: the seat drawn fills 10 mm of what is between its fitting and the rail
+  const scheme: Scheme = {
+    ...schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: 2896 + 20 }], pads: padsUnder(lower) }),
+    seats: [
+      {
+        ...{ id: "s", tag: "S1", upperId: "t", lowerId: "g", heldDown: false },
+        ...{ xUm: (1500 - 2926.5) * 1000, yUm: -1_189_000, lengthUm: 200_000, widthUm: 60_000, packingUm: 10_000 },
+      },
+    ],
+  };
+
+  it("fills what a seat leaves open", () => {
+    const found = waysOf(packing, scheme, ["t"]);
+    const gap = analyse(scheme)
+      .bearings.find(({ unitId }) => unitId === "t")
+      ?.contacts.find(({ seatId }) => seatId === "s")?.gapMm;
+    expect(gap).toBeGreaterThan(0);
+    expect(found.map(({ change }) => change)).toEqual([{ kind: "packing", seatId: "s", toMm: 10 + (gap ?? NaN) }]);
+    const after = analyse(drawn(scheme, found[0]?.operations ?? []));
+    const filled = after.bearings.find(({ unitId }) => unitId === "t")?.contacts.find(({ seatId }) => seatId === "s");
+    expect(filled?.gapMm).toBeCloseTo(0, 6);
+  });
+
+  it("is none where the seat fills its gap", () => {
+    const [way] = waysOf(packing, scheme, ["t"]);
+    expect(waysOf(packing, drawn(scheme, way?.operations ?? []), ["t"])).toEqual([]);
+  });
+});
+
+describe("units that change places", () => {
+  // a 40 ft unit lies across a 20 ft one that has nothing under its door end; beside it a 20 ft one stands on a 40 ft one
+  const long = { id: "a", type: "1AAA" as const, x: 0, y: 4000 };
+  const scheme = schemeOf({
+    units: [
+      lower,
+      { id: "t", type: "1AAA", x: 3067, y: 0, z: 2896 },
+      long,
+      { id: "u", type: "1CCC", x: 0, y: 4000, z: 2896 },
+    ],
+    pads: [...padsUnder(lower), ...padsUnder(long)],
+  });
+
+  it("come down on fittings at all corners where they bore on rails before", () => {
+    const [way, ...others] = waysOf(swapUnits, scheme, ["t"]);
+    expect(others).toEqual([]);
+    expect(way?.change).toEqual({ kind: "swap units", unitId: "t", withId: "u" });
+    const after = drawn(scheme, way?.operations ?? []);
+    const places = after.containers.flatMap(({ id, xUm, yUm }) => (id === "t" || id === "u" ? [[id, xUm, yUm]] : []));
+    // the 20 ft unit takes the front end of the long one's place: 3067 − (12,192 − 6058)/2 = 0
+    expect(places).toEqual([
+      ["t", 0, 4_000_000],
+      ["u", 0, 0],
+    ]);
+    const { marks } = assess(after);
+    expect(marks.filter(({ fact }) => fact.kind === "borne-on-rail" || fact.kind === "tips-over")).toEqual([]);
+  });
+
+  it("are none among units of one length", () => {
+    expect(waysOf(swapUnits, schemeOf({ units: [lower, beside], pads: padsUnder(lower) }), ["g"])).toEqual([]);
+  });
+});
+
+describe("parts beyond their strength under what comes down off its corners", () => {
+  // `t` lies 1.5 m east of `g`, whose rail it presses
+  const scheme = schemeOf({
+    units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: 2896 }],
+    pads: padsUnder(lower),
+    cuts: [{ id: "d", in: "g", face: "right", use: "door", at: 1500, sill: 180, width: 1600, height: 2200 }],
+  });
+  const over = (place: string): Mark["fact"] => ({
+    kind: "overstressed",
+    more: 0,
+    parts: [{ partId: `g ${place}`, part: "top side rail", place, check: "weld", utilisation: 1.4, run: "1.4D" }],
+  });
+
+  it("lead to that unit moved back by its 1.50 m onto the corners", () => {
+    const [first] = waysOf(whatComesDown, scheme, ["g"], over("top side rail right"));
+    expect(first?.change).toMatchObject({ kind: "land on fittings", unitId: "t", byMm: 1500, landings: 4 });
+  });
+
+  it("lead to the same from the unit that lies there", () => {
+    const [first] = waysOf(whatComesDown, scheme, ["t"], over("top side rail right"));
+    expect(first?.change).toMatchObject({ kind: "land on fittings", unitId: "t", byMm: 1500 });
+  });
+
+  it("are none where all stand on their corners", () => {
+    const plain = schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 0, y: 0, z: 2896 }], pads: padsUnder(lower) });
+    expect(waysOf(whatComesDown, plain, ["g"], over("top side rail right"))).toEqual([]);
+  });
+
+  // the door begins at 1.50 m from the end; places count from the middle of the corner post, (6058 − 5853)/2 = 102.5 mm in
+  it("lead to the opening whose stretch of wall is named, narrowed; to none of another wall", () => {
+    const narrowed = (place: string) =>
+      waysOf(narrowUnderLoad, scheme, ["g"], over(place)).flatMap(({ change }) =>
+        change.kind === "narrow opening" ? [change.openingId] : [],
+      );
+    expect(new Set(narrowed("bottom side rail right over 1.40–3.00 m"))).toEqual(new Set(["d"]));
+    expect(narrowed("bottom side rail left over 1.40–3.00 m")).toEqual([]);
+  });
+});
+
+describe("what is to be settled first", () => {
+  // `t` reaches 3.6 m past the middle of `g` and goes over; `h` stands beside
+  const scheme = schemeOf({
+    units: [lower, beside, { id: "t", type: "1CCC", x: 3600, y: 0, z: 2896 }],
+    pads: [...padsUnder(lower), ...padsUnder(beside)],
+  });
+  const { marks } = assess(scheme);
+  const firstOf = (elements: string[]) => {
+    if (anyMark === undefined) throw new Error("a unit on pads has a mark");
+    return settleFirst(analyse(scheme), { ...anyMark, elements }, marks);
+  };
+
+  it("is the unit that falls, for what it comes down on", () => {
+    expect(marks.find(({ id }) => id === "tips-over:t")?.verdict).toBe("does not work");
+    expect(firstOf(["g"])).toEqual(["t"]);
+  });
+
+  it("is nothing for its own marks, nor for what it does not touch", () => {
+    expect(firstOf(["t"])).toEqual([]);
+    expect(firstOf(["d", "g", "t"])).toEqual([]);
+    expect(firstOf(["h"])).toEqual([]);
   });
 });
