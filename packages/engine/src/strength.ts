@@ -13,9 +13,15 @@ import { strengthOf, type Strength, type TellProgress } from "./strength/strengt
 export const strength = (scheme: Scheme, tell?: TellProgress): Strength =>
   strengthOf(scheme, strengthBasisFor(scheme.site.edition), strengthMemory(), tell);
 
-/** The codes a scheme of this edition is judged by, at both levels. */
-export const strengthBasisFor = (edition: CodeEdition): StrengthBasis => ({
-  loads: designBasisFor(edition),
-  factored: checkBasisOf(edition, "LRFD"),
-  allowable: checkBasisOf(edition, "ASD"),
-});
+/** The codes a scheme of this edition is judged by, at both levels; one for all schemes, since it knows members it was asked of. */
+export function strengthBasisFor(edition: CodeEdition): StrengthBasis {
+  const known = bases.get(edition) ?? {
+    loads: designBasisFor(edition),
+    factored: checkBasisOf(edition, "LRFD"),
+    allowable: checkBasisOf(edition, "ASD"),
+  };
+  bases.set(edition, known);
+  return known;
+}
+
+const bases = new Map<CodeEdition, StrengthBasis>();

@@ -7,6 +7,7 @@ import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
 import type { ModelAssumptions } from "./model-assumptions.ts";
+import { RecentlyMade } from "./recently-made.ts";
 import { textKey } from "./text-key.ts";
 import type { TiedPoint } from "./tie-plan.ts";
 import { turned, turnOf } from "./turn.ts";
@@ -17,16 +18,13 @@ import type { UnitLines } from "./unit-lines.ts";
 /** Containers with the same lines share one fragment, also from one model to the next. */
 function fragmentOf(lines: UnitLines): BuiltUnit {
   const key = JSON.stringify(lines);
-  const found = drawn.get(key) ?? unitFragment(lines, key);
-  // the least recently drawn are forgotten
-  drawn.delete(key);
-  drawn.set(key, found);
-  for (const oldest of drawn.keys()) if (drawn.size > MOST_DRAWN) drawn.delete(oldest);
-  return found;
+  return drawn.take(key, () => unitFragment(lines, key));
 }
 
-const drawn = new Map<string, BuiltUnit>();
-const MOST_DRAWN = 128;
+const drawn = new RecentlyMade<BuiltUnit>(128);
+
+/** And those that are loaded alike besides the loads on their lines: an edit changes one container of many. */
+const loaded = new RecentlyMade<Pick<PlacedUnit, "loads" | "loadsKey">>(128);
 
 /** One container with the names of its bearing points in the building. */
 export class ModelledUnit {
@@ -67,7 +65,7 @@ export class ModelledUnit {
     actions: readonly (readonly [string, ReadonlyMap<string, readonly UnitLoad[]>])[],
     known?: PlacedUnit,
   ): PlacedUnit {
-    const { id, frame } = this.unit;
+    const { id, frame, dimensions } = this.unit;
     const place = { id, fragment: this.built.fragment, turnMdeg: frame.turnMdeg, at: placeOf(this.unit) };
     if (known?.loadsKey !== undefined)
       return {
@@ -79,17 +77,18 @@ export class ModelledUnit {
         ),
       };
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
-    // short, since the loads are long and the key is asked for again and again
-    const loadsKey = textKey(
-      JSON.stringify([
-        hasPoints ? this.unit.frame : null,
-        placesLoaded(this.built),
-        actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
-      ]),
-    );
-    const loadsOf = actionLoader(this.unit, this.built);
-    const loads = actions.map(([name, byElement]): [string, ModelCase] => [name, loadsOf(byElement.get(id) ?? [])]);
-    return { ...place, loads: Object.fromEntries(loads), loadsKey };
+    const text = JSON.stringify([
+      hasPoints ? this.unit.frame : null,
+      placesLoaded(this.built),
+      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
+    ]);
+    const ofUnit = loaded.take(`${text} ${JSON.stringify(dimensions)} ${this.built.fragment.key}`, () => {
+      const loadsOf = actionLoader(this.unit, this.built);
+      const loads = actions.map(([name, byElement]): [string, ModelCase] => [name, loadsOf(byElement.get(id) ?? [])]);
+      // short, since the loads are long and the key is asked for again and again
+      return { loads: Object.fromEntries(loads), loadsKey: textKey(text) };
+    });
+    return { ...place, ...ofUnit };
   }
 }
 
