@@ -35,6 +35,7 @@ const longEnoughMs = 1000;
  * line as well.
  */
 const keptAhead = [
+  () => import("../hand/acts.ts"),
   () => import("../screens/scheme/SchemeSheet.tsx"),
   () => import("../screens/scheme/UndoesWatch.tsx"),
   () => import("../screens/scheme/AskedSlip.tsx"),

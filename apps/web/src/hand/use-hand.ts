@@ -1,21 +1,18 @@
 import { applyOperations, elementOf } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
-import { startTransition, useMemo, useState } from "react";
+import { startTransition, useLayoutEffect, useMemo, useState } from "react";
+import { laterPart } from "../controls/later-part.ts";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import type { ToolName } from "../sheet/contract.ts";
 import { tooMany } from "../tools/act-size.ts";
-import { placeUnit } from "../tools/place-unit.ts";
-import { askedAbout, removeElements } from "../tools/remove-elements.ts";
-import { carried, heldOperations, type Point } from "./carried.ts";
+import type { Point } from "./carried.ts";
 import { inSite } from "./eye-axes.ts";
 import type { StepsMm } from "./eye-axes.ts";
-import { firstUnit } from "./first-unit.ts";
+import type { TurnedOrSized } from "./turn-or-size.ts";
 import type { Held } from "./held.ts";
 import { isShifted, Lift } from "./lift.ts";
-import { press } from "./press.ts";
-import { stepElements } from "./step-element.ts";
 import { useChosen } from "./use-chosen.ts";
-import { withinBand } from "./within-band.ts";
+import { useWaiting } from "./use-waiting.ts";
 import { project } from "../drawing/view-transform.ts";
 
 export type { Point } from "./carried.ts";
@@ -34,6 +31,21 @@ export interface HandOptions {
   lifts?: boolean;
 }
 
+/** What may be asked of the hand before its acts are there. */
+interface Waiting {
+  take: (next: ToolName | null) => void;
+  remove: (ids: readonly string[]) => void;
+  pressAt: (picked: PickedElement | null, point: Point, assessment: Assessment | null) => void;
+  moveTo: (point: Point) => void;
+  drop: () => void;
+  setHeldUnit: () => void;
+  step: (steps: StepsMm) => void;
+  turn: () => void;
+  resize: (by: 1 | -1) => void;
+}
+
+const useActs = laterPart(() => import("./acts.ts"));
+
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
 export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneStanding, lifts = false }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
@@ -45,10 +57,18 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   const [going, setGoing] = useState<readonly string[] | null>(null);
   const chosen = useChosen(scheme);
   const { chosenId, chosenIds, choose } = chosen;
+  const acts = useActs();
+  const { doBy, wait, isWaiting } = useWaiting<Waiting>(acts !== null);
 
   // the same objects until the hand moves: the engine is asked anew of every other scheme
-  const operations = useMemo(() => heldOperations(scheme, held), [scheme, held]);
+  const operations = useMemo(() => acts?.heldOperations(scheme, held) ?? noOperations, [acts, scheme, held]);
   const shown = useMemo(() => withOperations(scheme, operations), [scheme, operations]);
+
+  /** What takes away what is asked about. */
+  const removal = useMemo(
+    () => (going === null || acts === null ? noOperations : acts.removeElements(scheme, going)),
+    [acts, scheme, going],
+  );
 
   const hold = (next: Held | null) => {
     lift.end();
@@ -59,8 +79,9 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
 
   const take = (next: ToolName | null) => {
     if (next !== null && !mayDraw) return cannot("Only the architect draws.");
+    if (acts === null) return wait((hand) => hand.take(next));
     setTool(next);
-    hold(next === "stack" ? { kind: "unit", unit: firstUnit(scheme, "1AAA") } : null);
+    hold(next === "stack" ? { kind: "unit", unit: acts.firstUnit(scheme, "1AAA") } : null);
   };
 
   const letGo = () => {
@@ -84,16 +105,18 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   const remove = (ids: readonly string[] = chosenIds) => {
     if (ids.length === 0) return;
     if (!mayDraw) return cannot("Only the architect draws.");
-    const asks = askedAbout(scheme, ids).length + standing(ids).length > 0;
+    if (acts === null) return wait((hand) => hand.remove(ids));
+    const asks = acts.askedAbout(scheme, ids).length + standing(ids).length > 0;
     if (going === null && asks) return setGoing(ids);
-    finish(removeElements(scheme, ids));
+    finish(acts.removeElements(scheme, ids));
   };
 
   /** `assessment` tells where bearings are, for a post to stand under. */
   const pressAt = (picked: PickedElement | null, point: Point, assessment: Assessment | null) => {
     chosen.pressed(true);
+    if (acts === null) return wait((hand) => hand.pressAt(picked, point, assessment));
     if (tool !== null && picked !== null) choose(picked.id);
-    const pressed = press({ scheme, assessment, tool, held: heldNow(), picked, chosenIds, ...point });
+    const pressed = acts.press({ scheme, assessment, tool, held: heldNow(), picked, chosenIds, ...point });
     if (pressed.kind === "choose") choose(pressed.id);
     if (pressed.kind === "also") chosen.chooseAlso(pressed.id);
     if (pressed.kind === "cannot") cannot(pressed.why);
@@ -107,11 +130,12 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   };
 
   const moveTo = (point: Point) => {
+    if (isWaiting()) return wait((hand) => hand.moveTo(point));
     const last = heldNow();
-    if (last === null) return;
-    const next = carried(scheme, last, point);
+    if (acts === null || last === null) return;
+    const next = acts.carried(scheme, last, point);
     if (!lifts || !isShifted(held, next)) return hold(next);
-    const moved = heldOperations(scheme, next);
+    const moved = acts.heldOperations(scheme, next);
     setLifted(true);
     const carriedOn = { held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) };
     lift.carry(carriedOn, () => startTransition(() => setHeld(next)));
@@ -119,6 +143,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
 
   const drop = () => {
     chosen.pressed(false);
+    if (isWaiting()) return wait((hand) => hand.drop());
     const dropped = heldNow();
     if (dropped === null || dropped.kind === "unit" || dropped.kind === "beam") return;
     if (dropped.kind === "cut") setTool(null);
@@ -128,28 +153,58 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   };
 
   const chooseWithin = ({ projection, from, to, also }: Extract<Held, { kind: "band" }>) => {
-    const found = withinBand(scheme, projection, project(projection, from), project(projection, to));
+    if (acts === null) return;
+    const found = acts.withinBand(scheme, projection, project(projection, from), project(projection, to));
     chosen.chooseAll(also ? [...chosenIds, ...found] : found);
   };
 
   const setHeldUnit = () => {
+    if (isWaiting()) return wait((hand) => hand.setHeldUnit());
     const now = heldNow();
-    if (now?.kind !== "unit") return;
-    finish(placeUnit(scheme, now.unit));
+    if (acts === null || now?.kind !== "unit") return;
+    finish(acts.placeUnit(scheme, now.unit));
     setTool(null);
   };
 
+  const turn = () => {
+    if (acts === null) return wait((hand) => hand.turn());
+    const next = acts.turned(scheme, heldNow(), chosenId);
+    if (next === null) take("turn");
+    else takeOrDraw(next);
+  };
+
+  const resize = (by: 1 | -1) => {
+    if (acts === null) return wait((hand) => hand.resize(by));
+    takeOrDraw(acts.resized(scheme, heldNow(), chosenId, by));
+  };
+
+  const takeOrDraw = (next: TurnedOrSized) => {
+    if (next?.kind === "hold") hold(next.held);
+    if (next?.kind === "draw") finish(next.operations);
+  };
+
+  /** A new unit in hand, with the next free label of where it is. */
+  const holdUnit = (unit: Container) => {
+    if (acts !== null) hold({ kind: "unit", unit: acts.labelled(scheme, unit) });
+  };
+
   const step = (steps: StepsMm) => {
+    if (acts === null) return wait((hand) => hand.step(steps));
     const now = heldNow();
     if (now?.kind === "unit") return hold({ kind: "unit", unit: stepUnit(now.unit, side, steps) });
     if (chosenIds.length === 0) return;
     if (!mayDraw) return cannot("Only the architect draws.");
     const sofar = held?.kind === "steps" ? held.steps : noSteps;
     const whole = { rightMm: sofar.rightMm + steps.rightMm, upMm: sofar.upMm + steps.upMm };
-    hold({ kind: "steps", ids: chosenIds, steps: whole, operations: stepElements(scheme, chosenIds, side, whole) });
+    hold({
+      kind: "steps",
+      ids: chosenIds,
+      steps: whole,
+      operations: acts.stepElements(scheme, chosenIds, side, whole),
+    });
   };
 
-  return {
+  const hand = {
     tool,
     take,
     letGo,
@@ -166,6 +221,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     lifted,
     going,
     setGoing,
+    removal,
     remove,
     shown,
     operations,
@@ -174,13 +230,22 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     drop,
     setHeldUnit,
     step,
+    turn,
+    resize,
+    holdUnit,
     finish,
   };
+  useLayoutEffect(() => {
+    doBy(hand);
+  });
+  return hand;
 }
 
 export type Hand = ReturnType<typeof useHand>;
 
 const noneStanding = () => [];
+
+const noOperations: Operation[] = [];
 
 const noSteps: StepsMm = { rightMm: 0, upMm: 0 };
 

@@ -7,15 +7,36 @@ import { furnished } from "../support/furnished.ts";
 const point = (xMm: number) => ({ at: { xMm, yMm: 0, zMm: 0 }, projection: "plan" as const, reachMm: 0 });
 const drawnX = (hand: { shown: typeof furnished }) => hand.shown.containers.find(({ id }) => id === "g1")?.xUm;
 
+type Drawn = (operations: Operation[]) => boolean;
+const given = (draw: Drawn, lifts: boolean) => ({
+  ...{ scheme: furnished, draw, cannot: () => undefined, mayDraw: true, side: "south" as const, lifts },
+});
+const picked = { id: "g1", kind: "container", at: { xMm: 0, yMm: 0, zMm: 0 } } as const;
+
+// First of all, while what the hand does is not fetched yet.
+describe("useHand() before its acts are there", () => {
+  it("keeps what is done in order, and does it all once they are", async () => {
+    const draw = vi.fn<Drawn>(() => true);
+    const { result } = renderHook(() => useHand(given(draw, true)));
+    act(() => result.current.pressAt(picked, point(0), null));
+    act(() => result.current.moveTo(point(500)));
+    act(() => result.current.drop());
+    expect(draw).not.toHaveBeenCalled();
+    await vi.waitFor(() => expect(draw).toHaveBeenCalledTimes(1));
+    const was = furnished.containers.find(({ id }) => id === "g1")?.xUm ?? Number.NaN;
+    expect(draw.mock.calls[0]?.[0][0]).toMatchObject({ kind: "container.move", id: "g1", xUm: was + 500_000 });
+    await vi.waitFor(() => expect(result.current.held).toBeNull());
+  });
+});
+
 describe("useHand({ lifts })", () => {
   beforeEach(() => vi.useFakeTimers());
   afterEach(() => vi.useRealTimers());
 
   function taken(lifts: boolean) {
-    const draw = vi.fn<(operations: Operation[]) => boolean>(() => true);
-    const given = { scheme: furnished, draw, cannot: () => undefined, mayDraw: true, side: "south" as const, lifts };
-    const { result } = renderHook(() => useHand(given));
-    act(() => result.current.pressAt({ id: "g1", kind: "container", at: { xMm: 0, yMm: 0, zMm: 0 } }, point(0), null));
+    const draw = vi.fn<Drawn>(() => true);
+    const { result } = renderHook(() => useHand(given(draw, lifts)));
+    act(() => result.current.pressAt(picked, point(0), null));
     return { hand: () => result.current, draw, was: drawnX(result.current) ?? 0 };
   }
 

@@ -1,7 +1,6 @@
 import { lazy, Suspense, useEffect } from "react";
 import type { DraftSnapshot, DraftStore } from "../../data/draft/draft-store.ts";
 import { Command } from "../../controls/Command.tsx";
-import { labelled } from "../../hand/first-unit.ts";
 import type { Hand } from "../../hand/use-hand.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
@@ -123,13 +122,7 @@ function InHand({ draft, hand }: Pick<DraftSlipsProps, "draft" | "hand">) {
   };
   if (held?.kind === "beam") return <NewBeamSlip from={held.from} />;
   if (tool === "stack" && held?.kind === "unit")
-    return (
-      <NewUnitSlip
-        unit={held.unit}
-        onChange={(next) => hand.hold({ kind: "unit", unit: labelled(draft.scheme, next) })}
-        onSet={hand.setHeldUnit}
-      />
-    );
+    return <NewUnitSlip unit={held.unit} onChange={hand.holdUnit} onSet={hand.setHeldUnit} />;
   if (tool === "cut" && held === null && unit !== undefined)
     return <NewOpeningSlip scheme={draft.scheme} unit={unit} onDraw={draw} />;
   if (tool === "open-wall" && unit !== undefined)
