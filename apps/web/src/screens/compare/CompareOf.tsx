@@ -19,15 +19,12 @@ import { LeaderLayer } from "../../sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../../sheet/LevelStrip.tsx";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
 import type { NoteSlot } from "../../sheet/contract.ts";
-import { ChangeTable } from "./ChangeTable.tsx";
 import { compareKeyLines, useBHeld } from "./compare-keys.ts";
+import { CompareField } from "./CompareField.tsx";
 import { CompareMargin } from "./CompareMargin.tsx";
-import { ComparePaper } from "./ComparePaper.tsx";
-import { ScaleSlider } from "./ScaleSlider.tsx";
-import { useClouds } from "./use-clouds.ts";
+import { useClouds, type NumberedLine } from "./use-clouds.ts";
 import { useChosenLine } from "./use-chosen-line.ts";
 import { useCompared } from "./use-compared.ts";
-import { WholeTable } from "./WholeTable.tsx";
 import "./compare.css";
 
 export interface CompareOfProps {
@@ -102,27 +99,24 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
       }
       field={(place) => (
         <FieldTeller field={place} onField={onField}>
-          {views === null || asTable ? null : (
-            <ComparePaper
-              {...{ field: place, views, letters, schemes, marks, chosenId }}
-              assessments={{ before: before.result, after: after.result }}
-              side={eye.side}
-              storey={eye.storey}
-              share={seenShare}
-              revisionLetters={all}
-              chosenNumber={lines.number}
-              onChoose={choose}
-              onSide={eye.turnTo}
-            />
-          )}
-          {asTable ? (
-            <ChangeTable letters={letters} compared={compared} numbered={numbered} onClose={() => showTable(false)} />
-          ) : (
-            <section className="compare-panel" aria-label="The two revisions">
-              <ScaleSlider letters={letters} share={share} onShare={setShare} />
-              <WholeTable letters={letters} whole={compared.whole} />
-            </section>
-          )}
+          <CompareField
+            {...{
+              place,
+              views,
+              revisions,
+              schemes,
+              letters,
+              eye,
+              compared,
+              numbered,
+              marks,
+              share,
+              seenShare,
+              asTable,
+            }}
+            {...{ chosenId, chosenNumber: lines.number, revisionLetters: all, onShare: setShare, onChoose: choose }}
+            onDrawing={() => showTable(false)}
+          />
           {keysShown ? <KeysSlip lines={compareKeyLines} onClose={() => showKeys(false)} /> : null}
         </FieldTeller>
       )}
@@ -139,15 +133,7 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
       overlay={
         <g ref={overlay}>
           {asTable || seenShare === 0 ? null : (
-            <LeaderLayer
-              anchors={numbered.flatMap(({ anchor, number }) =>
-                anchor === null ? [] : [{ ...anchor, number, colour: ink.ochre }],
-              )}
-              slots={slots}
-              chosenNumber={lines.number}
-              lettered={lettered}
-              numbered={false}
-            />
+            <ChangeLeaders {...{ numbered, slots, lettered }} chosenNumber={lines.number} />
           )}
         </g>
       }
@@ -164,6 +150,24 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
     />
   );
 }
+
+interface ChangeLeadersProps {
+  numbered: readonly NumberedLine[];
+  slots: readonly NoteSlot[];
+  lettered: ReturnType<typeof useLettered>;
+  chosenNumber: number | null;
+}
+
+/** From the words in the margin to the clouds, which bear the numbers themselves. */
+const ChangeLeaders = ({ numbered, ...leaders }: ChangeLeadersProps) => (
+  <LeaderLayer
+    {...leaders}
+    anchors={numbered.flatMap(({ anchor, number }) =>
+      anchor === null ? [] : [{ ...anchor, number, colour: ink.ochre }],
+    )}
+    numbered={false}
+  />
+);
 
 /** Both schemes' units, so that the views have room for the one and the other. */
 const both = ({ before, after }: Pair<Scheme>): Scheme => ({
