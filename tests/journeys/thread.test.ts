@@ -297,6 +297,11 @@ describe("a scheme goes from the first container to a stamped revision", () => {
     ]);
     await picture(page, "10-record");
     expect(await seriousFindings(page)).toEqual([]);
+    // Printed, its margin comes after it and covers nothing of it.
+    await page.emulateMedia({ media: "print" });
+    const [table, margin] = [await boxOf(page.locator(".record table")), await boxOf(page.locator(".sheet-margin"))];
+    expect(margin.y).toBeGreaterThanOrEqual(table.y + table.height);
+    await page.emulateMedia({ media: "screen" });
   });
 
   it("no page was fetched again, broke the content-security policy or wrote an error", async () => {
