@@ -110,7 +110,9 @@ export type CheckBasis = {
 /** The checks of the set of codes an adopted building code brings with it. */
 export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignMethod): CheckBasis {
   const basis = codeBasis(edition, method);
-  const panelOf = (panel: PlainPanel) => ({ ...panel, modulusMpa: steelModulus.valueMpa });
+  const shearBy = (by: DesignMethod) =>
+    remembered((panel: PlainPanel) => sheetShear({ ...panel, modulusMpa: steelModulus.valueMpa }, by));
+  const [shear, shearOfWalls] = [shearBy(method), shearBy("ASD")];
   return {
     method,
     memberStrengths: remembered((member: CheckedMember) => memberStrengths(member, basis)),
@@ -121,13 +123,13 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     bow: (element, bowed) => bowCheck(element, bowed, basis.steel),
     mostBowedN,
     lean: (storey) => leanCheck(storey, basis.steel),
-    frontPost: (post) => frontPostBounds(post, basis.thin),
-    doorPost: (post) => doorPostBounds(post, basis.thin),
+    frontPost: remembered((post) => frontPostBounds(post, basis.thin)),
+    doorPost: remembered((post) => doorPostBounds(post, basis.thin)),
     cornerPost: (element, demand, bounds, proof) => cornerPost(element, demand, bounds, proof, basis.thin),
     cornerFitting: (force, demandN, stacking) => cornerFitting(force, demandN, stacking, method),
-    sheetShear: (panel) => sheetShear(panelOf(panel), method),
+    sheetShear: shear,
     sheetBending: (sheet, steel) => sheetBending(sheet, steel, basis.thin),
-    wall: ({ panel, ...wall }) => wallShear({ ...wall, sheet: sheetShear(panelOf(panel), "ASD") }, edition),
+    wall: ({ panel, ...wall }) => wallShear({ ...wall, sheet: shearOfWalls(panel) }, edition),
     fillet: (weld) => filletStrength(weld, basis.steel, basis.thin),
     frameWeld,
     seatOnPressedRail: (rail, seat) => seatOnPressedRail(rail, seat, basis),
