@@ -25,7 +25,7 @@ export type OpeningSteel = {
 export function openingPriceStep(verdict: Verdict, opening: OpeningSteel): Priced | undefined {
   switch (verdict) {
     case "works as built":
-      return { step: opening.framed ? "local steel" : "trim", atLeast: false };
+      return { step: "trim", atLeast: false }; // with bare edges: a frame would be steel
     case "works with steel":
       return { step: isRailToRail(opening) ? "frame and footing" : "local steel", atLeast: false };
     case "needs the engineer":

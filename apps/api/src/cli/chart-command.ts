@@ -55,6 +55,9 @@ type Wrong = { readonly wrong: { readonly pointer: string; readonly detail: stri
 /** An ordinary door where nothing is said. */
 const ORDINARY = { sillMm: 180, heightMm: 2200 };
 
+/** With bare edges where that works. */
+const whereNeeded = { framedWhereNeeded: true } as const;
+
 function chartRequest(scheme: Scheme, asked: ChartAsked): ChartRequest | Wrong {
   const named = ({ id, tag }: { readonly id: string; readonly tag: string }): boolean =>
     id === asked.of || tag === asked.of;
@@ -65,12 +68,13 @@ function chartRequest(scheme: Scheme, asked: ChartAsked): ChartRequest | Wrong {
       return { wrong: { pointer: "/openings", detail: `${asked.of} is not in a sheet wall; a chart stands on one` } };
     const sillUm = asked.sillMm === undefined ? opening.sillUm : asked.sillMm * 1000;
     const heightUm = asked.heightMm === undefined ? opening.heightUm : asked.heightMm * 1000;
-    return { containerId, face, sillUm, heightUm, use, framed, ...(framing && { framing }), openingId: id };
+    const frame = { framed, ...(framed && whereNeeded), ...(framing && { framing }) };
+    return { containerId, face, sillUm, heightUm, use, ...frame, openingId: id };
   }
   const container = scheme.containers.find(named);
   if (container === undefined)
     return { wrong: { pointer: "/containers", detail: `no container or opening is named ${asked.of}` } };
   const { face = "right", sillMm = ORDINARY.sillMm, heightMm = ORDINARY.heightMm } = asked;
   const size = { sillUm: sillMm * 1000, heightUm: heightMm * 1000 };
-  return { containerId: container.id, face, ...size, use: "door", framed: true };
+  return { containerId: container.id, face, ...size, use: "door", framed: true, ...whereNeeded };
 }

@@ -18,7 +18,7 @@ export function chartText(scheme: Scheme, chart: OpeningChart): string {
     cautionLine,
     "",
     `Opening chart of ${tag(request.containerId)}, ${request.face} side. ${basis.under === "all loads" ? "All loads." : "Gravity alone: wind and earthquake not checked."}`,
-    `Sill ${metres(request.sillUm / 1000)}, height ${metres(request.heightUm / 1000)}; ${request.framed ? `framed with ${basis.framing.join(", ")}` : "not framed"}.`,
+    `Sill ${metres(request.sillUm / 1000)}, height ${metres(request.heightUm / 1000)}; ${request.framed ? `framed${request.framedWhereNeeded ? " where needed" : ""} with ${basis.framing.join(", ")}` : "not framed"}.`,
     `Without it: ${chartVerdictWords(without.verdict, basis.under)}, ${without.reasons} reasons against it. The chart says what the opening adds.`,
     "",
     "WHAT COMES DOWN AND WHAT STANDS BELOW",

@@ -25,8 +25,8 @@ const scheme: Scheme = {
   ],
 };
 const fineness = { apartMm: 800, envelope: "deciding sets" } as const;
-const run = (asked: Omit<ChartAsked, "fineness">) =>
-  chartCommand({ name: "scheme.json", value: scheme }, { ...asked, fineness });
+const run = (asked: Omit<ChartAsked, "fineness">, apartMm = fineness.apartMm) =>
+  chartCommand({ name: "scheme.json", value: scheme }, { ...asked, fineness: { ...fineness, apartMm } });
 
 describe("cornerway chart", () => {
   const csv = run({ of: "W1", as: "csv" });
@@ -53,7 +53,7 @@ describe("cornerway chart", () => {
   });
 
   it("writes text with the caution line first, every caution, the opening as drawn and what is assumed", () => {
-    const { out } = run({ of: "W1", as: "text" });
+    const { out } = run({ of: "W1", as: "text" }, 2400);
     expect(out.startsWith(`${cautionLine}\n`)).toBe(true);
     for (const caution of cautions) expect(out).toContain(caution);
     expect(out).toContain("0.600 m wide at 1.500 m");

@@ -15,6 +15,8 @@ export type ChartRequest = {
   /** Framed with the opening's own framing, or the stated set of its use. */
   readonly framed: boolean;
   readonly framing?: NonNullable<Opening["framing"]>;
+  /** Framed only where it does not work with bare edges: where it does, it works as built. */
+  readonly framedWhereNeeded?: true;
   /** The opening the chart is asked for: taken out of the wall, and told how far it is from each boundary. */
   readonly openingId?: string;
 };

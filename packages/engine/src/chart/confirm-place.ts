@@ -7,7 +7,7 @@ import { strengthOf, type Strength } from "../strength/strength-of.ts";
 import type { ChartAnswer, ChartRefusal, ChartRequest } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
 import { addedBy, type Judged } from "./judged.ts";
-import { withTried, without } from "./trial-opening.ts";
+import { bareEdged, withTried, without } from "./trial-opening.ts";
 
 /** One place and width under every run and every set of assumptions, on its own loads, every part of the building checked. */
 export type Confirmation = {
@@ -21,6 +21,19 @@ export type Confirmation = {
 };
 
 export function confirmPlace(
+  scheme: Scheme,
+  request: ChartRequest,
+  place: Place,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+): Confirmation | ChartRefusal {
+  const asked = confirmed(scheme, request, place, basis, memory);
+  if (!asked.accepted || request.framedWhereNeeded !== true || asked.answer.why.kind !== "within") return asked;
+  const bare = confirmed(scheme, bareEdged(request), place, basis, memory);
+  return bare.accepted && bare.answer.why.kind === "within" ? bare : asked;
+}
+
+function confirmed(
   scheme: Scheme,
   request: ChartRequest,
   { centreMm, widthMm }: Place,

@@ -4,6 +4,7 @@ import type { ElementResult } from "../strength/element-result.ts";
 import { holdsNeeded } from "../strength/holds-needed.ts";
 import { liftedFittings, liftedParts } from "../strength/lift-results.ts";
 import type { PartWorst } from "../strength/screen.ts";
+import type { StrengthReason } from "../strength/strength-reason.ts";
 import { findingOf, type Judged } from "./judged.ts";
 import { trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
@@ -45,7 +46,7 @@ export class Finder {
         scheme.basis.friction,
       ),
       fallen: fallen.map(({ run }) => run),
-      leftOut: this.walls.reasons(openings),
+      leftOut: this.lacking(openings),
     };
     return { judged, worsts, fallen };
   }
@@ -55,6 +56,11 @@ export class Finder {
     const { basis, memory } = this.ground;
     const hanging = this.hanging(openings);
     return this.containers().flatMap((one) => liftedParts(hanging, one, basis, memory));
+  }
+
+  /** What the unit lacks sideways with these openings, which takes no solution. */
+  lacking(openings: readonly Opening[]): StrengthReason[] {
+    return this.walls.reasons(openings);
   }
 
   private fittings(openings: readonly Opening[]): ElementResult[] {

@@ -1,13 +1,13 @@
 import type { Opening } from "@cornerway/schema";
 import type { ElementResult } from "../strength/element-result.ts";
 import { unitStrength } from "../strength/unit-strength.ts";
-import type { ChartAnswer, OpeningChart } from "./chart.ts";
+import type { ChartAnswer, ChartRequest, OpeningChart } from "./chart.ts";
 import { forbids, type Place } from "./chart-side.ts";
 import { decidersOf, DecidingVectors, type Deciders } from "./deciding-vectors.ts";
 import { Finder, type Found } from "./finder.ts";
-import { addedBy, addedHolds, addedParts, type Judged } from "./judged.ts";
+import { addedBy, addedHolds, addedParts, addedReasons, type Judged } from "./judged.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
-import { triedOpening } from "./trial-opening.ts";
+import { bareEdged, triedOpening } from "./trial-opening.ts";
 
 /**
  * Answers for places and widths on one side: under the vectors that decided where a place was looked at whole, and confirmed
@@ -76,34 +76,46 @@ export class PlaceJudge {
   }
 
   private judge(place: Place): ChartAnswer {
-    const forbidden = this.forbidden(place);
-    if (forbidden !== undefined) return forbidden;
-    const openings = this.openingsAt(place);
-    return this.answerOf(openings, this.finder.found(openings, this.vectors).judged, this.without(this.vectors));
+    return this.leastSteel(place, (openings, framed) => {
+      const found = this.finder.found(openings, this.vectors);
+      return this.answerOf(openings, found.judged, this.without(this.vectors), framed);
+    });
   }
 
   private judgeWhole(place: Place): ChartAnswer {
-    const forbidden = this.forbidden(place);
+    return this.leastSteel(place, (openings, framed) => {
+      const { sets } = this.ground;
+      const before = this.without(sets);
+      const found = this.finder.found(openings, sets, true);
+      this.deciding.join(decidersIn(found, before));
+      return this.answerOf(openings, found.judged, before, framed);
+    });
+  }
+
+  /** As asked for; where that works, and it is to be framed only where it must be, with bare edges if that works too. */
+  private leastSteel(
+    { centreMm, widthMm }: Place,
+    answer: (openings: readonly Opening[], framed: boolean) => ChartAnswer,
+  ): ChartAnswer {
+    const forbidden = this.forbidden({ centreMm, widthMm });
     if (forbidden !== undefined) return forbidden;
-    const { sets } = this.ground;
-    const openings = this.openingsAt(place);
-    const before = this.without(sets);
-    const found = this.finder.found(openings, sets, true);
-    this.deciding.join(decidersIn(found, before));
-    return this.answerOf(openings, found.judged, before);
+    const { request } = this.ground;
+    const withIt = (asked: ChartRequest): Opening[] => [...this.others, triedOpening(asked, centreMm, widthMm)];
+    const asked = answer(withIt(request), request.framed);
+    if (request.framedWhereNeeded !== true || asked.why.kind !== "within") return asked;
+    const bare = withIt(bareEdged(request));
+    const lacks = addedReasons({ leftOut: this.finder.lacking(bare) }, { leftOut: this.finder.lacking(this.others) });
+    if (lacks.length > 0) return asked;
+    const built = answer(bare, false);
+    return built.why.kind === "within" ? built : asked;
   }
 
   /** What it asks while it hangs takes a solution of its own: it is looked at where all else is well. */
-  private answerOf(openings: readonly Opening[], found: Judged, before: Judged): ChartAnswer {
-    const { unit, request } = this.ground;
-    const standing = addedBy(found, before, unit.id, request.framed);
+  private answerOf(openings: readonly Opening[], found: Judged, before: Judged, framed: boolean): ChartAnswer {
+    const { id } = this.ground.unit;
+    const standing = addedBy(found, before, id, framed);
     if (standing.why.kind !== "within") return standing;
-    const withLift = hung(found, this.finder.lifted(openings));
-    return addedBy(withLift, hung(before, this.liftedWithout()), unit.id, request.framed);
-  }
-
-  private openingsAt({ centreMm, widthMm }: Place): Opening[] {
-    return [...this.others, triedOpening(this.ground.request, centreMm, widthMm)];
+    return addedBy(hung(found, this.finder.lifted(openings)), hung(before, this.liftedWithout()), id, framed);
   }
 
   /** What is found of the unit with no such opening. */

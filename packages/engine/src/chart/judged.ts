@@ -63,9 +63,7 @@ export function addedBy(judged: Judged, before: Judged, unitId: string, withStee
     refused: [],
     runs: 0,
     withSteel,
-    given: judged.leftOut.filter(
-      (reason) => !before.leftOut.some((known) => JSON.stringify(known) === JSON.stringify(reason)),
-    ),
+    given: addedReasons(judged, before),
   });
   const why = gravestReason(reasons, judged.results);
   if (fallen !== undefined && verdict !== "does not work")
@@ -83,6 +81,9 @@ export function addedParts({ results }: Judged, before: Judged): Finding[] {
   const known = strengthBefore(before);
   return results.filter((result) => isWorse(result, known));
 }
+
+export const addedReasons = (judged: Pick<Judged, "leftOut">, before: Pick<Judged, "leftOut">): StrengthReason[] =>
+  judged.leftOut.filter((reason) => !before.leftOut.some((known) => JSON.stringify(known) === JSON.stringify(reason)));
 
 export const addedHolds = ({ holds }: Judged, before: Judged): HoldNeeded[] =>
   holds.filter((hold) => isNewHold(hold, before.holds));

@@ -135,7 +135,7 @@ function basisOf({ under, request }: TrialGround, sets: readonly TrialSet[]): Ch
       runs: groups.flatMap(({ runs }) => runs.map(({ id }) => id)),
     })),
     framing: request.framed ? [`jambs ${jamb.name}`, `header ${header.name}`, `sill ${sill.name}`] : [],
-    assumed: chartAssumed,
+    assumed: request.framedWhereNeeded === true ? [...chartAssumed, bareAssumed] : chartAssumed,
   };
 }
 
@@ -147,6 +147,9 @@ const chartAssumed = [
   "each column is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found; how far an opening may move is read from the columns where they agree and closed in on where they do not",
   "places and widths in steps of 50 mm; nothing is smoothed",
 ] as const;
+
+const bareAssumed =
+  "an opening with bare edges is tried where a framed one works: where it works too, it works as built";
 
 /** Wider openings that fare better than the narrower ones before them. */
 function exceptionsIn({ centreMm, stretches }: ChartColumn): ChartException[] {

@@ -19,6 +19,12 @@ export const triedOpening = (request: ChartRequest, centreMm: number, widthMm: n
   ...(request.framing && { framing: request.framing }),
 });
 
+/** The same opening with bare edges. */
+export function bareEdged(request: ChartRequest): ChartRequest {
+  const { framing: _, framedWhereNeeded: __, ...asked } = request;
+  return { ...asked, framed: false };
+}
+
 /** The scheme without the opening a chart is asked for. */
 export const without = (scheme: Scheme, { openingId }: ChartRequest): Scheme => ({
   ...scheme,

@@ -113,6 +113,9 @@ export function ChartMargin(props: ChartMarginProps) {
             <details>
               <summary>What the chart takes for granted</summary>
               <ul>
+                {so.chart.request.framedWhereNeeded === true && (
+                  <li>Works as built means with bare edges, without a frame.</li>
+                )}
                 <li>{`Works with steel means this frame: ${so.chart.basis.framing.join(", ")}.`}</li>
                 {so.chart.basis.vectors.map(({ assumptions, runs }) => (
                   <li key={assumptions}>{`${runs.length} governing runs with ${assumptions}.`}</li>

@@ -63,11 +63,17 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
     ...{ lengthMm, columns, under, tagOf, say },
   });
   const moved = opening !== undefined && !samePlace(placeOf(opening), tried.place);
+  const isBuiltThere = answerAt(columns, tried.place)?.stretch.verdict === "works as built";
   const drawIt =
     moved && draw !== undefined
       ? () =>
           draw(
-            [{ kind: "opening.change", opening: { ...opening, ...offsetOf(tried.place), framed: true } }],
+            [
+              {
+                kind: "opening.change",
+                opening: { ...opening, ...offsetOf(tried.place), framed: opening.framed || !isBuiltThere },
+              },
+            ],
             opening.tag,
           )
       : undefined;

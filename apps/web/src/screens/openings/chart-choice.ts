@@ -32,12 +32,14 @@ export function standingChoice(scheme: Scheme, choice: ChartChoice | null): Char
 }
 
 /** A new opening is an ordinary door until something else is said, µm. */
-const ORDINARY = { sillUm: 180_000, heightUm: 2_200_000, use: "door", framed: true } as const;
+const ORDINARY = { sillUm: 180_000, heightUm: 2_200_000, use: "door", framed: true, framedWhereNeeded: true } as const;
 
-/** An opening with nothing round its edge is never more than the engineer's: the chart frames it with the stated set. */
+/** With bare edges where that works, elsewhere framed with its own frame or the stated set. */
 export function requestOf(scheme: Scheme, { containerId, face, openingId }: ChartChoice): ChartRequest {
   const drawn = scheme.openings.find(({ id }) => id === openingId);
   if (drawn === undefined) return { containerId, face, ...ORDINARY };
   const { sillUm, heightUm, use, framing, id } = drawn;
-  return { containerId, face, sillUm, heightUm, use, framed: true, ...(framing && { framing }), openingId: id };
+  const size = { sillUm, heightUm, use };
+  const frame = { framed: true, framedWhereNeeded: true, ...(framing && { framing }) } as const;
+  return { containerId, face, ...size, ...frame, openingId: id };
 }
