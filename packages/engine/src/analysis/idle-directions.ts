@@ -25,19 +25,20 @@ export function idleDirections(elements: readonly Element[], held: Uint8Array, s
   return found;
 }
 
-/** The 6 × 6 diagonal block of the stiffness at every node. */
+/** The 6 × 6 diagonal block of the stiffness at every node. An element has the freedoms of a node in a row. */
 export function nodeBlocks(elements: readonly Element[], nodeCount: number): Float64Array {
   const blocks = new Float64Array(nodeCount * 36);
   for (const { freedoms, matrix } of elements) {
     const size = freedoms.length;
-    for (let i = 0; i < size; i++) {
-      const row = freedoms[i] ?? 0;
-      const node = Math.floor(row / 6);
-      const base = node * 36 + (row - node * 6) * 6 - node * 6;
-      for (let j = 0; j < size; j++) {
-        const column = freedoms[j] ?? 0;
-        if (column < node * 6 || column >= node * 6 + 6) continue;
-        blocks[base + column] = (blocks[base + column] ?? 0) + (matrix[i * size + j] ?? 0);
+    for (let from = 0, to = 0; from < size; from = to) {
+      const node = Math.floor((freedoms[from] ?? 0) / 6);
+      while (to < size && Math.floor((freedoms[to] ?? 0) / 6) === node) to++;
+      for (let i = from; i < to; i++) {
+        const row = node * 36 + ((freedoms[i] ?? 0) - node * 6) * 6 - node * 6;
+        for (let j = from; j < to; j++) {
+          const at = row + (freedoms[j] ?? 0);
+          blocks[at] = (blocks[at] ?? 0) + (matrix[i * size + j] ?? 0);
+        }
       }
     }
   }

@@ -135,14 +135,15 @@ function numberEquations(groups: readonly Group[], graph: NodeGraph) {
   return { firstEquation, eliminated, equations };
 }
 
-function rowsOf(group: Group, firstEquation: Int32Array, weights: Int32Array): Int32Array {
-  const nodes = [...group.pivots, ...group.boundary];
-  const firsts = Int32Array.from(nodes, (node) => firstEquation[node] ?? 0);
-  const weightAt = new Map(nodes.map((node, n) => [firsts[n] ?? 0, weights[node] ?? 0]));
-  const rows = integerRoom(weightOf(nodes, weights));
+function rowsOf({ pivots, boundary }: Group, firstEquation: Int32Array, weights: Int32Array): Int32Array {
+  const rows = integerRoom(weightOf(pivots, weights) + weightOf(boundary, weights));
   let row = 0;
-  for (const first of firsts.sort()) for (let k = 0; k < (weightAt.get(first) ?? 0); k++) rows[row++] = first + k;
-  return rows;
+  for (const nodes of [pivots, boundary])
+    for (const node of nodes) {
+      const first = firstEquation[node] ?? 0;
+      for (let k = 0; k < (weights[node] ?? 0); k++) rows[row++] = first + k;
+    }
+  return rows.sort();
 }
 
 function root(eliminated: number, equations: number): Front {

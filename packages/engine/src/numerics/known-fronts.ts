@@ -1,6 +1,5 @@
 import { elementsByFront, type Reuse } from "./elimination.ts";
 import type { Front, FrontTree } from "./front-tree.ts";
-import { sameNumbers } from "./same-graph.ts";
 import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
 import { factorise } from "./sparse-ldlt.ts";
 
@@ -57,18 +56,19 @@ export class KnownFronts {
     const looked: Looked[] = [];
     tree.fronts.forEach((front, n) => {
       const below = children[n] ?? [];
-      const content = contentOf(front, own[n] ?? [], place, matrixId);
-      for (const child of below) addChild(content, tree.fronts[child], looked[child]?.id ?? 0, place);
-      const sum = checksum(content);
-      const known =
-        front.pivots > 0 && below.every((child) => looked[child]?.known) ? this.find(sum, content) : undefined;
+      writeOwn(front, own[n] ?? [], place, matrixId);
+      for (const child of below) writeChild(tree.fronts[child], looked[child]?.id ?? 0, place);
+      const sum = checksum(CONTENT.numbers, CONTENT.length);
+      const known = front.pivots > 0 && below.every((child) => looked[child]?.known) ? this.find(sum) : undefined;
+      const content = known?.content ?? CONTENT.numbers.slice(0, CONTENT.length);
       looked.push({ id: known?.id ?? ++this.lastId, sum, content, known });
     });
     return looked;
   }
 
-  private find(sum: number, content: readonly number[]): Kept | undefined {
-    const found = this.bySum.get(sum)?.find((one) => sameNumbers(one.content, content));
+  /** What has the content at hand. */
+  private find(sum: number): Kept | undefined {
+    const found = this.bySum.get(sum)?.find(({ content }) => sameIntegers(content, CONTENT.numbers, CONTENT.length));
     if (found === undefined) return undefined;
     this.kept.delete(found.id);
     this.kept.set(found.id, found);
@@ -83,7 +83,7 @@ export class KnownFronts {
     const one: Kept = {
       id,
       sum,
-      content: Int32Array.from(content),
+      content,
       panel,
       remainder,
       diagonal: diagonal.slice(first, first + front.pivots),
@@ -129,7 +129,7 @@ interface Kept {
 interface Looked {
   readonly id: number;
   readonly sum: number;
-  readonly content: readonly number[];
+  readonly content: Int32Array;
   readonly known: Kept | undefined;
 }
 
@@ -141,30 +141,50 @@ interface Work {
 
 const NOTHING = new Float64Array(0);
 
+/** The content of the front at hand; written anew for every front. */
+const CONTENT = { numbers: new Int32Array(1024), length: 0 };
+
+function write(value: number): void {
+  if (CONTENT.length === CONTENT.numbers.length) {
+    const wider = new Int32Array(2 * CONTENT.length);
+    wider.set(CONTENT.numbers);
+    CONTENT.numbers = wider;
+  }
+  CONTENT.numbers[CONTENT.length++] = value;
+}
+
 /** Size, pivots, then of each element its matrix and the rows it stands on (−1 for held freedoms). */
-function contentOf(
+function writeOwn(
   { rows, pivots }: Front,
   elements: readonly SparseElement[],
   place: Int32Array,
   matrixId: ReadonlyMap<Float64Array, number>,
-): number[] {
+): void {
   for (let row = 0; row < rows.length; row++) place[rows[row] ?? 0] = row;
-  const content = [rows.length, pivots, elements.length];
+  CONTENT.length = 0;
+  write(rows.length);
+  write(pivots);
+  write(elements.length);
   for (const { equations, matrix } of elements) {
-    content.push(matrixId.get(matrix) ?? 0);
+    write(matrixId.get(matrix) ?? 0);
     for (let e = 0; e < equations.length; e++) {
       const equation = equations[e] ?? -1;
-      content.push(equation < 0 ? -1 : (place[equation] ?? -1));
+      write(equation < 0 ? -1 : (place[equation] ?? -1));
     }
   }
-  return content;
 }
 
 /** The front below and the rows on which it passes something on. */
-function addChild(content: number[], child: Front | undefined, id: number, place: Int32Array): void {
+function writeChild(child: Front | undefined, id: number, place: Int32Array): void {
   if (child === undefined) return;
-  content.push(id);
-  for (let row = child.pivots; row < child.rows.length; row++) content.push(place[child.rows[row] ?? 0] ?? -1);
+  write(id);
+  for (let row = child.pivots; row < child.rows.length; row++) write(place[child.rows[row] ?? 0] ?? -1);
+}
+
+function sameIntegers(a: Int32Array, b: Int32Array, length: number): boolean {
+  if (a.length !== length) return false;
+  for (let n = 0; n < length; n++) if (a[n] !== b[n]) return false;
+  return true;
 }
 
 const NUMBER_BYTES = 8;
@@ -175,15 +195,15 @@ function bytesOf({ panel, remainder, content }: Kept): number {
 }
 
 /** FNV-1a over the numbers. */
-function checksum(numbers: ArrayLike<number>): number {
+function checksum(numbers: Int32Array, length: number): number {
   let sum = 0x811c9dc5;
-  for (let n = 0; n < numbers.length; n++) sum = Math.imul(sum ^ (numbers[n] ?? 0), 0x01000193);
+  for (let n = 0; n < length; n++) sum = Math.imul(sum ^ (numbers[n] ?? 0), 0x01000193);
   return sum;
 }
 
 /** Numbers for matrices: equal ones, met in whatever part, have one number. */
 class KnownMatrices {
-  private readonly known = new Map<number, { readonly matrix: Float64Array; readonly id: number }[]>();
+  private readonly known = new Map<number, { readonly words: Int32Array; readonly id: number }[]>();
   private count = 0;
   private lastId = 0;
 
@@ -195,11 +215,12 @@ class KnownMatrices {
   }
 
   private idOf(matrix: Float64Array): number {
-    const sum = checksum(new Int32Array(matrix.buffer, matrix.byteOffset, 2 * matrix.length));
+    const words = new Int32Array(matrix.buffer, matrix.byteOffset, 2 * matrix.length);
+    const sum = checksum(words, Math.min(words.length, TOLD_BY));
     const alike = this.known.get(sum) ?? [];
-    const found = alike.find((one) => sameNumbers(one.matrix, matrix));
+    const found = alike.find((one) => sameIntegers(one.words, words, words.length));
     if (found !== undefined) return found.id;
-    const made = { matrix: matrix.slice(), id: ++this.lastId };
+    const made = { words: words.slice(), id: ++this.lastId };
     this.known.set(sum, [...alike, made]);
     this.count++;
     return made.id;
@@ -213,3 +234,5 @@ class KnownMatrices {
 }
 
 const MATRICES_KEPT = 20_000;
+/** Words of a matrix by which it is looked for: two rows of a member's tell nearly all apart. */
+const TOLD_BY = 48;

@@ -69,21 +69,33 @@ class Dissection {
   private halve(nodes: readonly number[], cliques: Cliques, low: number, middle: number, high: number): void {
     const { side } = this;
     for (const node of nodes) side[node] = (this.along[node] ?? 0) < middle ? BEFORE : BEHIND;
-    const both = cliques.filter((clique) => this.reaches(clique, BEFORE) && this.reaches(clique, BEHIND));
-    const joining = new Set(both.flat());
-    const [joiningBefore, joiningBehind] = [BEFORE, BEHIND].map((half) =>
-      nodes.filter((node) => side[node] === half && joining.has(node)),
+    const joining = this.joining(cliques);
+    const waiting = this.lighter(
+      nodes.filter((node) => side[node] === BEFORE && joining.has(node)),
+      nodes.filter((node) => side[node] === BEHIND && joining.has(node)),
     );
-    const waiting = this.lighter(joiningBefore ?? [], joiningBehind ?? []);
     for (const node of waiting) side[node] = ELSEWHERE;
-    const [before, behind] = [BEFORE, BEHIND].map((half) => ({
-      nodes: nodes.filter((node) => side[node] === half),
-      cliques: cliques.filter((clique) => this.reaches(clique, half)),
-    }));
+    const before = this.half(nodes, cliques, BEFORE);
+    const behind = this.half(nodes, cliques, BEHIND);
     for (const node of nodes) side[node] = ELSEWHERE;
-    this.take(before?.nodes ?? [], before?.cliques ?? [], { low, high: middle });
-    this.take(behind?.nodes ?? [], behind?.cliques ?? [], { low: middle, high });
+    this.take(before.nodes, before.cliques, { low, high: middle });
+    this.take(behind.nodes, behind.cliques, { low: middle, high });
     if (waiting.length > 0) this.groups.push(waiting);
+  }
+
+  /** The nodes of cliques that stand on both sides of the cut. */
+  private joining(cliques: Cliques): Set<number> {
+    const joining = new Set<number>();
+    for (const clique of cliques)
+      if (this.reaches(clique, BEFORE) && this.reaches(clique, BEHIND)) for (const node of clique) joining.add(node);
+    return joining;
+  }
+
+  private half(nodes: readonly number[], cliques: Cliques, half: number) {
+    return {
+      nodes: nodes.filter((node) => this.side[node] === half),
+      cliques: cliques.filter((clique) => this.reaches(clique, half)),
+    };
   }
 
   private reaches(clique: readonly number[], half: number): boolean {
@@ -141,8 +153,12 @@ function longestOf(nodes: readonly number[], places: readonly Vector[]): 0 | 1 |
 }
 
 function stretchOf(nodes: readonly number[], at: (node: number) => number): Stretch {
-  let [low, high] = [Infinity, -Infinity];
-  for (const node of nodes) [low, high] = [Math.min(low, at(node)), Math.max(high, at(node))];
+  let low = Infinity;
+  let high = -Infinity;
+  for (const node of nodes) {
+    low = Math.min(low, at(node));
+    high = Math.max(high, at(node));
+  }
   return { low, high };
 }
 
