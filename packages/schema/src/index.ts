@@ -72,6 +72,7 @@ export * from "./sections.ts";
 export * from "./sent-password.ts";
 export * from "./session.ts";
 export * from "./site-item.ts";
+export * from "./solved-forces.ts";
 export * from "./standing.ts";
 export * from "./stamp-items.ts";
 export * from "./stamp-now.ts";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SolvedForces } from "./solved-forces.ts";
 import { PadSize } from "./strength-fact.ts";
 import { Certainty } from "./verdict.ts";
 import { CheckWorking } from "./working.ts";
@@ -126,6 +127,8 @@ export const StrengthReport = z
         runs: z.int(),
       }),
     ),
+    /** As the service records them; absent in what a page works out for itself, and in answers recorded before they were kept. */
+    forces: SolvedForces.exactOptional(),
   })
   .meta({ id: "StrengthReport" });
 export type StrengthReport = z.infer<typeof StrengthReport>;

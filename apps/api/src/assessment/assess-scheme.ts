@@ -1,4 +1,4 @@
-import { assessStrength, strengthSteps } from "@cornerway/engine";
+import { assessForRecord, strengthSteps } from "@cornerway/engine";
 import { Assessment, resultDigest, StrengthProof, type Digest, type Scheme } from "@cornerway/schema";
 import type { ProofText } from "../store/proof-rows.ts";
 
@@ -21,7 +21,7 @@ export function assessScheme(
   contentDigest: Digest,
   onStep: (done: number) => void = () => undefined,
 ): SchemeAssessed {
-  const answer = assessStrength(scheme, onStep);
+  const answer = assessForRecord(scheme, onStep);
   onStep(strengthSteps + 1);
   const assessment = Assessment.parse(answer.assessment);
   const proof = answer.accepted ? StrengthProof.parse(answer.proof) : undefined;

@@ -1,4 +1,4 @@
-import { assess, assessStrength, catalogRows, hazardRefusalText } from "@cornerway/engine";
+import { assess, assessForRecord, catalogRows, hazardRefusalText } from "@cornerway/engine";
 import {
   contentDigest,
   digestOf,
@@ -37,7 +37,7 @@ type Assessed =
 function strongly(name: string, scheme: Scheme): Assessed {
   if (scheme.containers.length === 0)
     return { ok: false, answer: badInput(name, [{ pointer: "/containers", detail: "there is no container" }]) };
-  const judged = assessStrength(scheme);
+  const judged = assessForRecord(scheme);
   if (judged.accepted) return { ok: true, assessment: judged.assessment, proof: judged.proof };
   const places = judged.refusals.map((refusal) => ({
     pointer: `/basis/hazards/${refusal.hazard}`,

@@ -1,34 +1,25 @@
-import {
-  engineVersion,
-  governingFirst,
-  loadFlow,
-  type LoadFlow,
-  type MemberForces,
-  type RunForces,
-} from "@cornerway/engine";
+import { engineVersion, governingFirst, loadFlow, type RunForces } from "@cornerway/engine";
+import type { Scheme, SolvedForces, StrengthProof } from "@cornerway/schema";
 import type { SetSource } from "./set-source.ts";
 
-type CaseReactions = ReturnType<Extract<LoadFlow, { accepted: true }>["byCase"]>[number];
-
-/** Forces the engine works out of the revision again, by the plan its recorded verdicts rest on. */
-export type Solved = {
-  /** Under the sum that governs most; null where nothing makes it stand. */
+/** Forces as the record has them, and the run whose strokes are drawn. */
+export type Solved = SolvedForces & {
+  /** Under the sum that governs most, drawn anew by the engine that judged; null where nothing makes it stand, or the engine is another now. */
   governing: RunForces | null;
-  cases: readonly CaseReactions[];
-  members: readonly MemberForces[];
 };
 
-/** Null where strength was not run, or was run by another version of the engine, whose forces these would not be. */
+/** Null where strength was not run, or was recorded before its forces were. */
 export function solve({ scheme, assessment, proof }: SetSource): Solved | null {
-  if (proof === null || assessment.engineVersion !== engineVersion) return null;
+  const forces = proof?.report.forces;
+  if (proof === null || forces === undefined) return null;
+  return { ...forces, governing: assessment.engineVersion === engineVersion ? governingRun(scheme, proof) : null };
+}
+
+function governingRun(scheme: Scheme, { report }: StrengthProof): RunForces | null {
   const flow = loadFlow(scheme);
   if (!flow.accepted) return null;
-  const [first] = governingFirst(flow.runs, proof.report.results);
-  return {
-    governing: first === undefined ? null : flow.of({ run: first.id }),
-    cases: flow.byCase(),
-    members: flow.members(),
-  };
+  const [first] = governingFirst(flow.runs, report.results);
+  return first === undefined ? null : flow.of({ run: first.id });
 }
 
 /** Vertical reactions of one support by what acts, kN, up positive; null where that does not act. */
@@ -52,7 +43,7 @@ export const gravityKn = ({ dead, imposed, roof }: SupportByCase): number => (de
 type Sum = { upKn: number; levelKn: number };
 
 /** Each support once, in the order of its bearings. */
-export function supportsByCase(cases: readonly CaseReactions[]): SupportByCase[] {
+export function supportsByCase(cases: SolvedForces["cases"]): SupportByCase[] {
   const ids = [...new Set(cases.flatMap(({ reactions }) => (reactions ?? []).map(({ elementId }) => elementId)))];
   return ids.map((id) => {
     const of = (symbol: string, caseId?: string): Sum[] =>
@@ -73,7 +64,7 @@ export function supportsByCase(cases: readonly CaseReactions[]): SupportByCase[]
   });
 }
 
-function sumAt(id: string, reactions: NonNullable<CaseReactions["reactions"]>): Sum {
+function sumAt(id: string, reactions: NonNullable<SolvedForces["cases"][number]["reactions"]>): Sum {
   let [up, east, north] = [0, 0, 0];
   for (const { elementId, upKn, eastKn, northKn } of reactions)
     if (elementId === id) [up, east, north] = [up + upKn, east + eastKn, north + northKn];

@@ -1,4 +1,4 @@
-import { assessStrength } from "@cornerway/engine";
+import { assessForRecord } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { assessmentSteps } from "../../src/assessment/assess-scheme.ts";
@@ -34,7 +34,7 @@ describe("WorkerPool", () => {
   it("gives the engine's own answer with what stands behind it, bound to its content", async () => {
     const scheme = schemeOf(2);
     const { contentDigest } = taskOf(scheme);
-    const answer = assessStrength(scheme);
+    const answer = assessForRecord(scheme);
     if (!answer.accepted) throw new Error("there are no hazards to refuse");
     const { assessment, proof } = answer;
     const given = await open({ threads: 1, limitMs: 60_000 }).assess(taskOf(scheme));

@@ -1,4 +1,5 @@
 import { loadFlow } from "@cornerway/engine";
+import { Post, resultDigest } from "@cornerway/schema";
 import { beforeAll, describe, expect, it } from "vitest";
 import { makeSet } from "../../src/permit-set/make-set.ts";
 import type { Block } from "../../src/permit-set/paper/ink.ts";
@@ -55,16 +56,51 @@ describe("a set whose strength was run", () => {
   });
 });
 
-describe("a set whose strength was not run, or by another engine", () => {
+describe("a set with a post that the line model has not", () => {
+  // 3.37 in² of steel (AISC Manual table 1-12, from memory), 2.4 m long: 2174 mm² · 2.4 m · 7850 kg/m³ · 9.80665 m/s² = 0.40 kN
+  it("is printed, and says by whose steel dead load and reactions differ, and by how much", () => {
+    const scheme = smallScheme();
+    const idle = {
+      id: "p1",
+      tag: "P1",
+      section: "HSS 4x4x1/4",
+      baseZUm: 0,
+      topZUm: 2_400_000,
+      xUm: 3_000_000,
+      yUm: 0,
+      turnMdeg: 0,
+    };
+    const posts = [Post.parse(idle)];
+    const words = pageWords(made(sourceOf({ ...scheme, posts }, { strength: true }))).join(" ");
+    expect(words.replaceAll(/\s+/g, " ")).toContain("That of D is 0.4 kN less, the steel of P1");
+  });
+});
+
+describe("a set whose strength was not run, or was by another engine", () => {
   it("says so and prints no such forces", () => {
     const words = pageWords(made(sourceOf(smallScheme()))).join(" ");
-    expect(words).toContain("printed only where strength was run");
+    expect(words).toContain("printed only where strength was run and they were recorded");
     expect(words).not.toContain("the sum that governs most");
   });
 
-  it("is not solved anew by an engine that did not judge it", () => {
+  it("tells the forces its record has, to the last figure, whatever engine prints; only the strokes need the engine that judged", () => {
     const source = sourceOf(smallScheme(), { strength: true });
-    const other = { ...source.assessment, engineVersion: "0.0.1" };
-    expect(solve({ ...source, assessment: other })).toBeNull();
+    const assessment = { ...source.assessment, engineVersion: "0.0.1" };
+    const forces = source.proof?.report.forces;
+    expect(forces?.members.length).toBeGreaterThan(0);
+    expect(solve({ ...source, assessment })).toEqual({ ...forces, governing: null });
+    const recorded = resultDigest(source.revision.contentDigest, assessment, source.proof ?? undefined);
+    const words = pageWords(made({ ...source, assessment, resultDigest: recorded })).join(" ");
+    expect(words).toContain("Largest and least force of each member");
+    expect(words).not.toContain("the sum that governs most");
+  });
+
+  it("is refused where a force in its record was altered", () => {
+    const source = sourceOf(smallScheme(), { strength: true });
+    const altered = structuredClone(source);
+    const [member] = altered.proof?.report.forces?.members ?? [];
+    if (member === undefined) throw new Error("no member");
+    member.pressed.value += 1;
+    expect(makeSet(altered)).toMatchObject({ ok: false, why: [expect.stringContaining("the assessment recorded is")] });
   });
 });

@@ -17,7 +17,7 @@ import {
   type NewRevision,
   type NewStamp,
 } from "@cornerway/schema";
-import { assessStrength } from "@cornerway/engine";
+import { assessForRecord } from "@cornerway/engine";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { expectProblem } from "../support/expect-problem.ts";
@@ -93,7 +93,7 @@ describe("POST revisions", () => {
     expect(sent).toMatchObject({ letter: "A", assessment: "waiting", verdict: "not checked", resultDigest: null });
     const revision = await assessed("A");
     expect(revision.scheme).toEqual((await readDraft()).scheme);
-    const answer = assessStrength(revision.scheme);
+    const answer = assessForRecord(revision.scheme);
     if (!answer.accepted) throw new Error("there are no hazards to refuse");
     expect(revision.resultDigest).toBe(resultDigest(sent.contentDigest, answer.assessment, answer.proof));
     expect(await kinds()).toEqual(["drawn", "revision sent", "assessed"]);

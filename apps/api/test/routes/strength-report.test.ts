@@ -1,4 +1,4 @@
-import { assessStrength } from "@cornerway/engine";
+import { assessForRecord } from "@cornerway/engine";
 import { CheckWorking, resultDigest, StrengthReport, type Revision } from "@cornerway/schema";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openDatabase, type Database } from "../../src/store/database.ts";
@@ -40,7 +40,7 @@ describe("the assessment of a revision", () => {
   it("gives its report under a tag, and 304 to whoever holds it", async () => {
     const first = await room.by.engineer.get(at("report")).expect(200);
     const report = StrengthReport.parse(first.body);
-    const answer = assessStrength(revision.scheme);
+    const answer = assessForRecord(revision.scheme);
     expect(answer.accepted && answer.proof.report).toEqual(report);
     await room.by.engineer
       .get(at("report"))

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { assess, assessStrength, catalogRows } from "@cornerway/engine";
+import { assess, assessForRecord, catalogRows } from "@cornerway/engine";
 import {
   applyOperations,
   contentDigest,
@@ -40,7 +40,7 @@ export const smallScheme = (): Scheme => ({
 /** What a set of a scheme is printed from, with a record of three entries. */
 export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?: boolean } = {}): SetSource {
   const { strength = false, ...rest } = more;
-  const judged = strength ? assessStrength(scheme) : null;
+  const judged = strength ? assessForRecord(scheme) : null;
   const assessment = judged?.assessment ?? assess(scheme);
   const proof = judged !== null && judged.accepted ? judged.proof : null;
   const content = contentDigest(scheme, digestOf(catalogRows));

@@ -71,6 +71,19 @@ describe("the tables of a revision", () => {
     expect(sum).toBeCloseTo(revision.result?.statics.loadKn ?? 0, 6);
   });
 
+  it("give reactions of each case as solved, which close with what acts, the static ones after them", async () => {
+    const { rows } = await table("reactions", "A");
+    const given = rows.filter((row) => row["case"] === "L (L everywhere), as solved, unfactored");
+    const acting = rows.find((row) => row["case"] === "L (L everywhere), what acts, reversed");
+    expect(given).toHaveLength(4);
+    for (const axis of ["Fx_kN", "Fy_kN", "Fz_kN"]) {
+      const sum = given.reduce((total, row) => total + Number(row[axis]), 0);
+      expect(sum, axis).toBeCloseTo(Number(acting?.[axis]), 2);
+    }
+    const first = rows.findIndex((row) => row["case"]?.includes("by statics"));
+    expect(rows.findLastIndex((row) => row["case"]?.includes("as solved"))).toBeLessThan(first);
+  });
+
   it("give of each check what its working gives: demand over capacity is its ratio", async () => {
     const { rows } = await table("checks", "A");
     expect(rows.length).toBeGreaterThan(10);

@@ -61,28 +61,52 @@ export function layCaseReactions(
       ],
     ],
   });
+  const beside = besideTheModel(source, solved, dead);
   flow.paragraph(
-    "The sums of D, L and Lr are those of their cases under “Sum of each action case”, with the other sign: what acts and what the ground gives close.",
+    beside === null
+      ? "The sums of D, L and Lr are those of their cases under “Sum of each action case”, with the other sign: what acts and what the ground gives close."
+      : `The sums of L and Lr are those of their cases under “Sum of each action case”, with the other sign. That of D is ${say.force(beside.kn)} ${say.forceUnit} less, the steel of ${beside.ids.map(derived.tag).join(", ")}: posts that are not in the line model, since they hold nothing it has, come down by themselves.`,
   );
-  return { figures: figuresOf(source, derived, supports, flow.number), sumsKn: { dead, live: imposed + roof } };
+  return {
+    figures: figuresOf(source, derived, supports, { page: flow.number, besideKn: beside?.kn ?? 0 }),
+    sumsKn: { dead, live: imposed + roof },
+  };
 }
+
+/** Less than what is printed last, kN. */
+const closesWithinKn = 0.05;
+
+/** Posts that the line model has not, with their weight; null where what acts and what the ground gives close. */
+function besideTheModel(
+  { scheme, proof }: SetSource,
+  { members }: Solved,
+  givenKn: number,
+): { kn: number; ids: string[] } | null {
+  const kn = actingKn(proof, "D most") - givenKn;
+  const modelled = new Set(members.map(({ ownerId }) => ownerId));
+  const ids = scheme.posts.filter(({ id }) => !modelled.has(id)).map(({ id }) => id);
+  return kn <= closesWithinKn || ids.length === 0 ? null : { kn, ids };
+}
+
+/** What a case puts on, kN down. */
+const actingKn = (proof: SetSource["proof"], caseId: string): number =>
+  (proof?.report.cases ?? []).filter(({ id }) => id === caseId).reduce((sum, { zKn }) => sum - zKn, 0);
 
 /** What the supports give is what the cases put on; and what stands beside each pad on the foundation plan. */
 function figuresOf(
-  { proof, scheme }: SetSource,
+  source: SetSource,
   { tag }: Derived,
   supports: readonly SupportByCase[],
-  page: string,
+  { page, besideKn }: { page: string; besideKn: number },
 ): Figure[] {
+  const { proof, scheme } = source;
   const pads = new Set(scheme.pads.map(({ id }) => id));
   const from = "calculation" as const;
-  const acting = (id: string): number =>
-    (proof?.report.cases ?? []).filter((each) => each.id === id).reduce((sum, { zKn }) => sum - zKn, 0);
   const given = supports.reduce((sum, { dead }) => sum + (dead ?? 0), 0);
   const about = "all supports";
   return [
     { about, quantity: "dead load, kN", value: given, from, page },
-    { about, quantity: "dead load, kN", value: acting("D most"), from, page },
+    { about, quantity: "dead load, kN", value: actingKn(proof, "D most") - besideKn, from, page },
     ...supports
       .filter(({ id }) => pads.has(id))
       .map((support) => ({ about: tag(support.id), quantity: "reaction, kN", value: gravityKn(support), from, page })),

@@ -6,7 +6,7 @@ import { written } from "../written.ts";
 
 /** Why neither reactions by case nor forces of members stand in the set. */
 export const notSolved =
-  "Reactions by case and forces of members are printed only where strength was run, by the same version of the engine as prints. Here they are not: wind, snow and earthquake reactions have not been worked out for this set.";
+  "Reactions by case and forces of members are printed only where strength was run and they were recorded with it. Here they were not: wind, snow and earthquake reactions have not been worked out for this set.";
 
 /** The largest and the least force of every member over all that was solved. */
 export function layMemberForces(

@@ -6113,6 +6113,62 @@ export interface components {
     SiteWordId: string;
     /** Format: uuid */
     SiteWordIdInput: string;
+    SolvedForces: {
+      cases: {
+        caseId: string;
+        reactions:
+          | {
+              at: components["schemas"]["PointMm"];
+              eastKn: number;
+              elementId: string;
+              northKn: number;
+              upKn: number;
+            }[]
+          | null;
+        symbol: string;
+      }[];
+      members: {
+        moment: {
+          at: {
+            uMm: number;
+            yMm: number;
+            zMm: number;
+          };
+          run: string;
+          value: number;
+        };
+        ownerId: string;
+        part: string;
+        place: string;
+        pressed: {
+          at: {
+            uMm: number;
+            yMm: number;
+            zMm: number;
+          };
+          run: string;
+          value: number;
+        };
+        pulled: {
+          at: {
+            uMm: number;
+            yMm: number;
+            zMm: number;
+          };
+          run: string;
+          value: number;
+        };
+        shear: {
+          at: {
+            uMm: number;
+            yMm: number;
+            zMm: number;
+          };
+          run: string;
+          value: number;
+        };
+      }[];
+    };
     Stamp: {
       author: components["schemas"]["Author"];
       conditions?: components["schemas"]["NewCondition"][] | undefined;
@@ -6182,6 +6238,7 @@ export interface components {
         text: string;
       }[];
       coverage: components["schemas"]["CoverageRow"][];
+      forces?: components["schemas"]["SolvedForces"] | undefined;
       loads: components["schemas"]["LoadDerivation"][];
       results: components["schemas"]["CheckResult"][];
       windLimits: {
