@@ -9,6 +9,7 @@ import { templateVersion, type PermitSet } from "./permit-set.ts";
 import type { SetSource } from "./set-source.ts";
 import { coverSheet } from "./sheets/cover-sheet.ts";
 import { cutPlanSheets } from "./sheets/cut-plan-sheets.ts";
+import { detailSheets } from "./sheets/detail-sheets.ts";
 import { elevationSheets } from "./sheets/elevation-sheets.ts";
 import { foundationSheet } from "./sheets/foundation-sheet.ts";
 import { loadPathSheets } from "./sheets/load-path-sheets.ts";
@@ -58,6 +59,7 @@ export function makeSet(source: SetSource): MadeSet {
     ...scheduleSheets(source, derived),
     foundationSheet(source, derived, solved),
     modelSheet(source, model),
+    ...detailSheets(source),
   ];
   const cover = 1;
   const calculations = calculationPages(source, derived, model, solved, cover + drawings.length + 1);

@@ -107,6 +107,37 @@ describe("the set of a revision", () => {
     expect(pdf.includes("/Outlines")).toBe(true);
   });
 
+  it("cuts each frame, post end and pad of the scheme once, with what it is made of, under the tags it stands for", () => {
+    const details = set.pages.filter(({ number }) => number.startsWith("S9."));
+    const alts = details.flatMap(({ blocks }) => blocks.flatMap(({ alt }) => (alt === undefined ? [] : [alt])));
+    const tagsUnder = (subject: string) =>
+      alts.filter((alt) => alt.startsWith(subject)).flatMap((alt) => /at ([^:]*):/.exec(alt)?.[1]?.split(", ") ?? []);
+    const { openings, posts, pads } = demoScheme();
+    const inWalls = openings.filter(({ framed, face }) => framed && face !== "roof" && face !== "floor");
+    const tagsOf = (elements: readonly { tag: string }[]) => elements.map(({ tag }) => tag).toSorted();
+    expect(tagsUnder("Head of opening").toSorted()).toEqual(tagsOf(inWalls));
+    expect(tagsUnder("Foot of post").toSorted()).toEqual(tagsOf(posts));
+    const known = new Set(pads.map(({ tag }) => tag));
+    expect(tagsUnder("Pad").every((tag) => known.has(tag))).toBe(true);
+    expect(alts.filter((alt) => alt.startsWith("Foot of post")).join(" ")).toMatch(/stated plate \d+×\d+×\d+/);
+    expect(new Set(alts).size).toBe(alts.length);
+  });
+
+  it("lets no table run into the foot of its page, which begins 56 pt above its edge", () => {
+    const tablesOf = ({ role, children = [], inks }: Block): Block[] =>
+      role === "Table" ? [{ role, inks, children }] : children.flatMap(tablesOf);
+    const low = set.pages
+      .filter(({ form }) => form === "calculation")
+      .flatMap(({ number, height, blocks }) =>
+        blocks
+          .flatMap(tablesOf)
+          .flatMap(textsOf)
+          .filter(({ y }) => y > height - 56)
+          .map(({ text }) => `${number}: ${text}`),
+      );
+    expect(low).toEqual([]);
+  });
+
   it("carries n of N, its status, the caution and both digests on every page", () => {
     const { set: digest } = digestsOf(set);
     const grouped = digest.match(/.{4}/g)?.slice(0, 8).join(" ") ?? "";

@@ -137,8 +137,8 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
     heights: [{ fromMm: 0, toMm: railOver, atMm: topRailWidthMm / 2 }].filter(({ toMm }) => toMm > 0 && toMm <= nearMm),
   };
   const railUnder = zone.v0 - sill;
-  // Down to the bottom rail an opening has no sill of its own.
-  if (railUnder >= 0) return [headDetail];
+  // Where there is no room for a sill over the bottom rail, the rail is it.
+  if (-railUnder < sectionDepthMm(frame.sill)) return [headDetail];
   return [
     headDetail,
     {
@@ -159,6 +159,9 @@ function openingDetails(scheme: Scheme, opening: Opening): Detail[] {
 
 /** A rail farther from the frame of an opening than this is no part of its detail, mm. */
 const nearMm = 250;
+
+const sectionDepthMm = (section: Section): number =>
+  section.kind === "tube" ? section.depthMm : sectionSizeMm(section.name).depthMm;
 
 /** A section cut across, its edge towards the opening at z = 0: walls of a tube, else the whole of it. */
 function cutAcross(section: Section, up: 1 | -1): DetailPart[] {

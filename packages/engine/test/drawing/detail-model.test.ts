@@ -1,6 +1,7 @@
 import { emptyScheme, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { detailsOf } from "../../src/drawing/detail-model.ts";
+import { placeContainer } from "../../src/geometry/place.ts";
 
 const unit = (id: string, zMm: number): Scheme["containers"][number] => ({
   ...{ id, tag: id.toUpperCase(), type: "1AAA", turnMdeg: 0, xUm: 0, yUm: 0, zUm: zMm * 1000 },
@@ -101,6 +102,15 @@ describe("detailsOf(scheme, id)", () => {
     expect(
       Math.min(...(sill?.parts ?? []).filter(({ what }) => what === "added steel").map(({ z0Mm }) => z0Mm)),
     ).toBeCloseTo(-76.2, 6);
+  });
+
+  it("has no sill where there is no room for one over the bottom rail, which then is the sill", () => {
+    const window = scheme.openings.find(({ id }) => id === "w1");
+    if (window === undefined) throw new Error("no window");
+    // 1AAA: the sheet begins above the bottom rail; 20 mm over it is less than any tube of a frame
+    const zone = placeContainer(unit("g1", 0)).dimensions.sheetZone(window.face);
+    const low = { ...window, sillUm: Math.round((zone.v0 + 20) * 1000) };
+    expect(detailsOf({ ...scheme, openings: [low] }, "w1").map(({ subject }) => subject)).toEqual(["head of opening"]);
   });
 
   it("has none for what brings no steel", () => {

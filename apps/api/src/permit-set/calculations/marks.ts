@@ -21,17 +21,22 @@ export function layMarks(flow: CalculationFlow, { assessment, units, scheme }: S
       { heading: "What and why", share: 46 },
       { heading: "Basis", share: 26 },
     ],
-    rows: worst.map((mark) => {
-      const { heading, body, detail } = markSentences(mark, names, "engineer", units);
-      return [
-        heading,
-        mark.elements
-          .slice(0, 4)
-          .map((id) => derived.tag(id))
-          .join(", "),
-        body,
-        detail ?? "",
-      ];
-    }),
+    rows: withBasisOnce(
+      worst.map((mark) => {
+        const { heading, body, detail } = markSentences(mark, names, "engineer", units);
+        const where = mark.elements.slice(0, 4).map((id) => derived.tag(id));
+        return { heading, where: where.join(", "), body, basis: detail ?? "" };
+      }),
+    ),
+  });
+}
+
+/** A basis that stands further up already is told by where. */
+function withBasisOnce(rows: readonly Record<"heading" | "where" | "body" | "basis", string>[]): string[][] {
+  const told = new Map<string, string>();
+  return rows.map(({ heading, where, body, basis }) => {
+    const above = told.get(basis);
+    if (above === undefined) told.set(basis, where);
+    return [heading, where, body, above === undefined || basis === "" ? basis : `As for ${above}.`];
   });
 }

@@ -4,7 +4,7 @@ import { statusLine } from "../status.ts";
 import { pt, type Block, type Ink } from "./ink.ts";
 import { paperSizes, type Page } from "./page.ts";
 import { box, caption, line, rule, text, type Box } from "./shapes.ts";
-import { tablePart, type Table } from "./table.ts";
+import { leastRoom, tablePart, type Table } from "./table.ts";
 import { day } from "./words.ts";
 import { wrap } from "./wrap.ts";
 
@@ -13,6 +13,8 @@ const right = 34;
 const top = 26;
 const bottom = 56;
 const headHeight = 32;
+/** A table begins, or goes on, where there is room for its heading and some rows, pt. */
+const leastTable = 46;
 /** Where the cell of the page number begins, of the width of the head. */
 const pageShare = 0.88;
 
@@ -87,8 +89,8 @@ export class CalculationFlow {
     if (table.rows.length === 0) return this.paragraph("None.");
     let from = 0;
     while (from < table.rows.length) {
-      this.need(46);
       const { x, width } = this.area;
+      this.need(Math.max(leastTable, leastRoom(table, from, width)));
       const part = tablePart(table, from, x, this.#y, width, this.#bottom - this.#y);
       this.add(part.block, part.height);
       from += part.rows;

@@ -38,7 +38,7 @@ export function tablePart(table: Table, from: number, x: number, y: number, widt
   let count = 0;
   for (const row of table.rows.slice(from)) {
     const cells = cellsOf(table.columns, places, row, size);
-    const height = Math.max(1, ...cells.map(({ lines }) => lines.length)) * size * 1.28 + 3.4;
+    const height = heightOf(cells, size);
     if (count > 0 && at + height > y + room) break;
     bodies.push({ role: "TR", inks: [], children: cells.map((cell) => cellBlock(cell, at, size)) });
     at += height;
@@ -51,6 +51,16 @@ export function tablePart(table: Table, from: number, x: number, y: number, widt
     rows: count,
   };
 }
+
+/** What the heading with one row takes, pt: less room than this is none. */
+export function leastRoom(table: Table, row: number, width: number): number {
+  const size = table.size ?? 8;
+  const cells = cellsOf(table.columns, placesOf(table.columns, 0, width), table.rows[row] ?? [], size);
+  return headHeight + heightOf(cells, size);
+}
+
+const heightOf = (cells: readonly Cell[], size: number): number =>
+  Math.max(1, ...cells.map(({ lines }) => lines.length)) * size * 1.28 + 3.4;
 
 type Place = { from: number; to: number };
 

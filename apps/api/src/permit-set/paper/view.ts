@@ -23,8 +23,11 @@ const feet = (inchesPerFoot: string, ratio: number): Scale => ({ ratio, name: `$
 const metric = (ratio: number): Scale => ({ ratio, name: `1:${ratio}` });
 
 const scales: Record<UnitSystem, readonly Scale[]> = {
-  SI: [10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000, 2000, 5000].map(metric),
+  SI: [1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000, 2000, 5000].map(metric),
   US: [
+    feet("6", 2),
+    feet("3", 4),
+    feet("1 1/2", 8),
     feet("1", 12),
     feet("1/2", 24),
     feet("3/8", 32),

@@ -1,4 +1,4 @@
-import { hypot } from "@cornerway/engine";
+import { hypot, openingFrame } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import type { Figure, Sheet } from "../figure.ts";
@@ -95,7 +95,7 @@ function openingSchedule({ scheme }: SetSource, derived: Derived, say: Written):
       say.length(opening.heightUm / 1000),
       say.length(opening.offsetUm / 1000),
       say.length(opening.sillUm / 1000),
-      opening.framed ? framingWords(opening.framing) : "none",
+      opening.framed ? framingWords(opening) : "none",
       opening.cut ?? "in the yard",
     ];
   });
@@ -107,9 +107,9 @@ function openingSchedule({ scheme }: SetSource, derived: Derived, say: Written):
   return { title: "Openings", table: { name: "Schedule of openings", columns, rows, size: 7.6 } };
 }
 
-const framingWords = (framing: Scheme["openings"][number]["framing"]): string =>
+const framingWords = ({ use, framing }: Scheme["openings"][number]): string =>
   framing === undefined
-    ? "framed, sections to be stated"
+    ? `${openingFrame({ use }).jamb.name} assumed, to be stated`
     : `jambs ${framing.jamb}, header ${framing.header}${framing.sill === undefined ? ", no sill" : `, sill ${framing.sill}`}`;
 
 function postSchedule(source: SetSource, say: Written): Titled {

@@ -1,0 +1,110 @@
+import type { Detail, DetailPart } from "@cornerway/engine";
+import type { UnitSystem } from "@cornerway/schema";
+import { pt, type Ink } from "../paper/ink.ts";
+import { box, boxD, circleD, line, path, polylineD, text, type Box } from "../paper/shapes.ts";
+import type { Extent, View } from "../paper/view.ts";
+import { written } from "../written.ts";
+import { uprightString } from "./dimensions.ts";
+import { concrete, diagonals } from "./hatch.ts";
+
+/** What a detail covers, mm about the place it is cut at. */
+export function detailExtent({ parts }: Detail): Extent {
+  const us = parts.flatMap(({ u0Mm, u1Mm }) => [u0Mm, u1Mm]);
+  const zs = parts.flatMap(({ z0Mm, z1Mm }) => [z0Mm, z1Mm]);
+  return { u0: Math.min(...us), u1: Math.max(...us), v0: Math.min(...zs), v1: Math.max(...zs) };
+}
+
+/** One detail: added steel in paired hatch, the container's own close hatched, plates solid; dimensions at the left, names at the right. */
+export function detailInk(detail: Detail, view: View, units: UnitSystem): Ink[] {
+  const { u0, u1 } = detailExtent(detail);
+  const [left, right] = [view.x(u0), view.x(u1)];
+  return [
+    ...detail.parts.flatMap((part, at) => partInk(part, rectOf(view, part), at + 1)),
+    ...detail.welds.flatMap(({ uMm, zMm, legMm }) => weldInk(view.x(uMm), view.y(zMm), written[units].small(legMm))),
+    ...detail.heights.flatMap(({ fromMm, toMm }, at) =>
+      uprightString({ mm: [fromMm, toMm], at: view.y }, left - 14 - at * 14, left - 3, units),
+    ),
+    ...namesInk(detail, view, right),
+  ];
+}
+
+const rectOf = (view: View, { u0Mm, u1Mm, z0Mm, z1Mm }: DetailPart): Box => ({
+  x: view.x(u0Mm),
+  y: view.y(z1Mm),
+  width: view.length(u1Mm - u0Mm),
+  height: view.length(z1Mm - z0Mm),
+});
+
+function partInk({ what }: DetailPart, at: Box, seed: number): Ink[] {
+  switch (what) {
+    case "added steel":
+      return [box(at, { pen: "edge", fill: "paper" }), path(diagonals(at, 5, 1.4), { pen: "hair" })];
+    case "container steel":
+      return [box(at, { pen: "profile", fill: "paper" }), path(diagonals(at, 3), { pen: "hair", tone: "pencil" })];
+    case "plate":
+      return [box(at, { pen: "edge", fill: "ink" })];
+    case "anchor":
+      return anchorInk(at);
+    case "concrete": {
+      const { dots, triangles } = concrete(at, seed);
+      return [
+        box(at, { pen: "profile", fill: "paper" }),
+        path(dots, { pen: "edge", tone: "graphite" }),
+        path(triangles, { pen: "hair", tone: "graphite" }),
+      ];
+    }
+  }
+}
+
+const leastAnchorPt = 1.8;
+
+/** A shank with its nut above and its head below. */
+function anchorInk({ x, y, width, height }: Box): Ink[] {
+  const wide = Math.max(width, leastAnchorPt);
+  const middle = x + width / 2;
+  const cap = (at: number) => boxD({ x: middle - wide, y: at - wide / 2, width: 2 * wide, height: wide });
+  const shank = boxD({ x: middle - wide / 2, y, width: wide, height });
+  return [path(shank + cap(y) + cap(y + height), { pen: "edge", fill: "paper" })];
+}
+
+/** A fillet weld all round (ISO 2553, from memory): arrow to its root, a circle at the knee, its leg before its sign. */
+function weldInk(x: number, y: number, leg: string): Ink[] {
+  const [kneeX, kneeY] = [x + 22, y - 20];
+  return [
+    path(
+      polylineD([
+        { x, y },
+        { x: kneeX, y: kneeY },
+        { x: kneeX + 40, y: kneeY },
+      ]),
+      { pen: "fine" },
+    ),
+    path(`M${pt(kneeX + 29)} ${pt(kneeY)}v6l6 -6`, { pen: "fine" }),
+    path(circleD({ x: kneeX, y: kneeY }, 2), { pen: "fine", fill: "paper" }),
+    path(circleD({ x, y }, 1.1), { fill: "ink" }),
+    text(kneeX + 27, kneeY - 2, leg, { size: 7, anchor: "end" }),
+  ];
+}
+
+/** Names stand this far under one another at least, pt. */
+const nameStepPt = 9;
+
+/** What each part is, once for each name, level with it where there is room, with a leader to its edge. */
+function namesInk({ parts, welds }: Detail, view: View, right: number): Ink[] {
+  const named = [...new Map(parts.map((part) => [part.name, part])).values()]
+    .map((part) => ({ part, y: view.y((part.z0Mm + part.z1Mm) / 2) }))
+    .toSorted((a, b) => a.y - b.y);
+  // A weld's sign stands over its root: names keep below it.
+  let last = -Infinity;
+  return named.flatMap(({ part, y }) => {
+    const clear = welds.some(({ zMm }) => Math.abs(view.y(zMm) - 20 - y) < nameStepPt) ? y + nameStepPt : y;
+    const at = Math.max(clear, last + nameStepPt);
+    last = at;
+    const edge = { x: view.x(part.u1Mm), y };
+    return [
+      line({ x: right + 16, y: at }, edge, "fine", { tone: "graphite" }),
+      path(circleD(edge, 1), { fill: "graphite" }),
+      text(right + 18, at + 2.4, part.name, { size: 7 }),
+    ];
+  });
+}
