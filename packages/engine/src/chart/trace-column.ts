@@ -45,7 +45,7 @@ function between(low: Point, high: Point, answerAt: AnswerAt, hints: readonly Hi
       const inside = [...between(below, middle, answerAt, hints), ...between(middle, above, answerAt, hints)];
       return [...asked, ...inside].toSorted((a, b) => a.step - b.step);
     }
-    aim = hint && aimed(hint, middle, below, above);
+    aim = hint && aimed(hint, asked, below, above);
   }
   return asked.toSorted((a, b) => a.step - b.step);
 }
@@ -56,10 +56,17 @@ type Hint = { readonly step: number; readonly use: number };
 /** After so many steps asked about a hint, it misleads. */
 const MOST_AIMED = 4;
 
-/** Where the use would be that of the hint were its root to grow with the width, between the two points. */
-function aimed({ use }: Hint, { step, answer }: Point, below: Point, above: Point): number | undefined {
-  const there = Math.round(step * Math.sqrt(use / useOf(answer)));
-  return there > 0 ? Math.min(above.step - 1, Math.max(below.step + 1, there)) : undefined;
+/**
+ * Where the use would be that of the hint, between the two points: were it to grow as between the last two asked, or with the
+ * width where one is.
+ */
+function aimed({ use }: Hint, asked: readonly Point[], below: Point, above: Point): number | undefined {
+  const [before, last] = asked.length > 1 ? asked.slice(-2) : [undefined, asked[0]];
+  if (last === undefined) return undefined;
+  const [from, now] = [before === undefined ? 0 : useOf(before.answer), useOf(last.answer)];
+  const slope = (now - from) / (last.step - (before?.step ?? 0));
+  const there = Math.round(last.step + (use - now) / slope);
+  return Number.isFinite(there) ? Math.min(above.step - 1, Math.max(below.step + 1, there)) : undefined;
 }
 
 /** Where the use would reach 1 were its root to grow evenly, kept off the ends; halfway where nothing tells. */
