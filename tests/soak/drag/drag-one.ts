@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { frameWork, type FrameWork } from "./frame-work.ts";
 import { signedInPage, type SignedIn } from "./signed-in-page.ts";
 
-const moves = 60;
+const moves = 120;
 const stepPx = 2;
 /** A hand moves on whether the page keeps up or not: a step for each frame of a screen that shows sixty a second. */
 const paceMs = 1000 / 60;

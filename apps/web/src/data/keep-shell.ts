@@ -36,6 +36,9 @@ const longEnoughMs = 1000;
  */
 const keptAhead = [
   () => import("../hand/acts.ts"),
+  () => import("../paper/ThirdView.tsx"),
+  () => import("../drawing/empty/TeachingDrawings.tsx"),
+  () => import("../sheet/LeaderLayer.tsx"),
   () => import("../screens/scheme/SchemeSheet.tsx"),
   () => import("../screens/scheme/UndoesWatch.tsx"),
   () => import("../screens/scheme/AskedSlip.tsx"),

@@ -12,7 +12,6 @@ import { elementPlace } from "../notes/element-place.ts";
 import { leaderAnchors, noteNumbers, placeNotes, seenNotes } from "../notes/placed-note.ts";
 import type { PlacedNote, UnplacedNote } from "../notes/placed-note.ts";
 import { useKeys } from "../keys/use-keys.ts";
-import { LeaderLayer } from "../sheet/LeaderLayer.tsx";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { NotesMargin } from "../sheet/NotesMargin.tsx";
 import { SheetFrame } from "../sheet/SheetFrame.tsx";
@@ -30,6 +29,8 @@ import { useField, type Field } from "./use-field.ts";
 import { useRested } from "./use-rested.ts";
 import type { Eye } from "./use-eye.ts";
 
+/** Notes come with the engine's answer, and their leaders with them. */
+const LeaderLayer = lazy(async () => ({ default: (await import("../sheet/LeaderLayer.tsx")).LeaderLayer }));
 const UnfoldedPaper = lazy(async () => ({ default: (await import("./UnfoldedPaper.tsx")).UnfoldedPaper }));
 const SectionSlip = lazy(async () => ({ default: (await import("./SectionSlip.tsx")).SectionSlip }));
 
@@ -251,7 +252,11 @@ export function PaperSheet(props: PaperSheetProps) {
       }
       overlay={
         <g ref={overlay}>
-          <LeaderLayer anchors={anchors} slots={slots} chosenNumber={chosen?.number ?? null} lettered={lettered} />
+          {anchors.length === 0 ? null : (
+            <Suspense fallback={null}>
+              <LeaderLayer anchors={anchors} slots={slots} chosenNumber={chosen?.number ?? null} lettered={lettered} />
+            </Suspense>
+          )}
         </g>
       }
     />

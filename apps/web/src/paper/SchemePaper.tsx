@@ -7,7 +7,6 @@ import { isPlain, type Lens } from "./lens.ts";
 import { OverViews } from "./OverViews.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
 import { PaperTitles } from "./PaperTitles.tsx";
-import { ThirdView } from "./ThirdView.tsx";
 import { useLiftedShift } from "./use-lifted-shift.ts";
 import { usePaperPointer } from "./use-paper-pointer.ts";
 import { useRested } from "./use-rested.ts";
@@ -48,7 +47,11 @@ export function SchemePaper(props: SchemePaperProps) {
       aria-label={inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
       {...on}
     >
-      {props.isometric && !views.oneView ? <ThirdView {...props} shared={shared} calm={calm} /> : null}
+      {props.isometric && !views.oneView ? (
+        <Suspense fallback={null}>
+          <ThirdView {...props} shared={shared} calm={calm} />
+        </Suspense>
+      ) : null}
       {views.oneView && !planShown ? null : <PlanPlace {...props} shared={shared} />}
       {planShown ? null : (
         <WithinView name="elevation" view={views.elevation} lens={props.looking.lenses.elevation}>
@@ -106,6 +109,7 @@ function useSame<Given extends unknown[]>(latest: (...given: Given) => void): (.
   return useCallback((...given: Given) => does.current(...given), []);
 }
 
+const ThirdView = lazy(async () => ({ default: (await import("./ThirdView.tsx")).ThirdView }));
 const CalmPlan = memo(PlanView);
 const CalmElevation = memo(ElevationView);
 const SectionMark = lazy(async () => ({ default: (await import("../drawing/section/SectionMark.tsx")).SectionMark }));

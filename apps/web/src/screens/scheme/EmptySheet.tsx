@@ -1,7 +1,10 @@
-import type { ReactNode } from "react";
+import { lazy, Suspense, type ReactNode } from "react";
 import { Command } from "../../controls/Command.tsx";
-import { TeachingDrawings } from "../../drawing/empty/TeachingDrawings.tsx";
 import "./empty-sheet.css";
+
+const TeachingDrawings = lazy(async () => ({
+  default: (await import("../../drawing/empty/TeachingDrawings.tsx")).TeachingDrawings,
+}));
 
 /** Nothing drawn yet: the one thing to do, in the place of the first container, and four drawings that teach the picture. */
 export const EmptySheet = ({
@@ -24,7 +27,9 @@ export const EmptySheet = ({
       <div className="empty-other">{children}</div>
     </section>
     <div className="empty-lessons">
-      <TeachingDrawings />
+      <Suspense fallback={null}>
+        <TeachingDrawings />
+      </Suspense>
     </div>
   </>
 );
