@@ -1,4 +1,5 @@
 import type { Assessment, Premium, RemedyRefusal, Scheme } from "@cornerway/schema";
+import { bears, moves } from "./mark-groups.ts";
 import { packedAfter } from "./packed.ts";
 import { screened } from "./screen.ts";
 import type { SearchGround } from "./search-ground.ts";
@@ -18,9 +19,9 @@ export function drawnTrial(
   given: Trial,
   ground: SearchGround,
 ): Drawn | { readonly ok: false; readonly why: RemedyRefusal } {
-  const { tools, mark, unitId } = ground;
+  const { tools, mark } = ground;
   const bare = tools.draw(ground.scheme, given.operations);
-  const packing = bare === undefined ? [] : packedAfter(bare, unitId);
+  const packing = bare === undefined ? [] : packedAfter(bare, concerned(given, ground));
   const trial = packing.length === 0 ? given : { ...given, operations: [...given.operations, ...packing] };
   const scheme = packing.length === 0 ? bare : tools.draw(ground.scheme, trial.operations);
   if (scheme === undefined) return { ok: false, why: { kind: "cannot be drawn" } };
@@ -29,4 +30,10 @@ export function drawnTrial(
   return why === undefined
     ? { ok: true, trial, scheme, path, premium: tools.premium(scheme, tools.book) }
     : { ok: false, why };
+}
+
+/** Units whose stand a change alters: its own, and the one whose stand the mark is about. What rocks elsewhere has its own mark. */
+function concerned({ change }: Trial, { mark: { fact }, unitId }: SearchGround): string[] {
+  const own = "unitId" in change ? [change.unitId] : [];
+  return [...new Set([...own, ...(moves.has(fact.kind) || bears.has(fact.kind) ? [unitId] : [])])];
 }
