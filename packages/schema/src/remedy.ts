@@ -21,6 +21,8 @@ export type RemedyChange =
       /** Where the width goes. */
       readonly from: CompassPoint | "both sides";
     }
+  /** No jambs and no header: bare edges, as wide as the sheet bears that. */
+  | { readonly kind: "leave unframed"; readonly openingId: string; readonly widthMm: number }
   | { readonly kind: "lower opening"; readonly openingId: string; readonly byMm: number }
   /** Cut once the unit stands, under shores, and not in the yard. */
   | { readonly kind: "cut in place"; readonly openingId: string }

@@ -19,6 +19,7 @@ import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
 import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
+import { unframedOpening } from "./ways/unframed-opening.ts";
 import { narrowUnderLoad, whatComesDown } from "./ways/what-comes-down.ts";
 
 /** Every change that may settle the mark, by kind. */
@@ -30,6 +31,7 @@ export const hasRemedies = (kind: MarkKind): boolean => ways[kind] !== undefined
 
 const wallWays: readonly Generator[] = [
   cutInPlace,
+  unframedOpening,
   moveOpening,
   narrowOpening,
   lowerOpening,

@@ -9,6 +9,7 @@ import { otherUnit } from "../../src/remedies/ways/other-unit.ts";
 import { packing } from "../../src/remedies/ways/packing.ts";
 import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
+import { unframedOpening } from "../../src/remedies/ways/unframed-opening.ts";
 import { narrowUnderLoad, whatComesDown } from "../../src/remedies/ways/what-comes-down.ts";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { drawn } from "./listed.ts";
@@ -213,5 +214,33 @@ describe("what is to be settled first", () => {
     expect(firstOf(["t"])).toEqual([]);
     expect(firstOf(["d", "g", "t"])).toEqual([]);
     expect(firstOf(["h"])).toEqual([]);
+  });
+});
+
+describe("an opening left without its frame", () => {
+  const door = { id: "d", in: "g", face: "right" as const, use: "window" as const, at: 2000, sill: 900, width: 1500 };
+  const scheme = schemeOf({ units: [lower], pads: padsUnder(lower), cuts: [{ ...door, height: 1000 }] });
+
+  // 80, 65 and 50 % of 1500 mm to whole 50 mm: 1200, 950 and 750; about its middle at 2000 + 750
+  it("is as wide as it is, then ever narrower about its middle", () => {
+    const found = waysOf(unframedOpening, scheme, ["d", "g"]);
+    const widths = found.flatMap(({ change }) => (change.kind === "leave unframed" ? [change.widthMm] : []));
+    expect(widths).toEqual([1500, 1200, 950, 750]);
+    for (const { operations } of found) {
+      const [opening] = drawn(scheme, operations).openings;
+      expect(opening?.framed).toBe(false);
+      expect((opening?.offsetUm ?? NaN) + (opening?.widthUm ?? NaN) / 2).toBe(2_750_000);
+    }
+  });
+
+  it("is none where it has none, or the whole wall is out", () => {
+    const bare = drawn(scheme, waysOf(unframedOpening, scheme, ["d", "g"])[0]?.operations ?? []);
+    expect(waysOf(unframedOpening, bare, ["d", "g"])).toEqual([]);
+    const out = schemeOf({
+      units: [lower],
+      pads: padsUnder(lower),
+      cuts: [{ ...door, use: "open-wall", at: 300, sill: 180, width: 5400, height: 2400 }],
+    });
+    expect(waysOf(unframedOpening, out, ["d", "g"])).toEqual([]);
   });
 });

@@ -9,6 +9,8 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
       return `Move ${tagOf(change.openingId)} ${say.length(change.byMm)} ${change.towards}.`;
     case "narrow opening":
       return `Narrow ${tagOf(change.openingId)} from ${say.length(change.fromMm)} to ${say.length(change.toMm)}, ${change.from === "both sides" ? "both sides alike" : `from its ${change.from} side`}.`;
+    case "leave unframed":
+      return `Leave ${tagOf(change.openingId)} without a frame, ${say.length(change.widthMm)} wide.`;
     case "lower opening":
       return `Lower the head of ${tagOf(change.openingId)} by ${say.length(change.byMm)}.`;
     case "cut in place":
