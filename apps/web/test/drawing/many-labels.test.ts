@@ -82,10 +82,10 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
         const { plan } = layViews(field, scheme, "south", index);
         const model = planModel(scheme, index);
         const view = plan.transform;
-        const { strings } = framedPlan(model, { scheme, view, revisionLetters: [], units: "SI" });
-        const labels = planLabels(model, view, verdicts, "SI", { strings });
+        const { strings, circles } = framedPlan(model, { scheme, view, revisionLetters: [], units: "SI" });
+        const labels = planLabels(model, view, verdicts, "SI", { strings, circles });
         expect(labels.length).toBeGreaterThan(0);
-        expect(overlaps(labels)).toEqual([]);
+        expect(overlaps([...labels, ...circles.map((box, at) => ({ key: `circle ${at}`, box }))])).toEqual([]);
       }
       for (const axis of ["x", "y"] as const) {
         const line = firstLine(scheme, axis, 0);

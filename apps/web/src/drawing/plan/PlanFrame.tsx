@@ -9,11 +9,9 @@ import type { PlanViewProps } from "../contract.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { BoxPx } from "../label/place-labels.ts";
 import { northPlace } from "./north-place.ts";
+import { pastPlanPx as pastPx, planCirclePlaces, planCircleRadiusPx as radiusPx } from "./plan-circles.ts";
 import type { PlanGrid } from "./plan-strings.ts";
 
-/** Px the grid runs past the building, and from there to its circles. */
-const pastPx = 20;
-const radiusPx = 8.5;
 /** Px from the edge of what is seen to the middle of a circle kept there. */
 const keptInPx = 12;
 
@@ -33,7 +31,8 @@ export function PlanFrame({
   dimensions: readonly DimensionLine[];
   seenFrom?: PlanViewProps["seenFrom"];
 }) {
-  const { left, right, top, bottom: foot } = outline;
+  const { right, bottom: foot } = outline;
+  const circles = planCirclePlaces(outline);
   const north = northPlace(outline);
   const levels = dimensions.filter(({ upright }) => !upright);
   return (
@@ -42,14 +41,14 @@ export function PlanFrame({
         upright
         radiusPx={radiusPx}
         lines={grid.numbers.map(({ label, atMm }) => ({ label, atPx: xToPx(view, atMm) }))}
-        bubblePx={Math.max(top - pastPx - radiusPx, seenFrom.topPx + keptInPx)}
+        bubblePx={Math.max(circles.topPx, seenFrom.topPx + keptInPx)}
         toPx={Math.max(foot + pastPx, ...levels.map(({ atPx }) => atPx)) + 4}
       />
       <GridLines
         upright={false}
         radiusPx={radiusPx}
         lines={grid.letters.map(({ label, atMm }) => ({ label, atPx: yToPx(view, atMm) }))}
-        bubblePx={Math.max(left - 22 - radiusPx, seenFrom.leftPx + keptInPx)}
+        bubblePx={Math.max(circles.leftPx, seenFrom.leftPx + keptInPx)}
         toPx={right + pastPx + 4}
       />
       <DimensionLines lines={dimensions} />

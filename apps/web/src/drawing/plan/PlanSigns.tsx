@@ -5,6 +5,7 @@ import { dash, verdictInk } from "../../look/ink.ts";
 import type { LayerPlace, PlanViewProps } from "../contract.ts";
 import type { DimensionStrings } from "../dimension/strings.ts";
 import { Lettering } from "../label/Lettering.tsx";
+import type { BoxPx } from "../label/place-labels.ts";
 import { polygonPath } from "../px-path.ts";
 import type { ElementWords } from "../use-element-words.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -19,8 +20,14 @@ export function PlanSigns({
   model,
   words,
   strings,
+  circles,
   ...props
-}: PlanViewProps & { model: PlanModel; words: ElementWords; strings: DimensionStrings }) {
+}: PlanViewProps & {
+  model: PlanModel;
+  words: ElementWords;
+  strings: DimensionStrings;
+  circles: readonly BoxPx[];
+}) {
   const { scheme, transform: view, storey, proposed } = props;
   const assessment = props.linesOnly === true ? null : props.assessment;
   const { answered, verdicts } = words;
@@ -32,10 +39,11 @@ export function PlanSigns({
     () =>
       planLabels(model, view, verdicts, units, {
         strings,
+        circles,
         inked: layer?.covers(place),
         figures: layer?.figures(place, units),
       }),
-    [model, view, verdicts, units, strings, layer, place],
+    [model, view, verdicts, units, strings, circles, layer, place],
   );
   const hatches = useMemo(() => planHatches(assessment?.marks ?? [], model), [assessment, model]);
   const outlinePx = (outline: readonly ViewPoint[]) => polygonPath(outline.map((point) => toScreen(view, point)));

@@ -34,7 +34,7 @@ export function PlanView(props: PlanViewProps) {
     still: false,
   };
   const units = useUnits();
-  const { outline, grid, strings } = useMemo(
+  const { outline, grid, strings, circles } = useMemo(
     () => framedPlan(model, { scheme, view, revisionLetters, units }),
     [model, scheme, view, revisionLetters, units],
   );
@@ -61,7 +61,7 @@ export function PlanView(props: PlanViewProps) {
         <PlanPosts model={model} {...setting} />
         <Objects objects={atScale(model.objects, view.pxPerM)} eye={planEye(view)} {...setting} />
       </ElementTree>
-      <PlanSigns model={model} words={words} strings={strings} {...props} />
+      <PlanSigns model={model} words={words} strings={strings} circles={circles} {...props} />
       {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
   );

@@ -5,6 +5,7 @@ import type { BoxPx } from "../label/place-labels.ts";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { planOutline } from "./north-place.ts";
+import { planCircles } from "./plan-circles.ts";
 import { planStrings, type PlanGrid } from "./plan-strings.ts";
 
 /** What stands round a plan: its outline, null where nothing is drawn, the grid through it, its strings. */
@@ -12,6 +13,8 @@ export interface FramedPlan {
   outline: BoxPx | null;
   grid: PlanGrid;
   strings: DimensionStrings;
+  /** The room its circles take, px. */
+  circles: readonly BoxPx[];
 }
 
 interface Framing {
@@ -24,9 +27,13 @@ interface Framing {
 /** The grid of what a plan shows, and what is dimensioned beside it. */
 export function framedPlan(model: PlanModel, { scheme, view, revisionLetters, units }: Framing): FramedPlan {
   const outline = planOutline(scheme, model.storey, view);
-  if (outline === null) return { outline, grid: { numbers: [], letters: [] }, strings: { lines: [], labels: [] } };
+  if (outline === null)
+    return { outline, grid: { numbers: [], letters: [] }, strings: { lines: [], labels: [] }, circles: [] };
   const grid = gridWithin(gridOf(scheme, revisionLetters), outline, view);
-  return { outline, grid, strings: planStrings(model, grid, outline, view, units) };
+  return {
+    ...{ outline, grid, strings: planStrings(model, grid, outline, view, units) },
+    circles: planCircles(grid, outline, view),
+  };
 }
 
 /** The other lines of the grid belong to other storeys. */

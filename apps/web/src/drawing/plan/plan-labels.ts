@@ -15,6 +15,8 @@ export type PlanLayered = {
   strings: DimensionStrings;
   inked?: readonly BoxPx[] | undefined;
   figures?: readonly Lettered[] | undefined;
+  /** The circles of the grid: nothing is lettered over them. */
+  circles?: readonly BoxPx[] | undefined;
 };
 
 /** Names in a plan: each unit in its room, each unit overhead where it is free. */
@@ -23,7 +25,7 @@ export function planLabels(
   view: ViewTransform,
   verdicts: ReadonlyMap<string, ElementVerdict>,
   units: UnitSystem,
-  { strings, inked = [], figures = [] }: PlanLayered,
+  { strings, inked = [], figures = [], circles = [] }: PlanLayered,
 ): PlanLabel[] {
   const rooms = model.units.map((unit) =>
     label(`room-${unit.container.id}`, unit.container.tag, unit, view, ink.ink, 13, 600),
@@ -57,6 +59,7 @@ export function planLabels(
       ...figures,
     ],
     [...walls, ...above, ...objectBoxes(model.objects, planEye(view), units), ...inked],
+    circles,
   );
 }
 
