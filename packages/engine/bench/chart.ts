@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { readScheme, type Scheme } from "@cornerway/schema";
 import type { ChartRequest } from "../src/chart/chart.ts";
 import { openingChart, usualFineness } from "../src/opening-chart.ts";
-import { stackedScheme } from "./support/stacked-building.ts";
+import { drawnUnit } from "../test/strength/drawn-unit.ts";
 
 /**
  * The chart of a plain 40 ft side and of one of the demo, in seconds of processor: until the side is there, until its first column,
@@ -15,10 +15,7 @@ const door: Omit<ChartRequest, "containerId"> = {
   ...{ face: "right", sillUm: 180_000, heightUm: 2_200_000, use: "door", framed: true, framedWhereNeeded: true },
 };
 const subjects: Readonly<Record<string, () => { readonly scheme: Scheme; readonly request: ChartRequest }>> = {
-  plain: () => {
-    const scheme: Scheme = { ...stackedScheme(1), openings: [] };
-    return { scheme, request: { ...door, containerId: scheme.containers[0]?.id ?? "" } };
-  },
+  plain: () => ({ scheme: drawnUnit({ type: "1AAA" }), request: { ...door, containerId: "u1" } }),
   demo: () => {
     const read = readScheme(
       JSON.parse(readFileSync(new URL("../../../shared/demo/scheme.json", import.meta.url), "utf8")),
