@@ -15,7 +15,7 @@ import { COMBINATIONS, stackedModel, stackedScheme } from "./support/stacked-bui
 
 /** Medians over this many runs; processor time of this process beside wall time, since other work shares the cores. */
 const RUNS = Number(process.argv[3] ?? 3);
-const SIZES = (process.argv[2] ?? "1,9,64,256,500").split(",").map(Number);
+const SIZES = (process.argv[2] ?? process.env.SIZES ?? "1,9,64,256,500").split(",").map(Number);
 const LIMIT_BYTES = 2e9;
 /** Containers and processor time from cold, for the growth printed at the end. */
 const fromCold: { count: number; cpuMs: number }[] = [];
