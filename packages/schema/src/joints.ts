@@ -23,6 +23,8 @@ export const Seat = z
     packingUm: PositiveLengthUm,
     /** True where the upper unit is welded or bolted down: it then resists uplift and sliding. */
     heldDown: z.boolean(),
+    /** Thickness of a plate welded between the flanges of the bottom rail that comes down here, in its middle; absent: none. */
+    stiffenerUm: PositiveLengthUm.min(4000).max(25_000).exactOptional(),
     /** Level as built against drawn; absent: the project's error either way. */
     levelErrorUm: LengthUm.min(-100_000).max(100_000).exactOptional(),
   })

@@ -2,6 +2,7 @@ import type { Steel } from "../catalog/materials.ts";
 import type { CorrugatedSheet } from "../catalog/sections/corrugated-sheet.ts";
 import type { PressedSection, TubeSection } from "../catalog/sections/section.ts";
 import { thinBendingWithCrippling } from "../codes/cold-formed/combined-forces.ts";
+import { bearingStiffener, type WebStiffener } from "../codes/cold-formed/bearing-stiffener.ts";
 import { assumedInsideRadiusMm, pressedWebCrippling, type CripplingCase } from "../codes/cold-formed/web-crippling.ts";
 import { sideWallCrippling, sideWallYielding, type SideWallForce } from "../codes/steel/tube-wall.ts";
 import type { Resistance } from "../working/resistance.ts";
@@ -9,8 +10,13 @@ import { checkOf, demandAgainst, type Check } from "./check.ts";
 import type { CodeBasis } from "./code-basis.ts";
 import { localRailMoment, railAtSeat } from "./rail-at-seat.ts";
 
-/** A force of a seat, post or crossing rail on a rail, N, over a length along it, mm. */
-export type SeatForce = { readonly forceN: number; readonly bearingMm: number; readonly toEndMm: number };
+/** A force of a seat, post or crossing rail on a rail, N, over a length along it, mm; `seatMm` is that of a seat that is drawn there. */
+export type SeatForce = {
+  readonly forceN: number;
+  readonly bearingMm: number;
+  readonly toEndMm: number;
+  readonly seatMm?: number;
+};
 
 /** Bottom rail or sill pressed at one place, with its sheet whole there. `bending` is its strength with nothing to twist it. */
 export type PressedRail = {
@@ -19,24 +25,38 @@ export type PressedRail = {
   readonly steel: Steel;
   readonly sheet: CorrugatedSheet;
   readonly where: CripplingCase;
+  /** A plate between its flanges where it is pressed. */
+  readonly stiffener?: WebStiffener;
   readonly bending: Resistance;
 };
 
-/** A seat on a pressed rail: web crippling, the local moment, and both together. */
+/**
+ * A seat on a pressed rail: web crippling, the local moment, and both together. A stiffener takes the force past the web, which
+ * then neither cripples nor has it combined with bending.
+ */
 export function seatOnPressedRail(rail: PressedRail, seat: SeatForce, basis: CodeBasis): readonly Check[] {
-  const { element, section, steel, where, bending } = rail;
+  const { element, section, steel, where, bending, stiffener } = rail;
+  const local = { element, railIMm4: section.ixMm4, sheet: rail.sheet, ...localForce(seat) };
+  if (stiffener !== undefined) {
+    const stiffened = bearingStiffener({ section, steel, stiffener }, basis.thin);
+    return [
+      demandAgainst({ element, limitState: "web crippling" }, seat.forceN, stiffened),
+      railAtSeat(local, bending),
+    ];
+  }
   const insideRadiusMm = assumedInsideRadiusMm(section.thicknessMm);
   const crippling = pressedWebCrippling(
     { section, steel, where, bearingMm: seat.bearingMm, insideRadiusMm },
     basis.thin,
   );
-  const local = { element, railIMm4: section.ixMm4, sheet: rail.sheet, forceN: seat.forceN };
   return [
     demandAgainst({ element, limitState: "web crippling" }, seat.forceN, crippling),
     railAtSeat(local, bending),
     together(rail, seat, crippling, localRailMoment(local).result.value, basis),
   ];
 }
+
+const localForce = ({ forceN, seatMm }: SeatForce) => ({ forceN, ...(seatMm !== undefined && { seatMm }) });
 
 function together(
   { element, bending }: PressedRail,
@@ -79,6 +99,6 @@ export function seatOnTubeRail(rail: TubeRail, seat: SeatForce, basis: CodeBasis
       seat.forceN,
       sideWallCrippling(chord, force, basis.steel),
     ),
-    railAtSeat({ element, railIMm4: section.ixMm4, sheet: rail.sheet, forceN: seat.forceN }, bending),
+    railAtSeat({ element, railIMm4: section.ixMm4, sheet: rail.sheet, ...localForce(seat) }, bending),
   ];
 }

@@ -8,7 +8,7 @@ export const assumed = [
   "door header: box 150×100×3; its line in the model is a top rail",
   "rails held by their sheet where it is whole; across by cross members and roof sheet; cross members by the floor boards",
   "door leaves carry nothing unless welded shut, then half of what the blind end does; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",
-  "seats and fittings on rails bear over 100 mm; half of the loaded face of a tube rail is used already",
+  "fittings and rails on rails bear over 100 mm, a drawn seat evenly over its own length; half of the loaded face of a tube rail is used already",
   "corner posts stand either way round in their corner; judged without their sheet, the bound with it beside",
   "hold-downs, posts and beams on pads: four headed anchors of 16 mm, 150 mm deep, 200 mm apart, in the middle of the pad or about the post or beam",
   "added beams: bolted to steel and pads with ¾ in A325-N, four where seated and three where framed, welded to containers; held sideways where they bear on something",

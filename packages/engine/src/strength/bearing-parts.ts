@@ -2,7 +2,7 @@ import { containerMembers } from "../catalog/sections/container-members.ts";
 import { measuredPressed, measuredTube } from "../catalog/sections/measured-section.ts";
 import { corrugatedSheet, folds } from "../catalog/sections/corrugated-sheet.ts";
 import type { PressedSection, TubeSection } from "../catalog/sections/section.ts";
-import type { Steel } from "../catalog/materials.ts";
+import { steels, type Steel } from "../catalog/materials.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Check } from "../checks/check.ts";
 import type { CheckedElement } from "../checks/limit-state.ts";
@@ -13,10 +13,11 @@ import type { UnitPoint } from "../model/unit-point.ts";
 import { measuredSteel } from "../model/measured-steel.ts";
 import type { EndName, SideName } from "../model/unit-lines.ts";
 import { bearingForce, placeOf, type ModelledBearing } from "./modelled-bearings.ts";
+import { seatAt, type DrawnSeat } from "./drawn-seat.ts";
 import { forcePart } from "./force-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
-/** Along the rail: a seat, common practice, no published source; a fitting across, ISO 1161, from memory. */
+/** Along the rail where no seat is drawn: common practice, no published source; a fitting across, ISO 1161, from memory. */
 const [SEAT_MM, FITTING_MM] = [100, 162];
 /** A post is right below a seat where its axis is this near to the middle of it, mm. */
 const UNDER_MM = 1;
@@ -64,10 +65,13 @@ function partsAt(
   const lengthMm = building.unitById.get(point.unitId)?.dimensions.holeSpacingLengthwiseMm ?? 0;
   const measured = measuredSteel(building.overrides, point.unitId);
   const { rail, side, u } = point.seat;
+  const seat = seatAt(bearing, point, building);
   const toEndMm = Math.min(u, lengthMm - u);
   if (rail === "bottom") {
     const section = measuredPressed(containerMembers["bottom side rail"], measured["bottom side rail"]);
-    return [part("bottom side rail", (forceN, steel) => onBottomRail(section, forceN, toEndMm, steel, basis))];
+    return [
+      part("bottom side rail", (forceN, steel) => onBottomRail(section, { forceN, toEndMm, ...seat }, steel, basis)),
+    ];
   }
   if (side === "door") return [part("door header", () => [doorHeaderRefused])];
   const element = side === "front" ? "front header" : "top side rail";
@@ -75,10 +79,12 @@ function partsAt(
     containerMembers[element],
     measured[side === "front" ? "top end rail" : "top side rail"],
   );
-  const seated = part(element, (forceN, steel) => onTopRail(element, section, forceN, toEndMm, steel, basis));
+  const seated = part(element, (forceN, steel) =>
+    onTopRail(element, section, { forceN, toEndMm, ...seat }, steel, basis),
+  );
   // a post right below takes what comes down: the rail is pressed onto its head, the sheet beside it is not
   if (inWalls.get(point.unitId)?.some((post) => post.side === side && Math.abs(post.u - u) < UNDER_MM)) return [seated];
-  const bearingMm = "corner" in bearing.planned.above ? FITTING_MM : SEAT_MM;
+  const bearingMm = seat.seatMm ?? ("corner" in bearing.planned.above ? FITTING_MM : SEAT_MM);
   const cut = cutBelow(point.unitId, side, u, building);
   return [
     seated,
@@ -120,25 +126,29 @@ const doorHeaderRefused: Check = {
 const sideSheet = corrugatedSheet(folds.side, 1.6);
 const endSheet = corrugatedSheet(folds.end, 2);
 
+type Pressing = DrawnSeat & { readonly forceN: number; readonly toEndMm: number };
+
 function onBottomRail(
   section: PressedSection,
-  forceN: number,
-  toEndMm: number,
+  { stiffenerMm, ...force }: Pressing,
   steel: Steel,
   basis: CheckBasis,
 ): readonly Check[] {
   const held = { strongMm: 300, weakMm: 300, twistMm: 300 };
   const member = { element: "bottom side rail", section, steel, lengths: held, unbracedMm: 0, cb: 1 } as const;
   const bending = basis.memberStrengths(member).headPressed;
-  const rail = { element: "bottom side rail", section, steel, sheet: sideSheet, bending } as const;
-  return basis.seatOnPressedRail({ ...rail, where: "inside, one flange" }, { forceN, bearingMm: SEAT_MM, toEndMm });
+  const stiffener = stiffenerMm === undefined ? {} : { stiffener: { thicknessMm: stiffenerMm, steel: steels.plate } };
+  const rail = { element: "bottom side rail", section, steel, sheet: sideSheet, bending, ...stiffener } as const;
+  return basis.seatOnPressedRail(
+    { ...rail, where: "inside, one flange" },
+    { bearingMm: force.seatMm ?? SEAT_MM, ...force },
+  );
 }
 
 function onTopRail(
   element: "top side rail" | "front header",
   section: TubeSection,
-  forceN: number,
-  toEndMm: number,
+  force: Pressing,
   steel: Steel,
   basis: CheckBasis,
 ): readonly Check[] {
@@ -147,7 +157,7 @@ function onTopRail(
   const sheet = element === "front header" ? endSheet : sideSheet;
   return basis.seatOnTubeRail(
     { element, section, steel, sheet, useOfFace: FACE_USED, bending },
-    { forceN, bearingMm: SEAT_MM, toEndMm },
+    { bearingMm: force.seatMm ?? SEAT_MM, ...force },
   );
 }
 

@@ -35,6 +35,20 @@ describe("a seat on a rail", () => {
     expect(both ?? 0).toBeGreaterThan((0.91 * 0.85 * (crippling ?? 0)) / (1.33 * 0.9));
   });
 
+  // AISI S100 F5.1 by hand, from memory: t 4.5, flat of the web 153, width 30 − 4.5 = 25.5, plate of 10, F_y 235.
+  // A_c = 18 × 4.5² + 255 = 619.5 mm²: 145 583 N. b_1 = 112.5 × (0.0024 × 34 + 0.72) = 90.2, A_b = 660.8, r = √(13 818/660.8) = 4.573,
+  // F_e = π² × 200 000/33.46² = 1763, F_n = 0.658^0.1333 × 235 = 222.3: 146 870 N. The less: × 0.85 = 123 750 N.
+  it("is carried past the web of a bottom rail by a stiffener of 10 mm, 123.7 kN, which leaves the local moment", () => {
+    const section = containerMembers["bottom side rail"];
+    const bending = pressedFlexure({ section, steel, pressed: "head", unbracedMm: 0, cb: 1 }, basis.thin);
+    const stiffener = { thicknessMm: 10, steel: steels.plate };
+    const rail = { element: "bottom side rail", section, steel, sheet, where: "inside, one flange", bending } as const;
+    const checks = seatOnPressedRail({ ...rail, stiffener }, seat, basis);
+    expect(states(checks)).toEqual(["web crippling", "local moment at a seat"]);
+    const [web] = checks;
+    expect(web?.ok === true && 20_000 / web.utilisation / 1000).toBeCloseTo(123.75, 1);
+  });
+
   it("presses a top rail's side walls and bends it, each covered", () => {
     const section = containerMembers["top side rail"];
     const bending = thinTubeFlexure({ section, steel, unbracedMm: 0, cb: 1 }, basis.thin);

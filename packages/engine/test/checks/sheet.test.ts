@@ -131,6 +131,21 @@ describe("localRailMoment", () => {
     expectWithin(working.result.value, 0.5 * 20_000 * 72.03, 0.001);
   });
 
+  // ℓ 72.03 mm; over 200 mm x = 200/(4 × 72.03) = 0.6942: e^−x 0.4995 × sin x 0.6398 / x = 0.4603; × 0.5 × 20 000 × 72.03
+  it("is 0.460 of that under a seat of 200 mm, and the same under next to none", () => {
+    const rail = { element: "top side rail", railIMm4: 371_000, sheet, forceN: 20_000 } as const;
+    expectWithin(localRailMoment({ ...rail, seatMm: 200 }).result.value, 331_600, 0.001);
+    expectWithin(localRailMoment({ ...rail, seatMm: 0.1 }).result.value, localRailMoment(rail).result.value, 0.001);
+  });
+
+  it("never grows with the length of the seat", () => {
+    const moments = [50, 100, 200, 300, 450, 800].map(
+      (seatMm) =>
+        localRailMoment({ element: "top side rail", railIMm4: 371_000, sheet, forceN: 1000, seatMm }).result.value,
+    );
+    expect(moments.toSorted((a, b) => b - a)).toEqual(moments);
+  });
+
   it("20 kN on that rail of unproved steel uses 0.72/(0.9 × 235 × 12.4 cm³) = 0.275 of it", () => {
     const section = containerMembers["top side rail"];
     const strength = thinTubeFlexure(

@@ -5829,6 +5829,7 @@ export interface components {
       levelErrorUm?: components["schemas"]["LengthUm"] | undefined;
       lowerId: components["schemas"]["ElementId"];
       packingUm: components["schemas"]["PositiveLengthUm"];
+      stiffenerUm?: components["schemas"]["PositiveLengthUm"] | undefined;
       tag: components["schemas"]["Tag"];
       upperId: components["schemas"]["ElementId"];
       widthUm: components["schemas"]["PositiveLengthUm"];
@@ -5842,6 +5843,7 @@ export interface components {
       levelErrorUm?: components["schemas"]["LengthUmInput"] | undefined;
       lowerId: components["schemas"]["ElementIdInput"];
       packingUm: components["schemas"]["PositiveLengthUmInput"];
+      stiffenerUm?: components["schemas"]["PositiveLengthUmInput"] | undefined;
       tag: components["schemas"]["TagInput"];
       upperId: components["schemas"]["ElementIdInput"];
       widthUm: components["schemas"]["PositiveLengthUmInput"];

@@ -31,6 +31,7 @@ export const seatFields: readonly PartField[] = [
   { path: "packingUm", label: "Packing", as: "small length" },
   { path: "lengthUm", label: "Along", as: "small length" },
   { path: "widthUm", label: "Across", as: "small length" },
+  { path: "stiffenerUm", label: "Stiffener", as: "small length", otherwise: "none" },
   levelErrorField,
   { path: "heldDown", label: "Unit above", as: "yes or no", yes: "held down", no: "bears only" },
 ];
