@@ -29,4 +29,12 @@ for (const [verdict, n] of verdicts) console.log(`  ${verdict}: ${share(n)}`);
 for (const [pair, n] of steps) console.log(`  ${pair}: ${share(n)}`);
 console.log(`dearer by the chart: ${dearer}; cheaper: ${cheaper.length}`);
 for (const line of cheaper) console.log(`  ${line}`);
-if (cheaper.length > 0) process.exitCode = 1;
+
+/** What a sample of three hundred has to hold of each verdict, and of openings with an overhang, to say anything. */
+const LEAST_SHARE = 0.15;
+const LEAST_WITH_OVERHANG = COUNT / 3;
+const rare = ["works as built", "works with steel", "needs the engineer", "does not work"].filter(
+  (verdict) => (verdicts.get(verdict) ?? 0) < LEAST_SHARE * COUNT,
+);
+if (rare.length > 0) console.log(`less than ${100 * LEAST_SHARE} %: ${rare.join(", ")}`);
+if (cheaper.length > 0 || rare.length > 0 || withOverhang < LEAST_WITH_OVERHANG) process.exitCode = 1;

@@ -2,11 +2,22 @@ import { describe, expect, it } from "vitest";
 import { randomTrial } from "./random-schemes.ts";
 import { stepsOf } from "./steps-of.ts";
 
-// 39 hangs on a set of assumptions that decides a part not among the most used; 131 and 294 hang on the lift. Three hundred seeds, with their distribution: `npm run bench -- price-steps`.
+// Of each verdict four when they were drawn, two of them with an overhang as well. Three hundred seeds, with their
+// distribution: `npm run bench -- price-steps`.
+const seeds = [2, 7, 58, 63, 105, 109, 111, 153, 155, 163, 164, 210, 253, 255, 258, 262];
 
 describe("the price step of a place on a chart", () => {
-  it.each([1, 4, 5, 11, 39, 131, 294])("is never cheaper than the full analysis says (seed %i)", (seed) => {
-    const { chart, full } = stepsOf(randomTrial(seed));
+  const found: string[] = [];
+
+  it.each(seeds)("is never cheaper than the full analysis says (seed %i)", (seed) => {
+    const { chart, full, verdict } = stepsOf(randomTrial(seed));
+    found.push(verdict);
     expect(chart).toBeGreaterThanOrEqual(full);
+  });
+
+  it("is asked of places of every verdict", () => {
+    expect(new Set(found)).toEqual(
+      new Set(["works as built", "works with steel", "needs the engineer", "does not work"]),
+    );
   });
 });

@@ -22,7 +22,7 @@ export function sequence(seed: number): () => number {
 export function randomTrial(seed: number): RandomTrial {
   const next = sequence(seed);
   const between = (from: number, to: number): number => Math.round((from + next() * (to - from)) / 50) * 50;
-  const type = next() < 0.6 ? "1CC" : "1AAA";
+  const type = next() < 0.8 ? "1CC" : "1AAA";
   const [length, height] = type === "1CC" ? [6058, 2591] : [12_192, 2896];
   const above = next() < 0.75 ? 1 : 0;
   const shiftMm = above === 1 && next() < 0.65 ? between(200, length / 5) : 0;
@@ -30,14 +30,14 @@ export function randomTrial(seed: number): RandomTrial {
   const containers = drawn.containers.map((one, n) => (n === 1 ? { ...one, xUm: shiftMm * 1000 } : one));
   const railToRail = next() < 0.3;
   const [sillMm, headMm] = railToRail ? [174.5, height - 66] : [180, 2380];
-  const widthMm = between(300, length * (next() < 0.7 ? 0.12 : 0.4));
+  const widthMm = between(300, length * (next() < 0.85 ? 0.12 : 0.4));
   const request: ChartRequest = {
     containerId: "u1",
     face: next() < 0.5 ? "right" : "left",
     sillUm: sillMm * 1000,
     heightUm: (headMm - sillMm) * 1000,
     use: "door",
-    framed: next() < 0.85,
+    framed: next() < 0.35,
   };
   const opposite: Opening = {
     ...{ id: "o1", tag: "O1", containerId: "u1", face: request.face === "right" ? "left" : "right", use: "door" },
