@@ -223,9 +223,10 @@ describe("the leaders of a sheet", () => {
     expect(numbers(null, [{ number: 1, xPx: 600, yPx: 301, end: "dot" }])).toEqual(["1"]);
   });
 
-  it("leave it there too where the leader would run more than 560 px into the drawing", () => {
-    expect(numbers(null, [{ number: 1, xPx: 524, yPx: 100, end: "dot" }])).toEqual([]);
-    expect(numbers(null, [{ number: 1, xPx: 523, yPx: 100, end: "dot" }])).toEqual(["1"]);
+  it("leave it there too where the leader would run over more than 52 % of the sheet", () => {
+    // The margin begins at 1,084 px: 0.52 × 1,084 = 563.7, so that the farthest end stands at 520.3.
+    expect(numbers(null, [{ number: 1, xPx: 521, yPx: 100, end: "dot" }])).toEqual([]);
+    expect(numbers(null, [{ number: 1, xPx: 520, yPx: 100, end: "dot" }])).toEqual(["1"]);
   });
 });
 
