@@ -26,8 +26,8 @@ describe("while the line is down", () => {
     await page.keyboard.press("Enter");
     await page.getByText("G1 · 40 ft high cube").waitFor();
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    // What the page is made of is on the shelf once the worker has it.
-    await vi.waitUntil(async () => (await partsKept(page)) > 10, { timeout: 60_000 });
+    // What the page is made of is on the shelf last of all, after what was fetched ahead.
+    await vi.waitUntil(() => allKept(page), { timeout: 60_000 });
     await vi.waitUntil(async () => (await keptKeys(page)).some((key) => key.startsWith("draft ")), { timeout: 60_000 });
   });
 
@@ -102,8 +102,14 @@ async function move(page: Page, to: string): Promise<void> {
   await expect.poll(() => page.getByText(/kept here and sent when it is back/).count()).toBe(1);
 }
 
-const partsKept = (page: Page): Promise<number> =>
-  page.evaluate(async () => (await (await caches.open("cornerway-shell-1")).keys()).length);
+/** True once every part the page has fetched so far is on the shelf of the worker. */
+const allKept = (page: Page): Promise<boolean> =>
+  page.evaluate(async () => {
+    const shelf = await (await caches.open("cornerway-shell-1")).keys();
+    const kept = new Set(shelf.map(({ url }) => url));
+    const fetched = performance.getEntriesByType("resource").map(({ name }) => name);
+    return fetched.filter((name) => name.startsWith(`${location.origin}/assets/`)).every((name) => kept.has(name));
+  });
 
 /** Keys of what this browser keeps for the sheets. */
 const keptKeys = (page: Page): Promise<string[]> =>
