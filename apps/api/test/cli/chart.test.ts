@@ -25,7 +25,7 @@ const scheme: Scheme = {
   ],
 };
 const fineness = { apartMm: 800, envelope: "deciding sets" } as const;
-const run = (asked: Omit<ChartAsked, "fineness">, apartMm = fineness.apartMm) =>
+const run = (asked: Omit<ChartAsked, "fineness">, apartMm: number = fineness.apartMm) =>
   chartCommand({ name: "scheme.json", value: scheme }, { ...asked, fineness: { ...fineness, apartMm } });
 
 describe("cornerway chart", () => {

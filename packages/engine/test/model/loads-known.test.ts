@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { analyse } from "../../src/load-path/analysis.ts";
 import { evenPatch, type ActionCase } from "../../src/loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../../src/model/build-model.ts";
-import { drawnUnit } from "../strength/drawn-unit.ts";
+import { drawnUnit, type DrawnOpening } from "../strength/drawn-unit.ts";
 import { ownWeight } from "../strength/one-run.ts";
 
 type Drawn = ReturnType<typeof drawnUnit>;
@@ -21,9 +21,7 @@ const onRoof = (scheme: Drawn): ActionCase => ({
   })),
 });
 
-const window = (fromMm: number): Parameters<typeof drawnUnit>[0]["openings"] => [
-  { face: "right", framed: true, fromMm, widthMm: 1200 },
-];
+const window = (fromMm: number): readonly DrawnOpening[] => [{ face: "right", framed: true, fromMm, widthMm: 1200 }];
 const schemes = {
   "a 20 ft unit": drawnUnit({ type: "1CC" }),
   "two of them, the lower with a window": drawnUnit({ type: "1CC", above: 1, openings: window(1500) }),
