@@ -62,6 +62,28 @@ describe("lettering of the demo", () => {
   );
 });
 
+describe("keynotes at the ends of the field", () => {
+  const model = elevationModel(demoScheme, "south", ["A"]);
+  const notes = (originXPx: number, rightPx?: number) => {
+    const view = { originXPx, originYPx: 500, pxPerM: 50 };
+    const strings = elevationStrings(model, view, "SI");
+    return elevationLabels(model, view, [], "SI", { strings, rightPx })
+      .filter(({ kind }) => kind === "keynote")
+      .map(({ box }) => box);
+  };
+
+  it("are cut off at neither of them: the field begins at 0", () => {
+    const firstLeft = Math.min(...notes(300).map(({ left }) => left));
+    const originXPx = 300 - firstLeft - 5;
+    const boxes = notes(originXPx);
+    expect(boxes.filter(({ left }) => left < 0)).toHaveLength(1);
+    const rightPx = Math.max(...boxes.map(({ right }) => right)) - 1;
+    const within = notes(originXPx, rightPx);
+    expect(within.every(({ left, right }) => left >= 0 && right <= rightPx)).toBe(true);
+    expect(within.length).toBeGreaterThanOrEqual(boxes.length - 2);
+  });
+});
+
 describe("lettering beside what a layer inks", () => {
   const model = elevationModel(demoScheme, "south", ["A"]);
   const view = { originXPx: 300, originYPx: 500, pxPerM: 50 };

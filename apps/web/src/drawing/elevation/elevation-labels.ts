@@ -85,7 +85,7 @@ export type ElevationLettering = {
   strings: DimensionStrings;
   /** Where a layer inks, such as strands. */
   inked?: readonly BoxPx[] | undefined;
-  /** Where the field ends: a keynote is not cut off by it. */
+  /** The field runs from 0 to here: a keynote is not cut off at either end. */
   rightPx?: number | undefined;
 };
 
@@ -95,7 +95,7 @@ export function elevationLabels(
   view: ViewTransform,
   strokes: readonly PathStroke[],
   units: UnitSystem,
-  { strings, inked = [], rightPx = Infinity }: ElevationLettering,
+  { strings, inked = [], rightPx }: ElevationLettering,
 ): ElevationLabel[] {
   const names = model.faces
     .map((face, at) => unitLabel(face, model.faces.slice(at + 1), view))
@@ -105,7 +105,10 @@ export function elevationLabels(
     ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
     ...keynotes(model, view, units).flatMap((note): Lettered[] => {
-      const spots = note.spots.filter((spot) => labelBox(note.text, note.sizePx, spot).right <= rightPx);
+      const spots = note.spots.filter((spot) => {
+        const { left, right } = labelBox(note.text, note.sizePx, spot);
+        return rightPx === undefined || (left >= 0 && right <= rightPx);
+      });
       return spots.length === 0 ? [] : [{ ...note, spots, kind: "keynote", trackingEm: 0.02 }];
     }),
     ...names,
