@@ -116,6 +116,6 @@ describe("strength from the draft to the stamp", () => {
 
 const judged = (page: Page) =>
   page
-    .getByText(/\d+ checks on \d+ load vectors/)
+    .getByText(/[\d,]+ checks on [\d,]+ load vectors/)
     .first()
     .waitFor({ timeout: 120_000 });

@@ -1,4 +1,5 @@
 import type { Assessment, Mark, Scheme } from "@cornerway/schema";
+import { inThousands } from "../units/in-thousands.ts";
 import { awaitingStrength, staleMarks } from "./awaiting-strength.ts";
 import type { LiveStrength } from "./use-strength.ts";
 
@@ -39,10 +40,10 @@ function waitsFor(progress: LiveStrength["progress"], glance: LiveStrength["glan
   return `${waits}; so far ${worst.utilisation?.toFixed(2) ?? ""} at most, on ${glance.vectors} load vectors`;
 }
 
-/** "86 questions · 8032 checks on 144 load vectors"; undefined without an answer. */
+/** "86 questions · 8,032 checks on 144 load vectors"; undefined without an answer. */
 export function judgedRemark(assessment: Assessment | null): string | undefined {
   if (assessment === null) return undefined;
   const { questions, strength } = assessment;
   if (strength === undefined) return `${questions} questions, load path only`;
-  return `${questions} questions · ${strength.checks} checks on ${strength.vectors} load vectors`;
+  return `${inThousands(questions)} questions · ${inThousands(strength.checks)} checks on ${inThousands(strength.vectors)} load vectors`;
 }

@@ -49,7 +49,7 @@ describe("judgedSoFar", () => {
     expect(assessment).toBe(judgedAssessment);
     expect(waitingIds.size).toBe(0);
     expect(remark).toBe(judgedRemark(judgedAssessment));
-    expect(remark).toMatch(/\d+ questions · \d+ checks on \d+ load vectors/);
+    expect(remark).toMatch(/\d+ questions · \d,\d{3} checks on \d+ load vectors/);
   });
 
   it("keeps what strength said before a move as waiting, never as an answer", () => {

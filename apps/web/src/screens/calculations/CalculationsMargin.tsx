@@ -1,5 +1,6 @@
 import { verdicts, type Assessment, type StrengthReport, type Verdict } from "@cornerway/schema";
 import { CautionLine } from "../../controls/CautionLine.tsx";
+import { inThousands } from "../../units/in-thousands.ts";
 import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../../look/verdict-class.ts";
 
@@ -25,8 +26,9 @@ export function CalculationsMargin({ result, report }: { result: Assessment | nu
       {strength === undefined || report === null ? null : (
         <>
           <p>
-            {strength.checks} checks on {strength.vectors} load vectors; {report.results.length} parts, each by its
-            governing check. Scope: {result?.scope}. Screening, until an engineer has answered.
+            {inThousands(strength.checks)} checks on {inThousands(strength.vectors)} load vectors;{" "}
+            {report.results.length} parts, each by its governing check. Scope: {result?.scope}. Screening, until an
+            engineer has answered.
           </p>
           <List heading="Assumed where the scheme says nothing" items={strength.assumed} />
           <List heading="Not judged" items={strength.notJudged} />
