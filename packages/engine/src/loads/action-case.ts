@@ -16,10 +16,11 @@ export type ActionLoad =
   | { readonly kind: "on"; readonly containerId: string; readonly surface: "floor" | "roof"; readonly patch: Patch }
   /** Against a face along its inward normal; negative draws it outwards. */
   | { readonly kind: "against"; readonly containerId: string; readonly face: Face; readonly patch: Patch }
-  /** At a point of the site frame, N in site axes. */
+  /** At a point of the site frame, N in site axes; `surface`: what goes down in it lies on that face of its container. */
   | {
       readonly kind: "point";
       readonly elementId: string;
+      readonly surface?: "floor" | "roof";
       readonly at: PointMm;
       readonly xN: number;
       readonly yN: number;

@@ -15,6 +15,8 @@ export type AddedSteel = {
   readonly containerId?: string;
   readonly weightN: number;
   readonly at: PointMm;
+  /** The face it lies on, for the frame of a hatch. */
+  readonly surface?: "floor" | "roof";
 };
 
 /** Posts, beams and the frames of openings by their sections; a section the catalogue lacks weighs as the frames' tube. */
@@ -55,6 +57,7 @@ const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
         elementId: opening.id,
         containerId: opening.containerId,
         weightN: bars,
+        ...((opening.face === "floor" || opening.face === "roof") && { surface: opening.face }),
         at: pointOnFace(face, toMm(opening.offsetUm) + wide / 2, toMm(opening.sillUm) + high / 2),
       },
     ];

@@ -41,9 +41,10 @@ function finishes(scheme: Scheme): ActionLoad[] {
 
 /** Steel that belongs to a unit loads that unit; the rest loads itself. */
 const steel = (scheme: Scheme): ActionLoad[] =>
-  addedSteel(scheme).map(({ elementId, containerId, at, weightN }) => ({
+  addedSteel(scheme).map(({ elementId, containerId, at, weightN, surface }) => ({
     kind: "point",
     elementId: containerId ?? elementId,
+    ...(surface !== undefined && { surface }),
     at,
     xN: 0,
     yN: 0,

@@ -52,6 +52,7 @@ function pointOn(
   return {
     kind: "point",
     elementId: placed.id,
+    surface,
     at: pointOnFace(face, xMm, yMm),
     xN: alongXN * u.xMm + alongYN * v.xMm,
     yN: alongXN * u.yMm + alongYN * v.yMm,

@@ -3,6 +3,7 @@ import { toLocal } from "../geometry/place.ts";
 import type { StubMovement, UnitLoad } from "./loads-on-units.ts";
 import type { ActionLoad, Patch } from "../loads/action-case.ts";
 import type { ModelCase, ModelNode, Six, Triple } from "./analytical-model.ts";
+import { betweenRails } from "./between-rails.ts";
 import { carrierStrips, type CarrierStrip } from "./carrier-strips.ts";
 import type { LoadCarrier, LoadedFace } from "./load-carrier.ts";
 import { SumByName } from "./sum-by-name.ts";
@@ -15,6 +16,7 @@ export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly Uni
   const onLines = new SumByName();
   const onNodes = new SumByName();
   const nearest = nearestNodes(unit, built);
+  const between = betweenRails(built);
   return (loads) => {
     const nodal: { node: string; F: Six }[] = [];
     for (const load of loads) {
@@ -22,12 +24,20 @@ export function actionLoader(unit: Unit, built: BuiltUnit): (loads: readonly Uni
       if (load.kind === "on") spread(load.surface, load.patch, DOWN);
       if (load.kind === "against") spread(load.face, load.patch, inward(load.face));
       if (load.kind === "stub") nodal.push(...shortened(load, built));
-      if (load.kind === "point") nodal.push(atNode(load, unit, nearest));
+      if (load.kind === "point") nodal.push(...point(load));
     }
     for (const [node, [x, y, z]] of onNodes.taken()) nodal.push({ node, F: [x, y, z, 0, 0, 0] });
     const beam_udl = onLines.taken().map(([beam, q]) => ({ beam, q }));
     return { ...(nodal.length > 0 && { nodal }), ...(beam_udl.length > 0 && { beam_udl }) };
   };
+
+  function point(load: PointLoad): { node: string; F: Six }[] {
+    const { surface } = load;
+    if (surface === undefined) return [atNode(load, unit, nearest)];
+    const { nodal, beam_udl } = between({ surface, ...toLocal(unit.frame, load.at), downN: -load.zN });
+    for (const { beam, q } of beam_udl) onLines.add(beam, q, 1);
+    return load.xN === 0 && load.yN === 0 ? nodal : [atNode({ ...load, zN: 0 }, unit, nearest), ...nodal];
+  }
 
   function spread(face: LoadedFace, patch: Patch, direction: Triple): void {
     for (const strip of strips.get(face) ?? []) {
