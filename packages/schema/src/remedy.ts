@@ -63,8 +63,12 @@ export type RemedyChange =
       readonly unitId: string;
       readonly places: number;
       readonly lengthMm: number;
+      /** Thickness of a plate in the web of each rail that comes down on one; absent: none. */
+      readonly stiffenerMm?: number;
       readonly heldDown: boolean;
     }
+  | { readonly kind: "longer seats"; readonly seatIds: readonly string[]; readonly toMm: number }
+  | { readonly kind: "stiffeners"; readonly seatIds: readonly string[]; readonly thicknessMm: number }
   | { readonly kind: "packing"; readonly seatId: string; readonly toMm: number }
   | {
       readonly kind: "made connections";

@@ -7,6 +7,7 @@ import { holdDown } from "./ways/hold-down.ts";
 import { landOnFittings } from "./ways/land-on-fittings.ts";
 import { largerPads } from "./ways/larger-pads.ts";
 import { leavePier } from "./ways/leave-pier.ts";
+import { longerSeats } from "./ways/longer-seats.ts";
 import { lowerOpening } from "./ways/lower-opening.ts";
 import { moveOpening } from "./ways/move-opening.ts";
 import { narrowOpening } from "./ways/narrow-opening.ts";
@@ -15,8 +16,10 @@ import { packing } from "./ways/packing.ts";
 import { postsAtOpening } from "./ways/posts-at-opening.ts";
 import { postsUnderBearings } from "./ways/posts-under-bearings.ts";
 import { postsUnderCorners, postsUnderUnitAbove } from "./ways/posts-under-corners.ts";
+import { pressedRails } from "./ways/pressed-rails.ts";
 import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
+import { stiffeners } from "./ways/stiffeners.ts";
 import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
 import { unframedOpening } from "./ways/unframed-opening.ts";
@@ -40,7 +43,14 @@ const wallWays: readonly Generator[] = [
   headerAlone,
   postsAtOpening,
 ];
-const bearingWays: readonly Generator[] = [landOnFittings, swapUnits, seats, postsUnderBearings];
+const bearingWays: readonly Generator[] = [
+  landOnFittings,
+  swapUnits,
+  seats,
+  longerSeats,
+  stiffeners,
+  postsUnderBearings,
+];
 const tippingWays: readonly Generator[] = [
   holdDown,
   postsUnderCorners,
@@ -50,7 +60,7 @@ const tippingWays: readonly Generator[] = [
   otherUnit,
 ];
 
-const strengthWays: readonly Generator[] = [largerPads, heavierFrames, narrowUnderLoad, whatComesDown];
+const strengthWays: readonly Generator[] = [largerPads, heavierFrames, pressedRails, narrowUnderLoad, whatComesDown];
 
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {

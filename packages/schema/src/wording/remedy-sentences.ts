@@ -24,7 +24,11 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
     case "posts":
       return postsSentence(change, tagOf, say);
     case "seats":
-      return `Set ${counted(change.places, "seat")} with packing under ${tagOf(change.unitId)}, plates ${say.small(change.lengthMm)} long${change.heldDown ? ", welded down" : ""}.`;
+      return `Set ${counted(change.places, "seat")} with packing under ${tagOf(change.unitId)}, plates ${say.small(change.lengthMm)} long${change.heldDown ? ", welded down" : ""}${change.stiffenerMm === undefined ? "" : `, and stiffeners of ${say.small(change.stiffenerMm)} in the rails over them`}.`;
+    case "longer seats":
+      return `Make ${inRow(change.seatIds.map(tagOf))} ${say.small(change.toMm)} long.`;
+    case "stiffeners":
+      return `Weld stiffeners of ${say.small(change.thicknessMm)} into the bottom rail over ${inRow(change.seatIds.map(tagOf))}.`;
     case "packing":
       return `Pack ${tagOf(change.seatId)} to ${say.small(change.toMm)}.`;
     case "made connections":
