@@ -75,6 +75,12 @@ describe("added things on a plan", () => {
     expect(first).toContain("seat S1 under F1 on G1, packing 18.5 mm, not checked");
     expect(first).toContain("beam BM1, W8x31, 4.00 m long, not checked");
   });
+
+  it("tell the stiffener over a seat", () => {
+    const stiffened = { ...scheme, seats: scheme.seats.map((seat) => ({ ...seat, stiffenerUm: 10_000 })) };
+    const read = names(view(<PlanView {...props} scheme={stiffened} storey={1} />));
+    expect(read).toContain("seat S1 under F1 on G1, packing 18.5 mm, stiffener 10 mm, not checked");
+  });
 });
 
 describe("added things on an elevation", () => {

@@ -159,11 +159,12 @@ function seatSchedule(scheme: Scheme, { tag }: Derived, say: Written): Titled {
     say.length(seat.yUm / 1000),
     `${say.small(seat.lengthUm / 1000)} × ${say.small(seat.widthUm / 1000)}`,
     say.small(seat.packingUm / 1000),
+    seat.stiffenerUm === undefined ? "none" : say.small(seat.stiffenerUm / 1000),
     seat.heldDown ? "held down" : "bears only",
   ]);
   const columns = [
     ...[column("Tag", 5), column("Bears", 14), column("x", 9, true), column("y", 9, true)],
-    ...[column("Plate", 18), column("Packing", 10, true), column("Holds", 12)],
+    ...[column("Plate", 18), column("Packing", 10, true), column("Stiffener", 10, true), column("Holds", 12)],
   ];
   return { title: "Seats", table: { name: "Schedule of seats", columns, rows } };
 }

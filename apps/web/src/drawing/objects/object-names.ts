@@ -15,10 +15,10 @@ export function objectNames(scheme: Scheme, units: UnitSystem): Map<string, stri
         [id, `beam ${own}, ${section}, ${long(Math.hypot(to.xUm - from.xUm, to.yUm - from.yUm))} long`] as const,
     ),
     ...scheme.seats.map(
-      ({ id, tag: own, upperId, lowerId, packingUm, heldDown }) =>
+      ({ id, tag: own, upperId, lowerId, packingUm, stiffenerUm, heldDown }) =>
         [
           id,
-          `seat ${own} under ${tag(upperId)} on ${tag(lowerId)}, packing ${small(packingUm)}${heldDown ? ", held down" : ""}`,
+          `seat ${own} under ${tag(upperId)} on ${tag(lowerId)}, packing ${small(packingUm)}${stiffenerUm === undefined ? "" : `, stiffener ${small(stiffenerUm)}`}${heldDown ? ", held down" : ""}`,
         ] as const,
     ),
     ...scheme.ties.map(
