@@ -51,7 +51,8 @@ export function isDue(
   if (letters === "at once") return true;
   const hour = new Date(now);
   hour.setUTCHours(dailyHour, 0, 0, 0);
-  return now >= hour && (letteredAt ?? since) < hour;
+  if (now < hour) hour.setUTCDate(hour.getUTCDate() - 1);
+  return (letteredAt ?? since) < hour;
 }
 
 async function tell(

@@ -152,7 +152,7 @@ describe("letters", () => {
     await turn();
     await turn();
     const letters = lettersTo(by.engineer).slice(before);
-    // Before the hour of a day two days are past as well; after it the second turn has nothing new.
+    // Before the hour of a day that of the day before is past as well; the second turn has nothing new.
     expect(letters).toHaveLength(1);
     expect(letters[0]).toMatch(/Subject: \d+ things in \d+ projects/);
     expect(letters[0]).toContain(`/projects/${other.projectId}`);
@@ -169,6 +169,8 @@ describe("letters", () => {
       false,
     ]);
     expect([due(null, at("07:00")), due(null, at("07:00"), at("06:30"))]).toEqual([true, false]);
+    // One that nobody could send at its hour goes out as soon as somebody can, before the next hour as well.
+    expect(due(new Date("2027-03-08T06:00:00.000Z"), at("00:30"))).toBe(true);
     expect(isDue({ letters: "at once", letteredAt: at("06:00"), since: yesterday }, at("06:01"))).toBe(true);
   });
 });
