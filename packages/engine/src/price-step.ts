@@ -11,7 +11,6 @@ export type Priced = { readonly step: PriceStep; readonly atLeast: boolean };
 
 /** What is drawn for an opening. `sheet` is what lies between the protected members of its face, mm. */
 export type OpeningSteel = {
-  readonly framed: boolean;
   readonly sillMm: number;
   readonly headMm: number;
   readonly widthMm: number;
@@ -39,10 +38,10 @@ export function openingPriceStep(verdict: Verdict, opening: OpeningSteel): Price
 
 /** What is drawn for a place and width of a chart. */
 export const chartSteel = (
-  { framed, sillUm, heightUm }: Pick<ChartRequest, "framed" | "sillUm" | "heightUm">,
+  { sillUm, heightUm }: Pick<ChartRequest, "sillUm" | "heightUm">,
   sheet: OpeningSteel["sheet"],
   widthMm: number,
-): OpeningSteel => ({ framed, sillMm: sillUm / 1000, headMm: (sillUm + heightUm) / 1000, widthMm, sheet });
+): OpeningSteel => ({ sillMm: sillUm / 1000, headMm: (sillUm + heightUm) / 1000, widthMm, sheet });
 
 /** The one of two steps that costs more. */
 export const dearerStep = (a: PriceStep, b: PriceStep): PriceStep =>

@@ -5,7 +5,7 @@ import { dearerStep, openingPriceStep, priceSteps, type OpeningSteel } from "../
 // Price classes 0 to 5 by common practice, no published source: free, trim, local steel, frame and footing, whole system, do not.
 
 const sheet = { u0: 160, u1: 12_032, v0: 174.5, v1: 2830 };
-const door: OpeningSteel = { framed: true, sillMm: 180, headMm: 2380, widthMm: 1000, sheet };
+const door: OpeningSteel = { sillMm: 180, headMm: 2380, widthMm: 1000, sheet };
 const railToRail: OpeningSteel = { ...door, sillMm: 174.5, headMm: 2830 };
 
 describe("the price step of an opening", () => {
@@ -15,7 +15,7 @@ describe("the price step of an opening", () => {
   });
 
   it("is trim for a bare hole that works as built", () => {
-    expect(openingPriceStep("works as built", { ...door, framed: false })?.step).toBe("trim");
+    expect(openingPriceStep("works as built", door)?.step).toBe("trim");
   });
 
   it("is only a least price where the engineer decides: a frame, and for a whole side the whole system", () => {
@@ -33,7 +33,7 @@ describe("the price step of an opening", () => {
     const ranked = verdicts.filter((verdict) => verdict !== "not checked");
     const order = ["works as built", "works with steel", "needs the engineer", "does not work"] as const;
     expect([...ranked].toSorted()).toEqual([...order].toSorted());
-    for (const opening of [door, railToRail, { ...door, framed: false }])
+    for (const opening of [door, railToRail])
       order.slice(1).forEach((verdict, n) => {
         const [better, worse] = [openingPriceStep(order[n] ?? verdict, opening), openingPriceStep(verdict, opening)];
         if (better === undefined || worse === undefined) throw new Error("it is priced");
