@@ -113,6 +113,15 @@ describe("wholeFigures(schemes, sides, units, plain)", () => {
     expect(containers).toEqual({ name: "Containers", before: "2", after: "3", by: "+ 1" });
   });
 
+  it("knows no farthest overhang while a unit tips", () => {
+    const tipping = schemeOf([unitAt("f1", "F1", 8000, 0, 2896), unitAt("g1", "G1", 0, 0, 0)]);
+    const assessment = { before: assess(tipping), after: assess(three) };
+    const figures = wholeFigures({ before: tipping, after: three }, { assessment, premium: none }, "SI", false);
+    const found = figures.find(({ name }) => name === "Farthest overhang");
+    expect([found?.before, found?.by]).toEqual([null, null]);
+    expect(found?.after).not.toBeNull();
+  });
+
   it("has no force for a reader of plain words", () => {
     const texts = wholeFigures({ before: two, after: three }, sides, "SI", true).flatMap((each) => Object.values(each));
     expect(texts.join(" ")).not.toMatch(/kN|kip/);

@@ -54,8 +54,9 @@ export function signed(by: number, say: (value: number) => string): string {
   return `${by > 0 ? "+" : "−"} ${text}`;
 }
 
+/** What tips bears on nothing to be measured from: its overhang is not known. */
 const farthestMm = (assessment: Assessment | null): number | null =>
-  assessment === null
+  assessment === null || assessment.marks.some(({ fact }) => fact.kind === "tips-over")
     ? null
     : Math.max(0, ...assessment.marks.map(({ fact }) => (fact.kind === "overhang" ? fact.lengthMm : 0)));
 
