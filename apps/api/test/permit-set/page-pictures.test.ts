@@ -10,7 +10,7 @@ import { demoScheme, sourceOf } from "../support/sample-set.ts";
 
 /** Coarse enough that the smoothing of another poppler hardly matters. */
 const DOTS_PER_INCH = 36;
-/** A grey this far off is another one, of 255. */
+/** A grey this far off is another one, of 255. Judged, as the share below. */
 const ANOTHER_GREY = 64;
 /** Share of a page. Digests in the title block change less; a wall or a string of dimensions that moves changes more. */
 const MOST_CHANGED = 0.002;

@@ -24,6 +24,7 @@ export class KnownOrders {
   }
 }
 
+/** Graphs kept, the oldest left first: more than the distinct containers of a building of 256 (about 130). */
 const KEPT = 512;
 
 /** Tells most graphs apart at a glance (FNV-1a over the numbers). */

@@ -28,6 +28,6 @@ export const unframedOpening: Generator = (ground) => {
   return trials.length === 0 ? [] : [trials];
 };
 
-/** Parts of its width that are kept, from the most. */
+/** Parts of its width that are kept, from the most. Judged, no published source: each is proved as it stands. */
 const SHARES = [1, 0.8, 0.65, 0.5];
 const STEP_MM = 50;
