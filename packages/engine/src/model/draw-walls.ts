@@ -7,7 +7,7 @@ import type { WallGrid } from "./wall-grid.ts";
 /** Side wall: sheet, rails, frames of openings and added posts. */
 export function drawSide(draft: UnitDraft, side: SideName): void {
   const grid = draft.grids[side];
-  const at: GridPoint = (column, row) => draft.place(side, grid.columns[column] ?? 0, grid.rows[row] ?? 0);
+  const at = eachOnce(grid, (column, row) => draft.place(side, grid.columns[column] ?? 0, grid.rows[row] ?? 0));
   drawSheet(draft, grid, at, draft.lines.sideSheet);
   drawSideRail(draft, side, "bottom");
   drawSideRail(draft, side, "top");
@@ -31,7 +31,7 @@ export function drawEnd(draft: UnitDraft, end: "front" | "door"): void {
   drawEndRail(draft, end, columns, "top", (column) => at(column, topRailMm));
   if (end === "door") return drawDoors(draft, columns, at);
   const { front } = draft.grids;
-  const cell: GridPoint = (column, row) => at(column, front.rows[row] ?? 0);
+  const cell = eachOnce(front, (column, row) => at(column, front.rows[row] ?? 0));
   drawSheet(draft, front, cell, draft.lines.frontSheet);
   drawFrames(draft, "front", cell);
 }
@@ -47,6 +47,13 @@ function drawDoors(draft: UnitDraft, columns: readonly number[], at: (column: nu
 }
 
 type GridPoint = (column: number, row: number) => string;
+
+/** Each point of a grid is asked for by the four cells round it and by what frames them. */
+function eachOnce({ rows }: WallGrid, pointAt: GridPoint): GridPoint {
+  const known: string[] = [];
+  return (column, row) => (known[column * rows.length + row] ??= pointAt(column, row));
+}
+
 const PINNED: readonly FreedomName[] = ["ry"];
 
 function openingsOver(draft: UnitDraft, wall: WallName, u: number): UnitOpening[] {

@@ -79,7 +79,7 @@ export class ModelledUnit {
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
     const text = JSON.stringify([
       hasPoints ? this.unit.frame : null,
-      placesLoaded(this.built),
+      placesLoaded(this.lines),
       actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
     ]);
     const ofUnit = loaded.take(`${text} ${JSON.stringify(dimensions)} ${this.built.fragment.key}`, () => {
@@ -94,8 +94,21 @@ export class ModelledUnit {
 
 const placeOf = ({ frame }: Unit): Triple => [frame.xMm, frame.yMm, frame.zMm];
 
-/** What the names and the sizes of loads on a container hang on, whatever its stiffness. */
-const placesLoaded = ({ carriers, fragment: { nodes } }: BuiltUnit) => [carriers, nodes.map(({ id }) => id)];
+/** What the names and the sizes of loads on a container hang on: its lines, whatever their stiffness. */
+const placesLoaded = (lines: UnitLines): string =>
+  JSON.stringify(lines, (key, value: unknown) => (STIFFNESS.has(key) ? undefined : value));
+
+const STIFFNESS: ReadonlySet<string> = new Set([
+  "sections",
+  "section",
+  "measured",
+  "sideSheet",
+  "frontSheet",
+  "doors",
+  "floorShear",
+  "roofShear",
+  "roofAcross",
+]);
 
 /** Some of the loads of a unit that is known, in their own order. */
 function takenFrom(
