@@ -3,6 +3,8 @@ import type { Held } from "./held.ts";
 
 /** How long the hand rests before what is slow to draw follows it, ms. */
 export const restMs = 120;
+/** A page that is behind hears of a move late, with one of its next frames: the hand rests once so many have brought none. */
+const restFrames = 3;
 
 /** What the hand holds, and what it makes of the scheme. */
 export interface Carried {
@@ -19,9 +21,11 @@ export interface Carried {
  */
 export class Lift {
   #carried: Carried | null = null;
+  #moves = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #frame = 0;
   readonly #listeners = new Set<() => void>();
+  readonly #kept: (() => void)[] = [];
 
   /** Where it is now; null where the drawing has it. */
   readonly now = (): Carried | null => this.#carried;
@@ -31,12 +35,18 @@ export class Lift {
     return () => this.#listeners.delete(listener);
   };
 
+  /** Done now, or once the hand rests where it moves: what comes from elsewhere draws nothing anew under it. Kept in order. */
+  readonly atRest = (act: () => void): void => {
+    if (this.#moves) this.#kept.push(act);
+    else act();
+  };
+
   /** Carries it on; `draw` is called once the hand rests. */
   carry(carried: Carried, draw: () => void): void {
     this.#stayUp();
-    // A page that is behind hears of a move late, with its next frame: the hand rests if that frame brings none.
-    this.#timer = setTimeout(() => (this.#frame = requestAnimationFrame(draw)), restMs);
+    this.#timer = setTimeout(() => this.#after(restFrames, draw), restMs);
     this.#carried = carried;
+    this.#moves = true;
     for (const listener of this.#listeners) listener();
   }
 
@@ -44,6 +54,20 @@ export class Lift {
   end(): void {
     this.#stayUp();
     this.#carried = null;
+    this.#rest();
+  }
+
+  #after(frames: number, draw: () => void): void {
+    this.#frame = requestAnimationFrame(() => {
+      if (frames > 1) return this.#after(frames - 1, draw);
+      draw();
+      this.#rest();
+    });
+  }
+
+  #rest(): void {
+    this.#moves = false;
+    for (const act of this.#kept.splice(0)) act();
   }
 
   #stayUp(): void {

@@ -1,5 +1,6 @@
 import type { CheckWorking, Scheme } from "@cornerway/schema";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { atOnce, type Hearing } from "./hearing.ts";
 import type { ForcesAnswer, StrengthWord } from "./strength-messages.ts";
 import { StrengthRun, type Glance, type Judged } from "./strength-run.ts";
 
@@ -20,8 +21,11 @@ export interface LiveStrength {
   forcesOf: (scheme: Scheme, runs: readonly string[]) => Promise<ForcesAnswer | { why: string } | null>;
 }
 
-/** Strength of the scheme shown, from a Web Worker of its own, once the hand rests; the next change ends what is under way. */
-export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
+/**
+ * Strength of the scheme shown, from a Web Worker of its own, once the hand rests; the next change ends what is under way.
+ * `when` hears what the thread says.
+ */
+export function useStrength(scheme: Scheme, inHand = false, when: Hearing = atOnce): LiveStrength {
   const [judged, setJudged] = useState<Judged | null>(null);
   const [progress, setProgress] = useState<{ scheme: Scheme; done: number; of: number } | null>(null);
   const [glance, setGlance] = useState<Glance | null>(null);
@@ -32,10 +36,10 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
       ...{ judged: setJudged, glance: setGlance },
       progress: (asked: Scheme, done: number, of: number) => setProgress({ scheme: asked, done, of }),
     };
-    const opened = new StrengthRun(startThread, told);
+    const opened = new StrengthRun(() => startThread(when), told);
     run.current = opened;
     return () => opened.stop();
-  }, []);
+  }, [when]);
 
   useEffect(() => {
     run.current?.leave(scheme);
@@ -59,12 +63,12 @@ export function useStrength(scheme: Scheme, inHand = false): LiveStrength {
 }
 
 /** A thread that judges schemes and tells their forces. */
-export function startThread() {
+export function startThread(when: Hearing = atOnce) {
   const worker = new Worker(new URL("./strength.worker.ts", import.meta.url), { type: "module" });
   return {
     post: (question: unknown) => worker.postMessage(question),
     listen: (hear: (word: StrengthWord) => void) =>
-      worker.addEventListener("message", ({ data }: MessageEvent<StrengthWord>) => hear(data)),
+      worker.addEventListener("message", (event: MessageEvent<StrengthWord>) => when(() => hear(event.data))),
     end: () => worker.terminate(),
   };
 }

@@ -68,6 +68,25 @@ describe("useHand({ lifts })", () => {
     expect(drawnX(hand())).toBe(was + 600_000);
   });
 
+  it("keeps what comes from elsewhere until the hand rests or lays it down, in the order it came", () => {
+    const { hand } = taken(true);
+    const done: string[] = [];
+    const comes = (what: string) => hand().lift.atRest(() => void done.push(what));
+    comes("before");
+    act(() => hand().moveTo(point(500)));
+    comes("first");
+    comes("second");
+    expect(done).toEqual(["before"]);
+    act(() => void vi.advanceTimersByTime(300));
+    expect(done).toEqual(["before", "first", "second"]);
+    comes("while it rests");
+    act(() => hand().moveTo(point(600)));
+    comes("last");
+    expect(done.slice(3)).toEqual(["while it rests"]);
+    act(() => hand().drop());
+    expect(done.slice(4)).toEqual(["last"]);
+  });
+
   it("drops it where the hand has it, whether or not it was drawn there", () => {
     const { hand, draw, was } = taken(true);
     act(() => hand().moveTo(point(500)));
