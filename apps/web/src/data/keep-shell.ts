@@ -77,8 +77,16 @@ const keptAhead = [
 /** The parts this page came with were fetched before the worker stood there; asked for again, they are kept. */
 async function keepPartsInUse(): Promise<void> {
   await navigator.serviceWorker.ready;
-  await Promise.allSettled(keptAhead.map((fetchPart) => fetchPart()));
+  await oneByOne(keptAhead);
   const parts = performance.getEntriesByType("resource").map(({ name }) => name);
   const own = parts.filter((name) => name.startsWith(`${location.origin}/assets/`));
-  await Promise.allSettled(own.map((name) => fetch(name, { cache: "force-cache" })));
+  await oneByOne(own.map((name) => () => fetch(name, { cache: "force-cache" })));
+}
+
+/** A hundred at once would hold up a hand that draws. What cannot be fetched now is asked for when the page opens again. */
+async function oneByOne(fetches: readonly (() => Promise<unknown>)[]): Promise<void> {
+  for (const one of fetches) {
+    await idle();
+    await Promise.allSettled([one()]);
+  }
 }
