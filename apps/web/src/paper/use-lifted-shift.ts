@@ -4,9 +4,6 @@ import { project, type Projection, type ViewTransform } from "../drawing/view-tr
 import { liftedShifts } from "./lifted-shifts.ts";
 import type { SchemePaperProps } from "./paper-props.ts";
 
-/** What of the drawing goes along with what is lifted: the elements, and what is lettered or outlined of them. */
-const goesAlong = "[data-element], [data-of]";
-
 /**
  * Shifts what is drawn of the thing in hand to where the hand has it, on elevation and plan, without drawing anything anew;
  * what is gone meanwhile is hidden. A drawing made anew has it where it is, and nothing is shifted any longer.
@@ -40,10 +37,10 @@ export function useLiftedShift(
 
 const none: ReadonlyMap<string, PointMm | null> = new Map();
 
-/** The parts of each view by the element they are of, gathered once for each drawing, when something is first shifted. */
+/** What of each view goes along with an element, looked for once for each drawing, when it is first shifted. */
 class DrawnParts {
   readonly #paper: RefObject<SVGSVGElement | null>;
-  readonly #gathered = new Map<string, ReadonlyMap<string, SVGElement[]>>();
+  readonly #found = new Map<string, readonly SVGElement[]>();
 
   constructor(paper: RefObject<SVGSVGElement | null>) {
     this.#paper = paper;
@@ -51,18 +48,20 @@ class DrawnParts {
 
   /** Those that go along, but for what is drawn within another of them. */
   outermost(view: string, shifts: ReadonlyMap<string, unknown>): SVGElement[] {
-    if (shifts.size === 0) return [];
-    const parts = this.#gathered.get(view) ?? this.#gather(view);
-    const along = [...shifts.keys()].flatMap((id) => parts.get(id) ?? []);
+    const along = [...shifts.keys()].flatMap((id) => this.#of(view, id));
     return along.filter((part) => !along.some((other) => other !== part && other.contains(part)));
   }
 
-  #gather(view: string): ReadonlyMap<string, SVGElement[]> {
-    const parts = new Map<string, SVGElement[]>();
-    const drawn = this.#paper.current?.querySelectorAll<SVGElement>(`[data-view="${view}"] :is(${goesAlong})`) ?? [];
-    for (const part of drawn) parts.set(idOf(part), [...(parts.get(idOf(part)) ?? []), part]);
-    this.#gathered.set(view, parts);
-    return parts;
+  /** The element, and what is lettered or outlined of it. */
+  #of(view: string, elementId: string): readonly SVGElement[] {
+    const key = `${view} ${elementId}`;
+    const known = this.#found.get(key);
+    if (known !== undefined) return known;
+    const id = CSS.escape(elementId);
+    const parts = `[data-view="${view}"] :is([data-element="${id}"], [data-of="${id}"])`;
+    const found = [...(this.#paper.current?.querySelectorAll<SVGElement>(parts) ?? [])];
+    this.#found.set(key, found);
+    return found;
   }
 }
 
