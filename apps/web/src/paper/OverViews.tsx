@@ -1,6 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import { lazy, Suspense, useSyncExternalStore } from "react";
-import type { OtherHand } from "../drawing/others/other-hands.ts";
+import type { OtherHands as Hands } from "../drawing/others/other-hands.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
 import { LiftedWay } from "./LiftedWay.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
@@ -17,7 +17,7 @@ export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
   const { others, aligning, band } = props;
   return (
     <>
-      {others === undefined || others.length === 0 ? null : <Others {...props} others={others} />}
+      {others === undefined ? null : <Others {...props} others={others} />}
       {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
       <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
       {band == null ? null : <ChoosingBand band={band} views={props.views} />}
@@ -25,14 +25,10 @@ export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
   );
 }
 
-function Others({
-  views,
-  side,
-  scheme,
-  others,
-  planShown,
-}: SchemePaperProps & { others: readonly OtherHand[]; planShown: boolean }) {
-  const shared = { scheme, hands: others };
+function Others({ views, side, scheme, others, planShown }: SchemePaperProps & { others: Hands; planShown: boolean }) {
+  const hands = useSyncExternalStore(others.listen, others.now);
+  if (hands.length === 0) return null;
+  const shared = { scheme, hands };
   return (
     <Suspense fallback={null}>
       {planShown ? null : <OtherHands {...shared} projection={side} view={views.elevation.transform} />}

@@ -3,7 +3,7 @@ import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import type { ReactNode } from "react";
 import { laterPart } from "../controls/later-part.ts";
 import type { ViewLayer } from "../drawing/contract.ts";
-import type { OtherHand } from "../drawing/others/other-hands.ts";
+import type { OtherHands } from "../drawing/others/other-hands.ts";
 import { AlsoChosen } from "../drawing/also-chosen.ts";
 import { isLifted } from "../hand/lift.ts";
 import type { PointingHand } from "../hand/use-looking-hand.ts";
@@ -50,7 +50,7 @@ export interface PaperSheetProps {
   proposed?: Scheme | undefined;
   ghost?: Scheme | undefined;
   /** Others at this sheet: what they have chosen, where they point. */
-  others?: readonly OtherHand[] | undefined;
+  others?: OtherHands | undefined;
   /** Inked on the views, such as forces. */
   layer?: ViewLayer | undefined;
   drawingRemark?: string | undefined;

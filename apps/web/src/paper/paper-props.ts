@@ -1,7 +1,7 @@
 import type { Detail, EyePlace, SectionLine } from "@cornerway/engine";
 import type { Assessment, PointMm, Scheme } from "@cornerway/schema";
 import type { PickedElement, Side, ViewLayer } from "../drawing/contract.ts";
-import type { OtherHand } from "../drawing/others/other-hands.ts";
+import type { OtherHands } from "../drawing/others/other-hands.ts";
 import type { Projection } from "../drawing/view-transform.ts";
 import type { Lift } from "../hand/lift.ts";
 import type { Point } from "../hand/use-hand.ts";
@@ -55,7 +55,7 @@ export interface SchemePaperProps {
   /** The band being drawn round what is to be chosen. */
   band?: { projection: Projection; from: PointMm; to: PointMm } | null;
   /** Others at this sheet: what they have chosen, where they point. */
-  others?: readonly OtherHand[] | undefined;
+  others?: OtherHands | undefined;
   onPress: (picked: PickedElement | null, point: Point) => void;
   onMove: (point: Point) => void;
   onDrop: () => void;

@@ -1,12 +1,12 @@
+import { useSyncExternalStore } from "react";
 import { sheets } from "../sheet/contract.ts";
 import { useRoom } from "./room-context.ts";
 
 /** Who else has this project open, and which sheet; no faces, no dots, nothing while one is alone. */
 export function HerePeople() {
-  const { here, me } = useRoom();
-  const others = [
-    ...new Map(here.filter(({ personId }) => personId !== me.id).map((person) => [person.personId, person])).values(),
-  ];
+  const { here } = useRoom();
+  const everyHand = useSyncExternalStore(here.listen, here.now);
+  const others = [...new Map(everyHand.map((person) => [person.personId, person])).values()];
   if (others.length === 0) return null;
   const whole = others.map(({ name }) => name).join(", ");
   return (

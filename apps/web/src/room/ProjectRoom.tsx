@@ -38,7 +38,7 @@ function DraftOf({ project, me }: OfProject) {
 }
 
 function Lines({ project, me, draft }: OfProject & { draft: DraftStore | null }) {
-  const live = useLive(project, draft);
+  const live = useLive(project, me.id, draft);
   const { sentence, say } = useSay();
   return (
     <RoomContext value={{ project, me, draft, ...live, say }}>

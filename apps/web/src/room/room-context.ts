@@ -2,8 +2,8 @@ import type { Act, Project, Session } from "@cornerway/schema";
 import { beforeConfirmation, may } from "@cornerway/schema";
 import { createContext, useContext } from "react";
 import type { DraftStore } from "../data/draft/draft-store.ts";
-import type { Here } from "../data/live-socket.ts";
 import type { Presence } from "@cornerway/schema";
+import type { HereBoard } from "./here-board.ts";
 
 /** What every sheet of a project shares. */
 export interface Room {
@@ -13,7 +13,8 @@ export interface Room {
   draft: DraftStore | null;
   /** When the live line dropped, or null while it holds. */
   lineDownSince: number | null;
-  here: Here;
+  /** The others who have this project open. */
+  here: HereBoard;
   /** Tells the others what this page shows and holds. */
   tell: (presence: Presence) => void;
   /** Says one sentence in the live region. */

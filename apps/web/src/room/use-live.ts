@@ -1,20 +1,21 @@
-import type { Presence, Project } from "@cornerway/schema";
+import type { PersonId, Presence, Project } from "@cornerway/schema";
 import { useQueryClient } from "@tanstack/react-query";
 import type { QueryClient } from "@tanstack/react-query";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { changePerson } from "../data/change-person.ts";
 import type { DraftStore } from "../data/draft/draft-store.ts";
 import { takeRun } from "../data/assessment-run.ts";
-import type { Here, LiveListener, LiveSocket } from "../data/live-socket.ts";
+import type { LiveListener, LiveSocket } from "../data/live-socket.ts";
 import { projectKey } from "../data/project.ts";
 import { sessionKey } from "../data/session.ts";
 import { takeEntries } from "../data/take-entries.ts";
+import { HereBoard } from "./here-board.ts";
 
 /** The live line of a project: entries go to the draft and the cache, people to whoever shows them. */
-export function useLive(project: Project, draft: DraftStore | null) {
+export function useLive(project: Project, meId: PersonId, draft: DraftStore | null) {
   const client = useQueryClient();
   const [lineDownSince, setLineDownSince] = useState<number | null>(null);
-  const [here, setHere] = useState<Here>([]);
+  const [here] = useState(() => new HereBoard(meId));
   const socket = useRef<LiveSocket | null>(null);
   const { id, last } = project;
   const from = useRef(last);
@@ -26,7 +27,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
         draft?.receive(entries);
         takeEntries(client, id, entries);
       },
-      here: setHere,
+      here: here.put,
       assessing: (run) => takeRun(client, id, run),
       stale: () => void askAnew(client, id),
       line: (up) => {
@@ -48,7 +49,7 @@ export function useLive(project: Project, draft: DraftStore | null) {
       away = true;
       line?.end();
     };
-  }, [client, draft, id]);
+  }, [client, draft, id, here]);
 
   const tell = useCallback((presence: Presence) => {
     told.current = presence;

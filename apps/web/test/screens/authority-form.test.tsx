@@ -2,6 +2,7 @@ import { usualAuthority, type AuthorityProfile, type Project } from "@cornerway/
 import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { cleanup, fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { HereBoard } from "../../src/room/here-board.ts";
 import { RoomContext } from "../../src/room/room-context.ts";
 import { AuthoritySection } from "../../src/screens/settings/AuthoritySection.tsx";
 
@@ -28,7 +29,7 @@ function show(role: Project["roles"][number]): AuthorityProfile[] {
       <RoomContext.Provider
         value={{
           ...{ project, me, draft: null },
-          ...{ lineDownSince: null, here: [], tell: () => undefined, say: () => undefined },
+          ...{ lineDownSince: null, here: new HereBoard("nobody"), tell: () => undefined, say: () => undefined },
         }}
       >
         <AuthoritySection />

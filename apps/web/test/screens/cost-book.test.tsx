@@ -4,6 +4,7 @@ import { createMemoryHistory, createRootRoute, createRouter, RouterProvider } fr
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { HereBoard } from "../../src/room/here-board.ts";
 import { RoomContext } from "../../src/room/room-context.ts";
 import { CostBookPage } from "../../src/screens/cost-book/CostBookPage.tsx";
 import { labourFigures, printAmount, rateFigures, readAmount } from "../../src/screens/cost-book/cost-figures.ts";
@@ -90,7 +91,7 @@ describe("the cost book's sheet", () => {
     const project = { id: "00000000-0000-4000-8000-000000000009", name: "N", place: "P", client: "C", roles: [role] };
     const room = {
       ...{ project: { ...project, awaitsConfirmation: false }, me: person, draft: null, lineDownSince: null },
-      ...{ here: [], tell: () => undefined, say: () => undefined },
+      ...{ here: new HereBoard("nobody"), tell: () => undefined, say: () => undefined },
     };
     const route = createRootRoute({
       component: () => (

@@ -4,6 +4,7 @@ import { createMemoryHistory, createRootRoute, createRouter, RouterProvider } fr
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { HereBoard } from "../../src/room/here-board.ts";
 import { RoomContext } from "../../src/room/room-context.ts";
 import { CompareSheet } from "../../src/screens/compare/CompareSheet.tsx";
 import { Desk } from "../../src/screens/desk/Desk.tsx";
@@ -96,7 +97,7 @@ describe("every screen in every state", () => {
     client.setQueryData(["session"], { person: { ...person, email: "n@wrensfield.example" }, csrfToken: "t" });
     const room = {
       ...{ project: project(revision, "reader"), me: { ...person, email: "n@wrensfield.example" }, draft: null },
-      ...{ lineDownSince: null, here: [], tell: () => undefined, say: () => undefined },
+      ...{ lineDownSince: null, here: new HereBoard("nobody"), tell: () => undefined, say: () => undefined },
     };
     const route = createRootRoute({
       component: () => <RoomContext value={room as never}>{screen}</RoomContext>,

@@ -3,6 +3,7 @@ import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { createMemoryHistory, createRootRoute, createRouter, RouterProvider } from "@tanstack/react-router";
 import { cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { HereBoard } from "../../src/room/here-board.ts";
 import { RoomContext } from "../../src/room/room-context.ts";
 import { answerWords } from "../../src/screens/options/OptionFacts.tsx";
 import { middleOf, scaleOf, widthPx } from "../../src/screens/options/option-scale.ts";
@@ -57,7 +58,7 @@ function open(role: Role, sets: readonly OptionSetNow[]) {
     component: () => (
       <RoomContext
         value={{
-          ...{ project: project(role), draft: null, here: [], lineDownSince: null },
+          ...{ project: project(role), draft: null, here: new HereBoard("nobody"), lineDownSince: null },
           me: { id: author.id, name: author.name, email: "nadia@wrensfield.example", administrator: false },
           say: () => undefined,
           tell: () => undefined,

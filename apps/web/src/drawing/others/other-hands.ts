@@ -26,6 +26,29 @@ export const otherHands = (here: readonly Here[], meId: PersonId, sheet: number)
     return selected === null && pointer === null ? [] : [{ key: connection, name, role, selected, pointer }];
   });
 
+/** The same as they come, go and point; `now` gives the same list until something of it changes. */
+export interface OtherHands {
+  listen: (listener: () => void) => () => void;
+  now: () => readonly OtherHand[];
+}
+
+export function handsAt(
+  here: { listen: OtherHands["listen"]; now: () => readonly Here[] },
+  meId: PersonId,
+  sheet: number,
+): OtherHands {
+  let last = here.now();
+  let hands = otherHands(last, meId, sheet);
+  const now = () => {
+    if (here.now() !== last) {
+      last = here.now();
+      hands = otherHands(last, meId, sheet);
+    }
+    return hands;
+  };
+  return { listen: here.listen, now };
+}
+
 /** Each draws in the pencil they write with. */
 export const pencilOf: Readonly<Record<Role, string>> = {
   architect: ink.graphite,

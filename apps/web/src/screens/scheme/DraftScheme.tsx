@@ -5,7 +5,7 @@ import { useDraft } from "../../data/draft/use-draft.ts";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useThread } from "../../data/thread.ts";
-import { otherHands } from "../../drawing/others/other-hands.ts";
+import { handsAt } from "../../drawing/others/other-hands.ts";
 import { isLifted } from "../../hand/lift.ts";
 import { useHand } from "../../hand/use-hand.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
@@ -33,7 +33,7 @@ import { DraftSlips } from "./DraftSlips.tsx";
 import { drawingKeys } from "./drawing-keys.ts";
 import { EmptySheet } from "./EmptySheet.tsx";
 import { conflictGhost } from "./conflict-ghost.ts";
-import { othersGhost } from "./others-ghost.ts";
+import { useOthersGhost } from "./others-ghost.ts";
 import { schemeKeys } from "./scheme-keys.ts";
 import { useDraftActs } from "./use-draft-acts.ts";
 import { usePresence } from "./use-presence.ts";
@@ -62,12 +62,12 @@ export function DraftScheme({ store }: { store: DraftStore }) {
     ...{ standing, lifts: true },
   });
   const book = useCostBook(project).data?.book ?? null;
-  const { assessed, waiting } = useAssessment(hand.shown, book);
+  const { assessed, waiting } = useAssessment(hand.shown, book, hand.lift.atRest);
   useEffect(() => hear(assessed), [hear, assessed]);
   const { typing, watch, undoes } = useUndoes(draft.scheme, hand);
   const shown = hand.shown;
   const isDragging = (hand.lifted || hand.operations.length > 0) && hand.held?.kind !== "unit";
-  const strength = useStrength(shown, hand.held !== null);
+  const strength = useStrength(shown, hand.held !== null, hand.lift.atRest);
   const { assessment, marks, waitingIds, remark } = useMemo(
     () => judgedSoFar(assessed?.assessment ?? null, strength, shown),
     [assessed, strength, shown],
@@ -84,7 +84,8 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   });
 
   const pointAt = usePresence(1, hand);
-  const others = useMemo(() => otherHands(here, me.id, 1), [here, me.id]);
+  const others = useMemo(() => handsAt(here, me.id, 1), [here, me.id]);
+  const othersGhost = useOthersGhost(draft.scheme);
   useSayMove(acts.drawn, assessed, draft.scheme);
   const thread = useThread(project.id).data;
   const written = useMemo(() => (thread?.notes ?? []).filter(({ settledAt }) => settledAt === null), [thread]);
@@ -120,7 +121,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       assessment={drawnOf}
       waiting={waiting}
       layer={forces.layer}
-      ghost={conflictGhost(draft) ?? (isDragging ? draft.scheme : othersGhost(draft.scheme, here, me.id))}
+      ghost={conflictGhost(draft) ?? (isDragging ? draft.scheme : othersGhost)}
       drawingRemark={assessment === null ? "not checked" : undefined}
       answeredMarkIds={noneAnswered}
       revisionLetters={letters}
