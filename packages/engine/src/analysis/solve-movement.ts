@@ -56,22 +56,35 @@ function solveSome(
   return answers;
 }
 
+/** A load vector whose residual has not come to rest yet. */
+interface Going {
+  readonly at: number;
+  readonly load: LoadVector;
+  /** Its residual so far. */
+  readonly worst: number;
+}
+
+/** Those at rest are not solved for again while others still go on. */
 function refinedFrom(prepared: Prepared, loads: readonly LoadVector[], begun: Movement): Movement[] {
-  const count = loads.length;
+  const ends: Movement[] = [];
+  let going = loads.map((load, at): Going => ({ load, at, worst: Infinity }));
   let results = begun;
-  let worst = loads.map(() => Infinity);
-  let settled = loads.map(() => false);
   for (;;) {
-    const next = refine(prepared, loads, results);
-    const left = loads.map((load, s) => unbalancedSide(prepared, next.answered, load, s, count));
-    const before = settled;
-    settled = left.map((value, s) => before[s] || isSettled(value, worst[s] ?? 0, next.answered, s, count));
-    left.forEach((value, s) => {
-      if (before[s] || !(value < (worst[s] ?? 0))) keepSide(results, next, s, count);
+    const count = going.length;
+    const next = refine(
+      prepared,
+      going.map(({ load }) => load),
+      results,
+    );
+    const on: { readonly one: Going; readonly side: number }[] = [];
+    going.forEach(({ at, load, worst }, s) => {
+      const left = unbalancedSide(prepared, next.answered, load, s, count);
+      if (isSettled(left, worst, next.answered, s, count)) ends[at] = sideOf(left < worst ? next : results, s, count);
+      else on.push({ one: { at, load, worst: left }, side: s });
     });
-    results = next;
-    if (settled.every((flag) => flag)) return loads.map((_, s) => sideOf(results, s, count));
-    worst = worst.map((value, s) => Math.min(value, left[s] ?? 0));
+    if (on.length === 0) return ends;
+    going = on.map(({ one }) => one);
+    results = on.length === count ? next : blockOf(on.map(({ side }) => sideOf(next, side, count)));
   }
 }
 
@@ -173,13 +186,6 @@ function answer({ elements }: Prepared, movement: Float64Array, count: number): 
   const answered = new Float64Array(movement.length);
   for (const element of elements) addElementForcesOfSides(element, movement, answered, count);
   return answered;
-}
-
-function keepSide(from: Movement, to: Movement, side: number, count: number): void {
-  for (let at = side; at < to.movement.length; at += count) {
-    to.movement[at] = from.movement[at] ?? 0;
-    to.answered[at] = from.answered[at] ?? 0;
-  }
 }
 
 /** The opposite of `sideOf`. */
