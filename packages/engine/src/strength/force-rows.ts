@@ -1,9 +1,9 @@
-import type { BuildingCombination } from "../building.ts";
 import { addRowsTimes, VECTORS_AT_ONCE, type FourSums } from "../numerics/rows-times.ts";
 
 /** A run as a container sees it: the movements of its bearing points, and how much of each load of its basis acts. */
 export type SeenRun = {
-  readonly solved: BuildingCombination;
+  /** Tells it from every other. */
+  readonly token: object;
   readonly moved: () => Float64Array;
   readonly shares: () => Float64Array;
 };
@@ -21,27 +21,32 @@ export class ForceRows {
     this.blocks = [emptyBlock(rows), emptyBlock(rows)];
   }
 
+  /** Of the blocks; the rows belong to whoever gave them. */
+  get bytes(): number {
+    return this.blocks.reduce((sum, { sums }) => sum + sums.reduce((own, { byteLength }) => own + byteLength, 0), 0);
+  }
+
   /** Valid until asked for another run; `after` gives the runs that are asked for after it, 1, 2 and 3 places on. */
   under(run: SeenRun, after: (places: number) => SeenRun | undefined): Float64Array {
     const [last, other] = this.blocks;
-    const known = last.runs.indexOf(run.solved);
+    const known = last.runs.indexOf(run.token);
     if (known >= 0) return last.sums[known] ?? last.sums[0];
     this.blocks = [other, last];
-    const before = other.runs.indexOf(run.solved);
+    const before = other.runs.indexOf(run.token);
     if (before >= 0) return other.sums[before] ?? other.sums[0];
     this.fill(other, [run, after(1), after(2), after(3)]);
     return other.sums[0];
   }
 
   private fill(block: Block, runs: readonly (SeenRun | undefined)[]): void {
-    block.runs = runs.map((run) => run?.solved);
+    block.runs = runs.map((run) => run?.token);
     for (const sum of block.sums) sum.fill(0);
     addRowsTimes(this.byMovement, sideBySide(runs.map((run) => run?.moved())), block.sums);
     addRowsTimes(this.byLoad, sideBySide(runs.map((run) => run?.shares())), block.sums);
   }
 }
 
-type Block = { runs: readonly (BuildingCombination | undefined)[]; readonly sums: FourSums };
+type Block = { runs: readonly (object | undefined)[]; readonly sums: FourSums };
 
 const emptyBlock = (rows: number): Block => ({
   runs: [],

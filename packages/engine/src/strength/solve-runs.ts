@@ -5,19 +5,19 @@ import { buildingSolver, type BuildingAnswer, type BuildingSolver } from "../bui
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
-import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
+import type { BuildingModel } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
-import { UnitForces, type InfluenceStore, type Loaded } from "./unit-forces.ts";
+import type { KeptForces } from "./kept-forces.ts";
+import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 
 /** What is kept from one solution to the next. */
-export type StrengthMemory = {
+export type StrengthMemory = InsideStores & {
   readonly cache: CondensationCache;
-  readonly influences: InfluenceStore;
-  readonly forces: WeakMap<PlacedUnit, UnitForces>;
+  readonly forces: KeptForces;
 };
 
 /** Forces of lines: nine of each from `at` its name on. */
@@ -109,7 +109,7 @@ export function solveBuilt(
         const answer = answers.get(run.id);
         if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
         if (!("refused" in answer)) {
-          standing.set(run.id, { run, held, solved: answer, factors: run.factors });
+          standing.set(run.id, { token: {}, run, held, solved: answer, factors: run.factors });
           continue;
         }
         if (!first.has(run.id)) first.set(run.id, answer);
@@ -214,14 +214,12 @@ export function insidesAtHand(model: BuildingModel, memory: StrengthMemory): voi
 }
 
 /** The inside of each container is made ready when it is first asked for, and stays so as long as the container is there. */
-function insideOf(model: BuildingModel, { cache, influences, forces }: StrengthMemory): (unitId: string) => UnitForces {
+function insideOf(model: BuildingModel, memory: StrengthMemory): (unitId: string) => UnitForces {
   const units = new Map(model.units.map((unit) => [unit.id, unit]));
   return (unitId) => {
     const unit = units.get(unitId);
     if (unit === undefined) throw new RangeError(`the model has no container ${unitId}`);
-    const known = forces.get(unit) ?? new UnitForces(unit, cache, influences);
-    forces.set(unit, known);
-    return known;
+    return memory.forces.take(unit, () => new UnitForces(unit, memory.cache, memory));
   };
 }
 

@@ -6,11 +6,20 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import { ForceRows, type SeenRun } from "./force-rows.ts";
 import { heldForces, innerInfluence, type InnerInfluence } from "./inner-forces.ts";
 
-/** Influences by the key of the container they belong to. */
-export type InfluenceStore = BoundedStore<InnerInfluence>;
+/** What repeats of the insides of containers: alike ones share it, also from one model to the next. */
+export type InsideStores = {
+  /** By the key of a container. */
+  readonly influences: BoundedStore<InnerInfluence>;
+  /** Forces under the loads of its basis with the bearing points held, by its key and that of its loads. */
+  readonly held: BoundedStore<Float64Array>;
+};
 
-/** A solved run and how often each case counts in it. */
-export type Loaded = { readonly solved: BuildingCombination; readonly factors: Readonly<Record<string, number>> };
+/** A solved run and how often each case counts in it. `token` tells it from every other and holds nothing of it. */
+export type Loaded = {
+  readonly token: object;
+  readonly solved: BuildingCombination;
+  readonly factors: Readonly<Record<string, number>>;
+};
 
 export type RunsAfter = (places: number) => Loaded | undefined;
 
@@ -27,14 +36,16 @@ export class UnitForces {
   private readonly lines: ForceRows;
   private readonly panels: ForceRows;
 
-  constructor(unit: PlacedUnit, cache: CondensationCache, influences: InfluenceStore) {
+  constructor(unit: PlacedUnit, cache: CondensationCache, { influences, held }: InsideStores) {
     const condensation = cache.part(unit.fragment);
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
     const influence = influences.take(unit.fragment.key, () => innerInfluence(condensed));
     const { layout, byMovement } = influence;
     const loads = cache.loadsOn(unit, condensed);
-    const byLoad = heldForces(influence, condensed, loads);
+    const known = insideKey(unit);
+    const work = (): Float64Array => heldForces(influence, condensed, loads);
+    const byLoad = known === undefined ? work() : held.take(known, work);
     const first = layout.length - layout.panels.size;
     const rowsOf = (values: Float64Array, from: number, to: number): Float64Array => {
       const columns = values.length / layout.length;
@@ -48,6 +59,11 @@ export class UnitForces {
     this.panelAt = (id) => (layout.panels.get(id) ?? missing(id)) - first;
     this.basis = loads.basis;
     this.unitId = unit.id;
+  }
+
+  /** Room for the runs at hand, beside what alike containers share. */
+  get bytes(): number {
+    return this.lines.bytes + this.panels.bytes;
   }
 
   /** Forces of lines; valid until asked for another run. `after` gives the runs asked for after it, so many places on. */
@@ -65,14 +81,18 @@ export class UnitForces {
     return run && this.seen(run);
   }
 
-  private seen({ solved, factors }: Loaded): SeenRun {
+  private seen({ token, solved, factors }: Loaded): SeenRun {
     return {
-      solved,
+      token,
       moved: () => solved.retainedIn(this.unitId),
       shares: () => sharesUnder(this.basis, factors),
     };
   }
 }
+
+/** By what the forces inside a container are known, whichever container it is; undefined where its loads have no key. */
+export const insideKey = ({ loadsKey, fragment }: PlacedUnit): string | undefined =>
+  loadsKey === undefined ? undefined : `${loadsKey} ${fragment.key}`;
 
 function missing(id: string): never {
   throw new RangeError(`the model has no line or sheet ${id}`);
