@@ -36,8 +36,8 @@ it("the record is taken away as a bundle that holds by a head saved apart, and a
   const about = page.getByRole("region", { name: "About the record" });
   // Kept at the first look, and continued at the next, which comes when the line does.
   await about.getByText(/^(Kept in this browser from now on|It continues the head this browser kept before)/).waitFor();
-  const head = SignedHead.parse(JSON.parse(await saved(page, "Save the signed head")));
-  const bundle = await saved(page, "Save the record as a bundle");
+  const head = SignedHead.parse(JSON.parse(await saved(page, "Take the signed head")));
+  const bundle = await saved(page, "Take the record as a bundle");
   expect(verifyBundle(bundle, { head })).toMatchObject({ whole: true, originProved: true });
   expect(verifyBundle(bundle.replace("Chandler", "Chandlor"), { head })).toMatchObject({ whole: false });
 
@@ -85,7 +85,7 @@ async function keepOtherHead(page: Page, head: SignedHead): Promise<void> {
 async function pictures(page: Page, name: string): Promise<void> {
   for (const size of sizes) {
     await page.setViewportSize(size);
-    await page.getByRole("link", { name: "Save the signed head" }).scrollIntoViewIfNeeded();
+    await page.getByRole("link", { name: "Take the signed head" }).scrollIntoViewIfNeeded();
     await picture(page, `${name}-${size.width}`);
   }
   await page.setViewportSize({ width: 1440, height: 900 });

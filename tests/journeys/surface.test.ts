@@ -66,7 +66,7 @@ describe("what other programs use", () => {
     const { page } = architect;
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      page.getByRole("link", { name: "Save as a file" }).click(),
+      page.getByRole("link", { name: "Take it as a file" }).click(),
     ]);
     expect(download.suggestedFilename()).toMatch(/^chandler-s-steps-draft-\d+\.json$/);
     const saved = SchemeFile.parse(JSON.parse(readFileSync(await download.path(), "utf8")));

@@ -31,7 +31,7 @@ export function OfRevision({ letter, earlier }: { letter: string; earlier: reado
       {last === undefined ? null : <WordGiven shown={last} />}
       <p>
         <a className="command" download href={premiumFilePath(project.id, letter, units)}>
-          Save revision {letter} as a table
+          Take revision {letter} as a table
         </a>
       </p>
       {since === null ? null : (
@@ -59,7 +59,7 @@ export function OfRevision({ letter, earlier }: { letter: string; earlier: reado
             <DifferenceTable difference={difference.data} nameOf={namesIn(revision.data.scheme)} />
           )}
           <a className="command" download href={premiumFilePath(project.id, letter, units, since)}>
-            Save the difference as a table
+            Take the difference as a table
           </a>
         </section>
       )}

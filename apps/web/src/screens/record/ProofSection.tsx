@@ -15,10 +15,10 @@ export function ProofSection({ projectId, lineHolds }: { projectId: string; line
       {finding?.is === "broken" ? <p>The record does not continue the head this browser kept.</p> : null}
       <div className="record-saves">
         <a className="command" href={bundleAddress(projectId)} download>
-          Save the record as a bundle
+          Take the record as a bundle
         </a>
         <a className="command" href={headAddress(projectId)} download="head.json">
-          Save the signed head
+          Take the signed head
         </a>
       </div>
       <p>

@@ -85,7 +85,7 @@ export function DraftFooter({
         <div className="scheme-file">
           {draft.pending.length > 0 ? (
             <Command quiet onPress={() => undefined} asleepBecause="The last moves are still on their way.">
-              Save as a file
+              Take it as a file
             </Command>
           ) : (
             <SaveFile projectId={project.id} letter={null} />

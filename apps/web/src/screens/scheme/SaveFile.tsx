@@ -7,6 +7,6 @@ export const SaveFile = ({ projectId, letter }: { projectId: string; letter: str
     download
     href={`/api/projects/${projectId}/${letter === null ? "draft" : `revisions/${letter}`}/file`}
   >
-    Save as a file
+    Take it as a file
   </a>
 );
