@@ -18,7 +18,13 @@ export function DeskLeaders({ drawn }: { drawn: unknown }) {
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(plot);
-    return () => watch.disconnect();
+    // A house that comes after the others leaves the plot as large as it was.
+    const built = new MutationObserver(measure);
+    built.observe(plot, { childList: true, subtree: true });
+    return () => {
+      watch.disconnect();
+      built.disconnect();
+    };
   }, [drawn]);
   return (
     <svg className="desk-leaders" ref={layer} aria-hidden="true">

@@ -40,16 +40,20 @@ export function OwedTable() {
 function OwedRow({ owed }: { owed: Owed }) {
   const mine = useProjects().data?.find(({ id }) => id === owed.projectId)?.roles ?? [];
   const { projectName, owedBy, owedTo, neededBy, text } = owed;
+  const who = sideOf(owedBy, mine);
   return (
     <tr>
       <th scope="row">{projectName}</th>
-      <td className={`hand-${owedBy}`}>{sideOf(owedBy, mine)}</td>
-      <td>
+      <td className={`hand-${owedBy} desk-owed-who`}>
+        {who}
+        <span className="desk-owed-verb"> {who === "you" ? "owe" : "owes"}</span>
+      </td>
+      <td className="desk-owed-what">
         <OwedLink owed={owed} />
         <span className="said-by-person desk-owed-words">{text}</span>
       </td>
-      <td className={`hand-${owedTo}`}>{sideOf(owedTo, mine)}</td>
-      <td>{neededBy === null ? "" : dateOf(neededBy)}</td>
+      <td className={`hand-${owedTo} desk-owed-to`}>{sideOf(owedTo, mine)}</td>
+      <td className="desk-owed-by">{neededBy === null ? "" : dateOf(neededBy)}</td>
     </tr>
   );
 }
