@@ -116,7 +116,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
         chooseNote(note.id);
         hand.choose(note.elementId);
       }}
-      isometric={false}
+      isometric={revision.stamp === null}
       slip={
         <>
           {checks.slip}
