@@ -7,7 +7,7 @@ export const KeysFoot = ({ onTable, onKeys }: { onTable: () => void; onKeys: () 
   <div className="compare-foot">
     <HerePeople />
     <PeopleLink />
-    <Command shortcut="L" onPress={onTable}>
+    <Command quiet shortcut="L" onPress={onTable}>
       As a table
     </Command>
     <Command quiet shortcut="?" onPress={onKeys}>

@@ -108,7 +108,7 @@ export function ChartMargin(props: ChartMarginProps) {
             <h3 className="caption">Without it</h3>
             <p>{`${chartVerdictWords(so.chart.without.verdict, under)}; ${so.chart.without.reasons} ${so.chart.without.reasons === 1 ? "reason stands" : "reasons stand"} against the unit already. The chart says what the opening adds.`}</p>
             {so.chart.exceptions.length > 0 && (
-              <p>{`In ${so.chart.exceptions.length} places a wider opening fares better than a narrower one: the table says why.`}</p>
+              <p>{`In ${so.chart.exceptions.length === 1 ? "one place" : `${so.chart.exceptions.length} places`} a wider opening fares better than a narrower one: the table says why.`}</p>
             )}
             <details>
               <summary>What the chart takes for granted</summary>

@@ -10,6 +10,7 @@ import { useRoom } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
+import { verdictWords } from "../../look/verdict-class.ts";
 import { useOpeningChart } from "../../worker/use-opening-chart.ts";
 import { requestOf, standingChoice, type ChartChoice } from "./chart-choice.ts";
 import { answerAt } from "./chart-regions.ts";
@@ -144,7 +145,8 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
           scale="as noted"
           revision={letter}
           verdict={verdict}
-          verdictLine={found === null ? "Not traced yet" : under === "gravity loads only" ? "Gravity alone" : undefined}
+          verdictLine={found === null ? "Not traced yet" : verdictWords(verdict)}
+          remark={found !== null && under === "gravity loads only" ? "gravity alone" : undefined}
         />
       }
     />
