@@ -9,6 +9,7 @@ type Placed<S> = {
   readonly corners: readonly PointMm[];
   readonly normals: readonly PointMm[];
   readonly outline: readonly IsoPoint[];
+  readonly bounds: Bounds;
   readonly nearness: number;
 };
 
@@ -19,14 +20,18 @@ type Placed<S> = {
  */
 export function drawingOrder<S extends Solid>(solids: readonly S[], eye: PictureEye): S[] {
   const placed = solids.map((solid) => placedFor(solid, eye));
-  const before = placed.map((one) => placed.map((other) => one !== other && isBehind(one, other, eye)));
+  /** What each may be covered by, and how many of those that go before each are still to be drawn. */
+  const nearer = placed.map((one) => [...placed.keys()].filter((at) => isBehind(one, placed[at] ?? one, eye)));
+  const waitsFor = placed.map(() => 0);
+  const count = (by: 1 | -1) => (at: number) => (waitsFor[at] = (waitsFor[at] ?? 0) + by);
+  for (const each of nearer) each.forEach(count(1));
   const left = new Set(placed.keys());
   const order: S[] = [];
   while (left.size > 0) {
-    const rest = [...left];
-    const free = rest.filter((at) => rest.every((other) => before[other]?.[at] !== true));
-    const next = farthest(free.length > 0 ? free : rest, placed);
+    const free = [...left].filter((at) => waitsFor[at] === 0);
+    const next = farthest(free.length > 0 ? free : [...left], placed);
     left.delete(next);
+    nearer[next]?.forEach(count(-1));
     const found = placed[next];
     if (found !== undefined) order.push(found.solid);
   }
@@ -35,11 +40,13 @@ export function drawingOrder<S extends Solid>(solids: readonly S[], eye: Picture
 
 function placedFor<S extends Solid>(solid: S, eye: PictureEye): Placed<S> {
   const { corners } = solid;
+  const outline = convexHull(corners.map((at) => onPicture(eye, at)));
   return {
     solid,
     corners,
     normals: facesOf(solid).map(({ normal }) => normal),
-    outline: convexHull(corners.map((at) => onPicture(eye, at))),
+    outline,
+    bounds: boundsOf(outline),
     nearness: dot(eye.towards, middleOf(corners)),
   };
 }
@@ -49,7 +56,11 @@ const farthest = <S>(among: readonly number[], placed: readonly Placed<S>[]): nu
 
 /** True when `a` has to be drawn before `b`: `b` may cover it, and it may not cover `b`. */
 const isBehind = <S>(a: Placed<S>, b: Placed<S>, eye: PictureEye): boolean =>
-  liesBeyond(a, b, eye) && meet(a.outline, b.outline) && !liesBeyond(b, a, eye);
+  a !== b &&
+  areNear(a.bounds, b.bounds) &&
+  meet(a.outline, b.outline) &&
+  liesBeyond(a, b, eye) &&
+  !liesBeyond(b, a, eye);
 
 /** Solids that touch may run into each other by this much, mm, a thin one by half its thickness. */
 const touchMm = 30;
@@ -71,6 +82,20 @@ function rangeAlong(corners: readonly PointMm[], normal: PointMm, sign: number):
   const along = corners.map((at) => sign * dot(normal, at));
   return { least: Math.min(...along), most: Math.max(...along) };
 }
+
+/** The upright rectangle round an outline: where two of them lie apart the outlines do as well. */
+type Bounds = { readonly left: number; readonly right: number; readonly top: number; readonly foot: number };
+
+function boundsOf(outline: readonly IsoPoint[]): Bounds {
+  const [rights, downs] = [outline.map(({ rightMm }) => rightMm), outline.map(({ downMm }) => downMm)];
+  return {
+    ...{ left: Math.min(...rights), right: Math.max(...rights) },
+    ...{ top: Math.min(...downs), foot: Math.max(...downs) },
+  };
+}
+
+const areNear = (a: Bounds, b: Bounds): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
 
 /** Outlines that only touch on paper cover nothing of each other, mm. */
 const apartMm = 0.5;
