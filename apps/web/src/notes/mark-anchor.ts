@@ -1,8 +1,9 @@
-import { elevationModel, isometricModel, pictureEye, storeysOf, type EyePlace } from "@cornerway/engine";
+import { elevationModel, storeysOf, type EyePlace } from "@cornerway/engine";
 import type { PointMm, Scheme } from "@cornerway/schema";
 import type { Side } from "../drawing/contract.ts";
 import { elevationAnchor, type LeaderTarget } from "../drawing/leaders/elevation-anchor.ts";
 import { isometricAnchor } from "../drawing/leaders/isometric-anchor.ts";
+import { pictureOf } from "../drawing/isometric/picture-of.ts";
 import { project, toScreen, type ScreenPoint } from "../drawing/view-transform.ts";
 import type { LaidView, LaidViews } from "../paper/lay-views.ts";
 import { drawnRect, isWithin } from "../paper/lens.ts";
@@ -35,7 +36,7 @@ export function anchorFinder({
   picture,
 }: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
   const elevation = elevationModel(scheme, side);
-  const solid = isometricModel(scheme, pictureEye(picture));
+  const solid = pictureOf(scheme, picture);
   return (target) => {
     const found =
       inSight(views.elevation, elevationAnchor(target, elevation, views.elevation.transform)) ??

@@ -1,5 +1,4 @@
 import {
-  isometricModel,
   isometricPlace,
   onPicture,
   pictureEye,
@@ -11,6 +10,7 @@ import {
 } from "@cornerway/engine";
 import { eyeCompass } from "./eye-words.ts";
 import { isoToPx } from "./iso-to-px.ts";
+import { pictureOf } from "./picture-of.ts";
 import { atScale } from "../objects/at-scale.ts";
 import type { Container } from "@cornerway/schema";
 import { memo, useMemo } from "react";
@@ -33,7 +33,7 @@ import type { ScreenPoint, ViewTransform } from "../view-transform.ts";
 export function IsometricView(props: IsometricViewProps) {
   const { scheme, transform: view, selectedId, eye: place = isometricPlace } = props;
   const eye = useMemo(() => pictureEye(place), [place]);
-  const model = useMemo(() => isometricModel(scheme, eye), [scheme, eye]);
+  const model = useMemo(() => pictureOf(scheme, place), [scheme, place]);
   const objects = useMemo(() => seenOnIsometric(scheme, eye), [scheme, eye]);
   const { verdicts, nameOf } = useElementWords(props);
   const toPx = (point: IsoPoint) => isoToPx(view, model.middle, point);
