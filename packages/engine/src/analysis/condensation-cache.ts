@@ -1,6 +1,8 @@
+import { AlikeElements } from "../elements/alike.ts";
 import { FactorMemory } from "../numerics/factor-memory.ts";
 import { KnownFronts } from "../numerics/known-fronts.ts";
 import { KnownOrders } from "../numerics/known-orders.ts";
+import { KnownTrees } from "../numerics/known-trees.ts";
 import { BoundedStore } from "./bounded-store.ts";
 import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
@@ -16,7 +18,9 @@ import { unitElements, type UnitElements } from "./unit-elements.ts";
 export class CondensationCache {
   private readonly parts: BoundedStore<Condensation<UnitElements>>;
   private readonly elements: BoundedStore<UnitElements>;
+  private readonly alike = new AlikeElements();
   private readonly orders = new KnownOrders();
+  private readonly trees = new KnownTrees();
   private readonly fronts: KnownFronts;
   private readonly loads: BoundedStore<LocalUnitLoads>;
   private readonly bases: BoundedStore<LoadBasis>;
@@ -46,12 +50,15 @@ export class CondensationCache {
   }
 
   private condensation(fragment: UnitFragment): Condensation<UnitElements> {
-    const take = (): UnitElements => this.elements.take(fragment.key, () => unitElements(fragment));
-    const condensation = condense(take(), {
-      orderOf: (graph) => this.orders.take(graph),
-      fronts: this.fronts,
-    });
+    const take = (): UnitElements => this.elements.take(fragment.key, () => this.elementsOf(fragment));
+    const { orders, trees, fronts } = this;
+    const condensation = condense(take(), { orders, trees, fronts });
     return condensation.stable ? { stable: true, condensed: withPart(condensation.condensed, take) } : condensation;
+  }
+
+  private elementsOf(fragment: UnitFragment): UnitElements {
+    this.alike.forgetIfMany();
+    return unitElements(fragment, this.alike);
   }
 
   loadsOn(unit: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {

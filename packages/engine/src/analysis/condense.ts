@@ -1,6 +1,8 @@
-import type { EliminationStep, NodeGraph } from "../numerics/elimination-order.ts";
-import { frontTreeOf } from "../numerics/front-tree.ts";
+import type { NodeGraph } from "../numerics/elimination-order.ts";
+import { frontTreeOf, type FrontTree } from "../numerics/front-tree.ts";
 import type { KnownFronts } from "../numerics/known-fronts.ts";
+import type { KnownOrders } from "../numerics/known-orders.ts";
+import type { KnownTrees } from "../numerics/known-trees.ts";
 import { placeDissection } from "../numerics/place-dissection.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
@@ -42,7 +44,7 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
   for (const node of part.retained) retained[node] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
   const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained, (graph) =>
-    frontTreeOf(placeDissection(graph, placesOf(graph, part.places), known?.orderOf), graph),
+    treeOf(graph, placesOf(graph, part.places), known),
   );
   const trusted = new Set<number>();
   for (;;) {
@@ -56,8 +58,17 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
 
 /** Work done for parts condensed before. */
 export interface KnownWork {
-  readonly orderOf: (graph: NodeGraph) => readonly EliminationStep[];
+  /** Of stretches. */
+  readonly orders: KnownOrders;
+  /** Of whole parts. */
+  readonly trees: KnownTrees;
   readonly fronts: KnownFronts;
+}
+
+function treeOf(graph: FreedomGraph, places: readonly Vector[], known: KnownWork | null): FrontTree {
+  if (known === null) return frontTreeOf(placeDissection(graph, places), graph);
+  const orderOf = (stretch: NodeGraph) => known.orders.take(stretch);
+  return known.trees.take(graph, places, () => frontTreeOf(placeDissection(graph, places, orderOf), graph));
 }
 
 /** The place of each vertex of the graph. */
@@ -93,15 +104,16 @@ export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly
   const count = loads.length;
   const { equations, eliminated } = factor.tree;
   const reduced = new Float64Array(equations * count);
-  loads.forEach((forces, s) => {
-    equationOf.forEach((equation, f) => {
-      if (equation >= 0) reduced[equation * count + s] = forces[f] ?? 0;
-    });
-  });
+  for (let f = 0; f < equationOf.length; f++) {
+    const equation = equationOf[f] ?? -1;
+    if (equation >= 0) for (let s = 0; s < count; s++) reduced[equation * count + s] = loads[s]?.[f] ?? 0;
+  }
   reduceLoads(factor, reduced, count);
-  const onRetained = loads.map((_, s) =>
-    Float64Array.from({ length: equations - eliminated }, (__, k) => reduced[(eliminated + k) * count + s] ?? 0),
-  );
+  const onRetained = loads.map((_, s) => {
+    const forces = new Float64Array(equations - eliminated);
+    for (let k = 0; k < forces.length; k++) forces[k] = reduced[(eliminated + k) * count + s] ?? 0;
+    return forces;
+  });
   return { onRetained, reduced };
 }
 

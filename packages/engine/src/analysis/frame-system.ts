@@ -33,22 +33,22 @@ export interface FrameSystem {
 
 /**
  * Turns a checked line model into elements; throws on a model that `readAnalyticalModel` would not have passed. What an
- * opened bearing keeps is for `bearingsOf` to say.
+ * opened bearing keeps is for `bearingsOf` to say; `alike` knows the kinds of elements made before.
  */
-export function frameSystem(model: AnalyticalModel, bearingsOf: BearingRule = bearingsThatKeepHold): FrameSystem {
-  const nodeOf = new Map(model.nodes.map(({ id }, n): [string, number] => [id, n]));
-  const places = model.nodes.map(({ x, y, z }): Vector => [x, y, z]);
+export function frameSystem(
+  model: AnalyticalModel,
+  bearingsOf: BearingRule = bearingsThatKeepHold,
+  alike = new AlikeElements(),
+): FrameSystem {
+  const nodeOf = new Map<string, number>();
+  const places: Vector[] = [];
+  for (const { id, x, y, z } of model.nodes) nodeOf.set(id, places.push([x, y, z]) - 1);
   const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
-  const alike = new AlikeElements();
-  const members = new Map(
-    model.beams.map((beam): [string, Member] => [
-      beam.id,
-      alike.member(memberFacts(beam, sectionOf(model, beam), find, places)),
-    ]),
-  );
-  const panels = new Map(
-    model.panels.map((panel): [string, ShearPanel] => [panel.id, alike.panel(panelFacts(panel, find, places))]),
-  );
+  const members = new Map<string, Member>();
+  for (const beam of model.beams)
+    members.set(beam.id, alike.member(memberFacts(beam, sectionOf(model, beam), find, places)));
+  const panels = new Map<string, ShearPanel>();
+  for (const panel of model.panels) panels.set(panel.id, alike.panel(panelFacts(panel, find, places)));
   const springs = model.springs.map(({ i, j, k }) =>
     j === undefined ? groundSpring(find(i), k) : nodeSpring(find(i), find(j), k),
   );
@@ -91,22 +91,32 @@ function memberFacts(
   const nodes = [find(beam.i), find(beam.j)] as const;
   const axes = memberAxes(shifted(places[nodes[0]], beam.off_i), shifted(places[nodes[1]], beam.off_j), beam.up);
   if (axes === null) throw new Error(`beam "${beam.id}" has no length or no side that is up`);
-  const released = [...freedomNumbers(beam.rel_i), ...freedomNumbers(beam.rel_j).map((c) => c + 6)];
+  const released =
+    beam.rel_i === undefined && beam.rel_j === undefined
+      ? NOTHING_RELEASED
+      : [...freedomNumbers(beam.rel_i), ...freedomNumbers(beam.rel_j).map((c) => c + 6)];
   return { nodes, axes, section, released, armI: armOf(beam.off_i), armJ: armOf(beam.off_j) };
 }
 
+const NOTHING_RELEASED: readonly number[] = [];
+
 function panelFacts(panel: ModelPanel, find: (id: string) => number, places: readonly Vector[]): PanelFacts {
-  const [a, b, c, d] = panel.nodes.map(find);
-  const corner = (n: number | undefined, k: 0 | 1 | 2 | 3): Vector => shifted(places[n ?? -1], panel.off?.[k]);
-  const axes = panelAxes([corner(a, 0), corner(b, 1), corner(c, 2), corner(d, 3)]);
+  const { off } = panel;
+  const nodes = [find(panel.nodes[0]), find(panel.nodes[1]), find(panel.nodes[2]), find(panel.nodes[3])] as const;
+  const axes = panelAxes([
+    shifted(places[nodes[0]], off?.[0]),
+    shifted(places[nodes[1]], off?.[1]),
+    shifted(places[nodes[2]], off?.[2]),
+    shifted(places[nodes[3]], off?.[3]),
+  ]);
   if (axes === null) throw new Error(`panel "${panel.id}" is not a rectangle`);
   return {
-    nodes: [a ?? -1, b ?? -1, c ?? -1, d ?? -1],
+    nodes,
     axes,
     shearStiffness: panel.Gt,
     uprightStiffness: panel.Ev ?? 0,
     alongStiffness: panel.Eh ?? 0,
-    arms: panel.off && panel.off.some((arm) => armOf(arm)) ? panel.off : null,
+    arms: off?.some((arm) => armOf(arm)) ? off : null,
   };
 }
 

@@ -15,12 +15,8 @@ export function idleDirections(elements: readonly Element[], held: Uint8Array, s
   const blocks = nodeBlocks(elements, sheetOnly.length);
   const found: IdleDirection[] = [];
   for (let node = 0; node < sheetOnly.length; node++) {
-    for (const direction of unresisted(
-      blocks.subarray(node * 36, node * 36 + 36),
-      held.subarray(node * 6, node * 6 + 6),
-    )) {
+    for (const direction of unresisted(blocks, node, held))
       if (sheetOnly[node] || !movesPlace(direction)) found.push({ node, direction });
-    }
   }
   return found;
 }
@@ -32,7 +28,8 @@ export function nodeBlocks(elements: readonly Element[], nodeCount: number): Flo
     const size = freedoms.length;
     for (let from = 0, to = 0; from < size; from = to) {
       const node = Math.floor((freedoms[from] ?? 0) / 6);
-      while (to < size && Math.floor((freedoms[to] ?? 0) / 6) === node) to++;
+      const end = node * 6 + 6;
+      while (to < size && (freedoms[to] ?? end) < end && (freedoms[to] ?? 0) >= node * 6) to++;
       for (let i = from; i < to; i++) {
         const row = node * 36 + ((freedoms[i] ?? 0) - node * 6) * 6 - node * 6;
         for (let j = from; j < to; j++) {
@@ -53,18 +50,22 @@ function movesPlace(direction: Float64Array): boolean {
 }
 
 const scratch = new Float64Array(36);
+const NONE: readonly Float64Array[] = [];
 
-/** Null vectors of the block on its free rows, by elimination in order; a pivot within rounding of zero is skipped. */
-function unresisted(block: Float64Array, held: Uint8Array): Float64Array[] {
+/** Null vectors of a node's block on its free rows, by elimination in order; a pivot within rounding of zero is skipped. */
+function unresisted(blocks: Float64Array, node: number, held: Uint8Array): readonly Float64Array[] {
   const a = scratch;
-  a.set(block);
-  const found: Float64Array[] = [];
+  const block = node * 36;
+  for (let n = 0; n < 36; n++) a[n] = blocks[block + n] ?? 0;
+  let found = NONE;
   for (let k = 0; k < 6; k++) {
-    if (held[k]) clearRow(a, k);
+    if (held[node * 6 + k]) {
+      clearRow(a, k);
+      continue;
+    }
     const pivot = a[k * 6 + k] ?? 0;
-    if (held[k]) continue;
-    if (pivot <= ROUNDING * (block[k * 6 + k] ?? 0)) {
-      found.push(nullVector(a, k));
+    if (pivot <= ROUNDING * (blocks[block + k * 6 + k] ?? 0)) {
+      found = [...found, nullVector(a, k)];
       clearRow(a, k);
       continue;
     }

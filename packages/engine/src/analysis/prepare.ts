@@ -70,7 +70,8 @@ export function numberFreedoms(
   return { elements, equationOf, idle, tree, sparse };
 }
 
-function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32Array {
+/** The equation of each of these freedoms, −1 where it has none. */
+export function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32Array {
   const equations = integerRoom(freedoms.length);
   for (let f = 0; f < freedoms.length; f++) equations[f] = equationOf[freedoms[f] ?? 0] ?? -1;
   return equations;

@@ -17,8 +17,7 @@ export interface LocalUnitLoads {
 
 export function localUnitLoads(basis: LoadBasis, condensed: Condensed<UnitElements>): LocalUnitLoads {
   const { part } = condensed;
-  const unit = new UnitLoadForces();
-  const parts = basis.loads.map((loads) => nodalLoads(part, unit, loads));
+  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
   return {
     basis,
     condensed: condenseLoads(
@@ -47,18 +46,21 @@ export function reducedUnder(
   return reduced;
 }
 
-/** Forces on the twelve freedoms of lines under 1 N/mm along an axis of the container; those of one stiffness are one kind. */
-class UnitLoadForces {
-  private readonly known = AXES.map(() => new Map<Float64Array, Float64Array>());
-
-  on(member: Member, axis: 0 | 1 | 2): Float64Array {
-    const known = this.known[axis]?.get(member.matrix);
-    if (known !== undefined) return known;
-    const made = uniformLoadForces(member, toLocalComponents(member.facts.axes, AXES[axis]));
-    this.known[axis]?.set(member.matrix, made);
-    return made;
-  }
+/** Forces on the twelve freedoms of a line under 1 N/mm along an axis of the container; those of one stiffness are one kind. */
+function unitForces(member: Member, axis: 0 | 1 | 2): Float64Array {
+  const known = UNDER_UNIT_LOADS[axis].get(member.matrix);
+  if (known !== undefined) return known;
+  const made = uniformLoadForces(member, toLocalComponents(member.facts.axes, AXES[axis]));
+  UNDER_UNIT_LOADS[axis].set(member.matrix, made);
+  return made;
 }
+
+/** Along each axis, by the stiffness that all lines of a kind share. */
+const UNDER_UNIT_LOADS = [
+  new WeakMap<Float64Array, Float64Array>(),
+  new WeakMap<Float64Array, Float64Array>(),
+  new WeakMap<Float64Array, Float64Array>(),
+] as const;
 
 const AXES = [
   [1, 0, 0],
@@ -66,7 +68,7 @@ const AXES = [
   [0, 0, 1],
 ] as const satisfies readonly Vector[];
 
-function nodalLoads({ frame, places }: UnitElements, unit: UnitLoadForces, { nodal = [], beam_udl = [] }: ModelCase) {
+function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {
   const forces = new Float64Array(places.length * 6);
   const actions: Action[] = [];
   for (const { node, F } of nodal) {
@@ -78,7 +80,7 @@ function nodalLoads({ frame, places }: UnitElements, unit: UnitLoadForces, { nod
     const member = frame.members.get(beam);
     if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
     for (const axis of [0, 1, 2] as const)
-      if (q[axis] !== 0) addAt(forces, member.freedoms, unit.on(member, axis), q[axis]);
+      if (q[axis] !== 0) addAt(forces, member.freedoms, unitForces(member, axis), q[axis]);
     actions.push(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
   }
   return { forces, resultant: atOrigin(actions) };

@@ -57,7 +57,8 @@ function link(steps: readonly EliminationStep[], weights: Int32Array): Group[] {
   const stepOf = new Int32Array(weights.length).fill(steps.length);
   steps.forEach((step, index) => step.pivots.forEach((node) => (stepOf[node] = index)));
   const groups = steps.map((step): Group => {
-    const parent = step.boundary.reduce((first, node) => Math.min(first, stepOf[node] ?? first), steps.length);
+    let parent = steps.length;
+    for (const node of step.boundary) parent = Math.min(parent, stepOf[node] ?? parent);
     const pivotWeight = weightOf(step.pivots, weights);
     const size = pivotWeight + weightOf(step.boundary, weights);
     return { pivots: [...step.pivots], boundary: step.boundary, parent, size, children: [], pivotWeight };
@@ -151,5 +152,7 @@ function root(eliminated: number, equations: number): Front {
 }
 
 function weightOf(nodes: readonly number[], weights: Int32Array): number {
-  return nodes.reduce((sum, node) => sum + (weights[node] ?? 0), 0);
+  let sum = 0;
+  for (let n = 0; n < nodes.length; n++) sum += weights[nodes[n] ?? 0] ?? 0;
+  return sum;
 }

@@ -52,11 +52,11 @@ export class KnownFronts {
     const children: number[][] = tree.fronts.map(() => []);
     tree.fronts.forEach(({ parent }, n) => children[parent]?.push(n));
     const place = new Int32Array(tree.equations);
-    const matrixId = this.matrices.identify(elements);
+    this.matrices.forgetIfMany();
     const looked: Looked[] = [];
     tree.fronts.forEach((front, n) => {
       const below = children[n] ?? [];
-      writeOwn(front, own[n] ?? [], place, matrixId);
+      writeOwn(front, own[n] ?? [], place, this.matrices);
       for (const child of below) writeChild(tree.fronts[child], looked[child]?.id ?? 0, place);
       const sum = checksum(CONTENT.numbers, CONTENT.length);
       const known = front.pivots > 0 && below.every((child) => looked[child]?.known) ? this.find(sum) : undefined;
@@ -158,7 +158,7 @@ function writeOwn(
   { rows, pivots }: Front,
   elements: readonly SparseElement[],
   place: Int32Array,
-  matrixId: ReadonlyMap<Float64Array, number>,
+  matrices: KnownMatrices,
 ): void {
   for (let row = 0; row < rows.length; row++) place[rows[row] ?? 0] = row;
   CONTENT.length = 0;
@@ -166,7 +166,7 @@ function writeOwn(
   write(pivots);
   write(elements.length);
   for (const { equations, matrix } of elements) {
-    write(matrixId.get(matrix) ?? 0);
+    write(matrices.numberOf(matrix));
     for (let e = 0; e < equations.length; e++) {
       const equation = equations[e] ?? -1;
       write(equation < 0 ? -1 : (place[equation] ?? -1));
@@ -204,14 +204,25 @@ function checksum(numbers: Int32Array, length: number): number {
 /** Numbers for matrices: equal ones, met in whatever part, have one number. */
 class KnownMatrices {
   private readonly known = new Map<number, { readonly words: Int32Array; readonly id: number }[]>();
+  /** Of the very same matrices; those of a kind of element are met in many parts. */
+  private numbers = new WeakMap<Float64Array, number>();
   private count = 0;
   private lastId = 0;
 
-  identify(elements: readonly SparseElement[]): ReadonlyMap<Float64Array, number> {
-    if (this.count > MATRICES_KEPT) this.forget();
-    const ids = new Map<Float64Array, number>();
-    for (const { matrix } of elements) if (!ids.has(matrix)) ids.set(matrix, this.idOf(matrix));
-    return ids;
+  numberOf(matrix: Float64Array): number {
+    const known = this.numbers.get(matrix);
+    if (known !== undefined) return known;
+    const id = this.idOf(matrix);
+    this.numbers.set(matrix, id);
+    return id;
+  }
+
+  /** Numbers are never given twice, so that fronts of forgotten matrices are met no more. */
+  forgetIfMany(): void {
+    if (this.count <= MATRICES_KEPT) return;
+    this.known.clear();
+    this.numbers = new WeakMap();
+    this.count = 0;
   }
 
   private idOf(matrix: Float64Array): number {
@@ -224,12 +235,6 @@ class KnownMatrices {
     this.known.set(sum, [...alike, made]);
     this.count++;
     return made.id;
-  }
-
-  /** Numbers are never given twice, so that fronts of forgotten matrices are met no more. */
-  private forget(): void {
-    this.known.clear();
-    this.count = 0;
   }
 }
 

@@ -48,6 +48,8 @@ class Dissection {
   private readonly orderOf: (graph: NodeGraph) => readonly EliminationStep[];
   /** Of each node: where it stands to the cut at hand. */
   private readonly side: Uint8Array;
+  /** Of each node: 1 while it is known to be joined across the cut at hand. */
+  private readonly joins: Uint8Array;
   /** Of each node: its number in the stretch at hand, −1 outside. */
   private readonly local: Int32Array;
 
@@ -56,6 +58,7 @@ class Dissection {
     this.along = along;
     this.orderOf = orderOf;
     this.side = new Uint8Array(graph.weights.length);
+    this.joins = new Uint8Array(graph.weights.length);
     this.local = new Int32Array(graph.weights.length).fill(-1);
   }
 
@@ -69,11 +72,7 @@ class Dissection {
   private halve(nodes: readonly number[], cliques: Cliques, low: number, middle: number, high: number): void {
     const { side } = this;
     for (const node of nodes) side[node] = (this.along[node] ?? 0) < middle ? BEFORE : BEHIND;
-    const joining = this.joining(cliques);
-    const waiting = this.lighter(
-      nodes.filter((node) => side[node] === BEFORE && joining.has(node)),
-      nodes.filter((node) => side[node] === BEHIND && joining.has(node)),
-    );
+    const waiting = this.waiting(nodes, cliques);
     for (const node of waiting) side[node] = ELSEWHERE;
     const before = this.half(nodes, cliques, BEFORE);
     const behind = this.half(nodes, cliques, BEHIND);
@@ -83,47 +82,53 @@ class Dissection {
     if (waiting.length > 0) this.groups.push(waiting);
   }
 
-  /** The nodes of cliques that stand on both sides of the cut. */
-  private joining(cliques: Cliques): Set<number> {
-    const joining = new Set<number>();
+  /** Of the nodes of cliques that stand on both sides of the cut, those of the lighter side. */
+  private waiting(nodes: readonly number[], cliques: Cliques): readonly number[] {
+    const { side, joins } = this;
     for (const clique of cliques)
-      if (this.reaches(clique, BEFORE) && this.reaches(clique, BEHIND)) for (const node of clique) joining.add(node);
-    return joining;
+      if (this.reach(clique) === (BEFORE | BEHIND)) for (const node of clique) joins[node] = 1;
+    const before: number[] = [];
+    const behind: number[] = [];
+    for (const node of nodes) if (joins[node]) (side[node] === BEFORE ? before : behind).push(node);
+    for (const clique of cliques) for (const node of clique) joins[node] = 0;
+    return this.weightOf(before) < this.weightOf(behind) ? before : behind;
   }
 
   private half(nodes: readonly number[], cliques: Cliques, half: number) {
-    return {
-      nodes: nodes.filter((node) => this.side[node] === half),
-      cliques: cliques.filter((clique) => this.reaches(clique, half)),
-    };
+    const own: number[] = [];
+    for (const node of nodes) if (this.side[node] === half) own.push(node);
+    const reaching: (readonly number[])[] = [];
+    for (const clique of cliques) if (this.reach(clique) & half) reaching.push(clique);
+    return { nodes: own, cliques: reaching };
   }
 
-  private reaches(clique: readonly number[], half: number): boolean {
-    for (const node of clique) if (this.side[node] === half) return true;
-    return false;
-  }
-
-  private lighter(before: readonly number[], behind: readonly number[]): readonly number[] {
-    return this.weightOf(before) < this.weightOf(behind) ? before : behind;
+  /** The sides of the cut on which nodes of the clique stand, one bit each. */
+  private reach(clique: readonly number[]): number {
+    let sides = ELSEWHERE;
+    for (let n = 0; n < clique.length; n++) sides |= this.side[clique[n] ?? 0] ?? 0;
+    return sides;
   }
 
   /** By degree, everything around the stretch waiting. */
   private order(nodes: readonly number[], cliques: Cliques): void {
     const { local, graph } = this;
     const all = [...nodes];
-    nodes.forEach((node, n) => (local[node] = n));
-    const own = cliques.map((clique) =>
-      clique.map((node) => {
+    for (let n = 0; n < nodes.length; n++) local[nodes[n] ?? 0] = n;
+    const own = cliques.map((clique) => {
+      const numbers: number[] = [];
+      for (const node of clique) {
         if ((local[node] ?? -1) < 0) local[node] = all.push(node) - 1;
-        return local[node] ?? -1;
-      }),
-    );
-    for (const node of all) local[node] = -1;
-    const steps = this.orderOf({
-      weights: Int32Array.from(all, (node) => graph.weights[node] ?? 0),
-      cliques: own,
-      retained: Uint8Array.from(all, (_, n) => (n < nodes.length ? 0 : 1)),
+        numbers.push(local[node] ?? -1);
+      }
+      return numbers;
     });
+    const weights = new Int32Array(all.length);
+    for (let n = 0; n < all.length; n++) {
+      const node = all[n] ?? 0;
+      weights[n] = graph.weights[node] ?? 0;
+      local[node] = -1;
+    }
+    const steps = this.orderOf({ weights, cliques: own, retained: new Uint8Array(all.length).fill(1, nodes.length) });
     for (const { pivots } of steps) this.groups.push(pivots.map((n) => all[n] ?? -1));
   }
 
@@ -134,7 +139,9 @@ class Dissection {
   }
 }
 
-const [ELSEWHERE, BEFORE, BEHIND] = [0, 1, 2];
+const ELSEWHERE = 0;
+const BEFORE = 1;
+const BEHIND = 2;
 
 function byPlace(a: Vector | undefined, b: Vector | undefined): number {
   if (a === undefined || b === undefined) return 0;
@@ -169,7 +176,7 @@ function withBoundaries(groups: readonly (readonly number[])[], { weights, cliqu
   const joined = groups.map((): (readonly number[])[] => []);
   const wait = (nodes: readonly number[]): void => {
     let first = groups.length;
-    for (const node of nodes) first = Math.min(first, groupOf[node] ?? first);
+    for (let n = 0; n < nodes.length; n++) first = Math.min(first, groupOf[nodes[n] ?? 0] ?? first);
     joined[first]?.push(nodes);
   };
   cliques.forEach(wait);

@@ -1,7 +1,11 @@
 import type { CondensedUnit } from "../analysis/building-system.ts";
 import type { LoadBasis } from "../analysis/load-basis.ts";
+import { equationsOf } from "../analysis/prepare.ts";
 import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
+import type { Element } from "../elements/element.ts";
 import { endForcesByFreedom, fixedForces, toLocalComponents, type Member } from "../elements/member.ts";
+import type { ShearPanel } from "../elements/shear-panel.ts";
+import { Scratch } from "../numerics/scratch.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
 import { writeForces } from "./force-sums.ts";
 
@@ -37,7 +41,7 @@ export function innerInfluence(condensed: CondensedPart): InnerInfluence {
   const inner = innerRows(condensed);
   const { equations, eliminated } = condensed.factor.tree;
   const count = equations - eliminated;
-  const x = new Float64Array(equations * count);
+  const x = MOVEMENTS.room(equations * count).fill(0, 0, equations * count);
   for (let k = 0; k < count; k++) x[(eliminated + k) * count + k] = 1;
   recoverInner(condensed.factor, x, count);
   return { ...inner, byMovement: forcesOf(inner, x, count) };
@@ -46,13 +50,13 @@ export function innerInfluence(condensed: CondensedPart): InnerInfluence {
 export function innerRows(condensed: CondensedPart): InnerRows {
   const { members, panels } = condensed.part.frame;
   const layout = layoutOf(members.keys(), panels.keys());
-  const fixedOf = ofKind(fixedUnderUnitLoads);
-  return {
-    layout,
-    rows: rowsOf(condensed, layout),
-    fixed: new Map([...members].map(([id, member]) => [id, fixedOf(member)])),
-  };
+  const fixed = new Map<string, Float64Array>();
+  for (const [id, member] of members) fixed.set(id, ofKind(FIXED, member, fixedUnderUnitLoads));
+  return { layout, rows: rowsOf(condensed), fixed };
 }
+
+/** Room for movements on their way: forces are all that is kept. */
+const MOVEMENTS = new Scratch();
 
 /** Every force of the layout with the bearing points held, under each load of the container's basis; force by force. */
 export function heldForces(
@@ -62,7 +66,7 @@ export function heldForces(
 ): Float64Array {
   const { equations, eliminated } = factor.tree;
   const count = basis.loads.length;
-  const x = new Float64Array(equations * count);
+  const x = MOVEMENTS.room(equations * count).fill(0, eliminated * count, equations * count);
   x.set(condensed.reduced.subarray(0, eliminated * count));
   recoverInner(factor, x, count);
   const forces = forcesOf(inner, x, count);
@@ -85,25 +89,22 @@ type Rows = {
   readonly byFreedom: Float64Array;
 };
 
-/** The forces of every line and sheet as sums over the equations of the container. */
-function rowsOf({ part, equationOf }: CondensedPart, layout: ForceLayout): Rows[] {
+/** The forces of every line and sheet as sums over the equations of the container, in the order of the layout. */
+function rowsOf({ part, equationOf }: CondensedPart): Rows[] {
   const { members, panels } = part.frame;
-  const numbered = (freedoms: Int32Array): Int32Array => freedoms.map((freedom) => equationOf[freedom] ?? -1);
-  const byFreedomOf = ofKind(ofUnitMovements);
-  return [
-    ...[...members].map(([id, member]): Rows => ({
-      at: layout.lines.get(id) ?? 0,
-      count: FORCES_OF_LINE,
-      equations: numbered(member.freedoms),
-      byFreedom: byFreedomOf(member),
-    })),
-    ...[...panels].map(([id, panel]): Rows => ({
-      at: layout.panels.get(id) ?? 0,
-      count: 1,
-      equations: numbered(panel.freedoms),
-      byFreedom: panel.strainOf.map((strain) => strain * panel.facts.shearStiffness),
-    })),
-  ];
+  const rows: Rows[] = [];
+  let at = 0;
+  for (const member of members.values()) {
+    const byFreedom = ofKind(BY_FREEDOM, member, ofUnitMovements);
+    rows.push({ at, count: FORCES_OF_LINE, equations: equationsOf(member.freedoms, equationOf), byFreedom });
+    at += FORCES_OF_LINE;
+  }
+  for (const panel of panels.values()) {
+    const byFreedom = ofKind(FLOW_BY_FREEDOM, panel, ofUnitFlow);
+    rows.push({ at, count: 1, equations: equationsOf(panel.freedoms, equationOf), byFreedom });
+    at++;
+  }
+  return rows;
 }
 
 /** Forces under several movements at once, x[equation·sides + side]; force by force: forces[n·sides + side]. */
@@ -114,15 +115,25 @@ export function forcesOf({ rows, layout }: InnerRows, x: Float64Array, sides: nu
   return forces;
 }
 
-/** Worked out once for all lines of one stiffness, which are of one kind. */
-function ofKind(work: (member: Member) => Float64Array): (member: Member) => Float64Array {
-  const known = new Map<Float64Array, Float64Array>();
-  return (member) => {
-    const found = known.get(member.matrix) ?? work(member);
-    known.set(member.matrix, found);
-    return found;
-  };
+/** Worked out once for all elements of one stiffness, which are of one kind, in whatever container. */
+function ofKind<E extends Element>(
+  known: WeakMap<Float64Array, Float64Array>,
+  element: E,
+  work: (element: E) => Float64Array,
+): Float64Array {
+  const found = known.get(element.matrix);
+  if (found !== undefined) return found;
+  const made = work(element);
+  known.set(element.matrix, made);
+  return made;
 }
+
+const FIXED = new WeakMap<Float64Array, Float64Array>();
+const BY_FREEDOM = new WeakMap<Float64Array, Float64Array>();
+const FLOW_BY_FREEDOM = new WeakMap<Float64Array, Float64Array>();
+
+const ofUnitFlow = ({ strainOf, facts }: ShearPanel): Float64Array =>
+  strainOf.map((strain) => strain * facts.shearStiffness);
 
 /** Nine forces under a unit load along x, then y, then z of the container. */
 function fixedUnderUnitLoads(member: Member): Float64Array {
@@ -159,9 +170,11 @@ function addFixed(
 }
 
 function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayout {
-  const lineAt = new Map([...lines].map((id, n): [string, number] => [id, n * FORCES_OF_LINE]));
+  const lineAt = new Map<string, number>();
+  for (const id of lines) lineAt.set(id, lineAt.size * FORCES_OF_LINE);
   const first = lineAt.size * FORCES_OF_LINE;
-  const panelAt = new Map([...panels].map((id, n): [string, number] => [id, first + n]));
+  const panelAt = new Map<string, number>();
+  for (const id of panels) panelAt.set(id, first + panelAt.size);
   return { lines: lineAt, panels: panelAt, length: first + panelAt.size };
 }
 

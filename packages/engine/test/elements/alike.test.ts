@@ -70,3 +70,21 @@ it("members of one kind share one stiffness", () => {
   const [first, second] = [line([300, 0, 0]), line([300, 0, 0], { nodes: [7, 8] })].map((facts) => alike.member(facts));
   expect(second?.matrix).toBe(first?.matrix);
 });
+
+it("members of equal sections share one stiffness, whoever drew up the section", () => {
+  const alike = new AlikeElements();
+  const [first, second] = [{ ...section }, { ...section }].map((own) =>
+    alike.member(line([300, 0, 0], { section: own })),
+  );
+  expect(second?.matrix).toBe(first?.matrix);
+});
+
+it("kinds are forgotten once there are very many, and made again as they were", () => {
+  const alike = new AlikeElements();
+  const before = alike.member(line([300, 0, 0]));
+  for (let n = 0; n < 2500; n++) alike.member(line([1000 + n, 0, 0]));
+  alike.forgetIfMany();
+  const after = alike.member(line([300, 0, 0]));
+  expect(after.matrix).not.toBe(before.matrix);
+  expect(after).toEqual(before);
+});
