@@ -9,7 +9,7 @@ import { strengthOf, type Strength, type TellProgress } from "./strength/strengt
 export interface StrengthWhileDrawing {
   /** All vectors; only this is stored, submitted or printed. */
   readonly full: (scheme: Scheme, tell?: TellProgress) => Strength;
-  /** Gravity and the vectors that governed the last full run; no verdict, it waits for the full run. */
+  /** Gravity and the vectors that governed the last full run, level loads enlarged as in it; no verdict, it waits for the full run. */
   readonly live: (scheme: Scheme) => LiveStrength;
   /** Where the load goes, run by run. */
   readonly flow: (scheme: Scheme) => LoadFlow;
@@ -18,13 +18,17 @@ export interface StrengthWhileDrawing {
 export function strengthWhileDrawing(): StrengthWhileDrawing {
   const memory = strengthMemory();
   let governed: GoverningVectors = new Map();
+  let enlargement: number | undefined;
   return {
     full: (scheme, tell) => {
       const answer = strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory, tell);
-      if (answer.accepted) governed = governingVectors(answer);
+      if (answer.accepted) {
+        governed = governingVectors(answer);
+        enlargement = answer.enlargement;
+      }
       return answer;
     },
-    live: (scheme) => strengthLive(scheme, strengthBasisFor(scheme.site.edition), memory, governed),
+    live: (scheme) => strengthLive(scheme, strengthBasisFor(scheme.site.edition), memory, governed, enlargement),
     flow: (scheme) => loadFlow(scheme, memory),
   };
 }

@@ -17,6 +17,7 @@ import { gapParts } from "./gap-parts.ts";
 import { wallParts, wallsByUnit } from "./lateral/wall-parts.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { postPlates } from "./post-plates.ts";
+import { PartsMade } from "./parts-made.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -24,12 +25,16 @@ import { seatParts } from "./seat-parts.ts";
 import { tieParts } from "./tie-parts.ts";
 import { unitParts } from "./unit-parts.ts";
 
-/** Everything that is checked in a building, with its strengths: units, posts and beams by themselves, bearings, ties, pads. */
+/**
+ * Everything that is checked in a building, with its strengths: units, posts and beams by themselves, bearings, ties, pads.
+ * `made` has what is checked inside containers that were there before.
+ */
 export function checkedParts(
   analysis: Analysis,
   built: BuiltModel,
   scheme: Scheme,
   basis: StrengthBasis,
+  made: PartsMade = new PartsMade(),
 ): StrengthPart[] {
   const { structure } = analysis;
   const { building } = structure;
@@ -45,7 +50,9 @@ export function checkedParts(
       const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
       const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
       return [
-        ...unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
+        ...made.take(basis, [unit.id, model.fragment.key, ...postsInWalls(analysis, built, unit.id)], () =>
+          unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
+        ),
         ...wallParts(unit, wallsOf(unit.id), { fragment: model.fragment, lines }, own, sheetWalls, basis.allowable),
       ];
     }),
@@ -89,6 +96,12 @@ export const groundOf = ({ class: soil, report }: Scheme["basis"]["soil"], { loa
   report === undefined
     ? { kind: "presumed", soil: loads.soil(soil) }
     : { kind: "report", bearingKpa: report.bearingPa / 1000, source: report.source };
+
+/** All that the parts of a container hang on beside its lines. */
+const postsInWalls = ({ structure }: Analysis, { plan }: BuiltModel, unitId: string): string[] =>
+  (plan.inWalls.get(unitId) ?? []).map(
+    ({ side, u, postId }) => `${side} ${u} ${structure.building.postById.get(postId)?.post.section ?? ""}`,
+  );
 
 function postSections({ structure }: Analysis, { plan }: BuiltModel, unitId: string) {
   return (side: "left" | "right", uMm: number): string => {

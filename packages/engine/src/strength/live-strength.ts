@@ -9,7 +9,7 @@ import { imposedEverywhere } from "../loads/imposed-cases.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
 import { isHeldAgainst, screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
-import type { SolvedSet, StrengthMemory } from "./solve-runs.ts";
+import { inThisOrder, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { Strength } from "./strength-of.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -69,15 +69,17 @@ const liveSets: readonly AssumptionSet[] = assumptionSets.filter(({ solves }) =>
 /**
  * Strength under gravity loads and under the vectors that governed the last full run, while one draws: each part under those
  * that governed a part of its owner. `memory` keeps what an edit leaves as it is: containers that did not change are not
- * condensed again. Equal to the full run on these vectors.
+ * condensed again. Equal to the full run on these vectors; where an
+ * `enlargement` of level loads by the building's lean is given, that of an earlier run, but for that.
  */
 export function strengthLive(
   given: Scheme,
   basis: StrengthBasis,
   memory: StrengthMemory,
   governed: GoverningVectors,
+  enlargement?: number,
 ): LiveStrength {
-  const plan = strengthPlan(given, basis, memory);
+  const plan = strengthPlan(given, basis, memory, enlargement);
   if (!plan.accepted) return plan;
   const { scheme, analysis, cases } = plan;
   const chosen = liveSets.map((set) => ({ set, runs: lookedAt(plan, governed.get(set.id)) }));
@@ -88,7 +90,7 @@ export function strengthLive(
     {},
   );
   const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, memory, built.model));
-  const parts = checkedParts(analysis, built, scheme, basis);
+  const parts = checkedParts(analysis, built, scheme, basis, memory.parts);
   const looks = lookFor(parts, sets, governed, gravityRuns(plan));
   const looked = sets.map(vectorsOf);
   const vectors = looked.reduce((sum, { runs }) => sum + runs.length, 0);
@@ -138,15 +140,19 @@ function lookFor(
   governed: GoverningVectors,
   gravity: ReadonlySet<string>,
 ): { readonly worsts: readonly PartWorst[]; readonly checks: number } {
-  const owners = [...new Set(parts.map(({ ownerId }) => ownerId))];
+  const byOwner = new Map<string, StrengthPart[]>();
+  for (const part of parts) {
+    const own = byOwner.get(part.ownerId);
+    if (own === undefined) byOwner.set(part.ownerId, [part]);
+    else own.push(part);
+  }
   let checks = 0;
-  const worsts = owners.flatMap((ownerId) => {
-    const own = parts.filter((part) => part.ownerId === ownerId);
+  const worsts = [...byOwner].flatMap(([ownerId, own]) => {
     return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
       const known = governed.get(set.id)?.get(ownerId);
       const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
       checks += runs.reduce((sum, { run }) => sum + own.filter((part) => isHeldAgainst(part, run)).length, 0);
-      return screen(own, runs, found);
+      return screen(own, inThisOrder(runs), found);
     }, []);
   });
   return { worsts, checks };

@@ -1,7 +1,7 @@
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import type { BuildingModel } from "../model/building-model.ts";
-import { buildModel } from "../model/build-model.ts";
+import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import type { HoldCandidate } from "../model/plan-holds.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
@@ -27,7 +27,7 @@ export function solveSettling(
   const used = new Set(runs.flatMap(({ factors }) => Object.keys(factors)));
   const acting = cases.filter(({ id }) => used.has(id));
   const { building } = analysis.structure;
-  const onRigid = buildModel(analysis, acting, {}, set.assumptions, sameLoads);
+  const onRigid = withUnitsOf(buildModel(analysis, acting, {}, set.assumptions, sameLoads), sameLoads);
   insidesAtHand(onRigid.model, memory);
   const bearings = modelledBearings(onRigid, building);
   const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
@@ -58,6 +58,17 @@ export function solveSettling(
     solved: runs.flatMap(({ id }) => solved.get(id) ?? []),
     refused: [...still.refused, ...pulled.refused],
   };
+}
+
+/** Containers that are of the same stiffness there are taken as they are, with all their loads: they may be ready. */
+function withUnitsOf(built: BuiltModel, other: BuildingModel | undefined): BuiltModel {
+  if (other === undefined) return built;
+  const ready = new Map(other.units.map((unit) => [unit.id, unit]));
+  const units = built.model.units.map((unit) => {
+    const known = ready.get(unit.id);
+    return known?.fragment === unit.fragment ? known : unit;
+  });
+  return { ...built, model: { ...built.model, units } };
 }
 
 /** Tells the runs in which a support moves. */

@@ -11,6 +11,7 @@ import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
+import type { PartsMade } from "./parts-made.ts";
 import type { KeptForces } from "./kept-forces.ts";
 import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 
@@ -18,6 +19,7 @@ import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 export type StrengthMemory = InsideStores & {
   readonly cache: CondensationCache;
   readonly forces: KeptForces;
+  readonly parts: PartsMade;
 };
 
 /** Forces of lines: nine of each from `at` its name on. */
@@ -51,6 +53,9 @@ export type SolvedRun = {
   readonly inside: (unitId: string) => UnitSolution;
   /** Steel that belongs to no container. */
   readonly between: () => LineForces;
+  readonly loaded: Standing;
+  /** The same run where others are looked at after it than those that were solved after it. */
+  readonly followedBy: (next: (places: number) => SolvedRun | undefined) => SolvedRun;
 };
 
 export type SolvedSet = {
@@ -127,7 +132,7 @@ export function solveBuilt(
 }
 
 /** A run that stands with these bearings held. */
-type Standing = Loaded & { readonly run: StrengthRun; readonly held: readonly string[] };
+export type Standing = Loaded & { readonly run: StrengthRun; readonly held: readonly string[] };
 
 /** As drawn, with what moves held, with what moves then, and at last with everything held. */
 const ROUNDS = 4;
@@ -154,48 +159,69 @@ function solveGroup(
   return new Map([...answers].map(([id, answer]) => [id, smallMovements(answer)]));
 }
 
-const solvedRuns = (
+function solvedRuns(
   standing: readonly Standing[],
   set: AssumptionSet,
   inside: (unitId: string) => UnitForces,
-): SolvedRun[] => {
+): SolvedRun[] {
   const byId = new Map<string, SolvedRun>();
   const all = standing.map((one, n): SolvedRun => {
-    const { run, held, solved } = one;
     let steel: LineForces | undefined;
-    const after = (places: number): Standing | undefined => {
-      const other = standing[n + places];
-      return other?.run.level === run.level ? other : undefined; // parts look at runs of one level
-    };
-    return {
-      run,
-      set,
-      held,
-      get frame() {
-        return solved.frame;
-      },
-      bearing: (name) => solved.bearing(name),
-      get residual() {
-        return solved.residual;
-      },
-      gravityAlone: () => (run.gravityAlone === undefined ? undefined : byId.get(run.gravityAlone)),
-      movement: solved.movement,
-      nodeIds: solved.nodeIds,
-      inner: (unitId) => {
-        const forces = inside(unitId);
-        return { values: forces.under(one, after), at: forces.at };
-      },
-      flows: (unitId) => {
-        const forces = inside(unitId);
-        return { values: forces.flowsUnder(one, after), panelAt: forces.panelAt };
-      },
-      inside: (unitId) => solved.unit(unitId),
-      between: () => (steel ??= betweenOf(solved.frame)),
-    };
+    const between = (): LineForces => (steel ??= betweenOf(one.solved.frame));
+    return solvedRun(one, { set, inside, byId, between }, (places) => standing[n + places]);
   });
   for (const one of all) byId.set(one.run.id, one);
   return all;
+}
+
+/** What a solved run is told from, beside its solution. */
+type Ground = {
+  readonly set: AssumptionSet;
+  readonly inside: (unitId: string) => UnitForces;
+  readonly byId: ReadonlyMap<string, SolvedRun>;
+  readonly between: () => LineForces;
 };
+
+/** `after`: the runs that are looked at after it. */
+function solvedRun(one: Standing, ground: Ground, after: (places: number) => Standing | undefined): SolvedRun {
+  const { run, held, solved } = one;
+  // parts look at runs of one level
+  const alike = (places: number): Standing | undefined => {
+    const other = after(places);
+    return other?.run.level === run.level ? other : undefined;
+  };
+  return {
+    run,
+    set: ground.set,
+    held,
+    loaded: one,
+    get frame() {
+      return solved.frame;
+    },
+    bearing: (name) => solved.bearing(name),
+    get residual() {
+      return solved.residual;
+    },
+    gravityAlone: () => (run.gravityAlone === undefined ? undefined : ground.byId.get(run.gravityAlone)),
+    movement: solved.movement,
+    nodeIds: solved.nodeIds,
+    inner: (unitId) => {
+      const forces = ground.inside(unitId);
+      return { values: forces.under(one, alike), at: forces.at };
+    },
+    flows: (unitId) => {
+      const forces = ground.inside(unitId);
+      return { values: forces.flowsUnder(one, alike), panelAt: forces.panelAt };
+    },
+    inside: (unitId) => solved.unit(unitId),
+    between: ground.between,
+    followedBy: (next) => solvedRun(one, ground, (places) => next(places)?.loaded),
+  };
+}
+
+/** Runs to be looked at one after another: forces inside containers are worked out for several of them at once. */
+export const inThisOrder = (runs: readonly SolvedRun[]): SolvedRun[] =>
+  runs.map((one, n) => one.followedBy((places) => runs[n + places]));
 
 function betweenOf({ memberEndForces }: FrameSolution): LineForces {
   const places = new Map(Object.keys(memberEndForces).map((id, n) => [id, n * ENDS_OF_MEMBER]));

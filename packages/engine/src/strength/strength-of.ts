@@ -50,6 +50,8 @@ export type Strength =
       }[];
       /** What was judged: without hazards in the basis gravity alone. */
       readonly under: "gravity loads only" | "all loads";
+      /** How many times as large level loads are for the building's own lean. */
+      readonly enlargement: number;
       /** Load vectors solved over all sets, and checks made on them. */
       readonly vectors: number;
       readonly checks: number;
@@ -96,7 +98,7 @@ export function strengthOf(
     return solved;
   };
   // lines and bearings go by the same names in every set
-  const parts = checkedParts(analysis, first.built, scheme, basis);
+  const parts = checkedParts(analysis, first.built, scheme, basis, memory.parts);
 
   const whole = [first, ...others.filter(({ solves }) => solves === "every run").map((set) => solve(set, plan.runs))];
   const screened = screenSets(parts, whole);
@@ -143,6 +145,7 @@ export function strengthOf(
     envelope,
     refusedRuns: refused.map(refusedRun),
     under: actions.site === undefined ? "gravity loads only" : "all loads",
+    enlargement: plan.enlargement,
     vectors: envelope.reduce((sum, { runs: solved }) => sum + solved, 0),
     checks: checksMade(parts, [...whole, ...rest]),
     worstResidual,

@@ -25,20 +25,32 @@ export type StrengthPlan =
       readonly actions: Extract<SiteActions, { accepted: true }>;
       readonly cases: readonly ActionCase[];
       readonly leans: readonly Lean[];
+      /** How many times as large level loads are for the building's lean. */
+      readonly enlargement: number;
       readonly runs: RunPlan["runs"];
     };
 
-/** Actions, combinations, and level loads enlarged by the building's own lean. Throws a RangeError for a scheme without containers. */
-export function strengthPlan(given: Scheme, basis: StrengthBasis, memory: StrengthMemory): StrengthPlan {
+/**
+ * Actions, combinations, and level loads enlarged by the building's own lean, or by an `enlargement` that is given: then it is
+ * not asked how the building leans. Throws a RangeError for a scheme without containers.
+ */
+export function strengthPlan(
+  given: Scheme,
+  basis: StrengthBasis,
+  memory: StrengthMemory,
+  enlargement?: number,
+): StrengthPlan {
   const scheme = inOrder(given);
   const analysis = analyse(scheme);
   const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;
   const firstOrder = strengthRuns(actions, basis, analysis);
   const cases = firstOrder.cases.map((action) => spreadOnRails(action, analysis.structure.building));
-  const leans = leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory);
-  const { runs } = enlarged(firstOrder, swayFactor(leans));
-  return { accepted: true, scheme, analysis, actions, cases, leans, runs };
+  const leans =
+    enlargement === undefined ? leansUnder(swayRuns(firstOrder, actions.building), analysis, cases, basis, memory) : [];
+  const times = enlargement ?? swayFactor(leans);
+  const { runs } = enlarged(firstOrder, times);
+  return { accepted: true, scheme, analysis, actions, cases, leans, enlargement: times, runs };
 }
 
 /** The building's lean from a solution of its own, walls at their softest, before level loads are enlarged by it. */

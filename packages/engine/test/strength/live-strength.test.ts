@@ -37,6 +37,10 @@ const condensedBefore = memory.cache.condensed;
 const edited: Live = accepted(strengthLive(after, basis, memory, governed));
 const condensedByEdit = memory.cache.condensed - condensedBefore;
 
+/** The edited scheme run whole on a memory of its own. */
+const own = strengthMemory();
+const again: Full = accepted(strengthOf(after, basis, own));
+
 const close = (ours: number | null, theirs: number | undefined): void => {
   if (theirs === undefined) return expect(ours).toBeNull();
   expect(Math.abs((ours ?? NaN) - theirs)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(theirs)));
@@ -65,7 +69,6 @@ describe("strength while one draws", () => {
   });
 
   it("is never above the full run of an edited scheme, and equal where one of its vectors governs there for the same owner", () => {
-    const again: Full = accepted(strengthOf(after, basis, strengthMemory()));
     const byId = new Map(again.results.map((result) => [result.id, result]));
     for (const { id, utilisation, held } of edited.parts) {
       const result = byId.get(id);
@@ -83,6 +86,20 @@ describe("strength while one draws", () => {
 
   it("condenses only the edited container anew: once as it is, once with soft walls for the lean", () => {
     expect(condensedByEdit).toBe(2);
+  });
+
+  it("with the lean of an earlier run given does not ask it, and is that run under its vectors where they lean alike", () => {
+    const lastRun = [governingVectors(again), again.enlargement] as const;
+    const condensed = own.cache.condensed;
+    accepted(strengthLive(withWindow(2400), basis, own, ...lastRun));
+    expect(own.cache.condensed - condensed).toBe(1);
+    const same = pairs(accepted(strengthLive(after, basis, own, ...lastRun)), again);
+    expect(again.enlargement).toBeGreaterThan(1);
+    expect(same.length).toBeGreaterThan(20);
+    for (const { part, result } of same) {
+      close(part.utilisation, result.utilisation);
+      expect(part.run).toBe(result.governingRun);
+    }
   });
 
   it("says which vectors it looked at, how many it did not, and that it waits for the full run", () => {
