@@ -1,5 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import type { Working } from "../working/working.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import type { ActionCase } from "./action-case.ts";
 import { boxFactors, type BoxFactors } from "./box-factors.ts";
 import { buildingForm, windShapeOf } from "./building-form.ts";
@@ -20,6 +21,7 @@ import type { ShapeLimit } from "./shape-limit.ts";
 import type { SiteHazards } from "./site-hazards.ts";
 import { snowCases, type SnowLoading } from "./snow-cases.ts";
 import { windCases } from "./wind-cases.ts";
+import type { Envelope } from "./wind-shape.ts";
 import type { MainSystemWind } from "./wind-pressures.ts";
 
 /** What a place asks of a scheme, by kind, or why it cannot be said. */
@@ -100,18 +102,32 @@ const gravityWorkings = (scheme: Scheme, basis: DesignBasis) => ({
   imposed: scheme.containers.map((container) => imposedWorking(scheme, basis, container)),
 });
 
-/** The compartment with the highest pressure inside sets it for the whole. */
+/** The compartment with the highest pressure inside sets it for the whole. Worked out once for what is alike to the wind. */
 export function windLoading(
   scheme: Scheme,
   building: BuildingFrame,
   hazards: SiteHazards,
   basis: DesignBasis,
 ): WindLoading {
+  const known = blown.get(basis) ?? new RecentlyMade<WindLoading>(LOADINGS_KEPT);
+  blown.set(basis, known);
+  const enclosed = envelopes(building, scheme);
+  return known.take(JSON.stringify([building, hazards, enclosed]), () => windOn(building, enclosed, hazards, basis));
+}
+
+const blown = new WeakMap<DesignBasis, RecentlyMade<WindLoading>>();
+/** Of a building of a dozen containers and of each of its stages while it is set up. */
+const LOADINGS_KEPT = 16;
+
+function windOn(
+  building: BuildingFrame,
+  enclosed: readonly Envelope[],
+  hazards: SiteHazards,
+  basis: DesignBasis,
+): WindLoading {
   const limits = basis.wind.shapeLimits(buildingForm(building));
   const shape = windShapeOf(building);
-  const [first, ...others] = envelopes(building, scheme).map((envelope) =>
-    basis.wind.mainSystem(hazards, shape, envelope),
-  );
+  const [first, ...others] = enclosed.map((envelope) => basis.wind.mainSystem(hazards, shape, envelope));
   if (first === undefined) throw new RangeError("a building has at least one compartment");
   const pressures = others.reduce((worst, one) => (one.internalPa > worst.internalPa ? one : worst), first);
   const factors = boxFactors(building, limits);

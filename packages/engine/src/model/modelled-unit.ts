@@ -7,7 +7,7 @@ import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
 import type { ModelAssumptions } from "./model-assumptions.ts";
-import { RecentlyMade } from "./recently-made.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import { textKey } from "./text-key.ts";
 import type { TiedPoint } from "./tie-plan.ts";
 import { turned, turnOf } from "./turn.ts";

@@ -49,11 +49,16 @@ export function checkedParts(
       // lengths and openings are the same in every set of assumptions
       const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
       const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
+      const { fragment } = model;
+      const walls = wallsOf(unit.id);
+      const ofWalls = [unit.frame, walls, own, sheetWalls];
       return [
-        ...made.take(basis, [unit.id, model.fragment.key, ...postsInWalls(analysis, built, unit.id)], () =>
+        ...made.take(basis, [unit.id, fragment.key, postsInWalls(analysis, built, unit.id)], () =>
           unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
         ),
-        ...wallParts(unit, wallsOf(unit.id), { fragment: model.fragment, lines }, own, sheetWalls, basis.allowable),
+        ...made.take(basis, [unit.id, fragment.key, ofWalls], () =>
+          wallParts(unit, walls, { fragment, lines }, own, sheetWalls, basis.allowable),
+        ),
       ];
     }),
     ...driftPartsOf(scheme, built, bearings, basis),

@@ -1,4 +1,4 @@
-import { RecentlyMade } from "../model/recently-made.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
@@ -6,12 +6,13 @@ import type { StrengthPart } from "./strength-part.ts";
 export class PartsMade {
   private readonly byBasis = new WeakMap<StrengthBasis, RecentlyMade<readonly StrengthPart[]>>();
 
-  /** `key`: all that they hang on. */
-  take(basis: StrengthBasis, key: readonly string[], make: () => readonly StrengthPart[]): readonly StrengthPart[] {
-    const known = this.byBasis.get(basis) ?? new RecentlyMade<readonly StrengthPart[]>(CONTAINERS);
+  /** `key`: plain data, all that they hang on. */
+  take(basis: StrengthBasis, key: unknown, make: () => readonly StrengthPart[]): readonly StrengthPart[] {
+    const known = this.byBasis.get(basis) ?? new RecentlyMade<readonly StrengthPart[]>(SETS_KEPT);
     this.byBasis.set(basis, known);
     return known.take(JSON.stringify(key), make);
   }
 }
 
-const CONTAINERS = 128;
+/** Two of each container: what is inside it, and its walls. */
+const SETS_KEPT = 256;

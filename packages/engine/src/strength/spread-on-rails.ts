@@ -9,13 +9,19 @@ import { usualAssumptions } from "../model/model-assumptions.ts";
  */
 export function spreadOnRails(action: ActionCase, { unitById }: Building): ActionCase {
   if (action.symbol !== "Eh" && action.symbol !== "N") return action;
-  return {
-    ...action,
-    loads: action.loads.flatMap((load) => {
+  const spread = (): ActionLoad[] =>
+    action.loads.flatMap((load) => {
       if (load.kind !== "point" || load.zN !== 0) return [load];
       const unit = unitById.get(load.elementId);
       return unit === undefined ? [load] : alongRails(load, unit);
-    }),
+    });
+  let known: ActionLoad[] | undefined;
+  // most cases are in no run of a live answer
+  return {
+    ...action,
+    get loads() {
+      return (known ??= spread());
+    },
   };
 }
 

@@ -28,15 +28,28 @@ export const wallsOf = (unit: Unit, fabric: Fabric, rule: SheetWalls, basis: Che
     return { ...wall, conditions, counts: counts && rule.rule !== "left out", strengthN };
   });
 
-/** By unit, for whoever asks for the walls of several. */
+/** By unit, for whoever asks for the walls of several; those of one structure are asked for again and again. */
 export function wallsByUnit(
-  { building, fabric }: Structure,
+  structure: Structure,
   rule: SheetWalls,
   basis: CheckBasis,
 ): (unitId: string) => readonly JudgedWall[] {
-  const walls = new Map(building.units.map((unit) => [unit.id, wallsOf(unit, fabric(unit.id), rule, basis)]));
+  const { building, fabric } = structure;
+  const known = judged.get(structure);
+  const walls =
+    known?.rule === rule && known.basis === basis
+      ? known.walls
+      : new Map(building.units.map((unit) => [unit.id, wallsOf(unit, fabric(unit.id), rule, basis)]));
+  judged.set(structure, { rule, basis, walls });
   return (unitId) => walls.get(unitId) ?? [];
 }
+
+type Judged = {
+  readonly rule: SheetWalls;
+  readonly basis: CheckBasis;
+  readonly walls: ReadonlyMap<string, readonly JudgedWall[]>;
+};
+const judged = new WeakMap<Structure, Judged>();
 
 const NEWTON = 1;
 
@@ -92,8 +105,10 @@ function sheetStrengthN(wall: UnitWall, basis: CheckBasis): number {
   return strength.ok ? strength.available * wall.facts.piecesMm.reduce((sum, piece) => sum + piece, 0) : 0;
 }
 
+const [sideSheet, endSheet] = [corrugatedSheet(folds.side, 1.6), corrugatedSheet(folds.end, 2)];
+
 const panelOf = ({ face, heightMm }: UnitWall) => ({
-  sheet: face === "left" || face === "right" ? corrugatedSheet(folds.side, 1.6) : corrugatedSheet(folds.end, 2),
+  sheet: face === "left" || face === "right" ? sideSheet : endSheet,
   steel: steels.unproved,
   heightMm,
 });
