@@ -44,6 +44,18 @@ export const OptionPick = z
   .meta({ id: "OptionPick" });
 export type OptionPick = z.infer<typeof OptionPick>;
 
+/** Takes an alternative back; it stays where it stands, with what was said of it. */
+export const NewWithdrawal = z
+  .strictObject({ id: StepId, reason: personText(2000).nullable() })
+  .meta({ id: "NewWithdrawal" });
+export type NewWithdrawal = z.infer<typeof NewWithdrawal>;
+
+/** That an alternative is no longer one, by whoever kept it: it is not picked any more. */
+export const OptionWithdrawal = z
+  .strictObject({ id: StepId, reason: z.string().nullable(), author: Author, withdrawnAt: Moment })
+  .meta({ id: "OptionWithdrawal" });
+export type OptionWithdrawal = z.infer<typeof OptionWithdrawal>;
+
 /** The engine's answer to an alternative, by load path and strength, from the service's own queue. */
 export const OptionAnswer = z
   .discriminatedUnion("state", [
@@ -78,7 +90,12 @@ export const OptionPrice = z
 export type OptionPrice = z.infer<typeof OptionPrice>;
 
 export const OptionNow = z
-  .strictObject({ ...KeptOption.shape, answer: OptionAnswer, price: OptionPrice })
+  .strictObject({
+    ...KeptOption.shape,
+    withdrawn: OptionWithdrawal.nullable(),
+    answer: OptionAnswer,
+    price: OptionPrice,
+  })
   .meta({ id: "OptionNow" });
 export type OptionNow = z.infer<typeof OptionNow>;
 

@@ -23,7 +23,7 @@ import { MarkDisposition } from "./mark-disposition.ts";
 import { Confirmation } from "./memory-values.ts";
 import { SealedCopy, SealIssue } from "./seal.ts";
 import { Operation } from "./operation.ts";
-import { KeptOption, OptionPick } from "./option-set.ts";
+import { KeptOption, OptionPick, OptionWithdrawal } from "./option-set.ts";
 import { Licence } from "./people.ts";
 import { Units } from "./permit-set.ts";
 import { CommentStep, RaisedComment } from "./plan-check.ts";
@@ -133,6 +133,10 @@ export const RecordPayload = z
     }),
     z.strictObject({ kind: z.literal("option picked"), ...ofSet, place: z.int(), name: z.string(), pick: OptionPick }),
     z.strictObject({
+      kind: z.literal("option withdrawn"),
+      ...{ ...ofSet, optionId: OptionId, place: z.int(), name: z.string(), withdrawal: OptionWithdrawal },
+    }),
+    z.strictObject({
       kind: z.literal("set printed"),
       letter: RevisionLetter,
       units: Units,
@@ -207,6 +211,7 @@ export const maySee: Record<RecordKind, readonly Role[]> = {
   "option kept": ["architect", "engineer", "checker", "owner"],
   "option assessed": ["architect", "engineer", "checker", "owner"],
   "option picked": ["architect", "engineer", "checker", "owner"],
+  "option withdrawn": ["architect", "engineer", "checker", "owner"],
   "set printed": ["architect", "engineer", "checker", "owner", "reader"],
   "authority described": ["architect", "engineer", "checker", "owner", "reader"],
   "comments brought in": ["architect", "engineer", "checker", "owner", "reader"],

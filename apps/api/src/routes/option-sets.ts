@@ -3,12 +3,14 @@ import {
   NewOption,
   NewOptionSet,
   NewPick,
+  NewWithdrawal,
   OptionDrawn,
   OptionId,
   OptionPick,
   OptionSetId,
   OptionSetNow,
   OptionSetOpened,
+  OptionWithdrawal,
   ProjectId,
 } from "@cornerway/schema";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
@@ -21,6 +23,7 @@ import { keepOption } from "../services/options/keep-option.ts";
 import { openOptionSet } from "../services/options/open-option-set.ts";
 import { pickOption } from "../services/options/pick-option.ts";
 import { readOptionDrawn, readOptionSetsNow } from "../services/options/read-option-sets.ts";
+import { withdrawOption } from "../services/options/withdraw-option.ts";
 
 const path = "/api/projects/:projectId/option-sets";
 const ofSet = z.strictObject({ projectId: ProjectId, setId: OptionSetId });
@@ -78,6 +81,18 @@ const picking = described(
   { params: ofSet, body: NewPick },
 );
 
+const withdrawing = described(
+  {
+    tag,
+    id: "withdrawOption",
+    summary: "Take an alternative back",
+    description: "By whoever kept it, while it is not the one picked. It stays where it stands, and in the record.",
+    answers: { 201: OptionWithdrawal },
+    problems: ["id-reused", "step-refused"],
+  },
+  { params: ofOption, body: NewWithdrawal },
+);
+
 export const optionSetRoutes: FastifyPluginAsyncZod = async (app) => {
   const { database } = app;
 
@@ -110,5 +125,15 @@ export const optionSetRoutes: FastifyPluginAsyncZod = async (app) => {
       await pickOption(database, partOfSender(request), { ...request.body, setId: request.params.setId }),
       201,
     ),
+  );
+
+  app.post(
+    `${path}/:setId/options/:optionId/withdrawal`,
+    { config: { act: "keep-options" }, schema: withdrawing },
+    async (request, reply) => {
+      const { setId, optionId } = request.params;
+      const asked = { ...request.body, setId, optionId };
+      return answer(reply, await withdrawOption(database, partOfSender(request), asked), 201);
+    },
   );
 };

@@ -2,7 +2,7 @@ import { ProjectId } from "@cornerway/schema";
 import type { Connection } from "./connection.ts";
 
 const tables = [
-  ...["option_pick", "option_answer", "kept_option", "option_set"],
+  ...["option_withdrawal", "option_pick", "option_answer", "kept_option", "option_set"],
   ...["decision", "cost_book", "permit_set"],
   ...["matter_step", "matter", "kept_file"],
   ...["assessment_working", "assessment_report"],

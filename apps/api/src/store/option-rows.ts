@@ -4,6 +4,7 @@ import {
   Author,
   KeptOption,
   OptionPick,
+  OptionWithdrawal,
   type Digest,
   type OptionAnswer,
   type OptionSetNow,
@@ -19,13 +20,17 @@ export interface OptionKey {
   optionId: string;
 }
 
+/** An alternative as it was kept, and whether it was taken back since. */
+export type StandingOption = KeptOption & { withdrawn: OptionWithdrawal | null };
+
 /** A set as it is stored, with all but the drawings. */
-export type KeptSet = Omit<OptionSetNow, "options"> & { options: KeptOption[] };
+export type KeptSet = Omit<OptionSetNow, "options"> & { options: StandingOption[] };
 
 /** An alternative with its drawing and, once it is there, the engine's whole answer to it. */
 export interface FoundOption {
   setId: string;
   option: KeptOption;
+  withdrawn: OptionWithdrawal | null;
   scheme: Scheme;
   answer: OptionAnswer;
   result: Assessment | null;
@@ -38,7 +43,7 @@ export type AnswerRow = { engineVersion: string; doneAt: string } & (
 );
 
 const kept = {
-  options: { orderBy: { place: "asc" }, omit: { scheme: true } },
+  options: { orderBy: { place: "asc" }, omit: { scheme: true }, include: { withdrawal: true } },
   picks: { orderBy: { entry: "asc" } },
 } as const;
 
@@ -69,12 +74,16 @@ export async function insertOptionSet(tx: Connection, projectId: string, row: Ne
 
 export async function findOption(db: Connection, { projectId, optionId: id }: OptionKey): Promise<FoundOption | null> {
   const where = { projectId_id: { projectId, id } };
-  const row = await db.keptOption.findUnique({ where, include: { answer: true } });
+  const row = await db.keptOption.findUnique({ where, include: { answer: true, withdrawal: true } });
   if (row === null) return null;
   const { scheme, answer, setId } = row;
   const read = Assessment.safeParse(answer?.result);
   const result = read.success && answer !== null && !isNewer(answer.engineVersion, ownVersion) ? read.data : null;
-  return { setId, option: optionOf(row), scheme: storedScheme(scheme), answer: answerOf(answer, result), result };
+  const withdrawn = withdrawalOf(row.withdrawal);
+  return {
+    ...{ setId, option: optionOf(row), withdrawn, scheme: storedScheme(scheme) },
+    ...{ answer: answerOf(answer, result), result },
+  };
 }
 
 /** What an earlier sending under this id was; null where there is none. */
@@ -120,18 +129,35 @@ export async function insertPick(tx: Connection, projectId: string, row: NewPick
   await tx.optionPick.create({ data: { projectId, ...row } });
 }
 
+export async function findWithdrawal(
+  db: Connection,
+  projectId: string,
+  id: string,
+): Promise<{ withdrawal: OptionWithdrawal; bodyDigest: Digest } | null> {
+  const row = await db.optionWithdrawal.findUnique({ where: { projectId_id: { projectId, id } } });
+  const withdrawal = withdrawalOf(row);
+  return row === null || withdrawal === null ? null : { withdrawal, bodyDigest: row.bodyDigest };
+}
+
+type NewWithdrawalRow = OptionWithdrawal & { optionId: string; bodyDigest: Digest };
+
+export async function insertWithdrawal(tx: Connection, projectId: string, row: NewWithdrawalRow): Promise<void> {
+  await tx.optionWithdrawal.create({ data: { projectId, ...row } });
+}
+
 type OptionRow = Omit<KeptOption, "author" | "keptAt"> & { author: unknown; keptAt: Date };
+type WithdrawalRow = Omit<OptionWithdrawal, "author" | "withdrawnAt"> & { author: unknown; withdrawnAt: Date };
 type PickRow = Omit<OptionPick, "author" | "pickedAt"> & { author: unknown; pickedAt: Date };
 type SetRow = Pick<KeptSet, "id" | "number" | "name"> & {
   author: unknown;
   openedAt: Date;
-  options: OptionRow[];
+  options: (OptionRow & { withdrawal: WithdrawalRow | null })[];
   picks: PickRow[];
 };
 
 const setOf = ({ id, number, name, author, openedAt, options, picks }: SetRow): KeptSet => ({
   ...{ id, number, name, author: Author.parse(author), openedAt: openedAt.toISOString() },
-  options: options.map(optionOf),
+  options: options.map((row) => ({ ...optionOf(row), withdrawn: withdrawalOf(row.withdrawal) })),
   picks: picks.map(pickOf),
 });
 
@@ -140,6 +166,14 @@ const optionOf = ({ id, place, name, contentDigest, containers, author, keptAt }
 
 const pickOf = ({ id, optionId, contentDigest, reason, author, pickedAt }: PickRow): OptionPick =>
   OptionPick.parse({ id, optionId, contentDigest, reason, author, pickedAt: pickedAt.toISOString() });
+
+const withdrawalOf = (row: WithdrawalRow | null): OptionWithdrawal | null =>
+  row === null
+    ? null
+    : OptionWithdrawal.parse({
+        ...{ id: row.id, reason: row.reason, author: row.author },
+        withdrawnAt: row.withdrawnAt.toISOString(),
+      });
 
 type StoredAnswer = { state: string; engineVersion: string; resultDigest: string | null; why: string | null };
 

@@ -6,6 +6,7 @@ import {
   OptionPick,
   OptionSetNow,
   OptionSetOpened,
+  OptionWithdrawal,
   RecordEntry,
   Revision,
   RevisionPremium,
@@ -186,5 +187,58 @@ describe("picking an alternative", () => {
     expectProblem(await pick("owner", set.id, { ...option, contentDigest: "0".repeat(64) }), "digest-mismatch");
     expectProblem(await pick("owner", set.id, { ...option, id: randomUUID() }), "body-invalid");
     expect((await sets())[0]?.picks).toEqual([]);
+  });
+});
+
+describe("withdrawing an alternative", () => {
+  const withdraw = (who: (typeof people)[number], setId: string, optionId: string, more: object = {}) =>
+    as(who).post(`${path}/option-sets/${setId}/options/${optionId}/withdrawal`, {
+      ...{ id: randomUUID(), reason: null },
+      ...more,
+    });
+
+  it("is its author's, and leaves it where it stands, with the reason in the record", async () => {
+    const set = await open();
+    const first = await kept(set.id, await draw(place(1)), "One");
+    await kept(set.id, await draw(place(2)), "Two");
+    expectProblem(await withdraw("owner", set.id, first.id), "role-refused");
+    const said = await withdraw("architect", set.id, first.id, { reason: "Too dark." }).expect(201);
+    const withdrawn = OptionWithdrawal.parse(said.body);
+    expect(withdrawn).toMatchObject({ reason: "Too dark.", author: { role: "architect" } });
+    const [found] = await sets("checker");
+    expect(found?.options.map((option) => [option.place, option.withdrawn])).toEqual([
+      [1, withdrawn],
+      [2, null],
+    ]);
+    const told = (await recorded()).flatMap((payload) => (payload.kind === "option withdrawn" ? [payload] : []));
+    expect(told).toEqual([
+      {
+        ...{ kind: "option withdrawn", setId: set.id, setNumber: 1 },
+        ...{ optionId: first.id, place: 1, name: "One", withdrawal: withdrawn },
+      },
+    ]);
+  });
+
+  it("ends its being picked, once only, and never of the one that is picked", async () => {
+    const set = await open();
+    const first = await kept(set.id, await draw(place(1)), "One");
+    const second = await kept(set.id, await draw(place(2)), "Two");
+    await pick("owner", set.id, first).expect(201);
+    expectProblem(await withdraw("architect", set.id, first.id), "step-refused");
+    const sent = { id: randomUUID() };
+    const once = await withdraw("architect", set.id, second.id, sent).expect(201);
+    expect((await withdraw("architect", set.id, second.id, sent).expect(201)).body).toEqual(once.body);
+    expectProblem(await withdraw("architect", set.id, second.id, { ...sent, reason: "Other." }), "id-reused");
+    expectProblem(await withdraw("architect", set.id, second.id), "step-refused");
+    expectProblem(await pick("owner", set.id, second), "step-refused");
+    expectProblem(await withdraw("architect", randomUUID(), second.id), "not-found");
+  });
+
+  it("lets the same drawing be kept again, at the next place", async () => {
+    const set = await open();
+    const drawn = await draw(place(1));
+    const first = await kept(set.id, drawn, "One");
+    await withdraw("architect", set.id, first.id).expect(201);
+    expect((await kept(set.id, drawn, "One, after all")).place).toBe(2);
   });
 });

@@ -84,6 +84,7 @@ export const rows: readonly Row[] = [
   { route: `POST ${project}/option-sets`, asks: "keep-options" },
   { route: `GET ${project}/option-sets/:setId/options/:optionId`, asks: "read-prices" },
   { route: `POST ${project}/option-sets/:setId/options`, asks: "keep-options" },
+  { route: `POST ${project}/option-sets/:setId/options/:optionId/withdrawal`, asks: "keep-options" },
   { route: `POST ${project}/option-sets/:setId/picks`, asks: "pick-option" },
   { route: `GET ${project}/stamps`, asks: "read-revisions" },
   { route: `POST ${project}/stamps`, asks: "press-stamp" },

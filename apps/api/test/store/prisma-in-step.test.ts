@@ -62,6 +62,7 @@ const fields: Record<string, Record<string, string>> = {
   KeptOption: Prisma.KeptOptionScalarFieldEnum,
   OptionAnswer: Prisma.OptionAnswerScalarFieldEnum,
   OptionPick: Prisma.OptionPickScalarFieldEnum,
+  OptionWithdrawal: Prisma.OptionWithdrawalScalarFieldEnum,
 };
 
 it("the models are those of the schema, each a table of the migrations, and there is no other table but the migrations' own", async () => {
@@ -120,6 +121,7 @@ it("every table can be read through its model by the service's role", async () =
     db.keptOption.count(),
     db.optionAnswer.count(),
     db.optionPick.count(),
+    db.optionWithdrawal.count(),
     db.noticeSetting.count(),
     db.noticeMark.count(),
   ]);

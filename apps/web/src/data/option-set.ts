@@ -1,5 +1,13 @@
-import { KeptOption, may, OptionDrawn, OptionPick, OptionSetNow, OptionSetOpened } from "@cornerway/schema";
-import type { NewOption, NewOptionSet, NewPick, Project } from "@cornerway/schema";
+import {
+  KeptOption,
+  may,
+  OptionDrawn,
+  OptionPick,
+  OptionSetNow,
+  OptionSetOpened,
+  OptionWithdrawal,
+} from "@cornerway/schema";
+import type { NewOption, NewOptionSet, NewPick, NewWithdrawal, Project } from "@cornerway/schema";
 import { useMutation, useQueries, useQuery } from "@tanstack/react-query";
 import { z } from "zod";
 import { api, read } from "./api/client.ts";
@@ -62,5 +70,16 @@ export const usePickOption = (projectId: string, setId: string) =>
     read(
       OptionPick,
       api.POST("/api/projects/{projectId}/option-sets/{setId}/picks", { ...ofSet(projectId, setId), body }),
+    ),
+  );
+
+export const useWithdrawOption = (projectId: string, setId: string, optionId: string) =>
+  useOptionAct(projectId, (body: NewWithdrawal) =>
+    read(
+      OptionWithdrawal,
+      api.POST("/api/projects/{projectId}/option-sets/{setId}/options/{optionId}/withdrawal", {
+        params: { path: { projectId, setId, optionId } },
+        body,
+      }),
     ),
   );

@@ -85,6 +85,7 @@ export const entryNames: Record<RecordKind, string> = {
   "option kept": "Drawings kept as alternatives",
   "option assessed": "What the engine found in an alternative",
   "option picked": "Alternatives picked",
+  "option withdrawn": "Alternatives withdrawn",
   "set printed": "Permit sets printed",
   "authority described": "What the authority asks of a set",
   "comments brought in": "Comments of the authority",

@@ -86,6 +86,8 @@ export function entrySentence(
         : `Alternative ${payload.setNumber}.${payload.place} could not be checked: ${payload.why}`;
     case "option picked":
       return `Alternative ${payload.setNumber}.${payload.place}, ${payload.name}, picked${payload.pick.reason === null ? "." : `: ${payload.pick.reason}`}`;
+    case "option withdrawn":
+      return `Alternative ${payload.setNumber}.${payload.place}, ${payload.name}, withdrawn${payload.withdrawal.reason === null ? "." : `: ${payload.withdrawal.reason}`}`;
     case "question asked":
       return `Question ${payload.question.number} on ${nameOf(payload.question.elementId)}: ${payload.question.wanted}`;
     case "question followed":

@@ -27,6 +27,7 @@ const option = (place: number, name: string, more: Partial<OptionNow> = {}): Opt
     ...{ state: "done", verdict: "works with steel", scope: "load path, and strength under gravity loads" },
     ...{ marks: 3, engineVersion: "0.3.5", resultDigest: digest(9) },
   },
+  withdrawn: null,
   price: { total: 4227.35, currency: "USD", forShow: false, standsApart: false, steelKg: 2728.4 },
   ...more,
 });
@@ -52,7 +53,7 @@ function open(role: Role, sets: readonly OptionSetNow[]) {
     if (request.method === "GET") return json(200, sets);
     const body: object = await request.json();
     sent.push({ url: new URL(request.url).pathname, body });
-    return json(201, { ...body, author, pickedAt: at });
+    return json(201, { ...body, author, [request.url.endsWith("/withdrawal") ? "withdrawnAt" : "pickedAt"]: at });
   });
   const root = createRootRoute({
     component: () => (
@@ -124,6 +125,30 @@ describe("alternatives side by side", () => {
     expect(second.textContent).toContain("Worth it.");
     within(first).getByRole("button", { name: "Pick alternative 1" });
     expect(within(second).queryByRole("button")).toBeNull();
+  });
+
+  it("are withdrawn by whoever kept them, in two steps, and by nobody else", async () => {
+    const others = option(2, "With a court", { author: { ...author, id: uuid(8), name: "Ilse Brandt" } });
+    const sent = open("architect", [setOf([option(1, "Plain"), others])]);
+    fireEvent.click(await screen.findByRole("button", { name: "Withdraw alternative 1" }));
+    expect(screen.queryByRole("button", { name: "Withdraw alternative 2" })).toBeNull();
+    expect(sent).toEqual([]);
+    fireEvent.change(screen.getByLabelText("Why, where there is something to say"), { target: { value: " Dark. " } });
+    fireEvent.click(screen.getByRole("button", { name: "Withdraw alternative 1" }));
+    await waitFor(() => expect(sent).toHaveLength(1));
+    expect(sent[0]?.url).toBe(`/api/projects/${projectId}/option-sets/${uuid(2)}/options/${uuid(11)}/withdrawal`);
+    expect(sent[0]?.body).toMatchObject({ reason: "Dark." });
+  });
+
+  it("stay where they stand once withdrawn, with the word on them, and are picked no more", async () => {
+    const withdrawn = { id: uuid(4), reason: "Too dark.", author, withdrawnAt: at };
+    open("owner", [setOf([option(1, "Plain", { withdrawn }), option(2, "With a court")])]);
+    const [first] = await screen.findAllByRole("listitem");
+    if (first === undefined) throw new Error("there are two");
+    expect(first.textContent).toContain("Withdrawn by Nadia Wrensfield on");
+    expect(first.textContent).toContain("Too dark.");
+    expect(within(first).queryByRole("button")).toBeNull();
+    screen.getByRole("button", { name: "Pick alternative 2" });
   });
 
   it("are read by the engineer, who picks none and opens none", async () => {

@@ -58,7 +58,7 @@ function refusalOf(body: NewOption, draft: DraftRow, { options }: KeptSet): Outc
   if (body.contentDigest !== draft.contentDigest)
     return refuseField("digest-mismatch", "/contentDigest", "the draft is another one now");
   if (draft.scheme.containers.length === 0) return refuse("nothing-drawn");
-  const same = options.find(({ contentDigest }) => contentDigest === draft.contentDigest);
+  const same = options.find((each) => each.withdrawn === null && each.contentDigest === draft.contentDigest);
   if (same !== undefined)
     return refuse("step-refused", { detail: `alternative ${same.place}, ${same.name}, is this very drawing` });
   if (options.length >= mostAlternatives)

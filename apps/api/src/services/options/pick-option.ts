@@ -25,6 +25,8 @@ export function pickOption(
     if (found === null) return refuse("not-found");
     const option = found.set.options.find(({ id }) => id === body.optionId);
     if (option === undefined) return refuseField("body-invalid", "/optionId", "the set has no such alternative");
+    if (option.withdrawn !== null)
+      return refuse("step-refused", { detail: `alternative ${option.place}, ${option.name}, is withdrawn` });
     if (option.contentDigest !== body.contentDigest)
       return refuseField("digest-mismatch", "/contentDigest", "not that alternative's");
     if (found.set.picks.at(-1)?.optionId === option.id)

@@ -41,7 +41,7 @@ export async function readOptionDrawn(
 }
 
 async function optionNow(
-  { option, scheme, answer, result }: FoundOption,
+  { option, withdrawn, scheme, answer, result }: FoundOption,
   costBook: ProjectCostBook,
 ): Promise<OptionNow> {
   const { contentDigest } = option;
@@ -50,5 +50,10 @@ async function optionNow(
   const premium = await premiumOf({ scheme, contentDigest }, costBook, assessed);
   const { total, currency, forShow, lines } = premium;
   const steelKg = lines.reduce((sum, { item, quantity }) => (item === "steel" ? sum + quantity : sum), 0);
-  return { ...option, answer, price: { total, currency, forShow, standsApart: standsApart(premium), steelKg } };
+  return {
+    ...option,
+    withdrawn,
+    answer,
+    price: { total, currency, forShow, standsApart: standsApart(premium), steelKg },
+  };
 }

@@ -805,6 +805,26 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  "/api/projects/{projectId}/option-sets/{setId}/options/{optionId}/withdrawal": {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /**
+     * Take an alternative back
+     * @description By whoever kept it, while it is not the one picked. It stays where it stands, and in the record.
+     */
+    post: operations["withdrawOption"];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   "/api/projects/{projectId}/option-sets/{setId}/picks": {
     parameters: {
       query?: never;
@@ -3926,6 +3946,10 @@ export interface components {
       /** Format: uri */
       url: string;
     };
+    NewWithdrawalInput: {
+      id: components["schemas"]["StepIdInput"];
+      reason: string | null;
+    };
     Note: {
       answers: components["schemas"]["NoteId"] | null;
       author: components["schemas"]["Author"];
@@ -4619,6 +4643,7 @@ export interface components {
       name: string;
       place: number;
       price: components["schemas"]["OptionPrice"];
+      withdrawn: components["schemas"]["OptionWithdrawal"] | null;
     };
     OptionPick: {
       author: components["schemas"]["Author"];
@@ -4654,6 +4679,12 @@ export interface components {
       name: string;
       number: number;
       openedAt: components["schemas"]["Moment"];
+    };
+    OptionWithdrawal: {
+      author: components["schemas"]["Author"];
+      id: components["schemas"]["StepId"];
+      reason: string | null;
+      withdrawnAt: components["schemas"]["Moment"];
     };
     Override: {
       elementId: components["schemas"]["ElementId"];
@@ -5469,6 +5500,16 @@ export interface components {
           place: number;
           setId: components["schemas"]["OptionSetId"];
           setNumber: number;
+        }
+      | {
+          /** @constant */
+          kind: "option withdrawn";
+          name: string;
+          optionId: components["schemas"]["OptionId"];
+          place: number;
+          setId: components["schemas"]["OptionSetId"];
+          setNumber: number;
+          withdrawal: components["schemas"]["OptionWithdrawal"];
         }
       | {
           /** @constant */
@@ -13413,6 +13454,163 @@ export interface operations {
           "application/problem+json": components["schemas"]["Problem"] & {
             /** @enum {string} */
             code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `too-many-tries` Too many tries. Wait a minute. */
+      429: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "too-many-tries" | undefined;
+          };
+        };
+      };
+      /** @description `internal` Something broke here. Nothing was written. */
+      500: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "internal" | undefined;
+          };
+        };
+      };
+      /** @description `unready` The service is starting or stopping. Try again shortly. */
+      503: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "unready" | undefined;
+          };
+        };
+      };
+    };
+  };
+  withdrawOption: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        optionId: components["schemas"]["OptionIdInput"];
+        projectId: components["schemas"]["ProjectIdInput"];
+        setId: components["schemas"]["OptionSetIdInput"];
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        "application/json": components["schemas"]["NewWithdrawalInput"];
+      };
+    };
+    responses: {
+      /** @description Made. */
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/json": components["schemas"]["OptionWithdrawal"];
+        };
+      };
+      /** @description `body-invalid` Something in the request is not as it must be. · `body-not-json` The body is not JSON. · `credentials-doubled` Send a session or an access token, not both. · `version-unknown` This version of the scheme is not known here. */
+      400: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("body-invalid" | "body-not-json" | "credentials-doubled" | "version-unknown") | undefined;
+          };
+        };
+      };
+      /** @description `not-signed-in` Sign in first. · `token-refused` This access token is unknown, withdrawn or expired. */
+      401: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("not-signed-in" | "token-refused") | undefined;
+          };
+        };
+      };
+      /** @description `csrf-refused` The page is out of date. Reload it and try again. · `not-confirmed` The owner has not confirmed you as the engineer yet. · `origin-refused` The request comes from another site. · `reading-only` A reader's link opens a project to read, and nothing else. · `role-refused` Your role in this project does not do that. · `scope-refused` This access token does not reach that far. */
+      403: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?:
+              | (
+                  | "csrf-refused"
+                  | "not-confirmed"
+                  | "origin-refused"
+                  | "reading-only"
+                  | "role-refused"
+                  | "scope-refused"
+                )
+              | undefined;
+          };
+        };
+      };
+      /** @description `not-found` There is nothing here, or it is not yours to see. */
+      404: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "not-found" | undefined;
+          };
+        };
+      };
+      /** @description `id-reused` That id belongs to another act. · `step-refused` It does not stand so that this can follow. */
+      409: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: ("id-reused" | "step-refused") | undefined;
+          };
+        };
+      };
+      /** @description `body-too-large` The request is larger than this service takes. */
+      413: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "body-too-large" | undefined;
+          };
+        };
+      };
+      /** @description `media-type` Send application/json. */
+      415: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          "application/problem+json": components["schemas"]["Problem"] & {
+            /** @enum {string} */
+            code?: "media-type" | undefined;
           };
         };
       };

@@ -78,6 +78,6 @@ function whyNotKept(draft: DraftSnapshot, { options }: OptionSetNow): string | u
   if (draft.scheme.containers.length === 0) return "The sheet is empty. Set a container first.";
   if (draft.conflicts.length > 0) return "Settle first what two hands drew.";
   if (draft.pending.length > 0) return "The last moves are still on their way.";
-  const same = options.find(({ contentDigest }) => contentDigest === draft.contentDigest);
+  const same = options.find((each) => each.withdrawn === null && each.contentDigest === draft.contentDigest);
   return same === undefined ? undefined : `The draft is alternative ${same.place} already.`;
 }
