@@ -41,8 +41,8 @@ export class Lift {
     else act();
   };
 
-  /** Carries it on; `draw` is called once the hand rests. */
-  carry(carried: Carried, draw: () => void): void {
+  /** Carries it on; `draw` is called once the hand rests, with what came meanwhile. */
+  carry(carried: Carried, draw: (come: () => void) => void): void {
     this.#stayUp();
     this.#timer = setTimeout(() => this.#after(restFrames, draw), restMs);
     this.#carried = carried;
@@ -57,11 +57,10 @@ export class Lift {
     this.#rest();
   }
 
-  #after(frames: number, draw: () => void): void {
+  #after(frames: number, draw: (come: () => void) => void): void {
     this.#frame = requestAnimationFrame(() => {
       if (frames > 1) return this.#after(frames - 1, draw);
-      draw();
-      this.#rest();
+      draw(() => this.#rest());
     });
   }
 

@@ -1,6 +1,6 @@
 import { applyOperations, elementOf } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
-import { startTransition, useLayoutEffect, useMemo, useState } from "react";
+import { startTransition, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { laterPart } from "../controls/later-part.ts";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import type { ToolName } from "../sheet/contract.ts";
@@ -53,6 +53,8 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
   const [held, setHeld] = useState<Held | null>(null);
   const [lift] = useState(() => new Lift());
   const [lifted, setLifted] = useState(false);
+  /** What is being drawn where the hand rested, from then on. */
+  const resting = useRef<Held | null>(null);
   /** What would go, while it is asked about what hangs or stands on it. */
   const [going, setGoing] = useState<readonly string[] | null>(null);
   const chosen = useChosen(scheme);
@@ -72,6 +74,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
 
   const hold = (next: Held | null) => {
     lift.end();
+    resting.current = null;
     setLifted(false);
     setHeld(next);
   };
@@ -136,9 +139,18 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     const next = acts.carried(scheme, last, point);
     if (!lifts || !isShifted(held, next)) return hold(next);
     const moved = acts.heldOperations(scheme, next);
-    setLifted(true);
     const carriedOn = { held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) };
-    lift.carry(carriedOn, () => startTransition(() => setHeld(next)));
+    if (lift.now() === null) startTransition(() => setLifted(true));
+    // the hand moves on before what was begun where it rested is drawn
+    if (resting.current !== null && resting.current !== held) startTransition(() => setHeld(held));
+    resting.current = null;
+    lift.carry(carriedOn, (come) => {
+      resting.current = next;
+      startTransition(() => {
+        setHeld(next);
+        come();
+      });
+    });
   };
 
   const drop = () => {

@@ -3,6 +3,7 @@ import { lazy, Suspense, useSyncExternalStore } from "react";
 import type { OtherHands as Hands } from "../drawing/others/other-hands.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
 import { LiftedWay } from "./LiftedWay.tsx";
+import { OwnRoot } from "./OwnRoot.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
 
 const AlignmentTicks = lazy(async () => ({
@@ -18,8 +19,10 @@ export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
   return (
     <>
       {others === undefined ? null : <Others {...props} others={others} />}
-      {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
-      <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
+      <OwnRoot className="over-moving">
+        {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
+        <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
+      </OwnRoot>
       {band == null ? null : <ChoosingBand band={band} views={props.views} />}
     </>
   );
