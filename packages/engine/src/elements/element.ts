@@ -131,7 +131,10 @@ function addToOneSide(
   let i = 0;
   for (; i + 3 < size; i += 4) {
     const a = i * size;
-    let [s0, s1, s2, s3] = [0, 0, 0, 0];
+    let s0 = 0;
+    let s1 = 0;
+    let s2 = 0;
+    let s3 = 0;
     for (let j = 0, at = side; j < size; j++, at += count) {
       const value = u[at] ?? 0;
       s0 += (matrix[a + j] ?? 0) * value;

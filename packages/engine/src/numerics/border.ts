@@ -35,7 +35,8 @@ export function product(w: ReducedColumn, v: ReducedColumn): number {
   let i = w.fronts.length - 1;
   let j = v.fronts.length - 1;
   while (i >= 0 && j >= 0) {
-    const [one, other] = [w.fronts[i] ?? 0, v.fronts[j] ?? 0];
+    const one = w.fronts[i] ?? 0;
+    const other = v.fronts[j] ?? 0;
     if (one > other) i--;
     else if (other > one) j--;
     else {
@@ -47,10 +48,17 @@ export function product(w: ReducedColumn, v: ReducedColumn): number {
   return sum;
 }
 
-/** Fronts that both reach stand in a row in either; four sums that need not wait for each other. */
+/**
+ * Fronts that both reach stand in a row in either; four sums that need not wait for each other, each begun by itself: sums
+ * taken out of an array are boxed anew at every step (measured: half of what a solution allocates).
+ */
 function productOf(a: Float64Array, b: Float64Array, from: number, end: number, other: number): number {
-  let [s0, s1, s2, s3] = [0, 0, 0, 0];
-  let [p, q] = [from, other];
+  let s0 = 0;
+  let s1 = 0;
+  let s2 = 0;
+  let s3 = 0;
+  let p = from;
+  let q = other;
   for (; p + 3 < end; p += 4, q += 4) {
     s0 += (a[p] ?? 0) * (b[q] ?? 0);
     s1 += (a[p + 1] ?? 0) * (b[q + 1] ?? 0);
