@@ -49,7 +49,7 @@ export function bearingStates(
       return (made.stable ? standing : falling).take(key, () => made);
     },
     opened: (base) => {
-      const known = opened.get(base) ?? new OpenedBearings(base, responses(base.update?.from ?? base));
+      const known = opened.get(base) ?? new OpenedBearings(base);
       opened.set(base, known);
       return known;
     },

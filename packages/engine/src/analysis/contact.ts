@@ -1,13 +1,13 @@
-import { lemke } from "../numerics/lemke.ts";
 import { SOLUTION_ACCURACY, SUM_ROUNDING } from "../numerics/tolerances.ts";
 import { bearingForce, bearingGap } from "./bearing-state.ts";
 import { bearingStates, type BearingStates } from "./bearing-states.ts";
 import { drivenMovement } from "./driven-movement.ts";
-import type { Flexibility } from "./opened-bearings.ts";
+import { openings, sumOf, type Pressed } from "./openings.ts";
 import type { Prepared } from "./prepared.ts";
+import { largest } from "./vectors.ts";
 import { unbalanced, type LoadVector, type Movement } from "./solve-movement.ts";
-import { solvedTogether, type Course } from "./solved-together.ts";
-import { superposed, superposedPressures } from "./superposed.ts";
+import { addedPressures, solutionOf, solvedTogether, type Course } from "./solved-together.ts";
+import { pressuresToAdd, superposed } from "./superposed.ts";
 import { holdsSomething, type ContactState, type System } from "./system.ts";
 
 export type ContactOutcome =
@@ -45,34 +45,25 @@ export function settleContact(
 /** A state that stands, and its movement under the load at hand. */
 type Standing = { readonly prepared: Prepared; readonly result: Movement };
 
-/** A state with no bearing open, and the pressures under all of them. */
-type Pressed = { readonly prepared: Prepared; readonly pressures: Float64Array };
-
 function* settle(load: LoadVector, closed: Standing, states: BearingStates, held: Uint8Array): Course<ContactOutcome> {
   const { system } = closed.prepared;
   let factorised = closed;
   let pressed = pressedIn(closed, load);
   let base = pressed;
   for (let before = 1; ;) {
-    const { open, rounds } = openings(base, states, held, before);
+    const { open, rounds, moved } = yield* openings(base, states, held, before);
     const { lost } = base.prepared.state;
     const nowLost = lost.map((flag, b) => (flag || (open[b] && holdsSomething(system, b, lost)) ? 1 : 0));
     if (nowLost.every((flag, b) => flag === lost[b]))
-      return yield* confirm(factorised, load, { open, lost }, states, held, rounds);
+      return yield* confirm(factorised, load, { open, lost }, moved, states, held, rounds);
     const without: ContactState = { open: new Uint8Array(lost.length), lost: nowLost };
     const updated = states.updated(factorised.prepared, without);
     if (updated?.stable === false) return { settled: false, movement: drivenMovement(updated.movements, load), rounds };
     if (updated?.prepared.update) {
-      const responses = states.responses(factorised.prepared);
       const { prepared } = updated;
-      const pressures = superposedPressures(
-        updated.prepared.update,
-        factorised.result,
-        load,
-        pressed.pressures,
-        responses,
-      );
-      base = { prepared, pressures };
+      const sum = pressuresToAdd(updated.prepared.update, factorised.result, load, pressed.pressures);
+      const behind = yield* addedPressures(states.responses(factorised.prepared), sum);
+      base = { prepared, pressures: sum.pressures, movement: sumOf(factorised.result.movement, behind) };
     } else {
       const solved = yield* solveAfresh(load, without, states);
       if (!solved.stable) return { settled: false, movement: drivenMovement(solved.movements, load), rounds };
@@ -87,47 +78,18 @@ function* settle(load: LoadVector, closed: Standing, states: BearingStates, held
 const pressedIn = ({ prepared, result }: Standing, load: LoadVector): Pressed => ({
   prepared,
   pressures: Float64Array.from(prepared.system.bearings, (bearing) => bearingForce(bearing, result, load)),
+  movement: result.movement,
 });
 
-function openings(
-  { prepared, pressures: start }: Pressed,
-  states: BearingStates,
-  held: Uint8Array,
-  before: number,
-): { readonly open: Uint8Array; readonly rounds: number } {
-  const allowed = SOLUTION_ACCURACY * largest(start);
-  const opened = states.opened(prepared);
-  const members = new Set<number>();
-  const pressures = start.slice();
-  const open = new Uint8Array(start.length);
-  for (let rounds = before; ; rounds++) {
-    let pulling = false;
-    for (let b = 0; b < pressures.length; b++) {
-      if ((pressures[b] ?? 0) >= -allowed || held[b] || members.has(b)) continue;
-      members.add(b);
-      pulling = true;
-    }
-    if (!pulling) return { open, rounds };
-    const inOrder = [...members].sort((a, b) => a - b);
-    const found = complementary(inOrder, opened.among(inOrder), start);
-    inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
-    if (found.endless) return { open, rounds: rounds + 1 };
-    pressures.set(start);
-    opened.addPressures(pressures, inOrder, found.by);
-  }
-}
-
-function complementary(members: readonly number[], { flexibility, scale }: Flexibility, start: Float64Array) {
-  const q = Float64Array.from(members, (b) => start[b] ?? 0);
-  const solution = lemke(flexibility, q, scale, SOLUTION_ACCURACY);
-  return solution.solved ? { by: solution.z, endless: false } : { by: solution.direction, endless: true };
-}
-
-/** Solves the state found and checks it by itself; where rounding misled the search, single changes mend it. */
+/**
+ * Solves the state found, from `moved` where that is its movement, and checks it by itself; where rounding misled the search,
+ * single changes mend it.
+ */
 function* confirm(
   factorised: Standing,
   load: LoadVector,
   found: ContactState,
+  moved: Float64Array | null,
   states: BearingStates,
   held: Uint8Array,
   rounds: number,
@@ -135,7 +97,7 @@ function* confirm(
   const seen = new Set<string>();
   let state = found;
   for (let round = rounds; ; round++) {
-    const now = yield* solveState(factorised, load, state, states);
+    const now = yield* solveState(factorised, load, state, state === found ? moved : null, states);
     if (!now.stable) return { settled: false, movement: drivenMovement(now.movements, load), rounds: round };
     const wrong = firstViolation(now, load, held);
     if (wrong < 0) return { settled: true, prepared: now.prepared, result: now.result, rounds: round };
@@ -150,6 +112,7 @@ function* solveState(
   from: Standing,
   load: LoadVector,
   state: ContactState,
+  moved: Float64Array | null,
   states: BearingStates,
 ): Course<SolvedState> {
   if (sameState(from.prepared.state, state)) return { stable: true, ...from };
@@ -157,8 +120,8 @@ function* solveState(
   if (updated?.stable === false) return updated;
   if (updated?.prepared.update) {
     const { prepared } = updated;
-    const near = superposed(updated.prepared.update, from.result, load, states.responses(from.prepared));
-    const result = yield { prepared, load, near };
+    const near = moved ?? superposed(updated.prepared.update, from.result, load, states.responses(from.prepared));
+    const result = yield* solutionOf({ prepared, load, near });
     if (isBalanced(prepared, result, load)) return { stable: true, prepared, result };
   }
   return yield* solveAfresh(load, state, states);
@@ -167,7 +130,7 @@ function* solveState(
 function* solveAfresh(load: LoadVector, state: ContactState, states: BearingStates): Course<SolvedState> {
   const preparation = states.factorised(state);
   if (!preparation.stable) return preparation;
-  return { ...preparation, result: yield { prepared: preparation.prepared, load, near: null } };
+  return { ...preparation, result: yield* solutionOf({ prepared: preparation.prepared, load, near: null }) };
 }
 
 type SolvedState =
@@ -190,12 +153,6 @@ function firstViolation({ prepared, result }: Standing, load: LoadVector, held: 
   const leastPressure = -SOLUTION_ACCURACY * largest(pressures);
   const leastGap = -SOLUTION_ACCURACY * largest(result.movement);
   return bearings.findIndex((_, b) => (!held[b] && (pressures[b] ?? 0) < leastPressure) || (gaps[b] ?? 0) < leastGap);
-}
-
-function largest(values: Float64Array): number {
-  let most = 0;
-  for (let n = 0; n < values.length; n++) most = Math.max(most, Math.abs(values[n] ?? 0));
-  return most;
 }
 
 function missing(): never {

@@ -1,7 +1,7 @@
 import { nameOf, partIn, type BorderUnknown } from "./border-unknowns.ts";
 import { bearingForce } from "./bearing-state.ts";
 import type { Prepared } from "./prepared.ts";
-import type { Responses } from "./responses.ts";
+import type { PressureSum, Responses } from "./responses.ts";
 import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
 import { addTimes } from "./vectors.ts";
 
@@ -11,6 +11,7 @@ interface Response extends Movement {
 
 /** The response to each unknown, solved for when first asked for. */
 export class KeptResponses implements Responses {
+  readonly sideBySide = false;
   private readonly from: Prepared;
   private readonly known = new Map<string, Response>();
   private readonly knownOf = new WeakMap<BorderUnknown, Response>(); // names are long to make
@@ -23,8 +24,11 @@ export class KeptResponses implements Responses {
     this.to(unknowns).forEach(({ movement }, n) => addTimes(sum, movement, sizes[n] ?? 0));
   }
 
-  addPressures(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
-    this.to(unknowns).forEach(({ pressures }, n) => addTimes(sum, pressures, sizes[n] ?? 0));
+  addPressures(sums: readonly PressureSum[]): null[] {
+    return sums.map(({ pressures, unknowns, sizes }) => {
+      this.to(unknowns).forEach((response, n) => addTimes(pressures, response.pressures, sizes[n] ?? 0));
+      return null;
+    });
   }
 
   /** In the order asked; each has the bits it would have by itself. */

@@ -1,7 +1,7 @@
 import { solveDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
-import type { Responses } from "./responses.ts";
+import type { PressureSum } from "./responses.ts";
 
 /** What a state does when some of its bearings are held open and nothing else acts. */
 export interface Flexibility {
@@ -28,15 +28,12 @@ interface Opened {
 /** The bearings of a state, each held open once, when it is first asked for. */
 export class OpenedBearings {
   private readonly base: Prepared;
-  private readonly responses: Responses;
   private readonly update: readonly BorderUnknown[];
   private readonly opened: Opened[] = [];
   private readonly places = new Map<number, number>();
 
-  /** `responses` are those of the state that `base` was updated from, or of `base` itself. */
-  constructor(base: Prepared, responses: Responses) {
+  constructor(base: Prepared) {
     this.base = base;
-    this.responses = responses;
     this.update = base.update?.unknowns ?? [];
   }
 
@@ -56,8 +53,11 @@ export class OpenedBearings {
     return { flexibility, scale };
   }
 
-  /** Adds the pressures under all bearings with these open by so much, in mm. */
-  addPressures(pressures: Float64Array, members: readonly number[], byMm: Float64Array): void {
+  /**
+   * What makes the pressures with these open by so much, in mm, of those with all closed (`pressures`, changed); for the
+   * responses of the state that the base was updated from, or of the base itself.
+   */
+  pressuresToAdd(pressures: Float64Array, members: readonly number[], byMm: Float64Array): PressureSum {
     const { bearings } = this.base.system;
     const unknowns = [...this.update];
     const count = unknowns.length;
@@ -72,7 +72,7 @@ export class OpenedBearings {
       unknowns.push(one.unknown);
       if (bearings[b]?.kind === "link") pressures[b] = (pressures[b] ?? 0) + size;
     });
-    this.responses.addPressures(pressures, unknowns, sizes);
+    return { pressures, unknowns, sizes };
   }
 
   private place(b: number): number {

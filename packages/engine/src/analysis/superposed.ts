@@ -1,7 +1,7 @@
 import { solveDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { StateUpdate } from "./prepared.ts";
-import type { Responses } from "./responses.ts";
+import type { PressureSum, Responses } from "./responses.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
 
 /**
@@ -22,18 +22,14 @@ export function superposed(update: StateUpdate, basis: Movement, load: LoadVecto
   return movement;
 }
 
-/** The pressures of an updated state under a load, from those of the state it was updated from. */
-export function superposedPressures(
+/** What makes the pressures of an updated state under a load of those of the state it was updated from. */
+export function pressuresToAdd(
   update: StateUpdate,
   basis: Movement,
   load: LoadVector,
   before: Float64Array,
-  responses: Responses,
-): Float64Array {
-  const sizes = sizesOf(update, basis, load);
-  const pressures = before.slice();
-  responses.addPressures(pressures, update.unknowns, sizes);
-  return pressures;
+): PressureSum {
+  return { pressures: before.slice(), unknowns: update.unknowns, sizes: sizesOf(update, basis, load) };
 }
 
 /** By how much the factorised state misses what the unknown is there for: where springs part, held freedoms, freed forces. */

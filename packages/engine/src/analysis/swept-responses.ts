@@ -4,11 +4,12 @@ import { recoverInner } from "../numerics/sparse-solve.ts";
 import { linkForce } from "./bearing-state.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
-import type { Responses } from "./responses.ts";
+import type { PressureSum, Responses } from "./responses.ts";
 import { addTimes } from "./vectors.ts";
 
 /** The response to all unknowns at once: what they bring to the equations is eliminated already, one sweep back is left. */
 export class SweptResponses implements Responses {
+  readonly sideBySide = true;
   private readonly from: Prepared;
   private elementsAt: ReadonlyMap<number, readonly Element[]> | undefined;
 
@@ -17,18 +18,26 @@ export class SweptResponses implements Responses {
   }
 
   addMovement(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
-    addTimes(sum, this.movementUnder(unknowns, sizes), 1);
+    this.movementsUnder([{ unknowns, sizes }]).forEach((movement) => addTimes(sum, movement, 1));
   }
 
-  addPressures(sum: Float64Array, unknowns: readonly BorderUnknown[], sizes: Float64Array): void {
-    const movement = this.movementUnder(unknowns, sizes);
+  addPressures(sums: readonly PressureSum[]): Float64Array[] {
+    const movements = this.movementsUnder(sums);
+    movements.forEach((movement, side) => {
+      const sum = sums[side];
+      if (sum !== undefined) this.addPressuresOf(movement, sum);
+    });
+    return movements;
+  }
+
+  private addPressuresOf(movement: Float64Array, { pressures, unknowns, sizes }: PressureSum): void {
     const beside = besideSupports(unknowns, sizes);
     this.from.system.bearings.forEach((bearing, b) => {
       const own =
         bearing.kind === "support"
           ? this.reaction(bearing.freedom, movement) + (beside.get(bearing.freedom) ?? 0)
           : linkForce(bearing, movement);
-      sum[b] = (sum[b] ?? 0) + own;
+      pressures[b] = (pressures[b] ?? 0) + own;
     });
   }
 
@@ -41,32 +50,41 @@ export class SweptResponses implements Responses {
     );
   }
 
-  /** −K⁻¹·W·sizes, and the movement of what is freed itself. */
-  private movementUnder(unknowns: readonly BorderUnknown[], sizes: Float64Array): Float64Array {
-    const { equationOf, factor, further } = this.from;
-    const { equations } = factor.tree;
-    const x = UNKNOWNS.room(equations).fill(0, 0, equations);
-    further.reduced(unknowns).forEach(({ firsts, starts, values }, c) => {
+  /** −K⁻¹·W·sizes, and the movement of what is freed itself; one sweep for all. */
+  private movementsUnder(all: readonly Going[]): Float64Array[] {
+    const { equationOf, factor } = this.from;
+    const count = all.length;
+    const length = factor.tree.equations * count;
+    const x = UNKNOWNS.room(length).fill(0, 0, length);
+    all.forEach((going, side) => this.subtractColumns(x, going, side, count));
+    recoverInner(factor, x, count);
+    return all.map(({ unknowns, sizes }, side) => {
+      const movement = new Float64Array(equationOf.length);
+      for (let f = 0; f < movement.length; f++) {
+        const equation = equationOf[f] ?? -1;
+        if (equation >= 0) movement[f] = x[equation * count + side] ?? 0;
+      }
+      unknowns.forEach((unknown, n) => {
+        if (unknown.kind === "freed") movement[unknown.freedom] = (movement[unknown.freedom] ?? 0) + (sizes[n] ?? 0);
+      });
+      return movement;
+    });
+  }
+
+  private subtractColumns(x: Float64Array, { unknowns, sizes }: Going, side: number, count: number): void {
+    this.from.further.reduced(unknowns).forEach(({ firsts, starts, values }, c) => {
       const size = sizes[c] ?? 0;
       if (size === 0) return;
       for (let n = 0; n < firsts.length; n++) {
         const end = starts[n + 1] ?? 0;
-        for (let v = starts[n] ?? 0, at = firsts[n] ?? 0; v < end; v++, at++)
+        for (let v = starts[n] ?? 0, at = (firsts[n] ?? 0) * count + side; v < end; v++, at += count)
           x[at] = (x[at] ?? 0) - size * (values[v] ?? 0);
       }
     });
-    recoverInner(factor, x, 1);
-    const movement = new Float64Array(equationOf.length);
-    for (let f = 0; f < movement.length; f++) {
-      const equation = equationOf[f] ?? -1;
-      if (equation >= 0) movement[f] = x[equation] ?? 0;
-    }
-    unknowns.forEach((unknown, n) => {
-      if (unknown.kind === "freed") movement[unknown.freedom] = (movement[unknown.freedom] ?? 0) + (sizes[n] ?? 0);
-    });
-    return movement;
   }
 }
+
+type Going = Pick<PressureSum, "unknowns" | "sizes">;
 
 const UNKNOWNS = new Scratch();
 

@@ -1,15 +1,18 @@
 import { roundingBound } from "../numerics/tolerances.ts";
 import type { Prepared } from "./prepared.ts";
 import type { LoadVector } from "./solve-movement.ts";
+import { largest } from "./vectors.ts";
 
 /** The movement (6 per node) of the first idle direction that a load drives, null when none is loaded. */
 export function unresistedLoad(
   { idle, equationOf }: Pick<Prepared, "idle" | "equationOf">,
   { forces }: Pick<LoadVector, "forces">,
 ): Float64Array | null {
-  const most = forces.reduce((largest, value) => Math.max(largest, Math.abs(value)), 0);
+  if (idle.length === 0) return null;
+  const most = largest(forces);
   for (const { node, direction } of idle) {
-    const work = direction.reduce((sum, value, c) => sum + value * (forces[node * 6 + c] ?? 0), 0);
+    let work = 0;
+    for (let c = 0; c < direction.length; c++) work += (direction[c] ?? 0) * (forces[node * 6 + c] ?? 0);
     if (Math.abs(work) <= ROUNDING * most) continue;
     const movement = new Float64Array(equationOf.length);
     direction.forEach((value, c) => (movement[node * 6 + c] = work > 0 ? value : -value));

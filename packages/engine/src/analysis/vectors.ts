@@ -3,3 +3,10 @@ export function addTimes(sum: Float64Array, values: Float64Array, factor: number
   if (factor === 0) return;
   for (let f = 0; f < sum.length; f++) sum[f] = (sum[f] ?? 0) + factor * (values[f] ?? 0);
 }
+
+/** The largest size of any of the values. */
+export function largest(values: Float64Array): number {
+  let most = 0;
+  for (let n = 0; n < values.length; n++) most = Math.max(most, Math.abs(values[n] ?? 0));
+  return most;
+}

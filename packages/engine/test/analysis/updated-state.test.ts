@@ -188,6 +188,36 @@ describe("a state reached by updating another", () => {
 });
 
 describe("responses to further unknowns", () => {
+  it("of several sums at once have the bits of each by itself, with the movement behind each", () => {
+    const seen = { compared: 0 };
+    fc.assert(
+      fc.property(randomFrame, patterns, (parts, pattern) => {
+        const { system } = frameSystem(onBearings(parts), bearingsThatLoseHold);
+        const closed = closedOf(system);
+        const unknowns = closed && updateOf(updatedState(closed, stateOf(system, pattern)))?.unknowns;
+        if (closed === null || unknowns == null || unknowns.length === 0) return;
+        const swept = new SweptResponses(closed);
+        const sums = [3, 1, 2].map((step) => ({
+          pressures: new Float64Array(system.bearings.length).fill(step),
+          unknowns: unknowns.slice(0, step),
+          sizes: Float64Array.from(unknowns.slice(0, step), (_, n) => (n % 5) - step),
+        }));
+        const alone = sums.map(({ pressures, ...going }) => ({ pressures: pressures.slice(), ...going }));
+        const behind = swept.addPressures(sums);
+        alone.forEach((sum, side) => {
+          expect(swept.addPressures([sum])).toEqual([behind[side]]);
+          expect(sum.pressures).toEqual(sums[side]?.pressures);
+          const movement = new Float64Array(system.nodeCount * 6);
+          swept.addMovement(movement, sum.unknowns, sum.sizes);
+          expect(movement).toEqual(behind[side]);
+        });
+        seen.compared++;
+      }),
+      { ...settings, numRuns: 40 },
+    );
+    expect(seen.compared).toBeGreaterThan(5);
+  });
+
   it("are by one sweep what they are one by one, refined: movements and pressures to 1e-12 of the largest in four of five (the others hardly stand) and to 1e-8 in all", () => {
     const seen = { compared: 0, close: 0 };
     fc.assert(
@@ -202,7 +232,7 @@ describe("responses to further unknowns", () => {
           const movement = new Float64Array(system.nodeCount * 6);
           const pressures = new Float64Array(system.bearings.length);
           responses.addMovement(movement, unknowns, sizes);
-          responses.addPressures(pressures, unknowns, sizes);
+          responses.addPressures([{ pressures, unknowns, sizes }]);
           return { movement, pressures };
         });
         if (swept === undefined || kept === undefined) throw new Error("two ways");
@@ -240,13 +270,13 @@ describe("bearings held open", () => {
         const base = reached.prepared;
         const members = system.bearings.map((_, b) => b);
         const byMm = Float64Array.from(members, (b) => (b % 3) + 1);
-        const opened = new OpenedBearings(base, new KeptResponses(closed));
+        const opened = new OpenedBearings(base);
         const { flexibility } = opened.among(members);
-        const backwards = new OpenedBearings(base, new KeptResponses(closed));
+        const backwards = new OpenedBearings(base);
         backwards.among([...members].reverse());
         expect(backwards.among(members).flexibility).toEqual(flexibility);
         const ours = new Float64Array(members.length);
-        opened.addPressures(ours, members, byMm);
+        new KeptResponses(closed).addPressures([opened.pressuresToAdd(ours, members, byMm)]);
         const load = openingLoad(system.bearings, byMm, system.nodeCount * 6);
         const [solved] = solveMovements(base, [load]);
         if (solved === undefined) throw new Error("not solved");
