@@ -91,12 +91,13 @@ function drawEndRail(
   at: (column: number) => string,
 ): void {
   const { bottomRailMm, topRailMm, widthMm, lengthMm, floorBays } = draft.lines;
+  const section = end === "door" && rail === "top" && draft.lines.sections.doorHeader ? "doorHeader" : `${rail}Rail`;
   const [x, z] = [end === "front" ? -lengthMm / 2 : lengthMm / 2, rail === "top" ? topRailMm : bottomRailMm];
   columns.slice(1).forEach((to, n) => {
     const from = columns[n] ?? 0;
     const over = end === "front" ? openingsOver(draft, "front", (from + to) / 2) : [];
     if (at(n) === at(n + 1) || over.some((opening) => cuts(rail, opening))) return;
-    const beam = draft.addBeam(`${end}End${rail}Rail`, at(n), at(n + 1), `${rail}Rail`);
+    const beam = draft.addBeam(`${end}End${rail}Rail`, at(n), at(n + 1), section);
     const line = { beam, lengthMm: to - from, x, y: (from + to) / 2 - widthMm / 2, z };
     draft.carriers.push({ ...line, face: end, stripMm: draft.wallShare(rail) });
     if (rail === "bottom") draft.carriers.push({ ...line, face: "floor", stripMm: lengthMm / floorBays / 2 });

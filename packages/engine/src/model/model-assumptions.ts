@@ -1,4 +1,4 @@
-import { containerMembers } from "../catalog/sections/container-members.ts";
+import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
 import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugated-sheet.ts";
 import { statedTie } from "../catalog/stated-tie.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
@@ -85,6 +85,7 @@ export const usualAssumptions: ModelAssumptions = {
     topRail: lineSection(containerMembers["top side rail"]),
     bottomRail: lineSection(containerMembers["bottom side rail"]),
     crossMember: lineSection(containerMembers["cross member"]),
+    doorHeader: lineSection(assumedDoorHeader),
     frame: lineSection(frameTube),
     fold: foldSection(folds.side, 1.6),
   },

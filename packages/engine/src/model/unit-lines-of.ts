@@ -1,4 +1,4 @@
-import { containerMembers } from "../catalog/sections/container-members.ts";
+import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
 import { measuredSection } from "../catalog/sections/measured-section.ts";
@@ -48,14 +48,20 @@ export function unitLinesOf(
   };
 }
 
-const lineMembers = { topRail: "top side rail", bottomRail: "bottom side rail", crossMember: "cross member" } as const;
+const lineMembers = {
+  topRail: ["top side rail", containerMembers["top side rail"]],
+  bottomRail: ["bottom side rail", containerMembers["bottom side rail"]],
+  crossMember: ["cross member", containerMembers["cross member"]],
+  doorHeader: ["door header", assumedDoorHeader],
+} as const;
 
 /** The lines of members whose thickness was measured. */
 function measuredLines(measured: MeasuredSteel): Partial<UnitLines["sections"]> {
-  const lines = (["topRail", "bottomRail", "crossMember"] as const).flatMap((line) => {
-    const thicknessMm = measured[lineMembers[line]];
+  const lines = (["topRail", "bottomRail", "crossMember", "doorHeader"] as const).flatMap((line) => {
+    const [member, section] = lineMembers[line];
+    const thicknessMm = measured[member];
     if (thicknessMm === undefined) return [];
-    return [[line, lineSection(measuredSection(containerMembers[lineMembers[line]], thicknessMm))] as const];
+    return [[line, lineSection(measuredSection(section, thicknessMm))] as const];
   });
   return Object.fromEntries(lines);
 }

@@ -27,6 +27,8 @@ export interface UnitLines {
     readonly topRail: ModelSection;
     readonly bottomRail: ModelSection;
     readonly crossMember: ModelSection;
+    /** Over the doors; a top rail where it is not given. */
+    readonly doorHeader?: ModelSection;
     /** Added posts of unknown section. */
     readonly frame: ModelSection;
     /** Folds of the sheet above and below a window's jambs: they hold its frame in the plane of the wall by bending upright, and carry nothing else. */

@@ -5,7 +5,7 @@ export const assumed = [
   "container steel without a record: yield 235 MPa; each part also at 343 MPa, if proved",
   "frames of openings: tube 100×100×6, of windows 60×60×3, yield 345 MPa; an added post of unknown section is the same tube",
   `openings that are not framed: ${bareEdgeRule}`,
-  "door header: box 150×100×3; its line in the model is a top rail",
+  "door header: box 150×100×3",
   "rails held by their sheet where it is whole; across by cross members and roof sheet; cross members by the floor boards",
   "door leaves carry nothing unless welded shut, then half of what the blind end does; roof 30 000 and floor 5000 N/mm in shear, both also ×¼ and ×4",
   "fittings and rails on rails bear over 100 mm, a drawn seat evenly over its own length; half of the loaded face of a tube rail is used already",

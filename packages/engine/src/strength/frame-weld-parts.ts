@@ -2,10 +2,10 @@ import { e70Mpa, steels, type Steel } from "../catalog/materials.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import type { Check } from "../checks/check.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
-import { weldFlow, type WeldedEnd } from "../checks/frame-weld.ts";
+import { weldFlow, type WeldStrengths, type WeldedEnd } from "../checks/frame-weld.ts";
 import type { MemberDemand } from "../checks/member-demand.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
-import { refused, type Resistance } from "../working/resistance.ts";
+import { refused } from "../working/resistance.ts";
 import { demandRoom, DemandsAlong } from "./demands-along.ts";
 import { linePlaces } from "./line-places.ts";
 import type { MemberStretch } from "./member-part.ts";
@@ -30,7 +30,7 @@ export function frameWeldPart(bar: WeldedBar, lines: UnitLines, basis: CheckBasi
   const outline = outlineOf(section);
   const along = new DemandsAlong();
   const room = demandRoom();
-  const visit = (solved: SolvedRun, each: (demand: MemberDemand, strength: Resistance) => void): void => {
+  const visit = (solved: SolvedRun, each: (demand: MemberDemand, strength: WeldStrengths) => void): void => {
     const { values, at } = forces(solved);
     linesIn(at).forEach((from, n) => {
       const end = ends[n];
@@ -40,8 +40,8 @@ export function frameWeldPart(bar: WeldedBar, lines: UnitLines, basis: CheckBasi
       each(room, end.strength);
     });
   };
-  const useOf = (demand: MemberDemand, strength: Resistance): number =>
-    strength.ok && outline !== undefined ? (PIECE_MM * weldFlow(demand, outline)) / strength.available : Infinity;
+  const useOf = (demand: MemberDemand, strength: WeldStrengths): number =>
+    outline === undefined ? Infinity : useOfWeld(demand, outline, strength);
   const place = `${bar.place}, ends of the stated weld`;
   return [
     {
@@ -67,7 +67,12 @@ export function frameWeldPart(bar: WeldedBar, lines: UnitLines, basis: CheckBasi
 
 /** Of weld whose strength is stated. */
 const PIECE_MM = 100;
-const WELD = { legMm: 5, lengthMm: PIECE_MM, angleDegree: 0, electrodeMpa: e70Mpa, endLoaded: false, tubeEnd: true };
+const WELD = { legMm: 5, lengthMm: PIECE_MM, electrodeMpa: e70Mpa, endLoaded: false, tubeEnd: true };
+
+function useOfWeld(demand: MemberDemand, outline: WeldedEnd, { along, across }: WeldStrengths): number {
+  if (!along.ok || !across.ok) return Infinity;
+  return (PIECE_MM * weldFlow(demand, outline, along.available / across.available)) / along.available;
+}
 
 const outlineOf = (section: Section): WeldedEnd | undefined => (section.kind === "tube" ? section : undefined);
 
@@ -89,13 +94,19 @@ const meets = (a: Place, b: Place): boolean => a.every((value, n) => Math.abs(va
 /** Thickness of the rails' walls, mm: what a bar is welded to may be thinner than itself. */
 const RAILS = { top: 3, bottom: 4.5 };
 
-function strengthAt({ zMm }: BarEnd, section: Section, lines: UnitLines, basis: CheckBasis): Resistance {
-  if (section.kind !== "tube") return refused("shape not covered by this check");
+function strengthAt({ zMm }: BarEnd, section: Section, lines: UnitLines, basis: CheckBasis): WeldStrengths {
+  if (section.kind !== "tube") {
+    const none = refused("shape not covered by this check");
+    return { along: none, across: none };
+  }
   const onRail =
     Math.abs(zMm - lines.topRailMm) < 1 ? RAILS.top : Math.abs(zMm - lines.bottomRailMm) < 1 ? RAILS.bottom : Infinity;
   const thinner: { thicknessMm: number; steel: Steel } =
     onRail < section.wallMm
       ? { thicknessMm: onRail, steel: steels.unproved }
       : { thicknessMm: section.wallMm, steel: steels.tube };
-  return basis.fillet({ ...WELD, thinner });
+  return {
+    along: basis.fillet({ ...WELD, angleDegree: 0, thinner }),
+    across: basis.fillet({ ...WELD, angleDegree: 90, thinner }),
+  };
 }

@@ -1,5 +1,5 @@
 import { findSection } from "../catalog/sections/find-section.ts";
-import { containerMembers, doorHeader } from "../catalog/sections/container-members.ts";
+import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { measuredSection } from "../catalog/sections/measured-section.ts";
 import type { PressedSection, Section, TubeSection } from "../catalog/sections/section.ts";
@@ -169,9 +169,6 @@ const memberOf = (
 const SHORT_MM = 7000;
 const bottomRailOf = ({ lengthMm }: UnitLines): PressedSection =>
   lengthMm < SHORT_MM ? containerMembers["bottom side rail, 20 ft"] : containerMembers["bottom side rail"];
-
-/** Common practice, no published source: the lower of the headers specified. */
-const assumedDoorHeader = doorHeader(150, 100);
 
 const topRailOf = ({ measured }: UnitLines): Section =>
   measuredSection(containerMembers["top side rail"], measured?.["top side rail"]);

@@ -20,7 +20,7 @@ function reducedSet() {
     along: less * along,
   });
   const { sections, sideSheet, frontSheet, floorShear, roofShear, roofAcross } = usualAssumptions;
-  const { post, topRail, bottomRail, crossMember, frame, fold } = sections;
+  const { post, topRail, bottomRail, crossMember, doorHeader, frame, fold } = sections;
   return {
     ...firstSet(),
     assumptions: {
@@ -30,6 +30,7 @@ function reducedSet() {
         topRail: bar(topRail),
         bottomRail: bar(bottomRail),
         crossMember: bar(crossMember),
+        ...(doorHeader && { doorHeader: bar(doorHeader) }),
         frame: bar(frame),
         fold: bar(fold),
       },

@@ -106,3 +106,6 @@ export function boxTube(
  */
 export const doorHeader = (depthMm: number, widthMm: number): TubeSection =>
   boxTube(`door header box ${depthMm}x${widthMm}x3, assumed`, { depthMm, widthMm, wallMm: 3 });
+
+/** Common practice, no published source: the lower of the headers specified. */
+export const assumedDoorHeader = doorHeader(150, 100);
