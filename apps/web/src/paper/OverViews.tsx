@@ -13,18 +13,21 @@ const OtherHands = lazy(async () => ({
   default: (await import("../drawing/others/OtherHands.tsx")).OtherHands,
 }));
 
-/** What lies over all views: other hands, where fittings would land, how far what is lifted has gone, the choosing band. */
+/**
+ * What lies over all views: other hands, where fittings would land, how far what is lifted has gone, the choosing band. It
+ * is a sheet of its own, so that what is under it is not painted anew when it changes.
+ */
 export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
-  const { others, aligning, band } = props;
+  const { field, others, aligning, band } = props;
   return (
-    <>
+    <svg className="paper-over" width={field.widthPx} height={field.heightPx} aria-hidden="true">
       {others === undefined ? null : <Others {...props} others={others} />}
-      <OwnRoot className="over-moving">
+      <OwnRoot>
         {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
         <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
       </OwnRoot>
       {band == null ? null : <ChoosingBand band={band} views={props.views} />}
-    </>
+    </svg>
   );
 }
 

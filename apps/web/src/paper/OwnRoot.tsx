@@ -5,7 +5,7 @@ import { createRoot, type Root } from "react-dom/client";
  * A part of the paper that is drawn by itself: what changes at every move neither waits for what is slow to draw nor makes
  * it begin anew.
  */
-export function OwnRoot({ className, children }: { className: string; children: ReactNode }) {
+export function OwnRoot({ children }: { children: ReactNode }) {
   const place = useRef<SVGGElement>(null);
   const root = useRef<Root | null>(null);
   useLayoutEffect(() => {
@@ -15,5 +15,5 @@ export function OwnRoot({ className, children }: { className: string; children: 
     return () => queueMicrotask(() => made.unmount()); // one root is not taken down while another is being drawn
   }, []);
   useLayoutEffect(() => root.current?.render(children));
-  return <g ref={place} className={className} />;
+  return <g ref={place} />;
 }

@@ -37,39 +37,41 @@ export function SchemePaper(props: SchemePaperProps) {
   useLiftedShift(paper, props);
   const calm = useCalm(props);
   return (
-    <svg
-      ref={paper}
-      className={inHand ? "paper paper-in-hand" : "paper"}
-      width={field.widthPx}
-      height={field.heightPx}
-      viewBox={`0 0 ${field.widthPx} ${field.heightPx}`}
-      role={inHand ? "application" : "group"}
-      aria-label={inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
-      {...on}
-    >
-      {props.isometric && !views.oneView ? (
-        <Suspense fallback={null}>
-          <ThirdView {...props} shared={shared} calm={calm} />
-        </Suspense>
-      ) : null}
-      {views.oneView && !planShown ? null : <PlanPlace {...props} shared={shared} />}
-      {planShown ? null : (
-        <WithinView name="elevation" view={views.elevation} lens={props.looking.lenses.elevation}>
-          <CalmElevation
-            {...shared}
-            transform={views.elevation.transform}
-            side={side}
-            storey={props.storey}
-            figures
-            levelLinesFromPx={-66}
-            levelLinesToPx={field.widthPx - 24}
-            seenFrom={seenFrom(views.elevation, props.looking.lenses.elevation)}
-          />
-        </WithinView>
-      )}
-      <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
+    <>
+      <svg
+        ref={paper}
+        className={inHand ? "paper paper-in-hand" : "paper"}
+        width={field.widthPx}
+        height={field.heightPx}
+        viewBox={`0 0 ${field.widthPx} ${field.heightPx}`}
+        role={inHand ? "application" : "group"}
+        aria-label={inHand ? "Drawing, tool in hand: arrows move, Enter sets, Escape lets go" : "Drawing"}
+        {...on}
+      >
+        {props.isometric && !views.oneView ? (
+          <Suspense fallback={null}>
+            <ThirdView {...props} shared={shared} calm={calm} />
+          </Suspense>
+        ) : null}
+        {views.oneView && !planShown ? null : <PlanPlace {...props} shared={shared} />}
+        {planShown ? null : (
+          <WithinView name="elevation" view={views.elevation} lens={props.looking.lenses.elevation}>
+            <CalmElevation
+              {...shared}
+              transform={views.elevation.transform}
+              side={side}
+              storey={props.storey}
+              figures
+              levelLinesFromPx={-66}
+              levelLinesToPx={field.widthPx - 24}
+              seenFrom={seenFrom(views.elevation, props.looking.lenses.elevation)}
+            />
+          </WithinView>
+        )}
+        <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
+      </svg>
       <OverViews {...props} planShown={planShown} />
-    </svg>
+    </>
   );
 }
 
