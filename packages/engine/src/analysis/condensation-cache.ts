@@ -83,7 +83,7 @@ const ELEMENTS_KEPT = 2;
 const BYTES_PER_NUMBER = 8;
 
 function withPart(condensed: Condensed<UnitElements>, take: () => UnitElements): Condensed<UnitElements> {
-  const { retained, stiffness, factor, equationOf, idle } = condensed;
+  const { retained, stiffness, factor, equationOf } = condensed;
   return {
     get part() {
       return take();
@@ -92,7 +92,6 @@ function withPart(condensed: Condensed<UnitElements>, take: () => UnitElements):
     stiffness,
     factor,
     equationOf,
-    idle,
   };
 }
 

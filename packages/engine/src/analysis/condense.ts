@@ -7,7 +7,6 @@ import { placeDissection } from "../numerics/place-dissection.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
-import type { IdleDirection } from "./idle-directions.ts";
 import type { FreedomGraph } from "./freedom-graph.ts";
 import { looseMovements } from "./mechanism.ts";
 import { numberFreedoms } from "./prepare.ts";
@@ -25,7 +24,6 @@ export interface Condensed<P extends Substructure = Substructure> {
   readonly stiffness: Float64Array;
   readonly factor: SparseFactor;
   readonly equationOf: Int32Array;
-  readonly idle: readonly IdleDirection[];
 }
 
 export type Condensation<P extends Substructure> =
@@ -43,7 +41,7 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
   const retained = new Uint8Array(nodeCount);
   for (const node of part.retained) retained[node] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
-  const { elements, equationOf, idle, tree, sparse } = numberFreedoms(system, part.elements, held, retained, (graph) =>
+  const { elements, equationOf, tree, sparse } = numberFreedoms(system, part.elements, held, retained, (graph) =>
     treeOf(graph, placesOf(graph, part.places), known),
   );
   const trusted = new Set<number>();
@@ -51,7 +49,7 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
     const factor = known?.fronts.factorise(tree, sparse, trusted) ?? factorise(tree, sparse, trusted);
     const movements = looseMovements({ factor, elements, equationOf }, trusted);
     if (movements.length > 0) return { stable: false, movements };
-    if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf, idle) };
+    if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf) };
     factor.loose.forEach((equation) => trusted.add(equation));
   }
 }
@@ -74,22 +72,18 @@ function treeOf(graph: FreedomGraph, places: readonly Vector[], known: KnownWork
 /** The place of each vertex of the graph. */
 function placesOf({ groupOf, weights }: FreedomGraph, places: readonly Vector[]): Vector[] {
   const found = Array.from(weights, (): Vector => [0, 0, 0]);
-  groupOf.forEach((group, freedom) => {
-    const place = places[Math.floor(freedom / 6)];
-    if (group >= 0 && place !== undefined) found[group] = place;
-  });
+  for (let freedom = 0; freedom < groupOf.length; freedom++) {
+    const group = groupOf[freedom] ?? -1;
+    const place = group < 0 ? undefined : places[Math.floor(freedom / 6)];
+    if (place !== undefined) found[group] = place;
+  }
   return found;
 }
 
-function finish<P extends Substructure>(
-  part: P,
-  factor: SparseFactor,
-  equationOf: Int32Array,
-  idle: readonly IdleDirection[],
-): Condensed<P> {
+function finish<P extends Substructure>(part: P, factor: SparseFactor, equationOf: Int32Array): Condensed<P> {
   const { retained } = part;
   const places = retained.map((node) => part.places[node] ?? ([0, 0, 0] as const));
-  return { part, retained, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf, idle };
+  return { part, retained, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf };
 }
 
 /** Loads inside a part: what reaches its retained nodes, and what is needed to recover the inside. */

@@ -25,7 +25,10 @@ export function freedomGraph(elements: readonly Element[], active: Uint8Array): 
 function graphOf(elements: readonly Element[], groupOf: Int32Array, retained: Uint8Array): FreedomGraph {
   const weights = weightsOf(groupOf);
   const whole = new Uint8Array(weights.length);
-  groupOf.forEach((group, freedom) => group >= 0 && (whole[group] = retained[Math.floor(freedom / 6)] ?? 0));
+  for (let f = 0; f < groupOf.length; f++) {
+    const group = groupOf[f] ?? -1;
+    if (group >= 0) whole[group] = retained[Math.floor(f / 6)] ?? 0;
+  }
   return { groupOf, weights, retained: whole, cliques: distinctCliques(elements, groupOf) };
 }
 
@@ -57,8 +60,13 @@ function signatures(elements: readonly Element[], freedoms: number): Int32Array 
 }
 
 function weightsOf(groupOf: Int32Array): Int32Array {
-  const weights = new Int32Array(groupOf.reduce((most, group) => Math.max(most, group + 1), 0));
-  for (const group of groupOf) if (group >= 0) weights[group] = (weights[group] ?? 0) + 1;
+  let groups = 0;
+  for (let f = 0; f < groupOf.length; f++) groups = Math.max(groups, (groupOf[f] ?? -1) + 1);
+  const weights = new Int32Array(groups);
+  for (let f = 0; f < groupOf.length; f++) {
+    const group = groupOf[f] ?? -1;
+    if (group >= 0) weights[group] = (weights[group] ?? 0) + 1;
+  }
   return weights;
 }
 
@@ -80,8 +88,8 @@ function distinctCliques(elements: readonly Element[], groupOf: Int32Array): num
 
 function groupsIn({ freedoms }: Element, groupOf: Int32Array): number[] {
   const groups: number[] = [];
-  for (const freedom of freedoms) {
-    const group = groupOf[freedom] ?? -1;
+  for (let f = 0; f < freedoms.length; f++) {
+    const group = groupOf[freedoms[f] ?? 0] ?? -1;
     if (group >= 0 && group !== groups.at(-1) && !groups.includes(group)) groups.push(group);
   }
   return groups;

@@ -9,12 +9,19 @@ export interface IdleDirection {
 
 /**
  * Movements that are no mechanism because nothing is asked of them: the rotation of a joint in which every member is
- * pinned, and the movement of a point of a sheet out of its plane. Translations of other nodes are never idle.
+ * pinned, and the movement of a point of a sheet out of its plane. Translations of other nodes are never idle, nor is anything
+ * of `retained` nodes, which the rest of the building holds.
  */
-export function idleDirections(elements: readonly Element[], held: Uint8Array, sheetOnly: Uint8Array): IdleDirection[] {
+export function idleDirections(
+  elements: readonly Element[],
+  held: Uint8Array,
+  sheetOnly: Uint8Array,
+  retained: Uint8Array | null = null,
+): IdleDirection[] {
   const blocks = nodeBlocks(elements, sheetOnly.length);
   const found: IdleDirection[] = [];
   for (let node = 0; node < sheetOnly.length; node++) {
+    if (retained?.[node]) continue;
     for (const direction of unresisted(blocks, node, held))
       if (sheetOnly[node] || !movesPlace(direction)) found.push({ node, direction });
   }
@@ -86,8 +93,9 @@ function clearRow(a: Float64Array, k: number): void {
   }
 }
 
-/** Back substitution on the eliminated rows with one skipped freedom moved by 1. */
+/** Back substitution on the eliminated rows with one skipped freedom moved by 1, which mostly moves by itself. */
 function nullVector(eliminated: Float64Array, moved: number): Float64Array {
+  if (movesAlone(eliminated, moved)) return ALONE[moved] ?? new Float64Array(6);
   const z = new Float64Array(6);
   z[moved] = 1;
   for (let k = moved - 1; k >= 0; k--) {
@@ -100,3 +108,11 @@ function nullVector(eliminated: Float64Array, moved: number): Float64Array {
   const size = Math.sqrt(z.reduce((sum, value) => sum + value * value, 0));
   return z.map((value) => (Math.abs(value) <= ROUNDING * size ? 0 : value / size));
 }
+
+function movesAlone(eliminated: Float64Array, moved: number): boolean {
+  for (let k = 0; k < moved; k++) if (eliminated[k * 6 + moved] !== 0) return false;
+  return true;
+}
+
+/** One freedom moved by 1; there are a thousand of these in a container. */
+const ALONE = Array.from({ length: 6 }, (_, c) => Float64Array.from({ length: 6 }, (__, n) => (n === c ? 1 : 0)));

@@ -93,15 +93,21 @@ function vectorOf({ beam_udl = [], nodal = [] }: ModelCase, { lines, nodes, leng
 
 function loadsOf(vector: Float64Array, { lines, nodes }: Slots): ModelCase {
   const at = (slot: number): number => vector[slot] ?? 0;
-  const beam_udl = [...lines].map(([beam, n]) => ({ beam, q: [at(n), at(n + 1), at(n + 2)] satisfies Triple }));
-  const nodal = [...nodes].map(([node, n]) => ({
-    node,
-    F: [at(n), at(n + 1), at(n + 2), ARM_MM * at(n + 3), ARM_MM * at(n + 4), ARM_MM * at(n + 5)] satisfies Six,
-  }));
-  return {
-    beam_udl: beam_udl.filter(({ q }) => q.some((value) => value !== 0)),
-    nodal: nodal.filter(({ F }) => F.some((value) => value !== 0)),
+  const isLoaded = (from: number, count: number): boolean => {
+    for (let n = from; n < from + count; n++) if (vector[n] !== 0) return true;
+    return false;
   };
+  const beam_udl: { beam: string; q: Triple }[] = [];
+  lines.forEach((n, beam) => {
+    if (isLoaded(n, 3)) beam_udl.push({ beam, q: [at(n), at(n + 1), at(n + 2)] });
+  });
+  const nodal: { node: string; F: Six }[] = [];
+  nodes.forEach((n, node) => {
+    if (!isLoaded(n, 6)) return;
+    const F: Six = [at(n), at(n + 1), at(n + 2), ARM_MM * at(n + 3), ARM_MM * at(n + 4), ARM_MM * at(n + 5)];
+    nodal.push({ node, F });
+  });
+  return { beam_udl, nodal };
 }
 
 function mostLeft(all: readonly Left[]): Left | undefined {
@@ -119,7 +125,8 @@ function atRightAngles(vector: Float64Array, basis: readonly Float64Array[]): Fl
   const direction = vector.slice();
   for (const other of basis) takeOut(direction, other);
   const size = sizeOf(direction);
-  return direction.map((value) => value / size);
+  for (let n = 0; n < direction.length; n++) direction[n] = (direction[n] ?? 0) / size;
+  return direction;
 }
 
 /** Takes what goes along a direction of size 1 out of a vector; returns how much that was. */

@@ -56,7 +56,7 @@ export function numberFreedoms(
   retained: Uint8Array | null,
   treeOf: (graph: FreedomGraph) => FrontTree,
 ): Numbered {
-  const idle = idleDirections(acting, held, system.sheetOnly).filter(({ node }) => !retained?.[node]);
+  const idle = idleDirections(acting, held, system.sheetOnly, retained);
   const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];
   const active = activeFreedoms(elements, held, retained);
   for (const direction of idle) if (!isOblique(direction)) active[direction.node * 6 + axisOf(direction)] = 0;
@@ -80,7 +80,11 @@ export function equationsOf(freedoms: Int32Array, equationOf: Int32Array): Int32
 function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained: Uint8Array | null): Uint8Array {
   const active = new Uint8Array(held.length);
   for (const { freedoms, acts = true } of elements)
-    if (acts) for (const freedom of freedoms) active[freedom] = held[freedom] ? 0 : 1;
+    if (acts)
+      for (let f = 0; f < freedoms.length; f++) {
+        const freedom = freedoms[f] ?? 0;
+        active[freedom] = held[freedom] ? 0 : 1;
+      }
   retained?.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
   return active;
 }
@@ -88,17 +92,26 @@ function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained
 /** The freedoms of a group are numbered in a row. */
 function equationNumbers(groupOf: Int32Array, { firstEquation }: FrontTree): Int32Array {
   const next = firstEquation.slice();
-  return groupOf.map((group) => (group < 0 ? -1 : (next[group] = (next[group] ?? 0) + 1) - 1));
+  const equationOf = new Int32Array(groupOf.length).fill(-1);
+  for (let f = 0; f < groupOf.length; f++) {
+    const group = groupOf[f] ?? -1;
+    if (group < 0) continue;
+    equationOf[f] = next[group] ?? 0;
+    next[group] = (next[group] ?? 0) + 1;
+  }
+  return equationOf;
 }
 
 function isOblique({ direction }: IdleDirection): boolean {
   let parts = 0;
-  for (const value of direction) if (value !== 0) parts++;
+  for (let c = 0; c < 6; c++) if (direction[c] !== 0) parts++;
   return parts > 1;
 }
 
 function axisOf({ direction }: IdleDirection): number {
-  return direction.findIndex((value) => value !== 0);
+  let axis = 0;
+  while (axis < 5 && direction[axis] === 0) axis++;
+  return axis;
 }
 
 /** Holds an oblique idle direction; its size is of no account, since nothing acts along it. */

@@ -1,6 +1,6 @@
 import { toLocalComponents, uniformLoadForces, type Member } from "../elements/member.ts";
 import type { ModelCase } from "../model/analytical-model.ts";
-import { plus, type Vector } from "../numerics/vector.ts";
+import type { Vector } from "../numerics/vector.ts";
 import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
 import { sharesUnder, type LoadBasis } from "./load-basis.ts";
 import { uniformLoadAction, type Action } from "./equilibrium.ts";
@@ -70,21 +70,23 @@ const AXES = [
 
 function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {
   const forces = new Float64Array(places.length * 6);
-  const actions: Action[] = [];
+  const atOrigin = new ActionAtOrigin();
   for (const { node, F } of nodal) {
     const n = frame.nodeOf.get(node) ?? NaN;
-    F.forEach((value, c) => (forces[n * 6 + c] = (forces[n * 6 + c] ?? 0) + value));
-    actions.push({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
+    for (let c = 0; c < 6; c++) forces[n * 6 + c] = (forces[n * 6 + c] ?? 0) + (F[c] ?? 0);
+    atOrigin.add({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
   }
   for (const { beam, q } of beam_udl) {
     const member = frame.members.get(beam);
     if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
-    for (const axis of [0, 1, 2] as const)
+    for (const axis of AXIS_NUMBERS)
       if (q[axis] !== 0) addAt(forces, member.freedoms, unitForces(member, axis), q[axis]);
-    actions.push(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
+    atOrigin.add(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
   }
-  return { forces, resultant: atOrigin(actions) };
+  return { forces, resultant: atOrigin.sum() };
 }
+
+const AXIS_NUMBERS = [0, 1, 2] as const;
 
 function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array, factor: number): void {
   for (let f = 0; f < freedoms.length; f++) {
@@ -95,14 +97,27 @@ function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array,
 
 const ORIGIN: Vector = [0, 0, 0];
 
-function atOrigin(actions: readonly Action[]): Action {
-  let force = ORIGIN;
-  let moment = ORIGIN;
-  for (const action of actions) {
-    const [x, y, z] = action.place;
-    const [a, b, c] = action.force;
-    force = plus(force, action.force);
-    moment = plus(moment, plus(action.moment, [y * c - z * b, z * a - x * c, x * b - y * a]));
+/** The resultant of actions, added up one after the other. */
+class ActionAtOrigin {
+  private readonly force = new Float64Array(3);
+  private readonly moment = new Float64Array(3);
+
+  add({ place: [x, y, z], force: [a, b, c], moment }: Action): void {
+    const { force: sum, moment: turned } = this;
+    sum[0] = (sum[0] ?? 0) + a;
+    sum[1] = (sum[1] ?? 0) + b;
+    sum[2] = (sum[2] ?? 0) + c;
+    turned[0] = (turned[0] ?? 0) + (moment[0] + (y * c - z * b));
+    turned[1] = (turned[1] ?? 0) + (moment[1] + (z * a - x * c));
+    turned[2] = (turned[2] ?? 0) + (moment[2] + (x * b - y * a));
   }
-  return { place: ORIGIN, force, moment };
+
+  sum(): Action {
+    const { force, moment } = this;
+    return {
+      place: ORIGIN,
+      force: [force[0] ?? 0, force[1] ?? 0, force[2] ?? 0],
+      moment: [moment[0] ?? 0, moment[1] ?? 0, moment[2] ?? 0],
+    };
+  }
 }

@@ -22,20 +22,25 @@ export function carrierStrips(carriers: readonly LoadCarrier[], unit: Unit): Map
 /** The part of the face a carrier answers for, as openings are measured; edge strips reach to the outer face. */
 function stripOf({ face, x, y, z, lengthMm, stripMm }: LoadCarrier, { dimensions }: Unit): FaceRect {
   const { lengthMm: L, widthMm: W, heightMm: H, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
-  const along = stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
-  const across = stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
-  const half = z < H / 2 ? { v0: 0, v1: stripMm } : { v0: H - stripMm, v1: H };
+  const along = () =>
+    stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
+  const across = () =>
+    stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
+  const v0 = z < H / 2 ? 0 : H - stripMm;
+  const v1 = z < H / 2 ? stripMm : H;
   switch (face) {
     case "left":
     case "right":
-      return { ...along, ...half };
+      return { ...along(), v0, v1 };
     case "front":
     case "door":
-      return { ...across, ...half };
+      return { ...across(), v0, v1 };
     case "roof":
-      return { ...along, ...(y > 0 ? { v0: W / 2, v1: W } : { v0: 0, v1: W / 2 }) };
-    case "floor":
-      return { ...floorStrip(x, stripMm, L, holeSpacingLengthwiseMm), v0: across.u0, v1: across.u1 };
+      return { ...along(), v0: y > 0 ? W / 2 : 0, v1: y > 0 ? W : W / 2 };
+    case "floor": {
+      const { u0, u1 } = across();
+      return { ...floorStrip(x, stripMm, L, holeSpacingLengthwiseMm), v0: u0, v1: u1 };
+    }
   }
 }
 

@@ -37,7 +37,7 @@ function numbersOf({ weights, retained, cliques }: NodeGraph): Int32Array {
   let at = 2 * weights.length;
   for (const clique of cliques) {
     numbers[at++] = clique.length;
-    for (const node of clique) numbers[at++] = node;
+    for (let n = 0; n < clique.length; n++) numbers[at++] = clique[n] ?? 0;
   }
   return numbers;
 }

@@ -85,12 +85,11 @@ class Dissection {
   /** Of the nodes of cliques that stand on both sides of the cut, those of the lighter side. */
   private waiting(nodes: readonly number[], cliques: Cliques): readonly number[] {
     const { side, joins } = this;
-    for (const clique of cliques)
-      if (this.reach(clique) === (BEFORE | BEHIND)) for (const node of clique) joins[node] = 1;
+    for (const clique of cliques) if (this.reach(clique) === (BEFORE | BEHIND)) flag(clique, joins, 1);
     const before: number[] = [];
     const behind: number[] = [];
     for (const node of nodes) if (joins[node]) (side[node] === BEFORE ? before : behind).push(node);
-    for (const clique of cliques) for (const node of clique) joins[node] = 0;
+    for (const clique of cliques) flag(clique, joins, 0);
     return this.weightOf(before) < this.weightOf(behind) ? before : behind;
   }
 
@@ -116,7 +115,8 @@ class Dissection {
     for (let n = 0; n < nodes.length; n++) local[nodes[n] ?? 0] = n;
     const own = cliques.map((clique) => {
       const numbers: number[] = [];
-      for (const node of clique) {
+      for (let n = 0; n < clique.length; n++) {
+        const node = clique[n] ?? 0;
         if ((local[node] ?? -1) < 0) local[node] = all.push(node) - 1;
         numbers.push(local[node] ?? -1);
       }
@@ -137,6 +137,10 @@ class Dissection {
     for (const node of nodes) sum += this.graph.weights[node] ?? 0;
     return sum;
   }
+}
+
+function flag(nodes: readonly number[], flags: Uint8Array, value: 0 | 1): void {
+  for (let n = 0; n < nodes.length; n++) flags[nodes[n] ?? 0] = value;
 }
 
 const ELSEWHERE = 0;
@@ -185,7 +189,8 @@ function withBoundaries(groups: readonly (readonly number[])[], { weights, cliqu
     for (const node of pivots) seen[node] = g;
     const boundary: number[] = [];
     for (const nodes of joined[g] ?? [])
-      for (const node of nodes) {
+      for (let n = 0; n < nodes.length; n++) {
+        const node = nodes[n] ?? 0;
         if (seen[node] === g || !((weights[node] ?? 0) > 0)) continue;
         seen[node] = g;
         boundary.push(node);
