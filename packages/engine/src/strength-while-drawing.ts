@@ -9,7 +9,7 @@ import { strengthOf, type Strength, type TellProgress } from "./strength/strengt
 export interface StrengthWhileDrawing {
   /** All vectors; only this is stored, submitted or printed. */
   readonly full: (scheme: Scheme, tell?: TellProgress) => Strength;
-  /** Gravity and the vectors that governed the last full run, level loads enlarged as in it; no verdict, it waits for the full run. */
+  /** Gravity and the vectors that governed what was used by half or more in the last full run, level loads enlarged as in it; no verdict, it waits for the full run. */
   readonly live: (scheme: Scheme) => LiveStrength;
   /** Where the load goes, run by run. */
   readonly flow: (scheme: Scheme) => LoadFlow;
@@ -23,7 +23,7 @@ export function strengthWhileDrawing(): StrengthWhileDrawing {
     full: (scheme, tell) => {
       const answer = strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory, tell);
       if (answer.accepted) {
-        governed = governingVectors(answer);
+        governed = governingVectors(answer, DECIDING);
         enlargement = answer.enlargement;
       }
       return answer;
@@ -32,3 +32,6 @@ export function strengthWhileDrawing(): StrengthWhileDrawing {
     flow: (scheme) => loadFlow(scheme, memory),
   };
 }
+
+/** What is used by less than half seldom decides after one edit; it is looked at under the vectors of other parts, and in full right after. */
+const DECIDING = 0.5;

@@ -72,6 +72,8 @@ export function siteActions({ scheme, bearings, supports, linesOf }: ActionReque
   if (refusals.length > 0) return { accepted: false, refusals };
   const building = buildingFrame(scheme);
   if (building === undefined) throw new RangeError("a scheme without containers has no actions");
+  // asked for by a report alone
+  let workings: ReturnType<typeof gravityWorkings> | undefined;
   return {
     accepted: true,
     building,
@@ -80,7 +82,9 @@ export function siteActions({ scheme, bearings, supports, linesOf }: ActionReque
       least: deadCase(scheme, "least"),
       bare: deadCase(scheme, "bare"),
     },
-    workings: gravityWorkings(scheme, basis),
+    get workings() {
+      return (workings ??= gravityWorkings(scheme, basis));
+    },
     imposed: imposedCases(scheme, basis, bearings),
     roofLive: roofLive(scheme, building, basis),
     movements: movementCases(supports, scheme.basis),

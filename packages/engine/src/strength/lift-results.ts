@@ -7,10 +7,11 @@ import { lifting } from "../loads/lifting.ts";
 import type { LoadCombination } from "../loads/load-combination.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
+import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { elementResult, type ElementResult } from "./element-result.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
-import { screen } from "./screen.ts";
+import { screen, type PartWorst } from "./screen.ts";
 import { solveBuilt, type StrengthMemory } from "./solve-runs.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -64,8 +65,15 @@ function hung(scheme: Scheme, container: Container, basis: StrengthBasis, memory
   const bearings = modelledBearings(built, analysis.structure.building);
   const { solved } = solveBuilt(built, bearings, runs, lift, memory);
   const parts = unitPartsAlone(analysis, built, container.id, basis);
-  return screen(parts, solved).map((worst) => hanging(elementResult(worst)));
+  const worsts = screen(parts, solved);
+  const most = Math.max(...worsts.map(useIn));
+  // workings are long: of what is neither the worst nor too much none is asked for
+  return worsts
+    .filter((worst) => useIn(worst) >= Math.min(1, most) * (1 - SOLUTION_ACCURACY))
+    .map((worst) => hanging(elementResult(worst)));
 }
+
+const useIn = ({ asDrawn, heldDown }: PartWorst): number => (asDrawn ?? heldDown)?.use ?? 0;
 
 const lift: AssumptionSet = { id: "locks at play", solves: "every run", assumptions: usualAssumptions };
 const lifted: LoadCombination = {

@@ -2,7 +2,14 @@ import { describe, expect, it } from "vitest";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import type { LoadCombination } from "../../src/loads/load-combination.ts";
 import { bareStability, type StabilityFinding } from "../../src/loads/stability/bare-stability.ts";
-import { sliding } from "../../src/loads/stability/rigid-body.ts";
+import {
+  overturning,
+  overturningUse,
+  sliding,
+  slidingUse,
+  uplift,
+  upliftUse,
+} from "../../src/loads/stability/rigid-body.ts";
 import { deadCase } from "../../src/loads/dead-cases.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { basis, framed, windOf } from "./building-actions.ts";
@@ -195,5 +202,23 @@ describe("sliding", () => {
       seismic: true,
     });
     expect(working.result).toMatchObject({ symbol: "T", value: 5000, unit: "N" });
+  });
+});
+
+describe("the worst of many, of which one working is written", () => {
+  const uses = [
+    [20_000, 0],
+    [20_000, -3000],
+    [20_000, 5000],
+    [20_000, 25_000],
+  ] as const;
+
+  it.each(uses)("of %d N under %d N of uplift is told by what its working gives", (weightN, upliftN) => {
+    const turned = { weightN, leverMm: 1129.5, momentNmm: upliftN * 1000 };
+    const slid = { weightN, upliftN, horizontalN: 4000, friction: 0.3, seismic: false };
+    const stated = (use: number): number | undefined => (use === Infinity ? undefined : use);
+    expect(overturning({ body: "unit", edge: "+x", ...turned }).utilisation).toBe(stated(overturningUse(turned)));
+    expect(sliding({ body: "unit", ...slid }).utilisation).toBe(stated(slidingUse(slid)));
+    expect(uplift("unit", weightN, upliftN).utilisation).toBe(stated(upliftUse(weightN, upliftN)));
   });
 });

@@ -5,7 +5,7 @@ import type { BuildingFrame } from "../building-frame.ts";
 import { caseResultant } from "../case-resultant.ts";
 import { factorOf, type LoadCombination } from "../load-combination.ts";
 import { bodiesOf, type Body } from "./bodies.ts";
-import { overturning, sliding, uplift } from "./rigid-body.ts";
+import { overturning, overturningUse, sliding, slidingUse, uplift, upliftUse } from "./rigid-body.ts";
 
 /** The worst of one way to lose one body: which wind, which combination, and the working. */
 export type StabilityFinding = {
@@ -37,10 +37,10 @@ export function bareStability(
     .filter(({ id, shared }) => !shared && among?.includes(id) !== false)
     .flatMap((body) => {
       const own = bodyForces(building, body, dead);
-      const findings = winds.flatMap((wind) => {
+      const tried = winds.flatMap((wind) => {
         const blown = bodyForces(building, body, wind);
         return light.flatMap((combination) =>
-          modes(body, own, blown, combination, friction).map((found) => ({
+          modes(body, own, blown, combination, friction).map((found): Tried => ({
             ...found,
             body,
             caseId: wind.id,
@@ -49,7 +49,7 @@ export function bareStability(
         );
       });
       return (["turns over", "slides", "lifts off"] as const).flatMap((mode) =>
-        worst(findings.filter((one) => one.mode === mode)),
+        worst(tried.filter((one) => one.mode === mode)),
       );
     });
 }
@@ -84,7 +84,7 @@ function unitOf(load: ActionLoad): string {
   return "containerId" in load ? load.containerId : load.elementId;
 }
 
-function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: LoadCombination, friction: number) {
+function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: LoadCombination, friction: number): Way[] {
   const d = factorOf(combination, "D");
   const w = factorOf(combination, "W");
   const weightN = -d * dead.z;
@@ -100,21 +100,34 @@ function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: Load
     { edge: "-y", leverMm: halfY, momentNmm: total.aboutX + upliftN * halfY },
   ];
   const horizontalN = w * Math.sqrt(wind.x * wind.x + wind.y * wind.y);
+  const slid = { weightN, upliftN, horizontalN, friction, seismic: false };
   return [
-    ...edges.map((one) => ({ mode: "turns over" as const, working: overturning({ body: id, weightN, ...one }) })),
-    {
-      mode: "slides" as const,
-      working: sliding({ body: id, weightN, upliftN, horizontalN, friction, seismic: false }),
-    },
-    { mode: "lifts off" as const, working: uplift(id, weightN, upliftN) },
+    ...edges.map((one): Way => ({
+      mode: "turns over",
+      use: overturningUse({ weightN, ...one }),
+      working: () => overturning({ body: id, weightN, ...one }),
+    })),
+    { mode: "slides", use: slidingUse(slid), working: () => sliding({ body: id, ...slid }) },
+    { mode: "lifts off", use: upliftUse(weightN, upliftN), working: () => uplift(id, weightN, upliftN) },
   ];
 }
 
-/** A body with no friction or no base left is worse than any utilisation. */
-const severity = ({ working }: StabilityFinding): number => working.utilisation ?? Infinity;
+/** One way to lose a body; its working is written where it is the worst of its mode. */
+type Way = {
+  readonly mode: StabilityFinding["mode"];
+  /** Infinite, worse than any other, for a body with no friction or no base left. */
+  readonly use: number;
+  readonly working: () => Working;
+};
 
-function worst(findings: readonly StabilityFinding[]): StabilityFinding[] {
-  const [first, ...rest] = findings;
+type Tried = Way & Omit<StabilityFinding, "working">;
+
+function worst(tried: readonly Tried[]): StabilityFinding[] {
+  const [first, ...rest] = tried;
   if (first === undefined) return [];
-  return [rest.reduce((heaviest, one) => (severity(one) > severity(heaviest) ? one : heaviest), first)];
+  const { body, mode, caseId, combinationId, working } = rest.reduce(
+    (heaviest, one) => (one.use > heaviest.use ? one : heaviest),
+    first,
+  );
+  return [{ body, mode, caseId, combinationId, working: working() }];
 }

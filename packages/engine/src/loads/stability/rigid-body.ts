@@ -31,6 +31,10 @@ export function overturning({ body, edge, weightN, leverMm, momentNmm }: Overtur
   return w.value("M_r") > 0 ? w.against("M_o", "M_r") : w.giving("M_o");
 }
 
+/** What that working gives; infinite where nothing resists. */
+export const overturningUse = ({ weightN, leverMm, momentNmm }: Omit<Overturning, "body" | "edge">): number =>
+  useOf(momentNmm, weightN * leverMm);
+
 export type Sliding = {
   readonly body: string;
   readonly weightN: number;
@@ -63,6 +67,10 @@ export function sliding({ body, weightN, upliftN, horizontalN, friction, seismic
   return w.value("F") > 0 ? w.against("H", "F") : w.giving("T");
 }
 
+/** What that working gives; infinite where nothing resists. */
+export const slidingUse = ({ weightN, upliftN, horizontalN, friction, seismic }: Omit<Sliding, "body">): number =>
+  useOf(horizontalN, (seismic ? 0 : friction) * Math.max(weightN - Math.max(upliftN, 0), 0));
+
 /** Uplift against the weight. */
 export function uplift(body: string, weightN: number, upliftN: number): Working {
   const w = openWorking(`Lifting off of ${body}`, statics);
@@ -70,3 +78,9 @@ export function uplift(body: string, weightN: number, upliftN: number): Working 
   w.let("W", weightN, "N", "least weight, factored", "derived");
   return w.against("U", "W");
 }
+
+/** What that working gives. */
+export const upliftUse = (weightN: number, upliftN: number): number => useOf(upliftN, weightN);
+
+const useOf = (acting: number, resisting: number): number =>
+  resisting > 0 ? Math.max(acting, 0) / resisting : Infinity;
