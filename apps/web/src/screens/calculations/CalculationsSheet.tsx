@@ -11,7 +11,9 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom } from "../../room/room-context.ts";
 import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
+import { PartStrip } from "../../sheet/PartStrip.tsx";
 import { SheetFrame } from "../../sheet/SheetFrame.tsx";
+import { calculationParts } from "./calculation-parts.ts";
 import { CalculationsMargin } from "./CalculationsMargin.tsx";
 import { CalculationsPage } from "./CalculationsPage.tsx";
 import { NoCalculations } from "./NoCalculations.tsx";
@@ -39,6 +41,15 @@ export function CalculationsSheet() {
           currentLetter={letter}
           onChoose={(chosen) => chooseEarlier(chosen === project.revision ? null : chosen)}
         />
+      }
+      levels={
+        source?.report == null ? null : (
+          <PartStrip
+            heading="Pages"
+            parts={calculationParts}
+            onChoose={(id) => document.getElementById(id)?.scrollIntoView({ block: "start" })}
+          />
+        )
       }
       field={() => (
         <div className="calculations">

@@ -10,7 +10,7 @@ const levelWords = {
 /** Every combination solved, with how many load vectors it was tried by. */
 export const CombinationTables = ({ report: { combinations } }: { report: StrengthReport }) => (
   <section>
-    <h3>Combinations</h3>
+    <h3 id="calculations-combinations">Combinations</h3>
     {(["strength", "allowable"] as const).map((level) => {
       const own = combinations.filter((one) => one.level === level);
       return (

@@ -7,7 +7,7 @@ export function CoverageTable({ rows }: { rows: readonly CoverageRow[] }) {
   const left = rows.filter(({ run }) => !run).length;
   return (
     <section>
-      <h3>Coverage</h3>
+      <h3 id="calculations-coverage">Coverage</h3>
       <p>
         {rows.length - left} of {rows.length} pairs of limit state and part are judged. What is not run is answered for
         by no verdict; what is not covered needs the engineer where it acts.

@@ -11,7 +11,7 @@ interface EnvelopeTableProps {
 /** The assumptions every verdict is drawn from, and the runs that do not stand as drawn. */
 export const EnvelopeTable = ({ strength, report, nameOf }: EnvelopeTableProps) => (
   <section>
-    <h3>Envelope</h3>
+    <h3 id="calculations-envelope">Envelope</h3>
     <p>
       A verdict that changes from one set of assumptions to another is the engineer's, and names the one it hangs on.
     </p>

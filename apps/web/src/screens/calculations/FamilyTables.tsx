@@ -14,7 +14,7 @@ export interface FamilyTablesProps {
 /** Every part by its governing check, one table for each kind of part, the fullest first in each and among them. */
 export const FamilyTables = ({ results, ...rest }: FamilyTablesProps) => (
   <section>
-    <h3>Governing checks</h3>
+    <h3 id="calculations-checks">Governing checks</h3>
     {familiesOf(results).map(([part, own]) => (
       <Family key={part} part={part} results={own} {...rest} />
     ))}

@@ -26,7 +26,7 @@ interface LoadTablesProps {
 export function LoadTables({ report, hasPlace, onOpen }: LoadTablesProps) {
   return (
     <section>
-      <h3>Loads of the place</h3>
+      <h3 id="calculations-loads">Loads of the place</h3>
       {hasPlace ? null : (
         <p>Wind, snow and earthquake of the place are not entered: what stands here is gravity alone.</p>
       )}

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useRecord } from "../../data/record.ts";
@@ -15,6 +15,7 @@ import { PermitSetSection } from "./PermitSetSection.tsx";
 import { ProofSection } from "./ProofSection.tsx";
 import { RecordFilters } from "./RecordFilters.tsx";
 import { pageLength, pagesOf, RecordPages } from "./RecordPages.tsx";
+import { RecordStrip } from "./RecordStrip.tsx";
 import { RecordMargin } from "./RecordMargin.tsx";
 import { RecordThread } from "./RecordThread.tsx";
 import { RunsSection } from "./RunsSection.tsx";
@@ -40,12 +41,27 @@ export function RecordSheet() {
   const [wanted, turnTo] = useState<number | null>(null);
   const page = Math.min(wanted ?? pages - 1, pages - 1);
   const shown = found.slice(page * pageLength, (page + 1) * pageLength);
+  /** A thing of its own for each press, so that the same entry is brought into view again. */
+  const [sought, seek] = useState<{ number: number } | null>(null);
+  useEffect(() => {
+    if (sought !== null) document.querySelector(`[data-entry="${sought.number}"]`)?.scrollIntoView({ block: "center" });
+  }, [sought]);
   if (record.isError && record.data === undefined)
     return <Trouble error={record.error} again={() => void record.refetch()} />;
   return (
     <SheetFrame
       title={`Sheet 7, Record, ${project.name}`}
       spine={<RoomSpine draftMoves={0} currentLetter={project.revision} />}
+      levels={
+        <RecordStrip
+          entries={entries}
+          onEntry={(number) => {
+            setFilter(noFilter);
+            turnTo(Math.floor(entries.findIndex((entry) => entry.number === number) / pageLength));
+            seek({ number });
+          }}
+        />
+      }
       field={() =>
         record.isPending ? (
           <Ruled label="Fetching the record" />
