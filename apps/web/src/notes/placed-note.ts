@@ -2,7 +2,7 @@ import type { PointMm } from "@cornerway/schema";
 import type { Field } from "../paper/use-field.ts";
 import type { SheetNote } from "../sheet/contract.ts";
 import { orderNotes } from "../drawing/leaders/order-notes.ts";
-import { separateEnds } from "../drawing/leaders/separate-ends.ts";
+import { separateEnds, type HeightPx } from "../drawing/leaders/separate-ends.ts";
 import { ink } from "../look/ink.ts";
 import { anchorFinder, type ViewsOnField } from "./mark-anchor.ts";
 
@@ -24,6 +24,7 @@ export function seenNotes(
       const at = places.get(id) ?? null;
       return at === null ? null : anchorOf({ elementId, at });
     }),
+    heightOf(view),
   );
   return placed.map((note, index) => ({ ...note, anchor: ends[index] ?? null }));
 }
@@ -33,6 +34,7 @@ export function placeNotes(notes: readonly UnplacedNote[], view: ViewsOnField | 
   const anchorOf = view === null ? null : anchorFinder(view);
   const ends = separateEnds(
     notes.map(({ at, elementId }) => (anchorOf === null || at === null ? null : anchorOf({ elementId, at }))),
+    view === null ? undefined : heightOf(view),
   );
   const anchored = notes.map(({ at: _at, ...note }, index) => ({ ...note, anchor: ends[index] ?? null }));
   const margin = view === null ? noMargin : marginOf(view.field);
@@ -48,6 +50,17 @@ export const leaderAnchors = (notes: readonly PlacedNote[]) =>
   notes.flatMap(({ anchor, number, verdict }) =>
     anchor === null ? [] : [{ ...anchor, number, colour: verdict === "does not work" ? ink.rust : ink.ink }],
   );
+
+/** Room the circles of the grid take above the elevation, px. */
+const gridRoomPx = 44;
+
+/** Where one small view has to bear every number: from below the circles of its grid to the ground. */
+function heightOf({ views, field, scheme }: ViewsOnField): HeightPx | undefined {
+  if (!views.oneView) return undefined;
+  const { rect, transform } = views.elevation;
+  const groundPx = transform.originYPx - (scheme.site.groundZUm / 1_000_000) * transform.pxPerM;
+  return { topPx: field.topPx + rect.topPx + gridRoomPx, footPx: field.topPx + groundPx };
+}
 
 const noMargin = { xPx: 0, topPx: 0, footPx: 0 };
 

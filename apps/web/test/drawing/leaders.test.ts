@@ -200,6 +200,29 @@ describe("numbers on the drawing", () => {
 });
 
 describe("ends of leaders", () => {
+  it("keep between sky and ground where they are held to it, the next standing aside at the nearest free place", () => {
+    const end = { xPx: 200, yPx: 300 };
+    // 300 and 321 are within; 342 would be below the ground, so the third stands 21 px beside the first.
+    const [first, second, third] = separateEnds([end, end, end], { topPx: 295, footPx: 330 });
+    expect([first, second]).toEqual([end, { xPx: 200, yPx: 321 }]);
+    expect(third?.yPx).toBe(300);
+    expect(Math.abs((third?.xPx ?? 0) - 200)).toBe(21);
+  });
+
+  it("on one small view keep to it, however many fall together, none over another", () => {
+    const ends = separateEnds(
+      Array.from({ length: 12 }, () => ({ xPx: 200, yPx: 300 })),
+      { topPx: 240, footPx: 330 },
+    );
+    for (const [at, end] of ends.entries()) {
+      expect(end !== null && end.yPx >= 240 && end.yPx <= 330).toBe(true);
+      for (const other of ends.slice(at + 1))
+        expect(
+          Math.hypot((other?.xPx ?? 0) - (end?.xPx ?? 0), (other?.yPx ?? 0) - (end?.yPx ?? 0)),
+        ).toBeGreaterThanOrEqual(21);
+    }
+  });
+
   it("near the foot of what they are on are moved upwards", () => {
     const foot = { xPx: 500, yPx: 300, upwards: true };
     expect(separateEnds([foot, foot]).map((end) => end?.yPx)).toEqual([300, 279]);
