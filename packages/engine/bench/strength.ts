@@ -6,12 +6,16 @@ import type { Strength } from "../src/strength/strength-of.ts";
 import { stackedScheme } from "./support/stacked-building.ts";
 
 /**
- * Full runs and live answers after an edit, with vectors and checks: of the demo under hazards of no particular place and
- * under gravity alone, then of stacks, or of the schemes in the files named. `STACKS=64,256` names other stacks, `PARTS=20`
+ * Full runs and live answers after an edit, with vectors and checks: of the demo under gravity alone and under hazards of no
+ * particular place, then of stacks, or of the schemes in the files named. `STACKS=64,256` names other stacks, `PARTS=20`
  * prints so many of the worst parts.
+ *
+ * The thread of somebody who draws has run before, so the code of nine containers is warm there and nothing of a drawing
+ * that is new is at hand: limits of nine containers are held against that, by the clock. What the first run of a scheme
+ * takes stands beside it, and processor time, which counts what the engine's own threads do meanwhile.
  */
 const PARTS = Number(process.env["PARTS"] ?? 0);
-const EDITS = 5;
+const [RUNS_BEFORE, EDITS_BEFORE, EDITS] = [3, 15, 11];
 /** For nine containers and for 64, s; for a live answer, ms. */
 const [MOST_OF_DEMO_S, MOST_OF_64_S, MOST_LIVE_MS] = [2, 15, 50];
 
@@ -19,10 +23,12 @@ const files = process.argv.slice(2);
 if (files.length > 0) for (const file of files) report(file, underHazards(schemeIn(file)));
 else {
   const demo = schemeIn("../../../shared/demo/scheme.json");
-  report("demo, gravity loads", demo, MOST_OF_DEMO_S);
-  report("demo, all loads", underHazards(demo), MOST_OF_DEMO_S);
-  for (const count of (process.env["STACKS"] ?? "64").split(",").map(Number))
-    report(`stack of ${count}, all loads`, underHazards(stackedScheme(count)), count === 64 ? MOST_OF_64_S : Infinity);
+  report("demo, gravity loads", demo, { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
+  report("demo, all loads", underHazards(demo), { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
+  for (const count of (process.env["STACKS"] ?? "64").split(",").filter(Boolean).map(Number))
+    report(`stack of ${count}, all loads`, underHazards(stackedScheme(count)), {
+      mostS: count === 64 ? MOST_OF_64_S : Infinity,
+    });
 }
 
 interface Timed<T> {
@@ -38,26 +44,36 @@ function timed<T>(work: () => T): Timed<T> {
   return { result, wallMs: performance.now() - wall, cpuMs: (user + system) / 1000 };
 }
 
-function report(name: string, scheme: Scheme, mostS = Infinity): void {
+type Limit = { readonly mostS?: number; readonly runsBefore?: number };
+
+/** `runsBefore`: so many runs with nothing at hand come before the one that is held against its limit. */
+function report(name: string, scheme: Scheme, { mostS = Infinity, runsBefore = 0 }: Limit = {}): void {
+  const [first] = Array.from({ length: runsBefore }, () => timed(() => strengthWhileDrawing().full(scheme)));
   const { full, live } = strengthWhileDrawing();
   const whole = timed(() => full(scheme));
   const answer = whole.result;
   if (!answer.accepted) return console.log(`${name}: hazards refused`);
   console.log(
-    `${name}: ${scheme.containers.length} containers, ${answer.vectors} vectors, ${answer.checks} checks, ${(whole.cpuMs / 1000).toFixed(2)} s of processor (${(whole.wallMs / 1000).toFixed(2)} s by the clock) of ${mostS} s`,
+    `${name}: ${scheme.containers.length} containers, ${answer.vectors} vectors, ${answer.checks} checks, of ${mostS} s`,
   );
-  if (whole.cpuMs / 1000 > mostS) process.exitCode = 1;
+  if (first !== undefined) console.log(`  the first time: ${seconds(first)}`);
+  console.log(`  with nothing at hand but code that ran before: ${seconds(whole)}`);
+  if (whole.wallMs / 1000 > mostS) process.exitCode = 1;
+  for (let n = 1; n <= EDITS_BEFORE; n++) live(edited(scheme, EDITS + n));
   const edits = Array.from({ length: EDITS }, (_, n) => timed(() => live(edited(scheme, n + 1))));
-  const [middle] = edits.toSorted((a, b) => a.cpuMs - b.cpuMs).slice(Math.floor(EDITS / 2));
+  const [middle] = edits.toSorted((a, b) => a.wallMs - b.wallMs).slice(Math.floor(EDITS / 2));
   if (middle?.result.accepted) {
     const { vectors, checks, notLooked } = middle.result;
     console.log(
-      `  after an edit: ${vectors} vectors, ${checks} checks, ${notLooked} vectors wait; ${middle.cpuMs.toFixed(0)} ms of processor (${middle.wallMs.toFixed(0)} ms by the clock) of ${MOST_LIVE_MS} ms`,
+      `  live after an edit, median of ${EDITS}: ${vectors} vectors, ${checks} checks, ${notLooked} vectors wait; ${middle.wallMs.toFixed(0)} ms by the clock (${middle.cpuMs.toFixed(0)} ms of processor) of ${MOST_LIVE_MS} ms`,
     );
-    if (middle.cpuMs > MOST_LIVE_MS) process.exitCode = 1;
+    if (middle.wallMs > MOST_LIVE_MS) process.exitCode = 1;
   }
   if (PARTS > 0) print(answer);
 }
+
+const seconds = ({ wallMs, cpuMs }: Timed<unknown>): string =>
+  `${(wallMs / 1000).toFixed(2)} s by the clock (${(cpuMs / 1000).toFixed(2)} s of processor)`;
 
 /** The first opening a centimetre farther on. */
 function edited(scheme: Scheme, step: number): Scheme {

@@ -68,8 +68,8 @@ export function governingVectors({ results }: Extract<Strength, { accepted: true
 const liveSets: readonly AssumptionSet[] = assumptionSets.filter(({ solves }) => solves === "every run");
 
 /**
- * Strength under gravity loads and under the vectors that governed the last full run, while one draws: each part under those
- * that governed a part of its owner. `memory` keeps what an edit leaves as it is: containers that did not change are not
+ * Strength under gravity loads, locks at play, and under the vectors that governed the last full run, while one draws: each
+ * part under those that governed a part of its owner. `memory` keeps what an edit leaves as it is: containers that did not change are not
  * condensed again. Equal to the full run on these vectors; where an
  * `enlargement` of level loads by the building's lean is given, that of an earlier run, but for that.
  */
@@ -83,7 +83,12 @@ export function strengthLive(
   const plan = strengthPlan(given, basis, memory, enlargement);
   if (!plan.accepted) return plan;
   const { scheme, analysis, cases } = plan;
-  const chosen = liveSets.map((set) => ({ set, runs: lookedAt(plan, governed.get(set.id)) }));
+  const gravity = gravityRuns(plan);
+  // without level loads it makes little difference how locks hold: gravity is looked at as locks are at first
+  const chosen = liveSets.map((set, n) => ({
+    set,
+    runs: lookedAt(plan, n === 0 ? gravity : new Set(), governed.get(set.id)),
+  }));
   const used = new Set(chosen.flatMap(({ runs }) => runs.flatMap(({ factors }) => Object.keys(factors))));
   const built = buildModel(
     analysis,
@@ -92,7 +97,7 @@ export function strengthLive(
   );
   const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, memory, built.model));
   const parts = checkedParts(analysis, built, scheme, basis, memory.parts);
-  const looks = lookFor(parts, sets, governed, gravityRuns(plan));
+  const looks = lookFor(parts, sets, governed, gravity);
   const looked = sets.map(vectorsOf);
   const vectors = looked.reduce((sum, { runs }) => sum + runs.length, 0);
   return {
@@ -126,8 +131,12 @@ function gravityRuns({ runs, cases }: Plan): ReadonlySet<string> {
   );
 }
 
-function lookedAt(plan: Plan, governed: ReadonlyMap<string, ReadonlySet<string>> = new Map()): StrengthRun[] {
-  const ids = new Set([...gravityRuns(plan), ...[...governed.values()].flatMap((own) => [...own])]);
+function lookedAt(
+  plan: Plan,
+  besides: ReadonlySet<string>,
+  governed: ReadonlyMap<string, ReadonlySet<string>> = new Map(),
+): StrengthRun[] {
+  const ids = new Set([...besides, ...[...governed.values()].flatMap((own) => [...own])]);
   return andGravityAlone(
     plan.runs.filter(({ id }) => ids.has(id)),
     plan.runs,
