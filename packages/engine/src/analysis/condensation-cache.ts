@@ -8,7 +8,7 @@ import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
 import { condense, type Condensation, type Condensed } from "./condense.ts";
 import type { PlacedUnit, UnitFragment } from "../model/building-model.ts";
-import { unitElements, type UnitElements } from "./unit-elements.ts";
+import { unitElements, type MadeUnit, type UnitElements } from "./unit-elements.ts";
 
 /**
  * Condensed containers and their condensed loads, kept from one solution to the next; most of the room is for the first. The
@@ -19,6 +19,8 @@ export class CondensationCache {
   private readonly parts: BoundedStore<Condensation<UnitElements>>;
   private readonly elements: BoundedStore<UnitElements>;
   private readonly alike = new AlikeElements();
+  /** Under the next set of assumptions the same container has the same lines. */
+  private last: MadeUnit | undefined;
   private readonly orders = new KnownOrders();
   private readonly trees = new KnownTrees();
   private readonly fronts: KnownFronts;
@@ -58,7 +60,9 @@ export class CondensationCache {
 
   private elementsOf(fragment: UnitFragment): UnitElements {
     this.alike.forgetIfMany();
-    return unitElements(fragment, this.alike);
+    const made = unitElements(fragment, this.alike, this.last);
+    this.last = { fragment, made };
+    return made;
   }
 
   loadsOn(unit: PlacedUnit, condensed: Condensed<UnitElements>): LocalUnitLoads {

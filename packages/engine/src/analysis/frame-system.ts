@@ -74,6 +74,25 @@ export function frameSystem(
   };
 }
 
+/** The frame with the stiffness of its sheets as in `drawn`, which are on the same nodes; it has no springs and nothing bears it. */
+export function withPanels(frame: FrameSystem, drawn: readonly ModelPanel[], alike = new AlikeElements()): FrameSystem {
+  const { members, nodeOf, places, system } = frame;
+  const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
+  const panels = new Map<string, ShearPanel>();
+  for (const panel of drawn) {
+    const known = frame.panels.get(panel.id)?.facts;
+    const facts = known ? { ...known, ...stiffnessOf(panel) } : panelFacts(panel, find, places);
+    panels.set(panel.id, alike.panel(facts));
+  }
+  return { ...frame, panels, system: { ...system, elements: [...members.values(), ...panels.values()] } };
+}
+
+const stiffnessOf = ({ Gt, Ev = 0, Eh = 0 }: ModelPanel) => ({
+  shearStiffness: Gt,
+  uprightStiffness: Ev,
+  alongStiffness: Eh,
+});
+
 function missing(kind: string, id: string): never {
   throw new Error(`the line model has no ${kind} "${id}"`);
 }
@@ -113,9 +132,7 @@ function panelFacts(panel: ModelPanel, find: (id: string) => number, places: rea
   return {
     nodes,
     axes,
-    shearStiffness: panel.Gt,
-    uprightStiffness: panel.Ev ?? 0,
-    alongStiffness: panel.Eh ?? 0,
+    ...stiffnessOf(panel),
     arms: off?.some((arm) => armOf(arm)) ? off : null,
   };
 }

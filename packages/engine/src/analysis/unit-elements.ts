@@ -1,6 +1,6 @@
 import type { AlikeElements } from "../elements/alike.ts";
 import { bearingsThatKeepHold } from "./bearings.ts";
-import { frameSystem, type FrameSystem } from "./frame-system.ts";
+import { frameSystem, withPanels, type FrameSystem } from "./frame-system.ts";
 import type { UnitFragment } from "../model/building-model.ts";
 import type { Substructure } from "./substructure.ts";
 
@@ -9,15 +9,31 @@ export interface UnitElements extends Substructure {
   readonly frame: FrameSystem;
 }
 
-/** `alike`: kinds of elements met in other containers. */
-export function unitElements(fragment: UnitFragment, alike?: AlikeElements): UnitElements {
+/**
+ * `alike`: kinds of elements met in other containers. `before`: a container made before; where its lines are the very same
+ * they are taken from it.
+ */
+export function unitElements(fragment: UnitFragment, alike?: AlikeElements, before?: MadeUnit): UnitElements {
   const { nodes, sections, beams, panels } = fragment;
-  const alone = { springs: [], links: [], supports: [], cases: {}, combos: {} };
-  const frame = frameSystem({ nodes, sections, beams, panels, ...alone }, bearingsThatKeepHold, alike);
+  const frame =
+    before !== undefined && hasSameLines(fragment, before.fragment)
+      ? withPanels(before.made.frame, panels, alike)
+      : frameSystem({ nodes, sections, beams, panels, ...ALONE }, bearingsThatKeepHold, alike);
   const retained = fragment.retained.map((id) => nodeNumber(frame, id)).sort((a, b) => a - b);
   const { elements, sheetOnly } = frame.system;
   return { key: fragment.key, places: frame.places, elements, sheetOnly, retained, frame };
 }
+
+export interface MadeUnit {
+  readonly fragment: UnitFragment;
+  readonly made: UnitElements;
+}
+
+const ALONE = { springs: [], links: [], supports: [], cases: {}, combos: {} };
+
+/** Containers that differ in the stiffness of their sheets alone are drawn with the same lines. */
+const hasSameLines = (one: UnitFragment, other: UnitFragment): boolean =>
+  one.beams === other.beams && one.nodes === other.nodes && one.sections === other.sections;
 
 function nodeNumber({ nodeOf }: FrameSystem, id: string): number {
   const node = nodeOf.get(id);

@@ -1,3 +1,4 @@
+import type { FrameSystem } from "./frame-system.ts";
 import { toLocalComponents, uniformLoadForces, type Member } from "../elements/member.ts";
 import type { ModelCase } from "../model/analytical-model.ts";
 import type { Vector } from "../numerics/vector.ts";
@@ -17,7 +18,7 @@ export interface LocalUnitLoads {
 
 export function localUnitLoads(basis: LoadBasis, condensed: Condensed<UnitElements>): LocalUnitLoads {
   const { part } = condensed;
-  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
+  const parts = nodalLoadsOf(basis, part);
   return {
     basis,
     condensed: condenseLoads(
@@ -68,7 +69,25 @@ const AXES = [
   [0, 0, 1],
 ] as const satisfies readonly Vector[];
 
-function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase) {
+type NodalLoads = { readonly forces: Float64Array; readonly resultant: Action };
+
+/** Of each load of the basis. The same lines take them alike whatever the sheets between them. */
+function nodalLoadsOf(basis: LoadBasis, part: UnitElements): readonly NodalLoads[] {
+  const { members } = part.frame;
+  const known = ON_LINES.get(members);
+  if (known?.basis === basis) return known.parts;
+  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
+  ON_LINES.set(members, { basis, parts });
+  return parts;
+}
+
+/** The last basis on these lines. */
+const ON_LINES = new WeakMap<
+  FrameSystem["members"],
+  { readonly basis: LoadBasis; readonly parts: readonly NodalLoads[] }
+>();
+
+function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase): NodalLoads {
   const forces = new Float64Array(places.length * 6);
   const atOrigin = new ActionAtOrigin();
   for (const { node, F } of nodal) {

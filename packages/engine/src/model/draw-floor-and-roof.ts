@@ -1,11 +1,11 @@
 import type { FreedomName, ModelPanel } from "./analytical-model.ts";
 import { nearestLine } from "./nearest-line.ts";
 import type { UnitDraft } from "./unit-draft.ts";
-import type { SheetStiffness, SideName } from "./unit-lines.ts";
+import type { SideName } from "./unit-lines.ts";
 
 /** Cross members, pinned for upright bending since the channel rail cannot hold them in torsion, and the floor's shear. */
 export function drawFloor(draft: UnitDraft): void {
-  const { lengthMm, widthMm, floorBays, bottomRailMm, floorShear } = draft.lines;
+  const { lengthMm, widthMm, floorBays, bottomRailMm } = draft.lines;
   for (let n = 1; n < floorBays; n++) {
     const u = (lengthMm * n) / floorBays;
     const ends = [railNode(draft, "right", u, bottomRailMm), railNode(draft, "left", u, bottomRailMm)] as const;
@@ -13,23 +13,23 @@ export function drawFloor(draft: UnitDraft): void {
     const middle = { x: u - lengthMm / 2, y: 0, z: bottomRailMm };
     draft.carriers.push({ beam, face: "floor", stripMm: lengthMm / floorBays, lengthMm: widthMm, ...middle });
   }
-  drawDiaphragm(draft, "floor", bottomRailMm, { shear: floorShear, upright: 0, along: 0 });
+  drawDiaphragm(draft, "floor", bottomRailMm);
 }
 
 export function drawRoof(draft: UnitDraft): void {
-  const { topRailMm, roofShear, roofAcross } = draft.lines;
-  drawDiaphragm(draft, "roof", topRailMm, { shear: roofShear, upright: roofAcross, along: 0 });
+  drawDiaphragm(draft, "roof", draft.lines.topRailMm);
 }
 
 const PINNED: readonly FreedomName[] = ["ry"];
 
 /** Between the side rails, bay by bay. */
-function drawDiaphragm(draft: UnitDraft, kind: "floor" | "roof", z: number, sheet: SheetStiffness): void {
+function drawDiaphragm(draft: UnitDraft, kind: "floor" | "roof", z: number): void {
   const { lengthMm, floorBays } = draft.lines;
   const node = (side: SideName, n: number): string => railNode(draft, side, (lengthMm * n) / floorBays, z);
+  const sheet = { of: kind, layered: false };
   for (let n = 0; n < floorBays; n++) {
     const nodes: ModelPanel["nodes"] = [node("right", n), node("right", n + 1), node("left", n + 1), node("left", n)];
-    draft.addPanel(kind, nodes, sheet, false);
+    draft.addPanel(kind, nodes, sheet);
   }
 }
 

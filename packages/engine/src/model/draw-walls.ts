@@ -1,14 +1,15 @@
 import type { FreedomName } from "./analytical-model.ts";
+import type { DrawnSheet } from "./drawn-sheet.ts";
 import { nearestLine } from "./nearest-line.ts";
 import type { UnitDraft } from "./unit-draft.ts";
-import type { FrameBar, SheetStiffness, SideName, UnitOpening, WallName } from "./unit-lines.ts";
+import type { FrameBar, SideName, UnitOpening, WallName } from "./unit-lines.ts";
 import type { WallGrid } from "./wall-grid.ts";
 
 /** Side wall: sheet, rails, frames of openings and added posts. */
 export function drawSide(draft: UnitDraft, side: SideName): void {
   const grid = draft.grids[side];
   const at = eachOnce(grid, (column, row) => draft.place(side, grid.columns[column] ?? 0, grid.rows[row] ?? 0));
-  drawSheet(draft, grid, at, draft.lines.sideSheet);
+  drawSheet(draft, grid, at, "sides");
   drawSideRail(draft, side, "bottom");
   drawSideRail(draft, side, "top");
   drawFrames(draft, side, at);
@@ -32,7 +33,7 @@ export function drawEnd(draft: UnitDraft, end: "front" | "door"): void {
   if (end === "door") return drawDoors(draft, columns, at);
   const { front } = draft.grids;
   const cell = eachOnce(front, (column, row) => at(column, front.rows[row] ?? 0));
-  drawSheet(draft, front, cell, draft.lines.frontSheet);
+  drawSheet(draft, front, cell, "front");
   drawFrames(draft, "front", cell);
 }
 
@@ -42,7 +43,10 @@ function drawDoors(draft: UnitDraft, columns: readonly number[], at: (column: nu
   if (doors === null) return;
   columns.slice(1).forEach((_, n) => {
     const [low, high] = [bottomRailMm, topRailMm];
-    draft.addPanel("doors", [at(n, low), at(n + 1, low), at(n + 1, high), at(n, high)], doors, false);
+    draft.addPanel("doors", [at(n, low), at(n + 1, low), at(n + 1, high), at(n, high)], {
+      of: "doors",
+      layered: false,
+    });
   });
 }
 
@@ -104,11 +108,12 @@ function drawEndRail(
   });
 }
 
-function drawSheet(draft: UnitDraft, grid: WallGrid, at: GridPoint, sheet: SheetStiffness): void {
+function drawSheet(draft: UnitDraft, grid: WallGrid, at: GridPoint, of: DrawnSheet["of"]): void {
+  const sheet = { of, layered: grid.layered };
   for (let c = 0; c + 1 < grid.columns.length; c++) {
     for (let r = 0; r + 1 < grid.rows.length; r++) {
       if (!grid.filled(c, r)) continue;
-      draft.addPanel("sheet", [at(c, r), at(c + 1, r), at(c + 1, r + 1), at(c, r + 1)], sheet, grid.layered);
+      draft.addPanel("sheet", [at(c, r), at(c + 1, r), at(c + 1, r + 1), at(c, r + 1)], sheet);
     }
   }
 }

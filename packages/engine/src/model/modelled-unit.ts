@@ -11,17 +11,27 @@ import { RecentlyMade } from "../numerics/recently-made.ts";
 import { textKey } from "./text-key.ts";
 import type { TiedPoint } from "./tie-plan.ts";
 import { turned, turnOf } from "./turn.ts";
-import { unitFragment, type BuiltUnit } from "./unit-fragment.ts";
+import { unitFragment, withSheets, type BuiltUnit } from "./unit-fragment.ts";
 import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
 import type { UnitLines } from "./unit-lines.ts";
 
 /** Containers with the same lines share one fragment, also from one model to the next. */
 function fragmentOf(lines: UnitLines): BuiltUnit {
   const key = JSON.stringify(lines);
-  return drawn.take(key, () => unitFragment(lines, key));
+  return drawn.take(key, () => {
+    let first = false;
+    const alike = alikeButForSheets.take(butForSheets(lines), () => {
+      first = true;
+      return unitFragment(lines, key);
+    });
+    return first ? alike : withSheets(alike, lines, key);
+  });
 }
 
 const drawn = new RecentlyMade<BuiltUnit>(128);
+
+/** Sets of assumptions differ in their sheets alone: the lines are drawn for the first of them. */
+const alikeButForSheets = new RecentlyMade<BuiltUnit>(128);
 
 /** And those that are loaded alike besides the loads on their lines: an edit changes one container of many. */
 const loaded = new RecentlyMade<Pick<PlacedUnit, "loads" | "loadsKey">>(128);
@@ -94,14 +104,15 @@ export class ModelledUnit {
 
 const placeOf = ({ frame }: Unit): Triple => [frame.xMm, frame.yMm, frame.zMm];
 
+/** Which sheets there are belongs to the lines, how stiff they are does not. */
+const butForSheets = (lines: UnitLines): string =>
+  JSON.stringify(lines, (key, value: unknown) => (SHEETS.has(key) ? value !== null : value));
+
 /** What the names and the sizes of loads on a container hang on: its lines, whatever their stiffness. */
 const placesLoaded = (lines: UnitLines): string =>
-  JSON.stringify(lines, (key, value: unknown) => (STIFFNESS.has(key) ? undefined : value));
+  JSON.stringify(lines, (key, value: unknown) => (SHEETS.has(key) || STEEL.has(key) ? undefined : value));
 
-const STIFFNESS: ReadonlySet<string> = new Set([
-  "sections",
-  "section",
-  "measured",
+const SHEETS: ReadonlySet<string> = new Set([
   "sideSheet",
   "frontSheet",
   "doors",
@@ -109,6 +120,7 @@ const STIFFNESS: ReadonlySet<string> = new Set([
   "roofShear",
   "roofAcross",
 ]);
+const STEEL: ReadonlySet<string> = new Set(["sections", "section", "measured"]);
 
 /** Some of the loads of a unit that is known, in their own order. */
 function takenFrom(

@@ -1,8 +1,9 @@
 import type { ModelBeam, ModelPanel, ModelSection } from "./analytical-model.ts";
 import type { LoadCarrier } from "./load-carrier.ts";
 import { NodeBook } from "./node-book.ts";
+import { panelOf, type DrawnSheet } from "./drawn-sheet.ts";
 import { unitGrids, type UnitGrids } from "./unit-grids.ts";
-import type { EndName, FrameBar, SheetStiffness, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
+import type { EndName, FrameBar, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
 
 /** One container while its lines are drawn: where its points are, and what has been drawn so far. */
 export class UnitDraft {
@@ -11,6 +12,8 @@ export class UnitDraft {
   readonly book = new NodeBook();
   readonly beams: ModelBeam[] = [];
   readonly panels: ModelPanel[] = [];
+  /** Of each panel. */
+  readonly sheets: DrawnSheet[] = [];
   readonly carriers: LoadCarrier[] = [];
   readonly retained: string[] = [];
   readonly postSections: Record<string, ModelSection> = {};
@@ -69,10 +72,9 @@ export class UnitDraft {
     apart.slice(1).forEach((point, n) => this.addBeam(kind, apart[n] ?? "", point, section));
   }
 
-  addPanel(kind: string, nodes: ModelPanel["nodes"], sheet: SheetStiffness, withAlong: boolean): void {
-    const id = `${kind}#${this.panels.length + 1}`;
-    const along = withAlong && sheet.along > 0 ? { Eh: sheet.along } : {};
-    this.panels.push({ id, nodes, Gt: sheet.shear, ...(sheet.upright > 0 && { Ev: sheet.upright }), ...along });
+  addPanel(kind: string, nodes: ModelPanel["nodes"], sheet: DrawnSheet): void {
+    this.sheets.push(sheet);
+    this.panels.push(panelOf({ id: `${kind}#${this.panels.length + 1}`, nodes }, sheet, this.lines));
   }
 
   /** Bars of frames go by the name of their section. */

@@ -1,6 +1,7 @@
 import type { UnitFragment } from "./building-model.ts";
 import { drawFloor, drawRoof } from "./draw-floor-and-roof.ts";
 import { drawEnd, drawSide } from "./draw-walls.ts";
+import { panelOf, type DrawnSheet } from "./drawn-sheet.ts";
 import type { LoadCarrier } from "./load-carrier.ts";
 import { UnitDraft } from "./unit-draft.ts";
 import type { EndName, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
@@ -8,6 +9,8 @@ import type { EndName, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-l
 /** The lines of a container with the names under which the rest of the building finds its bearing points. */
 export interface BuiltUnit {
   readonly fragment: UnitFragment;
+  /** Of each of its panels. */
+  readonly sheets: readonly DrawnSheet[];
   readonly carriers: readonly LoadCarrier[];
   readonly halfWidthMm: number;
   /** Nodes on the underside and on the top of the four corner posts: front or door end, left or right. */
@@ -31,11 +34,12 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
   drawRoof(draft);
   drawStubs(draft);
   for (const tied of lines.ties ?? []) retain(draft, draft.tiedPoint(tied));
-  const { beams, panels, retained, carriers, book } = draft;
+  const { beams, panels, sheets, retained, carriers, book } = draft;
   const sections = { ...lines.sections, ...draft.postSections };
   const fragment: UnitFragment = { key, nodes: book.nodes, sections, beams, panels, retained };
   return {
     fragment,
+    sheets,
     carriers,
     halfWidthMm: lines.widthMm / 2,
     corners: draft.corner,
@@ -43,6 +47,16 @@ export function unitFragment(lines: UnitLines, key: string): BuiltUnit {
     tiedPoint: draft.tiedPoint,
     stub: (seat) => stubOf(draft, seat),
   };
+}
+
+/** The same container with the sheets of these lines, which differ from its own in their stiffness alone. */
+export function withSheets(built: BuiltUnit, lines: UnitLines, key: string): BuiltUnit {
+  const { fragment, sheets } = built;
+  const panels = fragment.panels.map((panel, n) => {
+    const sheet = sheets[n];
+    return sheet === undefined ? panel : panelOf(panel, sheet, lines);
+  });
+  return { ...built, fragment: { ...fragment, key, panels } };
 }
 
 function drawPosts(draft: UnitDraft): void {

@@ -1,3 +1,4 @@
+import { lowerHalf, writeLowerHalf, type LowerHalf } from "./lower-half.ts";
 import { eliminateFront } from "./front-kernel.ts";
 import type { Front, FrontTree } from "./front-tree.ts";
 import { Scratch } from "./scratch.ts";
@@ -11,9 +12,9 @@ export interface Reuse {
   readonly isClean: (front: number) => boolean;
   readonly panel: (front: number) => Float64Array;
   readonly diagonal: Float64Array;
-  readonly remainder: (front: number) => Float64Array;
-  /** Called with what each newly worked front passes on, which is only on loan, and its panel. */
-  readonly keep: (front: number, remainder: Float64Array, panel: Float64Array) => void;
+  readonly remainder: (front: number) => LowerHalf;
+  /** Called with what each newly worked front passes on and its panel. */
+  readonly keep: (front: number, remainder: LowerHalf, panel: Float64Array) => void;
 }
 
 /** The work of one factorisation, front by front. */
@@ -72,9 +73,8 @@ export class Elimination {
     const first = front.rows[0] ?? 0;
     diagonal.set(reuse.diagonal.subarray(first, first + front.pivots), first);
     if (front.parent < 0 || reuse.isClean(front.parent)) return;
-    const remainder = reuse.remainder(index);
-    this.stack.set(remainder, this.top);
-    this.top += remainder.length;
+    writeLowerHalf(reuse.remainder(index), this.stack, this.top, front.rows.length - front.pivots);
+    this.top += remainderSize(front);
   }
 
   private process(
@@ -90,7 +90,7 @@ export class Elimination {
     this.eliminate(front, panel, remainder, diagonal, settle);
     this.stack.copyWithin(below, this.top, this.top + size);
     this.top = below + size;
-    this.reuse?.keep(index, this.stack.subarray(below, this.top), panel);
+    this.reuse?.keep(index, lowerHalf(this.stack, below, front.rows.length - front.pivots), panel);
   }
 
   /** Returns where the stack begins once the children have been taken in. */

@@ -1,4 +1,5 @@
 import type { Reuse } from "./elimination.ts";
+import type { LowerHalf } from "./lower-half.ts";
 import type { NodeGraph } from "./elimination-order.ts";
 import { sameGraph, sameNumbers } from "./same-graph.ts";
 import { frontTree, type FrontTree } from "./front-tree.ts";
@@ -10,7 +11,7 @@ import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
  * result has the same bits as a factorisation from nothing.
  */
 export class FactorMemory {
-  private last: { factor: SparseFactor; elements: readonly SparseElement[]; remainders: Float64Array[] } | null = null;
+  private last: { factor: SparseFactor; elements: readonly SparseElement[]; remainders: LowerHalf[] } | null = null;
 
   private order: { graph: NodeGraph; tree: FrontTree } | null = null;
 
@@ -39,7 +40,7 @@ export class FactorMemory {
       panel: (front) => same?.factor.panels[front] ?? NOTHING,
       diagonal: same?.factor.diagonal ?? NOTHING,
       remainder: (front) => remainders[front] ?? NOTHING,
-      keep: (front, remainder) => (remainders[front] = remainder.slice()),
+      keep: (front, remainder) => (remainders[front] = remainder),
     };
     const factor = factorise(tree, elements, trusted, reuse);
     // a factorisation with held pivots is no basis for the next

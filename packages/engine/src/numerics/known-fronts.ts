@@ -1,4 +1,5 @@
 import { elementsByFront, type Reuse } from "./elimination.ts";
+import type { LowerHalf } from "./lower-half.ts";
 import type { Front, FrontTree } from "./front-tree.ts";
 import type { SparseElement, SparseFactor } from "./sparse-factor.ts";
 import { factorise } from "./sparse-ldlt.ts";
@@ -35,7 +36,7 @@ export class KnownFronts {
       panel: (front) => at[front]?.known?.panel ?? NOTHING,
       diagonal,
       remainder: (front) => at[front]?.known?.remainder ?? NOTHING,
-      keep: (front, remainder, panel) => worked.push({ front, remainder: remainder.slice(), panel }),
+      keep: (front, remainder, panel) => worked.push({ front, remainder, panel }),
     };
     const factor = factorise(tree, elements, trusted, reuse);
     if (factor.loose.length > 0) return factor;
@@ -122,7 +123,7 @@ interface Kept {
   readonly sum: number;
   readonly content: Int32Array;
   readonly panel: Float64Array;
-  readonly remainder: Float64Array;
+  readonly remainder: LowerHalf;
   readonly diagonal: Float64Array;
 }
 
@@ -135,7 +136,7 @@ interface Looked {
 
 interface Work {
   readonly front: number;
-  readonly remainder: Float64Array;
+  readonly remainder: LowerHalf;
   readonly panel: Float64Array;
 }
 
