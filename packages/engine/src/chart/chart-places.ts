@@ -4,18 +4,31 @@ import { STEP_MM } from "./chart.ts";
 const FIRST_APART_MM = 2400;
 
 /**
- * Centres of the columns in the order they are traced, the widest apart first, measured from the middle of the side both ways,
- * so that a mirrored side has mirrored places; mm from the face's origin.
+ * Centres of the columns in the order they are traced: the one nearest to a place, then the widest apart first, those nearer to
+ * it before others. They are measured from the middle of the side both ways, so that a mirrored side has mirrored places; mm from
+ * the face's origin.
  */
-export function chartPlaces(lengthMm: number, fromMm: number, toMm: number, apartMm: number): number[] {
+export function chartPlaces(
+  lengthMm: number,
+  fromMm: number,
+  toMm: number,
+  apartMm: number,
+  aboutMm = lengthMm / 2,
+): number[] {
   const middle = lengthMm / 2;
-  const places = [middle].filter((place) => place >= fromMm && place <= toMm);
+  const isOn = (place: number): boolean => place >= fromMm && place <= toMm;
+  const nearer = (a: number, b: number): number => Math.abs(a - aboutMm) - Math.abs(b - aboutMm);
+  const places = [middle].filter(isOn);
   const taken = new Set([0]);
-  for (let apart = FIRST_APART_MM; apart >= Math.max(apartMm, STEP_MM); apart /= 2)
+  for (let apart = FIRST_APART_MM; apart >= Math.max(apartMm, STEP_MM); apart /= 2) {
+    const next: number[] = [];
     for (let off = apart; off <= middle; off += apart) {
       if (taken.has(off)) continue;
       taken.add(off);
-      for (const place of [middle - off, middle + off]) if (place >= fromMm && place <= toMm) places.push(place);
+      next.push(...[middle - off, middle + off].filter(isOn));
     }
-  return places;
+    places.push(...next.toSorted(nearer));
+  }
+  const [first] = places.toSorted(nearer);
+  return first === undefined ? [] : [first, ...places.filter((place) => place !== first)];
 }

@@ -7,23 +7,24 @@ import { bearingForce, type ModelledBearing } from "../strength/modelled-bearing
 import type { SolvedRun } from "../strength/solve-runs.ts";
 import type { UnitPoint } from "../model/unit-point.ts";
 import type { ChartAnswer, ChartFace, ChartRequest, ChartSide, SideBearing } from "./chart.ts";
-import { triedOpening } from "./trial-opening.ts";
+import { triedId, triedOpening } from "./trial-opening.ts";
 
 /** The side of a chart in its real place: what must stay, what is cut already, what comes down on it. */
 export function chartSide(
   unit: Unit,
-  { face, openingId }: ChartRequest,
+  request: ChartRequest,
   bearings: readonly ModelledBearing[],
   solved: readonly SolvedRun[],
 ): ChartSide {
   const { dimensions } = unit;
+  const { face } = request;
   const outline = dimensions.face(face);
   return {
     lengthMm: outline.u1,
     heightMm: outline.v1,
     sheet: dimensions.sheetZone(face),
     keepZones: protectedMembers(dimensions, face).map(({ member, strip }) => ({ member, ...strip })),
-    others: unit.openings.filter((opening) => opening.face === face && opening.id !== openingId),
+    others: unit.openings.filter((opening) => opening.face === face && opening.id !== triedId(request)),
     bearings: bearings.flatMap((bearing) => sideBearing(bearing, unit, face, solved)),
   };
 }

@@ -35,6 +35,8 @@ export type ChartReason =
       readonly use: number;
       readonly run: string;
       readonly assumptions: string;
+      /** Under those of the assumptions looked at that suit it best, as it stands by what is drawn; absent where none does. */
+      readonly least?: number;
     }
   | { readonly kind: "hold not drawn"; readonly hold: HoldNeeded }
   /** Runs that stand without the opening do not stand with it. */

@@ -20,6 +20,7 @@ export type Confirmation = {
   readonly results: readonly ElementResult[];
 };
 
+/** Framed only where it must be: with bare edges where that works. */
 export function confirmPlace(
   scheme: Scheme,
   request: ChartRequest,
@@ -27,10 +28,10 @@ export function confirmPlace(
   basis: StrengthBasis,
   memory: StrengthMemory,
 ): Confirmation | ChartRefusal {
-  const asked = confirmed(scheme, request, place, basis, memory);
-  if (!asked.accepted || request.framedWhereNeeded !== true || asked.answer.why.kind !== "within") return asked;
-  const bare = confirmed(scheme, bareEdged(request), place, basis, memory);
-  return bare.accepted && bare.answer.why.kind === "within" ? bare : asked;
+  const whole = (asked: ChartRequest): Confirmation | ChartRefusal => confirmed(scheme, asked, place, basis, memory);
+  if (request.framedWhereNeeded !== true) return whole(request);
+  const bare = whole(bareEdged(request));
+  return !bare.accepted || bare.answer.why.kind === "within" ? bare : whole(request);
 }
 
 function confirmed(

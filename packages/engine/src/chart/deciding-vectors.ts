@@ -4,8 +4,10 @@ import type { TrialSet } from "./trial-ground.ts";
 
 /** What a place looked at under every set says of the vectors that draw boundaries near it. */
 export type Deciders = {
-  /** One of each of these sets of assumptions has to be looked at. */
-  readonly sets: readonly ReadonlySet<AssumptionId>[];
+  /** One of each of these sets of assumptions has to be looked at: some part is worst under it. */
+  readonly worst: readonly ReadonlySet<AssumptionId>[];
+  /** The same where a part beyond its strength is best. */
+  readonly best: readonly ReadonlySet<AssumptionId>[];
   readonly runs: readonly string[];
 };
 
@@ -14,7 +16,7 @@ export type Deciders = {
  * found when an answer is confirmed. Judged, no published source.
  */
 const NEAR = 0.7;
-const FAR = 1.5;
+export const FAR = 1.5;
 /** Sets in which a use differs by less cannot be told apart by a step of widths. Judged, no published source. */
 const ALIKE = 1.01;
 
@@ -22,21 +24,25 @@ const ALIKE = 1.01;
 export function decidersOf(worsts: readonly PartWorst[]): Deciders {
   const known = nearTheirStrength(worsts);
   return {
-    sets: known.flatMap(setsOf),
+    worst: known.flatMap(worstSets),
+    best: known.flatMap(bestSets),
     runs: known.flatMap(({ asDrawn, heldDown }) => [asDrawn, heldDown].flatMap((worst) => worst?.solved.run.id ?? [])),
   };
 }
 
-function setsOf({ asDrawn, heldDown, envelope }: PartWorst): ReadonlySet<AssumptionId>[] {
+function worstSets({ asDrawn, heldDown, envelope }: PartWorst): ReadonlySet<AssumptionId>[] {
   const held = heldDown === undefined || heldDown.use > FAR ? [] : [new Set([heldDown.solved.set.id])];
-  if (asDrawn === undefined) return held;
-  const uses = [...envelope];
-  const least = Math.min(...envelope.values());
-  if (least > FAR) return held;
-  const worst = new Set(uses.flatMap(([id, use]) => (use * ALIKE >= asDrawn.use ? [id] : [])));
-  const best = new Set(uses.flatMap(([id, use]) => (use <= least * ALIKE ? [id] : [])));
-  return asDrawn.use > 1 ? [...held, worst, best] : [...held, worst];
+  if (asDrawn === undefined || leastOf(envelope) > FAR) return held;
+  return [...held, new Set([...envelope].flatMap(([id, use]) => (use * ALIKE >= asDrawn.use ? [id] : [])))];
 }
+
+function bestSets({ asDrawn, envelope }: PartWorst): ReadonlySet<AssumptionId>[] {
+  const least = leastOf(envelope);
+  if (asDrawn === undefined || asDrawn.use <= 1 || least > FAR) return [];
+  return [new Set([...envelope].flatMap(([id, use]) => (use <= least * ALIKE ? [id] : [])))];
+}
+
+const leastOf = (envelope: PartWorst["envelope"]): number => Math.min(...envelope.values());
 
 /** The most used one where none is near. */
 function nearTheirStrength(worsts: readonly PartWorst[]): readonly PartWorst[] {
@@ -50,43 +56,57 @@ const greatestUse = ({ asDrawn, heldDown }: PartWorst): number => Math.max(asDra
 /** The vectors under which boundaries are traced: all that decided where every set was looked at. None ever leaves. */
 export class DecidingVectors {
   private readonly whole: readonly TrialSet[];
-  private readonly ids = new Set<AssumptionId>();
+  private readonly worst = new Set<AssumptionId>();
+  private readonly best = new Set<AssumptionId>();
   private readonly runs = new Set<string>();
-  private chosen: readonly TrialSet[] = [];
+  private chosen: { readonly worst: readonly TrialSet[]; readonly best: readonly TrialSet[] } = { worst: [], best: [] };
 
-  /** `whole`: every set with every run that governs; the first is always among the deciding ones. `all`: so are all others. */
-  constructor(whole: readonly TrialSet[], all: boolean) {
+  /** `whole`: every set with every run that governs; the first always decides if so told. `all`: so do all others. */
+  constructor(whole: readonly TrialSet[], { first, all }: { readonly first: boolean; readonly all: boolean }) {
     this.whole = whole;
-    for (const { set } of whole.slice(0, 1)) this.ids.add(set.id);
-    if (all) this.chosen = whole;
+    if (first) for (const { set } of whole.slice(0, 1)) this.worst.add(set.id);
+    if (all) this.chosen = { worst: whole, best: [] };
   }
 
   /** Changes as vectors join. */
   get key(): string {
-    return `${this.ids.size} ${this.runs.size}`;
+    return `${this.worst.size} ${this.best.size} ${this.runs.size}`;
   }
 
   get sets(): readonly TrialSet[] {
-    return this.chosen;
+    return [...this.chosen.worst, ...this.chosen.best];
   }
 
-  join({ sets, runs }: Deciders): void {
-    if (this.chosen === this.whole) return;
+  /** Those under which something is worst: what works under them works under all. */
+  get worstSets(): readonly TrialSet[] {
+    return this.chosen.worst;
+  }
+
+  join({ worst, best, runs }: Deciders): void {
+    const { whole } = this;
+    if (this.chosen.worst === whole) return;
     for (const run of runs) this.runs.add(run);
-    let open = sets.filter((one) => one.size > 0 && !this.has(one));
-    while (open.length > 0) {
-      const ids = this.whole.map(({ set }) => set.id);
-      const count = (id: AssumptionId): number => open.filter((one) => one.has(id)).length;
-      const [next] = ids.toSorted((a, b) => count(b) - count(a));
-      if (next === undefined || count(next) === 0) break;
-      this.ids.add(next);
-      open = open.filter((one) => !one.has(next));
-    }
-    this.chosen = this.whole.flatMap((one) => (this.ids.has(one.set.id) ? [this.withRuns(one)] : []));
+    this.cover(worst, this.worst);
+    if (this.worst.size === 0) for (const { set } of whole.slice(0, 1)) this.worst.add(set.id);
+    this.cover(best, this.best);
+    for (const id of this.worst) this.best.delete(id);
+    const chosen = (ids: ReadonlySet<AssumptionId>): TrialSet[] =>
+      whole.flatMap((one) => (ids.has(one.set.id) ? [this.withRuns(one)] : []));
+    this.chosen = { worst: chosen(this.worst), best: chosen(this.best) };
   }
 
-  private has(any: ReadonlySet<AssumptionId>): boolean {
-    return [...any].some((id) => this.ids.has(id));
+  /** Adds as few as will do for one of each to be looked at. */
+  private cover(wanted: readonly ReadonlySet<AssumptionId>[], ids: Set<AssumptionId>): void {
+    const isOpen = (any: ReadonlySet<AssumptionId>): boolean =>
+      any.size > 0 && [...any].every((id) => !ids.has(id) && !this.worst.has(id));
+    let open = wanted.filter(isOpen);
+    while (open.length > 0) {
+      const count = (id: AssumptionId): number => open.filter((one) => one.has(id)).length;
+      const [next] = this.whole.map(({ set }) => set.id).toSorted((a, b) => count(b) - count(a));
+      if (next === undefined || count(next) === 0) break;
+      ids.add(next);
+      open = open.filter(isOpen);
+    }
   }
 
   /** With the runs of gravity alone that these are told from. */

@@ -1,7 +1,7 @@
 import type { Verdict } from "@cornerway/schema";
 import { STEP_MM, type ChartAnswer, type ChartColumn, type ChartDistances } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
-import { tracedRuns } from "./trace-column.ts";
+import { tracedRuns } from "./traced-runs.ts";
 
 type Change = ChartDistances["changes"][number];
 

@@ -6,7 +6,7 @@ import { liftedFittings, liftedParts } from "../strength/lift-results.ts";
 import type { PartWorst } from "../strength/screen.ts";
 import type { StrengthReason } from "../strength/strength-reason.ts";
 import { findingOf, type Judged } from "./judged.ts";
-import { trial } from "./trial.ts";
+import { TrialOf, type Trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 import { TriedWalls } from "./tried-walls.ts";
 
@@ -17,6 +17,9 @@ export type Found = {
   /** Runs that stood and no longer do, with the set of each. */
   readonly fallen: readonly { readonly set: AssumptionId; readonly run: string }[];
 };
+
+/** All but what is asked of the unit inside while it hangs, under these sets and those asked for before. */
+export type Look = (sets: readonly TrialSet[]) => Found;
 
 /** Looks at the unit of a chart with its openings as tried. */
 export class Finder {
@@ -30,11 +33,19 @@ export class Finder {
     this.walls = new TriedWalls(ground);
   }
 
-  /** All but what is asked of it inside while it hangs. `afresh`: solved within the whole building. */
-  found(openings: readonly Opening[], sets: readonly TrialSet[], afresh = false): Found {
-    const { scheme, ownBearings } = this.ground;
+  /** Looks at these openings, under one set after another of those given. `afresh`: solved within the whole building. */
+  look(openings: readonly Opening[], sets: readonly TrialSet[], afresh = false): Look {
     this.looked++;
-    const { worsts, leans, solved } = trial(this.ground, openings, sets, afresh);
+    const looking = new TrialOf(this.ground, openings, sets, afresh);
+    const seen: TrialSet[] = [];
+    return (under) => {
+      seen.push(...under.filter((one) => !seen.includes(one)));
+      return this.foundIn(looking.under(seen), seen, openings);
+    };
+  }
+
+  private foundIn({ worsts, leans, solved }: Trial, sets: readonly TrialSet[], openings: readonly Opening[]): Found {
+    const { scheme, ownBearings } = this.ground;
     const fallen = solved.flatMap((one, n) =>
       one.fallen.map(({ id }) => ({ set: sets[n]?.set.id ?? missing(), run: id })),
     );

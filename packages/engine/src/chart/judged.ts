@@ -165,7 +165,11 @@ function chartReason(reason: StrengthReason, found: ReadonlyMap<string, Finding>
   const result = "partId" in reason ? found.get(reason.partId) : undefined;
   if (because === undefined || result === undefined) return { kind: "left out of the model", what: reason.kind };
   const { id, governingRun, assumptions } = result;
-  return { kind: "part", because, partId: id, use: useOf(result), run: governingRun, assumptions };
+  const least = Math.min(...Object.values(result.envelope).map((use) => use ?? Infinity));
+  return {
+    ...{ kind: "part", because, partId: id, use: useOf(result), run: governingRun, assumptions },
+    ...(because !== "refused" && Number.isFinite(least) && { least }),
+  };
 }
 
 /** What makes the verdict worst first, then the greatest use. */

@@ -86,6 +86,10 @@ function solvedRun(
     flows: told,
     inside: (unitId) => untold(`the inside of ${unitId}`),
     between: () => untold("steel between the containers"),
+    get loaded() {
+      return untold("the whole solution");
+    },
+    followedBy: () => untold("what is looked at after a run"),
   };
 }
 

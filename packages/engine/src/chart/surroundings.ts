@@ -108,5 +108,8 @@ export class Surroundings {
 
 const placeOf = ({ held, ground }: HeldRuns, { id }: StrengthRun): string => `${ground} ${held.join(" ")}: ${id}`;
 
-/** Whether the state is told by what is open: a bearing that lifted on the way and closed again keeps what it lost. */
-const isPlain = ({ open, lost }: ContactState): boolean => lost.every((flag, b) => flag === 0 || open[b] === 1);
+/**
+ * Whether no bearing that holds something lifts. Then no other state stands; where one has lost its hold another may stand as well,
+ * and which of them is reached hangs on the way there.
+ */
+const isPlain = ({ lost }: ContactState): boolean => lost.every((flag) => flag === 0);

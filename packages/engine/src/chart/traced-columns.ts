@@ -2,27 +2,34 @@ import type { Verdict } from "@cornerway/schema";
 import type { ChartColumn, ChartSide, ChartStretch } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
 import type { PlaceJudge } from "./judge-place.ts";
-import { tracedColumn } from "./trace-column.ts";
+import { isForbidden, tracedColumn } from "./trace-column.ts";
 
 /** The columns of a chart as far as they are traced. */
 export class TracedColumns {
   private readonly judge: PlaceJudge;
   private readonly side: ChartSide;
+  private readonly isPlain: boolean;
   private readonly byCentre = new Map<number, ChartColumn>();
 
   constructor(judge: PlaceJudge, side: ChartSide) {
     this.judge = judge;
     this.side = side;
+    this.isPlain = isPlain(side);
   }
 
   get sorted(): ChartColumn[] {
     return [...this.byCentre.values()].toSorted((a, b) => a.centreMm - b.centreMm);
   }
 
+  /** Where something works it does so under all the vectors places are traced under. */
   trace(centreMm: number): ChartColumn {
-    const column = this.at(centreMm);
-    this.byCentre.set(centreMm, column);
-    return column;
+    for (;;) {
+      const column = this.at(centreMm);
+      this.byCentre.set(centreMm, column);
+      const works = column.stretches.filter(({ why }) => why.kind === "within");
+      if (works.every(({ toMm, verdict }) => this.judge.settled({ centreMm, widthMm: toMm }).verdict === verdict))
+        return column;
+    }
   }
 
   /** The same with both sides of every boundary confirmed: what decides there is looked at from then on. */
@@ -41,7 +48,7 @@ export class TracedColumns {
       this.side.lengthMm,
       (widthMm) => this.judge.answer({ centreMm, widthMm }),
       (widthMm) => this.judge.forbidden({ centreMm, widthMm }),
-      { near: this.near(centreMm), isPlain: isPlain(this.side) },
+      { near: this.near(centreMm), ...(this.isPlain && { easiest: this.judge.easiest(centreMm) }) },
     );
   }
 
@@ -61,34 +68,33 @@ export class TracedColumns {
     }
   }
 
-  /** The nearest on either side, or the one that lies there, traced before. */
+  /** The nearest on either side, two on one where the other has none; or the one that lies there, traced before. */
   private near(centreMm: number): ChartColumn[] {
     const known = this.byCentre.get(centreMm);
     if (known !== undefined) return [known];
-    const before = this.sorted.findLast((column) => column.centreMm < centreMm);
-    const after = this.sorted.find((column) => column.centreMm > centreMm);
-    return [before, after].flatMap((column) => column ?? []);
+    const { sorted } = this;
+    const before = sorted.filter((column) => column.centreMm < centreMm).slice(-2);
+    const after = sorted.filter((column) => column.centreMm > centreMm).slice(0, 2);
+    if (before.length === 0) return after;
+    return after.length === 0 ? before : [...before.slice(-1), ...after.slice(0, 1)];
   }
 }
 
 /** Whether nothing is cut in the wall already and all that bears is at its corners: then wider is never cheaper. */
-const isPlain = ({ others, bearings, sheet }: ChartSide): boolean =>
+export const isPlain = ({ others, bearings, sheet }: ChartSide): boolean =>
   others.length === 0 && bearings.every(({ uMm }) => uMm < sheet.u0 || uMm > sheet.u1);
 
 /** Both sides of where the answer changes, but for what is forbidden. */
 function boundariesOf({ centreMm, stretches }: ChartColumn): Told[] {
   return stretches.flatMap(({ toMm, verdict, why }, n) => {
     const next = stretches[n + 1];
-    if (next === undefined || isForbidden(next) || isForbidden({ why })) return [];
+    if (next === undefined || isForbidden(next.why) || isForbidden(why)) return [];
     return [
       { place: { centreMm, widthMm: toMm }, verdict },
       { place: { centreMm, widthMm: next.fromMm }, verdict: next.verdict },
     ];
   });
 }
-
-const isForbidden = ({ why }: Pick<ChartStretch, "why">): boolean =>
-  why.kind === "member cut" || why.kind === "meets opening";
 
 type Told = { readonly place: Place; readonly verdict: Verdict };
 

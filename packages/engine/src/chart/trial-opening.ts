@@ -4,9 +4,12 @@ import type { ChartRequest } from "./chart.ts";
 /** A name no drawn opening has, that sorts after all of them. */
 const TRIED = "~tried";
 
+/** By what name the opening of a chart is known wherever it is tried. */
+export const triedId = ({ openingId }: Pick<ChartRequest, "openingId">): string => openingId ?? TRIED;
+
 /** The opening of a chart at one place and width, mm. */
 export const triedOpening = (request: ChartRequest, centreMm: number, widthMm: number): Opening => ({
-  id: request.openingId ?? TRIED,
+  id: triedId(request),
   tag: "",
   containerId: request.containerId,
   face: request.face,

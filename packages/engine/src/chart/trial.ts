@@ -25,35 +25,56 @@ export type Trial = {
   readonly solved: readonly TriedRuns[];
 };
 
+/** The unit's parts and bearings under the governing runs of these sets, the unit alone condensed anew. */
+export const trial = (ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]): Trial =>
+  new TrialOf(ground, openings, sets).under(sets);
+
 /**
- * Condenses the unit alone, solves the governing runs of these sets anew on the whole building, and checks the unit's parts and
- * bearings. `afresh`: within the whole building, whatever was found of it before.
+ * One container with other openings. Condenses it alone, solves the governing runs of one set of assumptions after another anew on
+ * the whole building, and checks the unit's parts and bearings.
  */
-export function trial(
-  ground: TrialGround,
-  openings: readonly Opening[],
-  sets: readonly TrialSet[],
-  afresh = false,
-): Trial {
-  const tried = triedUnit(ground, openings, afresh);
-  const leans = leansWith(ground, tried, sets);
-  const times = swayFactor(leans);
-  const solved: TriedRuns[] = [];
-  let parts: readonly StrengthPart[] | undefined;
-  let worsts: readonly PartWorst[] = [];
-  for (const trialSet of sets) {
+export class TrialOf {
+  private readonly ground: TrialGround;
+  private readonly tried: Tried;
+  private readonly leans: readonly Lean[];
+  private readonly times: ReturnType<typeof swayFactor>;
+  private readonly seen = new Map<TrialSet, TriedRuns>();
+  private parts: readonly StrengthPart[] | undefined;
+  private worsts: readonly PartWorst[] = [];
+
+  /** `sets`: all that may be asked for. `afresh`: within the whole building, whatever was found of it before. */
+  constructor(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[], afresh = false) {
+    this.ground = ground;
+    this.tried = triedUnit(ground, openings, afresh);
+    this.leans = leansWith(ground, this.tried, sets);
+    this.times = swayFactor(this.leans);
+  }
+
+  /** Under these sets and those asked for before. */
+  under(sets: readonly TrialSet[]): Trial {
+    for (const one of sets) if (!this.seen.has(one)) this.seen.set(one, this.solve(one));
+    const own = this.leans.filter(({ unitId }) => unitId === this.tried.unit.id);
+    return { worsts: this.worsts, leans: own.map(leanResult), solved: [...this.seen.values()] };
+  }
+
+  private solve(trialSet: TrialSet): TriedRuns {
+    const { ground, tried, times } = this;
     const { built, building } = builtWith(ground, tried, trialSet);
-    parts ??= triedParts(tried.analysis, built, tried.unit, tried.scheme, ground.basis);
+    this.parts ??= triedParts(tried.analysis, asFirst(ground, built), tried.unit, tried.scheme, ground.basis);
     const groups = trialSet.groups.map((group): HeldRuns => ({
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
     const answer = solveTried(building, groups, tried.insides);
-    worsts = screen(parts, answer.solved, worsts);
-    solved.push(answer);
+    this.worsts = screen(this.parts, answer.solved, this.worsts);
+    return answer;
   }
-  const own = leans.filter(({ unitId }) => unitId === tried.unit.id);
-  return { worsts, leans: own.map(leanResult), solved };
+}
+
+/** The units of a model among the bearings of the first set: what is checked is the same in all, and others tie where it bears. */
+function asFirst({ sets: [first] }: TrialGround, { model: { units } }: BuiltModel): BuiltModel {
+  if (first === undefined) throw new Error("there is a set of assumptions");
+  return { ...first.built, model: { ...first.built.model, units } };
 }
 
 type Tried = {
