@@ -1,6 +1,7 @@
 import { may } from "@cornerway/schema";
 import type { Project, Session } from "@cornerway/schema";
 import { Outlet, useParams } from "@tanstack/react-router";
+import { lazy, Suspense } from "react";
 import { Ruled } from "../controls/Ruled.tsx";
 import { Trouble } from "../controls/Trouble.tsx";
 import type { DraftStore } from "../data/draft/draft-store.ts";
@@ -9,9 +10,11 @@ import { isProblem } from "../data/http.ts";
 import { useProject } from "../data/project.ts";
 import { useSession } from "../data/session.ts";
 import { LiveRegion, useSay } from "./LiveRegion.tsx";
-import { RecordBroken } from "./RecordBroken.tsx";
 import { RoomContext } from "./room-context.ts";
 import { useLive } from "./use-live.ts";
+
+/** The record is checked beside the sheet, which does not wait for it. */
+const RecordBroken = lazy(async () => ({ default: (await import("./RecordBroken.tsx")).RecordBroken }));
 
 /** Opens a project: who is in it, its draft, and the live line on which everything arrives. */
 export function ProjectRoom() {
@@ -42,7 +45,9 @@ function Lines({ project, me, draft }: OfProject & { draft: DraftStore | null })
   const { sentence, say } = useSay();
   return (
     <RoomContext value={{ project, me, draft, ...live, say }}>
-      <RecordBroken projectId={project.id} lineHolds={live.lineDownSince === null} />
+      <Suspense fallback={null}>
+        <RecordBroken projectId={project.id} lineHolds={live.lineDownSince === null} />
+      </Suspense>
       <Outlet />
       <LiveRegion sentence={sentence} />
     </RoomContext>

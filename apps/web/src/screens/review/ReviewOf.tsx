@@ -1,8 +1,9 @@
 import type { Revision, Thread } from "@cornerway/schema";
 import { answeredMarks, applyOperations } from "@cornerway/schema";
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { readsChecks, useRevisionChecks, useRevisionReport } from "../../checks/check-source.ts";
 import { useChecks } from "../../checks/use-checks.tsx";
+import { Ruled } from "../../controls/Ruled.tsx";
 import { useCostBook } from "../../data/cost-book.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { useForcesShown, withPath } from "../../forces/use-forces-shown.tsx";
@@ -20,7 +21,6 @@ import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
 import { reviewKeyLines, reviewKeys } from "./review-keys.ts";
-import { ReviewSlips } from "./ReviewSlips.tsx";
 import { useSettleOffers } from "./use-settle-offers.ts";
 import { whoseTurn } from "../../wording/whose-turn.ts";
 import { isLater } from "../../wording/next-letter.ts";
@@ -30,6 +30,9 @@ import { useLookingPresence } from "../../room/use-looking-presence.ts";
 import { useForcesThread } from "../../worker/use-forces-thread.ts";
 import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
+
+/** What is asked and answered comes beside the drawing. */
+const ReviewSlips = lazy(async () => ({ default: (await import("./ReviewSlips.tsx")).ReviewSlips }));
 
 export interface ReviewOfProps {
   revision: Revision;
@@ -101,7 +104,7 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
         },
       }}
       scheme={scheme}
-      laidBy={scheme}
+      laidBy={request.open ? request.proposed : proposed}
       assessment={drawnOf}
       layer={forces.layer}
       proposed={proposed === scheme ? undefined : proposed}
@@ -121,18 +124,20 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
         <>
           {checks.slip}
           {ways.slip}
-          <ReviewSlips
-            revision={revision}
-            requests={thread.requests.filter((each) => each.revision === letter)}
-            notes={thread.notes}
-            current={current}
-            chosenId={hand.chosenId}
-            view={eye.unfoldedId === null ? `${eye.side} elevation` : "unfolded wall"}
-            chosenNote={chosenNote}
-            request={request}
-            cannot={cannot}
-            onAway={() => setCannot(null)}
-          />
+          <Suspense fallback={<Ruled label="Laying out what is asked" />}>
+            <ReviewSlips
+              revision={revision}
+              requests={thread.requests.filter((each) => each.revision === letter)}
+              notes={thread.notes}
+              current={current}
+              chosenId={hand.chosenId}
+              view={eye.unfoldedId === null ? `${eye.side} elevation` : "unfolded wall"}
+              chosenNote={chosenNote}
+              request={request}
+              cannot={cannot}
+              onAway={() => setCannot(null)}
+            />
+          </Suspense>
         </>
       }
       after={forces.section}
