@@ -1,4 +1,5 @@
 import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
+import type { CombinationLevel } from "../loads/load-combination.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
@@ -25,29 +26,36 @@ export function screen(
   const known = new Map(before.map((worst) => [worst.part.id, new Worst(worst)]));
   const worsts = parts.map((part) => ({ part, worst: known.get(part.id) ?? new Worst({ part, envelope: new Map() }) }));
   // forces inside a container are worked out run by run for all its parts
-  for (const own of byOwner(worsts))
-    for (const solved of runs)
-      for (const { part, worst } of own) {
-        if (!isHeldAgainst(part, solved.run)) continue;
+  for (const [ownerId, own] of byOwner(worsts)) {
+    const at = (level: CombinationLevel) => own.filter(({ part }) => part.level === level);
+    const heldAt = { strength: at("strength"), allowable: at("allowable") };
+    for (const solved of runs) {
+      if (!isForOwner(solved.run, ownerId)) continue;
+      for (const { part, worst } of heldAt[solved.run.level]) {
         const use = part.use(solved, worst.least(solved));
         if (use > 0) worst.add(use, solved);
       }
+    }
+  }
   for (const { worst } of worsts) known.set(worst.id, worst);
   return [...known.values()].flatMap((worst) => worst.stated());
 }
 
-/** Runs of its level; those with overstrength only for what they are meant for. */
+/** Runs of its level, and those for its owner. */
 export const isHeldAgainst = ({ level, ownerId }: StrengthPart, run: StrengthRun): boolean =>
-  level === run.level && run.owners?.has(ownerId) !== false;
+  level === run.level && isForOwner(run, ownerId);
 
-function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): T[][] {
+/** Runs with overstrength are only for what they are meant for. */
+const isForOwner = ({ owners }: StrengthRun, ownerId: string): boolean => owners?.has(ownerId) !== false;
+
+function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const one of all) {
     const group = groups.get(one.part.ownerId);
     if (group === undefined) groups.set(one.part.ownerId, [one]);
     else group.push(one);
   }
-  return [...groups.values()];
+  return groups;
 }
 
 /** What governs: a run that stands as drawn where there is one. */

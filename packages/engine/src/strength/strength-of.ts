@@ -19,7 +19,7 @@ import { withPadSizes } from "./pad-size.ts";
 import { notJudged } from "./not-judged.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
 import { governingRuns, isHeldAgainst, screen, type PartWorst } from "./screen.ts";
-import type { RefusedRun, SolvedSet, StrengthMemory } from "./solve-runs.ts";
+import type { RefusedRun, SolvedRun, SolvedSet, StrengthMemory } from "./solve-runs.ts";
 import { solveSettling } from "./settling.ts";
 import { skinResults } from "./skin-results.ts";
 import { statedResult } from "./stated-result.ts";
@@ -164,11 +164,17 @@ function lateralGapsOf(scheme: Scheme, { structure }: Analysis, { allowable }: S
 const leanResult = ({ unitId, run, check }: Lean): ElementResult =>
   statedResult({ ownerId: unitId, place: "lean under what stands on it", run, assumptions: softRacking.id }, check);
 
-/** Every part against every run of its level. */
-const checksMade = (parts: readonly StrengthPart[], sets: readonly SolvedSet[]): number =>
-  sets
-    .flatMap(({ solved }) => solved)
-    .reduce((sum, { run }) => sum + parts.filter((part) => isHeldAgainst(part, run)).length, 0);
+/** Every part against every run of its level; runs for a few owners only against theirs. */
+function checksMade(parts: readonly StrengthPart[], sets: readonly SolvedSet[]): number {
+  const held = new Map<string, number>();
+  const heldAgainst = ({ run }: SolvedRun): number => {
+    if (run.owners !== undefined) return parts.filter((part) => isHeldAgainst(part, run)).length;
+    const known = held.get(run.level) ?? parts.filter(({ level }) => level === run.level).length;
+    held.set(run.level, known);
+    return known;
+  };
+  return sets.flatMap(({ solved }) => solved).reduce((sum, one) => sum + heldAgainst(one), 0);
+}
 
 const screenSets = (
   parts: readonly StrengthPart[],
