@@ -9,6 +9,7 @@ import { queryClient } from "./data/query-client.ts";
 import "./look/tokens.css";
 import "./look/fonts.css";
 import "./look/base.css";
+import "./look/print.css";
 import { router } from "./routes.tsx";
 
 askForAddress(location.pathname);
