@@ -1,4 +1,5 @@
 import type { Element } from "../elements/element.ts";
+import { Scratch } from "../numerics/scratch.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
 
 /** A movement of one node that nothing in the model resists even when every other node is held: six components, global. */
@@ -28,9 +29,9 @@ export function idleDirections(
   return found;
 }
 
-/** The 6 × 6 diagonal block of the stiffness at every node. An element has the freedoms of a node in a row. */
-export function nodeBlocks(elements: readonly Element[], nodeCount: number): Float64Array {
-  const blocks = new Float64Array(nodeCount * 36);
+/** The 6 × 6 diagonal block of the stiffness at every node, until asked again. An element has the freedoms of a node in a row. */
+function nodeBlocks(elements: readonly Element[], nodeCount: number): Float64Array {
+  const blocks = BLOCKS.room(nodeCount * 36).fill(0, 0, nodeCount * 36);
   for (const { freedoms, matrix } of elements) {
     const size = freedoms.length;
     for (let from = 0, to = 0; from < size; from = to) {
@@ -48,6 +49,8 @@ export function nodeBlocks(elements: readonly Element[], nodeCount: number): Flo
   }
   return blocks;
 }
+
+const BLOCKS = new Scratch();
 
 /** Entries of a node's block are sums over a dozen elements, each with tens of roundings behind it. */
 const ROUNDING = roundingBound(512);

@@ -38,7 +38,7 @@ function heldMovement(prepared: Factorised, loose: number): Float64Array {
     const x = new Float64Array(factor.tree.equations);
     x[loose] = stiffness(loose);
     const answered = new Float64Array(movement.length);
-    for (const element of prepared.elements) addElementForces(element, movement, answered);
+    if (step > 0) for (const element of prepared.elements) addElementForces(element, movement, answered);
     equationOf.forEach((equation, freedom) => {
       if (equation >= 0) x[equation] = (x[equation] ?? 0) - (answered[freedom] ?? 0);
     });

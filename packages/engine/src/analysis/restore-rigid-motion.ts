@@ -11,12 +11,18 @@ export function restoreRigidMotion(stiffness: Float64Array, places: readonly Vec
   const s = scaled(stiffness, scale, size, false);
   const answer = basis.map((v) => multiply(s, v, size)); // S·V, zero but for rounding
   // with C = S·V − ½·V·(Vᵀ·S·V) the projection is S − C·Vᵀ − V·Cᵀ
-  const correction = answer.map((a, column) => {
-    const halved = basis.map((v) => inner(v, answer[column] ?? a) / 2);
-    return a.map((value, f) => value - halved.reduce((sum, part, b) => sum + part * (basis[b]?.[f] ?? 0), 0));
+  const correction = answer.map((a) => {
+    const along = new Float64Array(size);
+    for (const v of basis) addTimes(along, v, inner(v, a) / 2);
+    for (let f = 0; f < size; f++) a[f] = (a[f] ?? 0) - (along[f] ?? 0);
+    return a;
   });
   basis.forEach((v, column) => subtractSymmetric(s, correction[column] ?? v, v, size));
   return scaled(s, scale, size, true);
+}
+
+function addTimes(sum: Float64Array, v: Float64Array, factor: number): void {
+  for (let f = 0; f < sum.length; f++) sum[f] = (sum[f] ?? 0) + factor * (v[f] ?? 0);
 }
 
 /** S ← S − c·vᵀ − v·cᵀ. */
@@ -59,7 +65,7 @@ function orthonormalise(v: Float64Array, basis: Float64Array[]): void {
   for (let pass = 0; pass < 2; pass++) {
     for (const other of basis) {
       const part = inner(other, v);
-      v.forEach((value, f) => (v[f] = value - part * (other[f] ?? 0)));
+      for (let f = 0; f < v.length; f++) v[f] = (v[f] ?? 0) - part * (other[f] ?? 0);
     }
   }
   const size = Math.sqrt(inner(v, v));

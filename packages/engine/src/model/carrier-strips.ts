@@ -22,30 +22,21 @@ export function carrierStrips(carriers: readonly LoadCarrier[], unit: Unit): Map
 /** The part of the face a carrier answers for, as openings are measured; edge strips reach to the outer face. */
 function stripOf({ face, x, y, z, lengthMm, stripMm }: LoadCarrier, { dimensions }: Unit): FaceRect {
   const { lengthMm: L, widthMm: W, heightMm: H, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
-  const along = () =>
-    stretched(x + L / 2 - lengthMm / 2, x + L / 2 + lengthMm / 2, L, (L - holeSpacingLengthwiseMm) / 2);
-  const across = () =>
-    stretched(y + W / 2 - lengthMm / 2, y + W / 2 + lengthMm / 2, W, (W - holeSpacingCrosswiseMm) / 2);
-  const v0 = z < H / 2 ? 0 : H - stripMm;
-  const v1 = z < H / 2 ? stripMm : H;
-  switch (face) {
-    case "left":
-    case "right":
-      return { ...along(), v0, v1 };
-    case "front":
-    case "door":
-      return { ...across(), v0, v1 };
-    case "roof":
-      return { ...along(), v0: y > 0 ? W / 2 : 0, v1: y > 0 ? W : W / 2 };
-    case "floor": {
-      const { u0, u1 } = across();
-      return { ...floorStrip(x, stripMm, L, holeSpacingLengthwiseMm), v0: u0, v1: u1 };
-    }
+  const runsAcross = face === "front" || face === "door" || face === "floor";
+  const { u0, u1 } = runsAcross
+    ? stretched(y + W / 2, lengthMm, W, (W - holeSpacingCrosswiseMm) / 2)
+    : stretched(x + L / 2, lengthMm, L, (L - holeSpacingLengthwiseMm) / 2);
+  if (face === "floor") {
+    const along = floorStrip(x, stripMm, L, holeSpacingLengthwiseMm);
+    return { u0: along.u0, u1: along.u1, v0: u0, v1: u1 };
   }
+  if (face === "roof") return { u0, u1, v0: y > 0 ? W / 2 : 0, v1: y > 0 ? W : W / 2 };
+  return z < H / 2 ? { u0, u1, v0: 0, v1: stripMm } : { u0, u1, v0: H - stripMm, v1: H };
 }
 
 /** Ends that come to the post axis are stretched to the outer face. */
-function stretched(from: number, to: number, whole: number, edge: number): { u0: number; u1: number } {
+function stretched(middle: number, lengthMm: number, whole: number, edge: number): { u0: number; u1: number } {
+  const [from, to] = [middle - lengthMm / 2, middle + lengthMm / 2];
   return { u0: from <= edge + 1 ? 0 : from, u1: to >= whole - edge - 1 ? whole : to };
 }
 

@@ -39,9 +39,8 @@ export class KnownFronts {
       keep: (front, remainder, panel) => worked.push({ front, remainder, panel }),
     };
     const factor = factorise(tree, elements, trusted, reuse);
-    if (factor.loose.length > 0) return factor;
     // whether a small pivot is to be trusted is for the whole part to say: what it went into is not kept
-    const doubtful = frontsAbove(tree, trusted);
+    const doubtful = frontsAbove(tree, [...trusted, ...factor.loose]);
     for (const work of worked)
       if (!doubtful.has(work.front)) this.keep(tree.fronts[work.front], at[work.front], work, factor);
     return factor;
@@ -109,7 +108,7 @@ export class KnownFronts {
   }
 }
 
-function frontsAbove({ fronts, frontOf }: FrontTree, equations: ReadonlySet<number>): Set<number> {
+function frontsAbove({ fronts, frontOf }: FrontTree, equations: readonly number[]): Set<number> {
   const above = new Set<number>();
   for (const equation of equations) {
     let front = frontOf[equation] ?? -1;
