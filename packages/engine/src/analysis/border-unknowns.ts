@@ -56,7 +56,11 @@ export class BorderUnknowns {
 
   /** One number of the corner. */
   between(a: BorderUnknown, b: BorderUnknown): number {
-    const [own = 0, other = 0] = this.numbered([a, b]);
+    const [own, other] = [this.numberOf.get(a), this.numberOf.get(b)];
+    if (own === undefined || other === undefined) {
+      this.numbered([a, b]);
+      return this.between(a, b);
+    }
     return this.direct(a, b) - this.product(own, other);
   }
 
@@ -85,7 +89,8 @@ export class BorderUnknowns {
   }
 
   private product(a: number, b: number): number {
-    const [row, column] = a < b ? [b, a] : [a, b];
+    const row = Math.max(a, b);
+    const column = Math.min(a, b);
     const known = (this.products[row] ??= []);
     return (known[column] ??= product(this.columns[a] ?? NO_COLUMN, this.columns[b] ?? NO_COLUMN));
   }

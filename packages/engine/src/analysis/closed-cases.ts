@@ -37,10 +37,13 @@ export class ClosedCases {
       addTimes(forces, load.forces, factor);
       addTimes(settlement, load.settlement, factor);
     }
+    let onMembers: CombinedLoads["onMembers"] | undefined;
     return {
       forces,
       settlement,
-      onMembers: membersLoaded(parts),
+      get onMembers() {
+        return (onMembers ??= membersLoaded(parts));
+      },
       unresisted: [...new Set(parts.flatMap(({ load }) => load.unresisted))],
       get actions() {
         return parts.flatMap(({ load, factor }) => load.actions.map((action) => scaled(action, factor)));

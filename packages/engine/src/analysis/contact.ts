@@ -4,7 +4,7 @@ import { bearingStates, type BearingStates } from "./bearing-states.ts";
 import { drivenMovement } from "./driven-movement.ts";
 import { openings, sumOf, type Pressed } from "./openings.ts";
 import type { Prepared } from "./prepared.ts";
-import { largest } from "./vectors.ts";
+import { largest, numbersOf } from "./vectors.ts";
 import { unbalanced, type LoadVector, type Movement } from "./solve-movement.ts";
 import { addedPressures, solutionOf, solvedTogether, type Course } from "./solved-together.ts";
 import { pressuresToAdd, superposed } from "./superposed.ts";
@@ -77,7 +77,7 @@ function* settle(load: LoadVector, closed: Standing, states: BearingStates, held
 
 const pressedIn = ({ prepared, result }: Standing, load: LoadVector): Pressed => ({
   prepared,
-  pressures: Float64Array.from(prepared.system.bearings, (bearing) => bearingForce(bearing, result, load)),
+  pressures: numbersOf(prepared.system.bearings, (bearing) => bearingForce(bearing, result, load)),
   movement: result.movement,
 });
 
@@ -148,8 +148,8 @@ function isBalanced(prepared: Prepared, result: Movement, load: LoadVector): boo
 function firstViolation({ prepared, result }: Standing, load: LoadVector, held: Uint8Array): number {
   const { bearings } = prepared.system;
   const { open } = prepared.state;
-  const pressures = Float64Array.from(bearings, (bearing, b) => (open[b] ? 0 : bearingForce(bearing, result, load)));
-  const gaps = Float64Array.from(bearings, (bearing, b) => (open[b] ? bearingGap(bearing, result, load) : 0));
+  const pressures = numbersOf(bearings, (bearing, b) => (open[b] ? 0 : bearingForce(bearing, result, load)));
+  const gaps = numbersOf(bearings, (bearing, b) => (open[b] ? bearingGap(bearing, result, load) : 0));
   const leastPressure = -SOLUTION_ACCURACY * largest(pressures);
   const leastGap = -SOLUTION_ACCURACY * largest(result.movement);
   return bearings.findIndex((_, b) => (!held[b] && (pressures[b] ?? 0) < leastPressure) || (gaps[b] ?? 0) < leastGap);

@@ -3,7 +3,7 @@ import { bearingForce } from "./bearing-state.ts";
 import type { Prepared } from "./prepared.ts";
 import type { PressureSum, Responses } from "./responses.ts";
 import { solveMovements, type LoadVector, type Movement } from "./solve-movement.ts";
-import { addTimes } from "./vectors.ts";
+import { addTimes, numbersOf } from "./vectors.ts";
 
 interface Response extends Movement {
   readonly pressures: Float64Array;
@@ -50,7 +50,7 @@ export class KeptResponses implements Responses {
 
   private response(unknown: BorderUnknown, moved: Movement): Response {
     const { bearings } = this.from.system;
-    const pressures = Float64Array.from(bearings, (bearing) => {
+    const pressures = numbersOf(bearings, (bearing) => {
       const beside = unknown.kind === "spring" && bearing.kind === "support" ? partIn(unknown, bearing.freedom) : 0;
       return bearingForce(bearing, moved, NO_LOAD) + beside;
     });

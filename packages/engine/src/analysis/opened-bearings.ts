@@ -2,6 +2,7 @@ import { solveDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
 import type { PressureSum } from "./responses.ts";
+import { numbersOf } from "./vectors.ts";
 
 /** What a state does when some of its bearings are held open and nothing else acts. */
 export interface Flexibility {
@@ -41,7 +42,7 @@ export class OpenedBearings {
     const size = members.length;
     const places = members.map((b) => this.place(b));
     const flexibility = new Float64Array(size * size);
-    const scale = Float64Array.from(places, (place) => this.opened[place]?.scale ?? 1);
+    const scale = numbersOf(places, (place) => this.opened[place]?.scale ?? 1);
     places.forEach((one, i) => {
       for (let j = 0; j <= i; j++) {
         const other = places[j] ?? 0;
@@ -93,17 +94,18 @@ export class OpenedBearings {
       ? { kind: "spring", lower: bearing.lower, upper: bearing.upper, stiffness: -bearing.stiffness }
       : { kind: "freed", freedom: bearing.freedom };
     const force = isLink ? bearing.stiffness : 1;
-    const couplings = Float64Array.from(this.update, (other) => further.between(unknown, other));
+    const couplings = numbersOf(this.update, (other) => further.between(unknown, other));
     const moved = couplings.map((value) => -value);
     if (update !== null) solveDense(update.border.corner, moved.length, moved, 1);
     const scale = isLink ? bearing.stiffness : further.stiffnessAt(bearing.freedom) || 1;
     const own = { bearing: b, unknown, force, scale, couplings, moved };
-    return { ...own, pressures: Float64Array.from([...this.opened, own], (other) => this.pressure(own, other)) };
+    return { ...own, pressures: numbersOf([...this.opened, own], (other) => this.pressure(own, other)) };
   }
 
   /** Under one of two bearings with the other open; the same bits whichever was opened first. */
-  private pressure(a: Omit<Opened, "pressures">, b: Omit<Opened, "pressures">): number {
-    if (a.bearing < b.bearing) return this.pressure(b, a);
+  private pressure(one: Omit<Opened, "pressures">, other: Omit<Opened, "pressures">): number {
+    const a = one.bearing < other.bearing ? other : one;
+    const b = a === one ? other : one;
     const { further } = this.base;
     return (further.between(a.unknown, b.unknown) + products(a.couplings, b.moved)) * a.force * b.force;
   }

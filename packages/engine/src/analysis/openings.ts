@@ -4,7 +4,7 @@ import type { BearingStates } from "./bearing-states.ts";
 import type { Flexibility } from "./opened-bearings.ts";
 import type { Prepared } from "./prepared.ts";
 import { addedPressures, type Course } from "./solved-together.ts";
-import { addTimes, largest } from "./vectors.ts";
+import { addTimes, largest, numbersOf } from "./vectors.ts";
 
 /** A state with no bearing open, the pressures under all of them and, where it was met on the way, its movement. */
 export interface Pressed {
@@ -30,19 +30,19 @@ export function* openings(
   const allowed = SOLUTION_ACCURACY * largest(start);
   const opened = states.opened(prepared);
   const responses = states.responses(prepared.update?.from ?? prepared);
-  const members = new Set<number>();
+  const joined = new Uint8Array(start.length);
   const pressures = start.slice();
   const open = new Uint8Array(start.length);
   let moved = movement;
   for (let rounds = before; ; rounds++) {
     let pulling = false;
     for (let b = 0; b < pressures.length; b++) {
-      if ((pressures[b] ?? 0) >= -allowed || held[b] || members.has(b)) continue;
-      members.add(b);
+      if ((pressures[b] ?? 0) >= -allowed || held[b] || joined[b]) continue;
+      joined[b] = 1;
       pulling = true;
     }
     if (!pulling) return { open, rounds, moved };
-    const inOrder = [...members].sort((a, b) => a - b);
+    const inOrder = flaggedIn(joined);
     const found = complementary(inOrder, opened.among(inOrder), start);
     inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
     if (found.endless) return { open, rounds: rounds + 1, moved: null };
@@ -52,8 +52,14 @@ export function* openings(
   }
 }
 
+function flaggedIn(flags: Uint8Array): number[] {
+  const places: number[] = [];
+  for (let b = 0; b < flags.length; b++) if (flags[b]) places.push(b);
+  return places;
+}
+
 function complementary(members: readonly number[], { flexibility, scale }: Flexibility, start: Float64Array) {
-  const q = Float64Array.from(members, (b) => start[b] ?? 0);
+  const q = numbersOf(members, (b) => start[b] ?? 0);
   const solution = lemke(flexibility, q, scale, SOLUTION_ACCURACY);
   return solution.solved ? { by: solution.z, endless: false } : { by: solution.direction, endless: true };
 }

@@ -192,7 +192,10 @@ function answer({ elements }: Prepared, movement: Float64Array, count: number): 
 function blockOf(sides: readonly Movement[]): Movement {
   const join = (part: (side: Movement) => Float64Array): Float64Array => {
     const block = new Float64Array(sides.reduce((sum, side) => sum + part(side).length, 0));
-    sides.forEach((side, s) => part(side).forEach((value, f) => (block[f * sides.length + s] = value)));
+    sides.forEach((side, s) => {
+      const values = part(side);
+      for (let f = 0; f < values.length; f++) block[f * sides.length + s] = values[f] ?? 0;
+    });
     return block;
   };
   return { movement: join(({ movement }) => movement), answered: join(({ answered }) => answered) };

@@ -1,4 +1,4 @@
-import { heldFreedoms, springsOnlyIn, type ContactState, type Spring, type System } from "./system.ts";
+import { springsOnlyIn, type ContactState, type Spring, type System } from "./system.ts";
 
 /** What sets one state of a system apart from another. */
 export interface StateDifference {
@@ -10,8 +10,12 @@ export interface StateDifference {
   readonly held: readonly number[];
 }
 
-export function stateDifference(system: System, from: ContactState, to: ContactState): StateDifference {
-  const [before, now] = [heldFreedoms(system, from), heldFreedoms(system, to)];
+/** `before` and `now` flag the freedoms that each of the two holds. */
+export function stateDifference(
+  system: System,
+  [from, before]: readonly [ContactState, Uint8Array],
+  [to, now]: readonly [ContactState, Uint8Array],
+): StateDifference {
   const freed: number[] = [];
   const held: number[] = [];
   now.forEach((flag, freedom) => {

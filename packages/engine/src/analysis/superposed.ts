@@ -3,13 +3,14 @@ import type { BorderUnknown } from "./border-unknowns.ts";
 import type { StateUpdate } from "./prepared.ts";
 import type { PressureSum, Responses } from "./responses.ts";
 import type { LoadVector, Movement } from "./solve-movement.ts";
+import { numbersOf } from "./vectors.ts";
 
 /**
  * How far each unknown of an update goes under a load, from `basis`, the movement of the state it was updated from: as far as
  * it takes to make up for what that state misses.
  */
 function sizesOf({ unknowns, border }: StateUpdate, basis: Movement, load: LoadVector): Float64Array {
-  const sizes = Float64Array.from(unknowns, (unknown) => missBy(unknown, basis, load));
+  const sizes = numbersOf(unknowns, (unknown) => missBy(unknown, basis, load));
   solveDense(border.corner, unknowns.length, sizes, 1);
   return sizes;
 }

@@ -1,3 +1,4 @@
+import type { Element } from "../elements/element.ts";
 import { eliminateDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import { lostHold } from "./lost-hold.ts";
@@ -21,13 +22,12 @@ export function updatedState(
 ): Preparation | null {
   const from = base.update?.from ?? base;
   const { system, factor, idle, further } = from;
-  const unknowns = unknownsBetween(from, state);
+  const held = heldFreedoms(system, state);
+  const unknowns = unknownsBetween(from, state, held);
   if (unknowns.length * unknowns.length > MOST_WORK * factor.tree.equations) return null;
   if (unknowns.some((unknown) => freedomsOf(unknown).some((freedom) => isOrTouchesIdle(from, freedom)))) return null;
   const { corner, scale } = further.corner(unknowns);
-  const stiffeners = from.elements.slice(actingElements(system, from.state).length);
-  const elements = [...actingElements(system, state), ...stiffeners];
-  const held = heldFreedoms(system, state);
+  const elements = elementsIn(from, state);
   if (!eliminateDense(corner, unknowns.length, unknowns.length, scale)) {
     const movement = lostHold(from, unknowns, { elements, held }, responses);
     return movement && { stable: false, movements: [movement] };
@@ -42,6 +42,15 @@ export function updatedState(
   return { stable: true, prepared: { system, state, elements, held, equationOf, factor, update, idle, further } };
 }
 
+/** What acts in the state, and what stiffens the factorised one besides. */
+function elementsIn(from: Prepared, state: ContactState): Element[] {
+  const known = stiffeners.get(from) ?? from.elements.slice(actingElements(from.system, from.state).length);
+  stiffeners.set(from, known);
+  return [...actingElements(from.system, state), ...known];
+}
+
+const stiffeners = new WeakMap<Prepared, readonly Element[]>();
+
 /** Beyond this many products of columns per equation a factorisation costs less (measured). */
 const MOST_WORK = 8;
 
@@ -49,8 +58,8 @@ const MOST_WORK = 8;
  * What is stiffer or held now comes first, what is softer or free now last: the first part of what block elimination leaves
  * is negative definite, the second positive semidefinite, which needs no exchange of rows.
  */
-function unknownsBetween(from: Prepared, state: ContactState): BorderUnknown[] {
-  const { springs, freed, held } = stateDifference(from.system, from.state, state);
+function unknownsBetween(from: Prepared, state: ContactState, heldNow: Uint8Array): BorderUnknown[] {
+  const { springs, freed, held } = stateDifference(from.system, [from.state, from.held], [state, heldNow]);
   const asUnknowns = (sign: number): BorderUnknown[] =>
     springs.filter(({ stiffness }) => stiffness * sign > 0).map((spring) => ({ kind: "spring", ...spring }));
   return [
