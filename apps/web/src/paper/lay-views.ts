@@ -137,7 +137,13 @@ export function extentOf(scheme: Scheme, projection: Projection): Extent {
   };
 }
 
-const pointsOf = (scheme: Scheme): PointMm[] => scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit)));
+/** Corners of the units, and ends of posts: a post may stand out beyond what it holds up. */
+const pointsOf = ({ containers, posts }: Scheme): PointMm[] => [
+  ...containers.flatMap((unit) => solidCorners(placeContainer(unit))),
+  ...posts.flatMap(({ xUm, yUm, baseZUm, topZUm }) =>
+    [baseZUm, topZUm].map((zUm) => ({ xMm: xUm / 1000, yMm: yUm / 1000, zMm: zUm / 1000 })),
+  ),
+];
 
 type RoomPx = typeof elevationRoom;
 

@@ -16,4 +16,14 @@ describe("views laid on the sheet of the demo", () => {
   it("draw the ground floor larger than the first, which has the unit across it overhead", () => {
     expect(ground.plan.transform.pxPerM).toBeGreaterThan(first.plan.transform.pxPerM);
   });
+
+  it("have room for a post that stands out beyond the units", () => {
+    // G1 lies 1.219 m to either side of the origin in the demo: nothing stands 3 m south of it.
+    const out = { xUm: 6_000_000, yUm: -3_000_000, baseZUm: 0, topZUm: 5_792_000, turnMdeg: 0 };
+    const posts = [{ id: "p9", tag: "P9", section: "HSS4x4x1/2", ...out }];
+    const { rect, transform } = layViews(field, { ...demoScheme, posts }, "south", 0).plan;
+    const yPx = transform.originYPx + 3 * transform.pxPerM;
+    expect(yPx).toBeLessThan(rect.topPx + rect.heightPx - 50);
+    expect(ground.plan.transform.originYPx + 3 * ground.plan.transform.pxPerM).toBeGreaterThan(yPx);
+  });
 });

@@ -76,7 +76,7 @@ function Details({ scheme, of }: { scheme: Scheme; of: string }) {
 
 /** The field of sheet 3 with a request on it. */
 function Asked({ scheme, proposed }: { scheme: Scheme; proposed: Scheme }) {
-  const { elevation, plan } = layViews(field, scheme, "south", 0);
+  const { elevation, plan } = layViews(field, proposed, "south", 0);
   const shared = { scheme, assessment: assess(scheme), revisionLetters: ["A"], proposed };
   return (
     <svg>
