@@ -1,4 +1,4 @@
-import { canonicalJson } from "./canonical.ts";
+import { canonicalJson } from "./canonical-json.ts";
 import type { DesignBasis } from "./design-basis.ts";
 import { collectionNames, referencesOf, type CollectionName, type SchemeElement } from "./scheme-collections.ts";
 import type { Scheme, Site } from "./scheme.ts";

@@ -1,5 +1,5 @@
 import type { Assessment } from "./assessment.ts";
-import { canonicalJson } from "./canonical.ts";
+import { canonicalJson } from "./canonical-json.ts";
 import { elementById, elementsOf, hangsOn, referencesOf } from "./scheme-collections.ts";
 import type { Scheme } from "./scheme.ts";
 import { coveredResults, type CoverChange, type Standing } from "./standing.ts";

@@ -1,4 +1,4 @@
-import { canonicalJson } from "./canonical.ts";
+import { canonicalJson } from "./canonical-json.ts";
 import { elementOf } from "./operation-element.ts";
 import type { Operation } from "./operation.ts";
 import { elementById } from "./scheme-collections.ts";

@@ -1,5 +1,6 @@
 import type { Assessment } from "./assessment.ts";
-import { canonicalJson, digestOf } from "./canonical.ts";
+import { canonicalJson } from "./canonical-json.ts";
+import { digestOf } from "./canonical.ts";
 import { isAsDrawnBy } from "./is-as-drawn-by.ts";
 import { standingOf, wholeStandingOf, type Judged } from "./cover.ts";
 import type { DecisionShown } from "./decision.ts";
