@@ -4,10 +4,11 @@ import { Command } from "../../controls/Command.tsx";
 import { dateOf } from "../../controls/calendar.ts";
 import { useStamps } from "../../data/stamp.ts";
 import { useRoom } from "../../room/room-context.ts";
-import { ReviewStamp } from "../../sheet/ReviewStamp.tsx";
 import { namesIn } from "../../wording/name-of.ts";
 import "./review.css";
 
+/** The stamp is laid on once the drawing stands. */
+const ReviewStamp = lazy(async () => ({ default: (await import("../../sheet/ReviewStamp.tsx")).ReviewStamp }));
 /** Fetched when it is taken in hand. */
 const StampInHand = lazy(async () => ({ default: (await import("./stamps/StampInHand.tsx")).StampInHand }));
 
@@ -30,15 +31,17 @@ export function StampPlace({ revision, current, signer, chosenId, onCannot }: St
   if (stamp !== null)
     return (
       <aside className="stamp-place" aria-label="Stamp">
-        <ReviewStamp
-          state="pressed"
-          disposition={stamp.disposition}
-          wording={stamp.wording}
-          revision={letter}
-          date={dateOf(stamp.pressedAt)}
-          signer={stamp.author.name}
-          text={stamp.text}
-        />
+        <Suspense fallback={null}>
+          <ReviewStamp
+            state="pressed"
+            disposition={stamp.disposition}
+            wording={stamp.wording}
+            revision={letter}
+            date={dateOf(stamp.pressedAt)}
+            signer={stamp.author.name}
+            text={stamp.text}
+          />
+        </Suspense>
       </aside>
     );
   if (!current || !may(project.roles, "press-stamp")) return null;
