@@ -39,8 +39,14 @@ function workOf(movement: Float64Array, forces: Float64Array, total: number): nu
 function waysOf(movement: Float64Array): readonly [Float64Array, Float64Array] {
   const known = waysKnown.get(movement);
   if (known !== undefined) return known;
-  const size = Math.sqrt(movement.reduce((sum, value) => sum + value * value, 0));
-  const made = [movement.map((value) => value / size), movement.map((value) => -value / size)] as const;
+  let square = 0;
+  for (let f = 0; f < movement.length; f++) square += (movement[f] ?? 0) * (movement[f] ?? 0);
+  const size = Math.sqrt(square);
+  const made = [new Float64Array(movement.length), new Float64Array(movement.length)] as const;
+  for (let f = 0; f < movement.length; f++) {
+    made[0][f] = (movement[f] ?? 0) / size;
+    made[1][f] = -(movement[f] ?? 0) / size;
+  }
   waysKnown.set(movement, made);
   return made;
 }

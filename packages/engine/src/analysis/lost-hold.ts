@@ -5,6 +5,7 @@ import type { BorderUnknown } from "./border-unknowns.ts";
 import { resistsNothing } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
 import type { Responses } from "./responses.ts";
+import { largest } from "./vectors.ts";
 
 /**
  * The one movement (6 per node) that nothing resists once a state is led into another, from the one pivot that further
@@ -22,7 +23,7 @@ export function lostHold(
   if (sizes === null) return null;
   const movement = new Float64Array(held.length);
   responses.addMovement(movement, unknowns, sizes);
-  held.forEach((flag, freedom) => flag && (movement[freedom] = 0)); // but for rounding it is
+  for (let freedom = 0; freedom < held.length; freedom++) if (held[freedom]) movement[freedom] = 0; // but for rounding it is
   if (ofOneNode(movement) || !resistsNothing(elements, movement)) return null;
   return leadingForwards(from, movement);
 }
@@ -35,11 +36,11 @@ function ofOneNode(movement: Float64Array): boolean {
 
 /** Forwards in the last of its freedoms that the factorisation comes to, as a movement behind a loose pivot mostly is. */
 function leadingForwards({ equationOf }: Prepared, movement: Float64Array): Float64Array {
-  const most = movement.reduce((largest, value) => Math.max(largest, Math.abs(value)), 0);
+  const least = SOLUTION_ACCURACY * largest(movement);
   let last = -1;
-  movement.forEach((value, freedom) => {
-    if (Math.abs(value) <= SOLUTION_ACCURACY * most) return;
+  for (let freedom = 0; freedom < movement.length; freedom++) {
+    if (Math.abs(movement[freedom] ?? 0) <= least) continue;
     if (last < 0 || (equationOf[freedom] ?? -1) > (equationOf[last] ?? -1)) last = freedom;
-  });
+  }
   return (movement[last] ?? 0) < 0 ? movement.map((value) => -value) : movement;
 }

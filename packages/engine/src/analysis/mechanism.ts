@@ -67,8 +67,13 @@ export function resistsNothing(elements: readonly Element[], movement: Float64Ar
     addElementForces(element, movement, answered);
     addElementForceSizes(element, movement, sizes);
   }
-  const energy = movement.reduce((sum, z, f) => sum + z * (answered[f] ?? 0), 0);
-  const terms = movement.reduce((sum, z, f) => sum + Math.abs(z) * (sizes[f] ?? 0), 0);
+  let energy = 0;
+  let terms = 0;
+  for (let f = 0; f < movement.length; f++) {
+    const z = movement[f] ?? 0;
+    energy += z * (answered[f] ?? 0);
+    terms += Math.abs(z) * (sizes[f] ?? 0);
+  }
   return energy <= ROUNDING * terms;
 }
 

@@ -35,13 +35,7 @@ export function* openings(
   const open = new Uint8Array(start.length);
   let moved = movement;
   for (let rounds = before; ; rounds++) {
-    let pulling = false;
-    for (let b = 0; b < pressures.length; b++) {
-      if ((pressures[b] ?? 0) >= -allowed || held[b] || joined[b]) continue;
-      joined[b] = 1;
-      pulling = true;
-    }
-    if (!pulling) return { open, rounds, moved };
+    if (!joinPulling(pressures, allowed, held, joined)) return { open, rounds, moved };
     const inOrder = flaggedIn(joined);
     const found = complementary(inOrder, opened.among(inOrder), start);
     inOrder.forEach((b, m) => (open[b] = (found.by[m] ?? 0) > 0 ? 1 : 0));
@@ -50,6 +44,17 @@ export function* openings(
     const behind = yield* addedPressures(responses, opened.pressuresToAdd(pressures, inOrder, found.by));
     moved = sumOf(movement, behind);
   }
+}
+
+/** Flags those that pull besides; whether there are any. */
+function joinPulling(pressures: Float64Array, allowed: number, held: Uint8Array, joined: Uint8Array): boolean {
+  let pulling = false;
+  for (let b = 0; b < pressures.length; b++) {
+    if ((pressures[b] ?? 0) >= -allowed || held[b] || joined[b]) continue;
+    joined[b] = 1;
+    pulling = true;
+  }
+  return pulling;
 }
 
 function flaggedIn(flags: Uint8Array): number[] {

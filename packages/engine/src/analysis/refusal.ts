@@ -30,8 +30,9 @@ function inFull(reason: string, movement: Float64Array, nodeIds: readonly string
 const NAMED_PART = 0.01;
 
 function movingNodes(movement: Float64Array, nodeCount: number): number[] {
+  const part = (f: number): number => Math.abs(movement[f] ?? 0);
   const size = (node: number, from: number): number =>
-    Math.max(...[0, 1, 2].map((c) => Math.abs(movement[node * 6 + from + c] ?? 0)));
+    Math.max(part(node * 6 + from), part(node * 6 + from + 1), part(node * 6 + from + 2));
   const all = Array.from({ length: nodeCount }, (_, node) => node);
   const from = all.some((node) => size(node, 0) > 0) ? 0 : 3;
   const most = all.reduce((largest, node) => Math.max(largest, size(node, from)), 0);
