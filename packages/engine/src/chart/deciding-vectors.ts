@@ -82,6 +82,11 @@ export class DecidingVectors {
     return this.chosen.worst;
   }
 
+  /** Further ones, under which what is beyond its strength is best. */
+  get bestSets(): readonly TrialSet[] {
+    return this.chosen.best;
+  }
+
   join({ worst, best, runs }: Deciders): void {
     const { whole } = this;
     if (this.chosen.worst === whole) return;

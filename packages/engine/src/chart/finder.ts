@@ -33,10 +33,10 @@ export class Finder {
     this.walls = new TriedWalls(ground);
   }
 
-  /** Looks at these openings, under one set after another of those given. `afresh`: solved within the whole building. */
-  look(openings: readonly Opening[], sets: readonly TrialSet[], afresh = false): Look {
+  /** Looks at these openings, under one set after another of those given. */
+  look(openings: readonly Opening[], sets: readonly TrialSet[]): Look {
     this.looked++;
-    const looking = new TrialOf(this.ground, openings, sets, afresh);
+    const looking = new TrialOf(this.ground, openings, sets);
     const seen: TrialSet[] = [];
     return (under) => {
       seen.push(...under.filter((one) => !seen.includes(one)));

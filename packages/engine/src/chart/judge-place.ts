@@ -28,6 +28,8 @@ export class PlaceJudge {
   private readonly before = new Map<string, Judged>();
   /** The least width about a centre that does not work with bare edges. */
   private readonly bareFails = new Map<number, number>();
+  /** The least that does not work framed. */
+  private readonly fails = new Map<number, number>();
   private readonly easiestIn = new Map<string, Verdict>();
   private liftedWithout: Judged | undefined;
 
@@ -64,7 +66,7 @@ export class PlaceJudge {
     return found;
   }
 
-  /** Under every vector, within the whole building; what decides there is looked at from then on everywhere. */
+  /** Under every vector; what decides there is looked at from then on everywhere. */
   confirmed(place: Place): ChartAnswer {
     const found = this.sure.get(placeKey(place)) ?? this.judgeWhole(place);
     this.sure.set(placeKey(place), found);
@@ -110,21 +112,28 @@ export class PlaceJudge {
   private easiestAt(place: Place): Verdict {
     const { framed, framedWhereNeeded } = this.ground.request;
     if (!framed) return "works as built";
-    return framedWhereNeeded === true && this.bare(place, (tried) => this.lazily(tried).answer) !== undefined
+    return framedWhereNeeded === true && this.bare(place, (tried) => this.lazily(tried, place).answer) !== undefined
       ? "works as built"
       : "works with steel";
   }
 
   private judge(place: Place): ChartAnswer {
     return this.leastSteel(place, (tried) => {
-      const { answer, seen } = this.lazily(tried);
-      if (answer.why.kind !== "within") return answer;
+      const { answer, seen } = this.lazily(tried, place);
+      if (answer.why.kind !== "within") {
+        if (tried.framed) this.noteFailing(place);
+        return answer;
+      }
       const isHung = this.hangs.has(place.centreMm);
       const found = isHung ? this.hung(tried, answer) : answer;
-      const rest = this.vectors.slice(seen);
+      const rest = this.vectors.filter((one) => !seen.includes(one));
       if (found.why.kind === "within") this.partly.set(this.keyOf(place), { tried, rest, isHung });
       return found;
     });
+  }
+
+  private noteFailing({ centreMm, widthMm }: Place): void {
+    if (this.isPlain) this.fails.set(centreMm, Math.min(widthMm, this.fails.get(centreMm) ?? Infinity));
   }
 
   /** Under the sets that were left out, and as it hangs. */
@@ -143,7 +152,7 @@ export class PlaceJudge {
   private judgeWhole(place: Place): ChartAnswer {
     const { sets } = this.ground;
     const underAll = (tried: Tried): ChartAnswer => {
-      const found = this.finder.look(tried.openings, sets, true)(sets);
+      const found = this.finder.look(tried.openings, sets)(sets);
       this.deciding.join(decidersIn(found, this.without(sets)));
       return this.hung(tried, this.standing(found.judged, sets, tried));
     };
@@ -185,16 +194,24 @@ export class PlaceJudge {
 
   /**
    * Under no more of the deciding sets than it takes: what works where parts are worst is not asked for where they are best, and
-   * what is far beyond its strength is so under all.
+   * what is far beyond its strength is so under all. Of what is wider than a framed opening that does not work on a plain wall
+   * only those where parts are best can tell that it is beyond its strength under all: they are asked first.
    */
-  private lazily(tried: Tried): { readonly answer: ChartAnswer; readonly seen: number } {
+  private lazily(
+    tried: Tried,
+    { centreMm, widthMm }: Place,
+  ): { readonly answer: ChartAnswer; readonly seen: readonly TrialSet[] } {
+    const { worstSets, bestSets } = this.deciding;
+    const bestFirst = tried.framed && bestSets.length > 0 && widthMm > (this.fails.get(centreMm) ?? Infinity);
+    const [first, then] = bestFirst ? [bestSets, worstSets] : [worstSets, bestSets];
+    const all = [...first, ...then];
     const look = this.finder.look(tried.openings, this.vectors);
-    const [worst, all] = [this.deciding.worstSets.length, this.vectors.length];
-    for (let seen = 1; ; seen++) {
-      const sets = this.vectors.slice(0, seen);
-      const answer = this.standing(look(sets).judged, sets, tried);
-      if (seen >= all || isSettled(answer)) return { answer, seen };
-      if (seen >= worst && answer.verdict !== "does not work" && !isNear(answer)) return { answer, seen };
+    for (let count = 1; ; count++) {
+      const seen = all.slice(0, count);
+      const answer = this.standing(look(seen).judged, seen, tried);
+      if (count === all.length || isSettled(answer)) return { answer, seen };
+      const isOver = answer.verdict === "does not work";
+      if (count >= first.length && (bestFirst ? isOver : !isOver && !isNear(answer))) return { answer, seen };
     }
   }
 

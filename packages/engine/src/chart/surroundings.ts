@@ -39,8 +39,8 @@ export class Surroundings {
     this.cache = cache;
   }
 
-  /** With this container in its place; `afresh`: within the whole building, whatever is known of it. */
-  with(unit: PlacedUnit, afresh = false): TriedSolver {
+  /** With this container in its place. */
+  with(unit: PlacedUnit): TriedSolver {
     const whole = new Map<HeldRuns["ground"], BuildingSolver>();
     const wholeOn = (ground: HeldRuns["ground"]): BuildingSolver => {
       const units = this.model.units.map((one) => (one.id === unit.id ? unit : one));
@@ -48,18 +48,17 @@ export class Surroundings {
       whole.set(ground, solver);
       return solver;
     };
-    return (group) => this.solve(unit, group, wholeOn, afresh);
+    return (group) => this.solve(unit, group, wholeOn);
   }
 
   private solve(
     unit: PlacedUnit,
     group: HeldRuns,
     wholeOn: (ground: HeldRuns["ground"]) => BuildingSolver,
-    afresh: boolean,
   ): Map<string, TriedAnswer> {
     const { held, runs, ground } = group;
     const names = new Set(this.bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
-    const answers = new Map<string, TriedAnswer>(afresh ? [] : this.inKnownStates(unit, group, names));
+    const answers = new Map<string, TriedAnswer>(this.inKnownStates(unit, group, names));
     const left = runs.filter(({ id }) => !answers.has(id));
     if (left.length === 0) return answers;
     const solved = wholeOn(ground)(Object.fromEntries(left.map(({ id, factors }) => [id, factors])), names);

@@ -68,13 +68,18 @@ export class TracedColumns {
     }
   }
 
-  /** The nearest on either side, two on one where the other has none; or the one that lies there, traced before. */
+  /**
+   * The nearest on either side; where one has none, that which lies as far from the other end, or two; or the one that lies there,
+   * traced before.
+   */
   private near(centreMm: number): ChartColumn[] {
     const known = this.byCentre.get(centreMm);
     if (known !== undefined) return [known];
+    const across = this.byCentre.get(this.side.lengthMm - centreMm);
     const { sorted } = this;
     const before = sorted.filter((column) => column.centreMm < centreMm).slice(-2);
     const after = sorted.filter((column) => column.centreMm > centreMm).slice(0, 2);
+    if (across !== undefined && before.length * after.length === 0) return [{ ...across, centreMm }];
     if (before.length === 0) return after;
     return after.length === 0 ? before : [...before.slice(-1), ...after.slice(0, 1)];
   }

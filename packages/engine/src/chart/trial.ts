@@ -1,6 +1,7 @@
 import type { Opening, Scheme } from "@cornerway/schema";
 import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
+import type { ActionCase } from "../loads/action-case.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { ModelledUnit } from "../model/modelled-unit.ts";
@@ -42,10 +43,10 @@ export class TrialOf {
   private parts: readonly StrengthPart[] | undefined;
   private worsts: readonly PartWorst[] = [];
 
-  /** `sets`: all that may be asked for. `afresh`: within the whole building, whatever was found of it before. */
-  constructor(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[], afresh = false) {
+  /** `sets`: all that may be asked for. */
+  constructor(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]) {
     this.ground = ground;
-    this.tried = triedUnit(ground, openings, afresh);
+    this.tried = triedUnit(ground, openings, casesUnder(ground, sets));
     this.leans = leansWith(ground, this.tried, sets);
     this.times = swayFactor(this.leans);
   }
@@ -83,7 +84,6 @@ type Tried = {
   readonly analysis: Analysis;
   readonly actions: UnitActions;
   readonly insides: OwnInsides;
-  readonly afresh: boolean;
   /** The building under each set of assumptions. */
   readonly under: Map<TrialSet, BuiltTrial>;
   /** The loads are the same under every set of assumptions. */
@@ -92,7 +92,7 @@ type Tried = {
 
 type BuiltTrial = { readonly built: BuiltModel; readonly building: TriedBuilding };
 
-function triedUnit(ground: TrialGround, openings: readonly Opening[], afresh: boolean): Tried {
+function triedUnit(ground: TrialGround, openings: readonly Opening[], cases: readonly ActionCase[]): Tried {
   const unit: Unit = { ...ground.unit, openings };
   const scheme: Scheme = { ...ground.scheme, openings: [...ground.otherOpenings, ...openings] };
   const analysis = analysisWith(ground.analysis, unit);
@@ -103,9 +103,8 @@ function triedUnit(ground: TrialGround, openings: readonly Opening[], afresh: bo
     unit,
     scheme,
     analysis,
-    actions: unitActions(ground.cases, scheme, unit.id, building, first.built.plan),
+    actions: unitActions(cases, scheme, unit.id, building, first.built.plan),
     insides: new OwnInsides(ground.memory.cache),
-    afresh,
     under: new Map(),
   };
 }
@@ -121,10 +120,17 @@ function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): Built
   const model = { ...built.model, units };
   const made = {
     built: { ...built, model },
-    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed, tried.afresh) },
+    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed) },
   };
   tried.under.set(trialSet, made);
   return made;
+}
+
+/** Those that act in a run of these sets, and in those that tell how the building leans. */
+function casesUnder({ cases, sway }: TrialGround, sets: readonly TrialSet[]): ActionCase[] {
+  const runs = sets.flatMap(({ groups }) => groups.flatMap((group) => group.runs));
+  const acting = new Set([...runs, ...swaying(sway)].flatMap(({ factors }) => Object.keys(factors)));
+  return cases.filter(({ id }) => acting.has(id));
 }
 
 /** How units lean with the opening, where walls at their softest are among the sets; else as in its first place. */
