@@ -8,6 +8,7 @@ import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
 import { condense, type Condensation, type Condensed } from "./condense.ts";
 import type { PlacedUnit, UnitFragment } from "../model/building-model.ts";
+import { LastNumbering } from "./last-numbering.ts";
 import { unitElements, type MadeUnit, type UnitElements } from "./unit-elements.ts";
 
 /**
@@ -23,6 +24,7 @@ export class CondensationCache {
   private last: MadeUnit | undefined;
   private readonly orders = new KnownOrders();
   private readonly trees = new KnownTrees();
+  private readonly numbering = new LastNumbering();
   private readonly fronts: KnownFronts;
   private readonly loads: BoundedStore<LocalUnitLoads>;
   private readonly bases: BoundedStore<LoadBasis>;
@@ -53,8 +55,8 @@ export class CondensationCache {
 
   private condensation(fragment: UnitFragment): Condensation<UnitElements> {
     const take = (): UnitElements => this.elements.take(fragment.key, () => this.elementsOf(fragment));
-    const { orders, trees, fronts } = this;
-    const condensation = condense(take(), { orders, trees, fronts });
+    const { orders, trees, numbering: last, fronts } = this;
+    const condensation = condense(take(), { orders, trees, last, fronts });
     return condensation.stable ? { stable: true, condensed: withPart(condensation.condensed, take) } : condensation;
   }
 

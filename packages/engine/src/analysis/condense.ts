@@ -8,6 +8,7 @@ import { factorise } from "../numerics/sparse-ldlt.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner, reduceLoads } from "../numerics/sparse-solve.ts";
 import type { FreedomGraph } from "./freedom-graph.ts";
+import type { LastNumbering } from "./last-numbering.ts";
 import { looseMovements } from "./mechanism.ts";
 import { numberFreedoms } from "./prepare.ts";
 import { restoreRigidMotion } from "./restore-rigid-motion.ts";
@@ -41,9 +42,9 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
   const retained = new Uint8Array(nodeCount);
   for (const node of part.retained) retained[node] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
-  const { elements, equationOf, tree, sparse } = numberFreedoms(system, part.elements, held, retained, (graph) =>
-    treeOf(graph, placesOf(graph, part.places), known),
-  );
+  const order = (graph: FreedomGraph): FrontTree => treeOf(graph, placesOf(graph, part.places), known);
+  const numbered = numberFreedoms(system, part.elements, held, retained, order, known?.last);
+  const { elements, equationOf, tree, sparse } = numbered;
   const trusted = new Set<number>();
   for (;;) {
     const factor = known?.fronts.factorise(tree, sparse, trusted) ?? factorise(tree, sparse, trusted);
@@ -60,6 +61,7 @@ export interface KnownWork {
   readonly orders: KnownOrders;
   /** Of whole parts. */
   readonly trees: KnownTrees;
+  readonly last: LastNumbering;
   readonly fronts: KnownFronts;
 }
 

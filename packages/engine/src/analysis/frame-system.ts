@@ -76,13 +76,13 @@ export function frameSystem(
 
 /** The frame with the stiffness of its sheets as in `drawn`, which are on the same nodes; it has no springs and nothing bears it. */
 export function withPanels(frame: FrameSystem, drawn: readonly ModelPanel[], alike = new AlikeElements()): FrameSystem {
-  const { members, nodeOf, places, system } = frame;
-  const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
+  const { members, system } = frame;
   const panels = new Map<string, ShearPanel>();
   for (const panel of drawn) {
-    const known = frame.panels.get(panel.id)?.facts;
-    const facts = known ? { ...known, ...stiffnessOf(panel) } : panelFacts(panel, find, places);
-    panels.set(panel.id, alike.panel(facts));
+    const known = frame.panels.get(panel.id);
+    if (known === undefined) throw new Error(`the frame has no panel "${panel.id}"`);
+    const made = alike.panel({ ...known.facts, ...stiffnessOf(panel) });
+    panels.set(panel.id, { ...made, freedoms: known.freedoms });
   }
   return { ...frame, panels, system: { ...system, elements: [...members.values(), ...panels.values()] } };
 }

@@ -7,6 +7,7 @@ import type { SparseElement } from "../numerics/sparse-factor.ts";
 import { BorderUnknowns } from "./border-unknowns.ts";
 import { freedomGraph, nodeGraph, type FreedomGraph } from "./freedom-graph.ts";
 import { idleDirections, type IdleDirection } from "./idle-directions.ts";
+import type { LastNumbering, Numbering } from "./last-numbering.ts";
 import { looseMovements } from "./mechanism.ts";
 import type { Prepared } from "./prepared.ts";
 import { actingElements, heldFreedoms, type ContactState, type System } from "./system.ts";
@@ -48,26 +49,40 @@ export interface Numbered {
   readonly sparse: readonly SparseElement[];
 }
 
-/** Orders and numbers the free, resisted freedoms; those of `retained` nodes, if any, come last and in order. */
+/**
+ * Orders and numbers the free, resisted freedoms; those of `retained` nodes, if any, come last and in order. `last` may know
+ * how; it must have been used for parts with the same retained nodes on the same freedoms alone.
+ */
 export function numberFreedoms(
   system: System,
   acting: readonly Element[],
   held: Uint8Array,
   retained: Uint8Array | null,
   treeOf: (graph: FreedomGraph) => FrontTree,
+  last: LastNumbering | null = null,
 ): Numbered {
   const idle = idleDirections(acting, held, system.sheetOnly, retained);
   const elements = [...acting, ...idle.filter(isOblique).map(stiffener)];
   const active = activeFreedoms(elements, held, retained);
   for (const direction of idle) if (!isOblique(direction)) active[direction.node * 6 + axisOf(direction)] = 0;
+  const number = (): Numbering => numbering(elements, active, retained, treeOf);
+  const { tree, equationOf, equations } = last === null ? number() : last.take(elements, active, number);
+  const sparse = elements.map(({ matrix }, n): SparseElement => ({ equations: equations[n] ?? NO_EQUATIONS, matrix }));
+  return { elements, equationOf, idle, tree, sparse };
+}
+
+const NO_EQUATIONS = new Int32Array(0);
+
+function numbering(
+  elements: readonly Element[],
+  active: Uint8Array,
+  retained: Uint8Array | null,
+  treeOf: (graph: FreedomGraph) => FrontTree,
+): Numbering {
   const graph = retained === null ? freedomGraph(elements, active) : nodeGraph(elements, active, retained);
   const tree = treeOf(graph);
   const equationOf = equationNumbers(graph.groupOf, tree);
-  const sparse = elements.map(({ freedoms, matrix }): SparseElement => ({
-    equations: equationsOf(freedoms, equationOf),
-    matrix,
-  }));
-  return { elements, equationOf, idle, tree, sparse };
+  return { tree, equationOf, equations: elements.map(({ freedoms }) => equationsOf(freedoms, equationOf)) };
 }
 
 /** The equation of each of these freedoms, −1 where it has none. */

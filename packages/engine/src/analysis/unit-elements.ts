@@ -1,6 +1,7 @@
 import type { AlikeElements } from "../elements/alike.ts";
 import { bearingsThatKeepHold } from "./bearings.ts";
 import { frameSystem, withPanels, type FrameSystem } from "./frame-system.ts";
+import type { ModelPanel } from "../model/analytical-model.ts";
 import type { UnitFragment } from "../model/building-model.ts";
 import type { Substructure } from "./substructure.ts";
 
@@ -16,7 +17,7 @@ export interface UnitElements extends Substructure {
 export function unitElements(fragment: UnitFragment, alike?: AlikeElements, before?: MadeUnit): UnitElements {
   const { nodes, sections, beams, panels } = fragment;
   const frame =
-    before !== undefined && hasSameLines(fragment, before.fragment)
+    before !== undefined && differInSheetsAlone(fragment, before.fragment)
       ? withPanels(before.made.frame, panels, alike)
       : frameSystem({ nodes, sections, beams, panels, ...ALONE }, bearingsThatKeepHold, alike);
   const retained = fragment.retained.map((id) => nodeNumber(frame, id)).sort((a, b) => a - b);
@@ -31,9 +32,16 @@ export interface MadeUnit {
 
 const ALONE = { springs: [], links: [], supports: [], cases: {}, combos: {} };
 
-/** Containers that differ in the stiffness of their sheets alone are drawn with the same lines. */
-const hasSameLines = (one: UnitFragment, other: UnitFragment): boolean =>
-  one.beams === other.beams && one.nodes === other.nodes && one.sections === other.sections;
+/** Whether they are drawn as one, but for how stiff their sheets are. */
+const differInSheetsAlone = (one: UnitFragment, other: UnitFragment): boolean =>
+  one.beams === other.beams &&
+  one.nodes === other.nodes &&
+  one.sections === other.sections &&
+  one.panels.length === other.panels.length &&
+  one.panels.every((panel, n) => isInPlaceOf(panel, other.panels[n]));
+
+const isInPlaceOf = (panel: ModelPanel, other: ModelPanel | undefined): boolean =>
+  panel.id === other?.id && panel.nodes === other.nodes && panel.off === other.off;
 
 function nodeNumber({ nodeOf }: FrameSystem, id: string): number {
   const node = nodeOf.get(id);

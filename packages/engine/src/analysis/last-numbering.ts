@@ -1,0 +1,40 @@
+import type { Element } from "../elements/element.ts";
+import type { FrontTree } from "../numerics/front-tree.ts";
+import { sameNumbers } from "../numerics/same-graph.ts";
+
+/** The order of work for some elements and what it numbers. */
+export interface Numbering {
+  readonly tree: FrontTree;
+  /** Of each freedom, −1 where it is held or idle. */
+  readonly equationOf: Int32Array;
+  /** Of each element's freedoms. */
+  readonly equations: readonly Int32Array[];
+}
+
+/**
+ * The numbering made last, for elements on the very same freedoms: under the next set of assumptions a container has the same
+ * lines. No two parts share these arrays but where the one was made from the other.
+ */
+export class LastNumbering {
+  private last: Kept | undefined;
+
+  take(elements: readonly Element[], active: Uint8Array, number: () => Numbering): Numbering {
+    const { last } = this;
+    if (last !== undefined && isOn(elements, last.freedoms) && sameNumbers(active, last.active)) return last.numbering;
+    const numbering = number();
+    this.last = { freedoms: elements.map(({ freedoms }) => freedoms), active, numbering };
+    return numbering;
+  }
+}
+
+interface Kept {
+  readonly freedoms: readonly Int32Array[];
+  readonly active: Uint8Array;
+  readonly numbering: Numbering;
+}
+
+function isOn(elements: readonly Element[], freedoms: readonly Int32Array[]): boolean {
+  if (elements.length !== freedoms.length) return false;
+  for (let n = 0; n < freedoms.length; n++) if (elements[n]?.freedoms !== freedoms[n]) return false;
+  return true;
+}
