@@ -50,36 +50,40 @@ function bowPart(
   const place = "own bow";
   const perNewton = members.map(({ inertiaMm4, lengthMm }) => 1 / basis.mostBowedN({ inertiaMm4, lengthMm }));
   const linesIn = members.map(({ beams }) => linePlaces(beams));
-  const pressedN = members.map(() => 0);
-  /** The greatest compression in each member, N. */
-  const pressIn = (solved: SolvedRun): readonly number[] => {
-    const { values, at } = forces(solved);
-    linesIn.forEach((linesOf, n) => {
-      const lines = linesOf(at);
-      let most = 0;
-      for (let b = 0; b < lines.length; b++) {
-        const from = lines[b] ?? 0;
-        most = Math.max(most, values[from] ?? 0, -(values[from + FAR_END] ?? 0));
-      }
-      pressedN[n] = most;
-    });
-    return pressedN;
+  /** The greatest compression in a member, N. */
+  const pressedIn = (n: number, { values, at }: LineForces): number => {
+    const lines = linesIn[n]?.(at) ?? NONE;
+    let most = 0;
+    for (let b = 0; b < lines.length; b++) {
+      const from = lines[b] ?? 0;
+      most = Math.max(most, values[from] ?? 0, -(values[from + FAR_END] ?? 0));
+    }
+    return most;
   };
-  const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } =>
-    pressIn(solved).reduce(
-      (worst, axialN, n) => {
+  const useIn = (solved: SolvedRun): number => {
+    const inner = forces(solved);
+    let most = 0;
+    for (let n = 0; n < members.length; n++) most = Math.max(most, pressedIn(n, inner) * (perNewton[n] ?? 0));
+    return most;
+  };
+  const worstOf = (solved: SolvedRun): { use: number; n: number; axialN: number } => {
+    const inner = forces(solved);
+    return members.reduce(
+      (worst, _, n) => {
+        const axialN = pressedIn(n, inner);
         const use = axialN * (perNewton[n] ?? 0);
         return use > worst.use ? { use, n, axialN } : worst;
       },
       { use: 0, n: 0, axialN: 0 },
     );
+  };
   return {
     id: `${ownerId} ${element} ${place}`,
     ownerId,
     element,
     place,
     level: "strength",
-    use: (solved) => worstOf(solved).use,
+    use: useIn,
     decide: (solved) => {
       const { use, n, axialN } = worstOf(solved);
       const { inertiaMm4 = 1, lengthMm = 1 } = members[n] ?? {};
@@ -92,5 +96,6 @@ function bowPart(
   };
 }
 
+const NONE = new Int32Array(0);
 /** Of the nine forces of a line: the axial one at its second end. */
 const FAR_END = 6;

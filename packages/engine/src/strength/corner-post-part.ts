@@ -4,12 +4,14 @@ import type { CheckBasis } from "../checks/check-basis.ts";
 import type { Check } from "../checks/check.ts";
 import type { PostDemand, PostElement } from "../checks/corner-post.ts";
 import { isoProofLoad } from "../checks/iso-proof-load.ts";
+import type { Capacities } from "../checks/member-utilisation.ts";
 import type { MemberDemand } from "../checks/member-demand.ts";
 import type { PostBounds, PostStrengths } from "../checks/post-bounds.ts";
 import type { Resistance } from "../working/resistance.ts";
 import { elasticN, enlargement } from "./bowed-demand.ts";
 import { demandRoom, DemandsAlong } from "./demands-along.ts";
 import { linePlaces } from "./line-places.ts";
+import { MemberBound } from "./member-bound.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 import type { Screened, StrengthPart } from "./strength-part.ts";
 
@@ -38,6 +40,8 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   const upper = shares(bounds.upper);
   const lower = sheeted ? upper : shares(bounds.lower);
   const limitN = elasticN(leastPostInertiaMm4, clearMm);
+  const bound = new MemberBound(lower.capacities, { strongN: limitN, weakN: limitN }, true);
+  const lengthsMm = Float64Array.from(beams, ({ lengthMm }) => lengthMm);
   const linesIn = linePlaces(beams);
   const along = new DemandsAlong();
   const room = demandRoom();
@@ -68,9 +72,25 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
     element,
     place,
     level: "strength",
-    use: (solved) => {
-      let most = 0;
-      eachTurned(solved, (demand) => (most = Math.max(most, lower.most(demand))));
+    use: (solved, above = 0) => {
+      const { values, at } = solved.inner(ownerId);
+      const lines = linesIn(at);
+      let most = above;
+      for (
+        let b = bound.next(0, lines, lengthsMm, values, most);
+        b < lines.length;
+        b = bound.next(b + 1, lines, lengthsMm, values, most)
+      ) {
+        along.take(values, lines[b] ?? 0, lengthsMm[b] ?? 0);
+        for (let n = 0; n < along.count; n++) {
+          along.write(n, room);
+          const bow = enlargement(room.axialN, limitN);
+          turn(room, bow, demand);
+          most = Math.max(most, lower.most(demand));
+          turnOther(room, bow, demand);
+          most = Math.max(most, lower.most(demand));
+        }
+      }
       return most;
     },
     decide: (solved) => {
@@ -113,18 +133,27 @@ const postDemandRoom = (): PostDemandRoom => ({
 
 /** Moments enlarged by the bow of the post alone, by its weaker axis; either axis of the model may be the outline's x. */
 function bothWays(demand: MemberDemand, bow: number, room: PostDemandRoom, visit: (demand: PostDemand) => void): void {
+  turn(demand, bow, room);
+  visit(room);
+  turnOther(demand, bow, room);
+  visit(room);
+}
+
+function turn(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
   room.axialN = demand.axialN;
   room.torsionNmm = demand.torsionNmm;
   room.mxNmm = bow * demand.momentStrongNmm;
   room.myNmm = bow * demand.momentWeakNmm;
   room.shearXN = demand.shearWeakN;
   room.shearYN = demand.shearStrongN;
-  visit(room);
+}
+
+/** The outline the other way round. */
+function turnOther(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
   room.mxNmm = bow * demand.momentWeakNmm;
   room.myNmm = bow * demand.momentStrongNmm;
   room.shearXN = demand.shearStrongN;
   room.shearYN = demand.shearWeakN;
-  visit(room);
 }
 
 const { ixMm4, iyMm4 } = containerMembers["front corner post"];
@@ -142,7 +171,13 @@ function shares(strengths: PostStrengths) {
     const [x, y] = [share(demand.shearXN, vx), share(demand.shearYN, vy)];
     return (strengths.closed ? Math.max(x, y) : x + y) + share(demand.torsionNmm, t);
   };
-  return { bent, shear, most: (demand: PostDemand): number => Math.max(bent(demand), shear(demand)) };
+  const [m, v] = [Math.min(mx, my), Math.min(vx, vy)];
+  /** The least of either axis for both, for a bound. */
+  const capacities: Capacities = {
+    ...{ family: "structural steel", compression: pressed, tension: pulled },
+    ...{ headPressed: m, footPressed: m, weak: m, shear: v, shearWeak: v, torsion: t },
+  };
+  return { bent, shear, capacities, most: (demand: PostDemand): number => Math.max(bent(demand), shear(demand)) };
 }
 
 /** A refused strength stands as 0: whatever acts on it is too much. */

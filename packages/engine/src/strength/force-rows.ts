@@ -26,6 +26,13 @@ export class ForceRows {
     return this.blocks.reduce((sum, { sums }) => sum + sums.reduce((own, { byteLength }) => own + byteLength, 0), 0);
   }
 
+  /** What is at hand of this run. */
+  known(token: object): Float64Array | undefined {
+    const [last] = this.blocks;
+    const known = last.runs.indexOf(token);
+    return known < 0 ? undefined : last.sums[known];
+  }
+
   /** Valid until asked for another run; `after` gives the runs that are asked for after it, 1, 2 and 3 places on. */
   under(run: SeenRun, after: (places: number) => SeenRun | undefined): Float64Array {
     const [last, other] = this.blocks;

@@ -36,11 +36,12 @@ export function memberPart(stretch: MemberStretch, basis: CheckBasis): StrengthP
     const { values, at } = forces(solved);
     const lines = linesIn(at);
     let most = above;
-    for (let b = 0; b < lines.length; b++) {
-      const from = lines[b] ?? 0;
-      const lengthMm = lengthsMm[b] ?? 0;
-      if (!bound.mayExceed(most, values, from, lengthMm)) continue;
-      along.take(values, from, lengthMm);
+    for (
+      let b = bound.next(0, lines, lengthsMm, values, most);
+      b < lines.length;
+      b = bound.next(b + 1, lines, lengthsMm, values, most)
+    ) {
+      along.take(values, lines[b] ?? 0, lengthsMm[b] ?? 0);
       for (let n = 0; n < along.count; n++) {
         along.write(n, room);
         bow(room, limits);

@@ -68,12 +68,12 @@ export class UnitForces {
 
   /** Forces of lines; valid until asked for another run. `after` gives the runs asked for after it, so many places on. */
   under(run: Loaded, after: RunsAfter): Float64Array {
-    return this.lines.under(this.seen(run), (places) => this.seenAfter(after, places));
+    return this.lines.known(run.token) ?? this.lines.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
   /** Flows of sheets, likewise. */
   flowsUnder(run: Loaded, after: RunsAfter): Float64Array {
-    return this.panels.under(this.seen(run), (places) => this.seenAfter(after, places));
+    return this.panels.known(run.token) ?? this.panels.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
   private seenAfter(after: RunsAfter, places: number): SeenRun | undefined {
