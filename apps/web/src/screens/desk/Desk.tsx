@@ -4,8 +4,11 @@ import { CautionLine } from "../../controls/CautionLine.tsx";
 import { Ruled } from "../../controls/Ruled.tsx";
 import { Trouble } from "../../controls/Trouble.tsx";
 import { useNotices } from "../../data/notice.ts";
+import { useOwed } from "../../data/owed.ts";
 import { useProjects } from "../../data/project.ts";
 import { useSession } from "../../data/session.ts";
+import { greeting } from "../../wording/greeting.ts";
+import { sideOf } from "../../wording/owed-words.ts";
 import { stepForMe } from "../../wording/whose-turn.ts";
 import { DeskLeaders } from "./DeskLeaders.tsx";
 import { DeskTable } from "./DeskTable.tsx";
@@ -25,6 +28,7 @@ export function Desk() {
   const hasAccount = session.data?.person.byLink !== true;
   const name = session.data?.person.name ?? "";
   const unseen = useNotices(hasAccount).data?.unseen ?? 0;
+  const owed = useOwed().data ?? [];
   const navigate = useNavigate();
   const open = ({ id }: ProjectSummary) => void navigate({ to: "/projects/$projectId", params: { projectId: id } });
   const openStep = (project: ProjectSummary) =>
@@ -33,6 +37,8 @@ export function Desk() {
       : open(project);
   if (projects.isPending) return <Ruled label="Fetching the desk" />;
   if (projects.data === undefined) return <Trouble error={projects.error} again={() => void projects.refetch()} />;
+  const rolesIn = (projectId: string) => projects.data?.find(({ id }) => id === projectId)?.roles ?? [];
+  const owedByMe = owed.filter(({ projectId, owedBy }) => sideOf(owedBy, rolesIn(projectId)) === "you").length;
   const waiting = projects.data.filter((project) => stepForMe(project) !== null);
   return (
     <main className="desk-page">
@@ -40,7 +46,7 @@ export function Desk() {
       <WeekSpine projects={projects.data} />
       <div className="desk-sheet">
         <header className="desk-head">
-          <h1>{greeting(waiting.length, hasAccount ? firstName(name) : name)}</h1>
+          <h1>{greeting(waiting.length, owedByMe, hasAccount ? firstName(name) : name)}</h1>
           <nav className="desk-way" aria-label="Desk">
             {administrator && (
               <Link className="command" to="/start-project">
@@ -82,10 +88,6 @@ export function Desk() {
     </main>
   );
 }
-
-const counts = ["Nothing waits", "One thing waits", "Two things wait", "Three things wait", "Four things wait"];
-
-const greeting = (count: number, name: string) => `${counts[count] ?? `${count} things wait`} for you, ${name}.`;
 
 const newWords = (unseen: number) => (unseen === 0 ? "What is new" : `What is new: ${unseen}`);
 
