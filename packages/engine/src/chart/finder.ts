@@ -2,7 +2,7 @@ import type { Opening } from "@cornerway/schema";
 import type { AssumptionId } from "../strength/assumption-sets.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import { holdsNeeded } from "../strength/holds-needed.ts";
-import { liftedFittings, liftedParts } from "../strength/lift-results.ts";
+import { liftOf } from "../strength/lift-results.ts";
 import type { PartWorst } from "../strength/screen.ts";
 import type { StrengthReason } from "../strength/strength-reason.ts";
 import { findingOf, type Judged } from "./judged.ts";
@@ -37,56 +37,43 @@ export class Finder {
   look(openings: readonly Opening[], sets: readonly TrialSet[]): Look {
     this.looked++;
     const looking = new TrialOf(this.ground, openings, sets);
+    const leftOut = this.lacking(openings);
     const seen: TrialSet[] = [];
     return (under) => {
       seen.push(...under.filter((one) => !seen.includes(one)));
-      return this.foundIn(looking.under(seen), seen, openings);
+      return this.foundIn(looking.under(seen), seen, leftOut);
     };
   }
 
-  private foundIn({ worsts, leans, solved }: Trial, sets: readonly TrialSet[], openings: readonly Opening[]): Found {
+  private foundIn({ worsts, leans, solved }: Trial, sets: readonly TrialSet[], leftOut: StrengthReason[]): Found {
     const { scheme, ownBearings } = this.ground;
     const fallen = solved.flatMap((one, n) =>
       one.fallen.map(({ id }) => ({ set: sets[n]?.set.id ?? missing(), run: id })),
     );
     const judged: Judged = {
-      results: [...worsts.map(findingOf), ...leans, ...this.fittings(openings)],
+      results: [...worsts.map(findingOf), ...leans],
       holds: holdsNeeded(
         ownBearings,
         solved.flatMap((one) => one.solved),
         scheme.basis.friction,
       ),
       fallen: fallen.map(({ run }) => run),
-      leftOut: this.lacking(openings),
+      leftOut,
     };
     return { judged, worsts, fallen };
   }
 
-  /** The unit as it hangs, with what is cut in it before the pick. */
+  /** The unit as it hangs, with what is cut in it before the pick, and the fittings it hangs from. */
   lifted(openings: readonly Opening[]): ElementResult[] {
-    const { basis, memory } = this.ground;
-    const hanging = this.hanging(openings);
-    return this.containers().flatMap((one) => liftedParts(hanging, one, basis, memory));
+    const { basis, memory, scheme, otherOpenings, unit } = this.ground;
+    const hanging = { ...scheme, openings: [...otherOpenings, ...openings] };
+    const containers = scheme.containers.filter(({ id }) => id === unit.id);
+    return containers.flatMap((one) => liftOf(hanging, one, basis, memory));
   }
 
   /** What the unit lacks sideways with these openings, which takes no solution. */
   lacking(openings: readonly Opening[]): StrengthReason[] {
     return this.walls.reasons(openings);
-  }
-
-  private fittings(openings: readonly Opening[]): ElementResult[] {
-    const hanging = this.hanging(openings);
-    return this.containers().flatMap((one) => liftedFittings(hanging, one, this.ground.basis));
-  }
-
-  private hanging(openings: readonly Opening[]): TrialGround["scheme"] {
-    const { scheme, otherOpenings } = this.ground;
-    return { ...scheme, openings: [...otherOpenings, ...openings] };
-  }
-
-  private containers(): TrialGround["scheme"]["containers"] {
-    const { scheme, unit } = this.ground;
-    return scheme.containers.filter(({ id }) => id === unit.id);
   }
 }
 

@@ -1,11 +1,12 @@
 import type { Opening, Verdict } from "@cornerway/schema";
 import { unitStrength } from "../strength/unit-strength.ts";
+import { AddedAnswers, type Tried } from "./added-answers.ts";
 import type { ChartAnswer, ChartRequest, OpeningChart } from "./chart.ts";
 import { NARROWEST_MM } from "./trace-column.ts";
 import { forbids, type Place } from "./chart-side.ts";
-import { decidersOf, DecidingVectors, FAR, type Deciders } from "./deciding-vectors.ts";
-import { Finder, type Found } from "./finder.ts";
-import { addedBy, addedHolds, addedParts, addedReasons, type Finding, type Judged } from "./judged.ts";
+import { DecidingVectors } from "./deciding-vectors.ts";
+import { Finder } from "./finder.ts";
+import { addedReasons } from "./judged.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 import { bareEdged, triedId, triedOpening } from "./trial-opening.ts";
 
@@ -19,19 +20,18 @@ export class PlaceJudge {
   private readonly others: readonly Opening[];
   private readonly finder: Finder;
   private readonly deciding: DecidingVectors;
+  private readonly added: AddedAnswers;
   private readonly traced = new Map<string, ChartAnswer>();
   private readonly sure = new Map<string, ChartAnswer>();
   /** What was left out of answers. */
   private readonly partly = new Map<string, Partly>();
   /** Centres about which an opening is asked more while it hangs than its strength. */
   private readonly hangs = new Set<number>();
-  private readonly before = new Map<string, Judged>();
   /** The least width about a centre that does not work with bare edges. */
   private readonly bareFails = new Map<number, number>();
   /** The least that does not work framed. */
   private readonly fails = new Map<number, number>();
   private readonly easiestIn = new Map<string, Verdict>();
-  private liftedWithout: Judged | undefined;
 
   /** `traceOn`: whether every vector is looked at for every place. `isPlain`: whether wider is never cheaper. */
   constructor(ground: TrialGround, traceOn: "deciding sets" | "all sets", isPlain = false) {
@@ -42,6 +42,7 @@ export class PlaceJudge {
     // sliding is told under the first set alone
     const first = ground.under === "all loads";
     this.deciding = new DecidingVectors(ground.sets, { first, all: traceOn === "all sets" });
+    this.added = new AddedAnswers(ground, this.others, { finder: this.finder, deciding: this.deciding, isPlain });
   }
 
   /** How many places and widths were solved. */
@@ -92,7 +93,7 @@ export class PlaceJudge {
 
   /** The verdict of the unit with no such opening, from its own parts and bearings, and how many reasons stand against it. */
   verdictWithout(): OpeningChart["without"] {
-    const { results: standing, holds, leftOut } = this.without(this.ground.sets);
+    const { results: standing, holds, leftOut } = this.added.without(this.ground.sets);
     const results = [...standing, ...this.finder.lifted(this.others)];
     const { unit } = this.ground;
     const withSteel = this.others.some(({ framed }) => framed);
@@ -119,44 +120,35 @@ export class PlaceJudge {
 
   private judge(place: Place): ChartAnswer {
     return this.leastSteel(place, (tried) => {
-      const { answer, seen } = this.lazily(tried, place);
-      if (answer.why.kind !== "within") {
-        if (tried.framed) this.noteFailing(place);
-        return answer;
-      }
+      const { answer, rest } = this.lazily(tried, place);
+      if (answer.why.kind !== "within") return answer;
       const isHung = this.hangs.has(place.centreMm);
-      const found = isHung ? this.hung(tried, answer) : answer;
-      const rest = this.vectors.filter((one) => !seen.includes(one));
+      const found = isHung ? this.added.hung(tried, answer, place) : answer;
       if (found.why.kind === "within") this.partly.set(this.keyOf(place), { tried, rest, isHung });
       return found;
     });
   }
 
-  private noteFailing({ centreMm, widthMm }: Place): void {
-    if (this.isPlain) this.fails.set(centreMm, Math.min(widthMm, this.fails.get(centreMm) ?? Infinity));
+  /** On a plain wall what is wider than a framed opening that does not work does not either. */
+  private lazily(tried: Tried, { centreMm, widthMm }: Place): ReturnType<AddedAnswers["lazily"]> {
+    const failing = this.fails.get(centreMm) ?? Infinity;
+    const found = this.added.lazily(tried, tried.framed && widthMm > failing);
+    if (this.isPlain && tried.framed && found.answer.why.kind !== "within")
+      this.fails.set(centreMm, Math.min(widthMm, failing));
+    return found;
   }
 
   /** Under the sets that were left out, and as it hangs. */
   private settle({ tried, rest, isHung }: Partly, answer: ChartAnswer, place: Place): ChartAnswer {
-    if (rest.length > 0) {
-      const look = this.finder.look(tried.openings, this.vectors);
-      if (this.standing(look(rest).judged, rest, tried).why.kind !== "within")
-        return this.standing(look(this.vectors).judged, this.vectors, tried);
-    }
-    const found = isHung ? answer : this.hung(tried, answer);
+    const standing = this.added.underRest(tried, rest, answer);
+    const found = isHung ? standing : this.added.hungWhereNear(tried, standing, place);
     // then about this centre it is looked at everywhere
-    if (found.why.kind !== "within") this.hangs.add(place.centreMm);
+    if (standing.why.kind === "within" && found.why.kind !== "within") this.hangs.add(place.centreMm);
     return found;
   }
 
   private judgeWhole(place: Place): ChartAnswer {
-    const { sets } = this.ground;
-    const underAll = (tried: Tried): ChartAnswer => {
-      const found = this.finder.look(tried.openings, sets)(sets);
-      this.deciding.join(decidersIn(found, this.without(sets)));
-      return this.hung(tried, this.standing(found.judged, sets, tried));
-    };
-    return this.leastSteel(place, underAll, true);
+    return this.leastSteel(place, (tried) => this.added.underAll(tried, place), true);
   }
 
   /**
@@ -192,51 +184,6 @@ export class PlaceJudge {
     return { openings: [...this.others, triedOpening(request, centreMm, widthMm)], framed: request.framed };
   }
 
-  /**
-   * Under no more of the deciding sets than it takes: what works where parts are worst is not asked for where they are best, and
-   * what is far beyond its strength is so under all. Of what is wider than a framed opening that does not work on a plain wall
-   * only those where parts are best can tell that it is beyond its strength under all: they are asked first.
-   */
-  private lazily(
-    tried: Tried,
-    { centreMm, widthMm }: Place,
-  ): { readonly answer: ChartAnswer; readonly seen: readonly TrialSet[] } {
-    const { worstSets, bestSets } = this.deciding;
-    const bestFirst = tried.framed && bestSets.length > 0 && widthMm > (this.fails.get(centreMm) ?? Infinity);
-    const [first, then] = bestFirst ? [bestSets, worstSets] : [worstSets, bestSets];
-    const all = [...first, ...then];
-    const look = this.finder.look(tried.openings, this.vectors);
-    for (let count = 1; ; count++) {
-      const seen = all.slice(0, count);
-      const answer = this.standing(look(seen).judged, seen, tried);
-      if (count === all.length || isSettled(answer)) return { answer, seen };
-      const isOver = answer.verdict === "does not work";
-      if (count >= first.length && (bestFirst ? isOver : !isOver && !isNear(answer))) return { answer, seen };
-    }
-  }
-
-  /** What stands, without what is asked of it while it hangs. */
-  private standing(found: Judged, sets: readonly TrialSet[], { framed }: Tried): ChartAnswer {
-    return addedBy(found, this.without(sets), this.ground.unit.id, framed);
-  }
-
-  /** What it asks while it hangs takes a solution of its own: it is looked at where all else is well. */
-  private hung({ openings, framed }: Tried, standing: ChartAnswer): ChartAnswer {
-    if (standing.why.kind !== "within") return standing;
-    this.liftedWithout ??= alone(this.finder.lifted(this.others));
-    const hanging = addedBy(alone(this.finder.lifted(openings)), this.liftedWithout, this.ground.unit.id, framed);
-    return hanging.why.kind !== "within" || hanging.why.use > standing.why.use ? hanging : standing;
-  }
-
-  /** What is found of the unit with no such opening. */
-  private without(sets: readonly TrialSet[]): Judged {
-    const whole = sets === this.ground.sets;
-    const key = whole ? "every vector" : `${this.deciding.key} ${sets.map(({ set }) => set.id).join()}`;
-    const found = this.before.get(key) ?? this.finder.look(this.others, whole ? sets : this.vectors)(sets).judged;
-    this.before.set(key, found);
-    return found;
-  }
-
   /** The answer of a place hangs on what is looked at there. */
   private keyOf(place: Place): string {
     return `${placeKey(place)} ${this.deciding.key} ${this.hangs.has(place.centreMm) ? "hung" : "standing"}`;
@@ -245,32 +192,5 @@ export class PlaceJudge {
 
 const placeKey = ({ centreMm, widthMm }: Place): string => `${centreMm} ${widthMm}`;
 
-/** Parts with nothing beside them. */
-const alone = (results: readonly Finding[]): Judged => ({ results, holds: [], fallen: [], leftOut: [] });
-
-/** Openings of the unit with the one that is tried, and whether that is framed. */
-type Tried = { readonly openings: readonly Opening[]; readonly framed: boolean };
-
 /** A place of which some of the deciding sets, or what is asked while it hangs, were left out. */
 type Partly = { readonly tried: Tried; readonly rest: readonly TrialSet[]; readonly isHung: boolean };
-
-/** So near its strength a place is likely told: it is looked at under all. Judged, no published source. */
-const NEARLY = 0.95;
-const isNear = ({ why }: ChartAnswer): boolean => why.kind === "within" && why.use > NEARLY;
-
-/** What no other set of assumptions would make better: beyond all bounds, or not a matter of strength. */
-const isSettled = ({ verdict, why }: ChartAnswer): boolean =>
-  verdict === "does not work" && (why.kind !== "part" || (why.least ?? 0) > FAR);
-
-/** The vectors behind what an opening adds. */
-function decidersIn({ judged, worsts, fallen }: Found, before: Judged): Deciders {
-  const added = new Set(addedParts(judged, before).map(({ id }) => id));
-  const worse = worsts.filter(({ part }) => added.has(part.id));
-  const { worst, best, runs } = decidersOf(worse.length > 0 ? worse : worsts);
-  const holds = addedHolds(judged, before).map(({ run }) => run);
-  return {
-    worst: [...worst, ...fallen.map(({ set }) => new Set([set]))],
-    best,
-    runs: [...runs, ...fallen.map(({ run }) => run), ...holds],
-  };
-}

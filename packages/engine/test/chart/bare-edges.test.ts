@@ -32,6 +32,11 @@ describe("an opening that is framed only where it must be", () => {
   it("has the answer of a framed one where bare edges do not work", () => {
     const wide = { ...place, widthMm: 4500 };
     expect(chartedOpening(plain, { ...framed, framed: false }, wide)).not.toMatchObject({ verdict: "works as built" });
-    expect(chartedOpening(plain, asked, wide)).toEqual(chartedOpening(plain, framed, wide));
+    const [found, alone] = [asked, framed].map((request) => chartedOpening(plain, request, wide));
+    if (found === undefined || !("why" in found) || found.why.kind !== "part") throw new Error("a part decides");
+    const { use, least = NaN } = found.why;
+    // by another way to the same solution, so not to the last bit
+    const why = { ...found.why, use: expect.closeTo(use, 9), least: expect.closeTo(least, 9) };
+    expect(alone).toEqual({ ...found, why });
   });
 });
