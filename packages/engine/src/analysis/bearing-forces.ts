@@ -1,5 +1,6 @@
 import type { AnalyticalModel, ModelLink } from "../model/analytical-model.ts";
 import { withHolds, type HoldPlan } from "../model/plan-holds.ts";
+import { flagsKey } from "../numerics/flags-key.ts";
 import type { FrameSystem } from "./frame-system.ts";
 import { liftedNames } from "./planned-holds.ts";
 import type { Prepared } from "./prepared.ts";
@@ -59,7 +60,7 @@ export class BearingForces {
 
   /** Links as they hold once these bearings have lifted. */
   private linksIn(lost: Uint8Array): readonly ModelLink[] {
-    const key = lost.join("");
+    const key = flagsKey(lost);
     const { supportBearings, linkBearings } = this.frame;
     const { links, supports } = this.model;
     const known =

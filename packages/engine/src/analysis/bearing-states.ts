@@ -1,4 +1,5 @@
 import { FactorMemory } from "../numerics/factor-memory.ts";
+import { flagsKey } from "../numerics/flags-key.ts";
 import { OpenedBearings } from "./opened-bearings.ts";
 import { prepare, type Preparation } from "./prepare.ts";
 import type { Prepared } from "./prepared.ts";
@@ -40,7 +41,7 @@ export function bearingStates(
   };
   return {
     updated: (from, state) =>
-      updated.take(`${keyOf(from.state)} ${keyOf(state)}`, () => updatedState(from, state, responses(from))),
+      updated.take(keyOf(from.state) + keyOf(state), () => updatedState(from, state, responses(from))),
     factorised: (state) => {
       const key = keyOf(state);
       const known = falling.find(key) ?? standing.find(key);
@@ -59,7 +60,7 @@ export function bearingStates(
 
 /** Written once for each state. */
 function keyOf(state: ContactState): string {
-  const key = keys.get(state) ?? `${state.open.join("")} ${state.lost.join("")}`;
+  const key = keys.get(state) ?? flagsKey(state.open) + flagsKey(state.lost);
   keys.set(state, key);
   return key;
 }

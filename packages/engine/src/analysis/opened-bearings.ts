@@ -99,7 +99,10 @@ export class OpenedBearings {
     if (update !== null) solveDense(update.border.corner, moved.length, moved, 1);
     const scale = isLink ? bearing.stiffness : further.stiffnessAt(bearing.freedom) || 1;
     const own = { bearing: b, unknown, force, scale, couplings, moved };
-    return { ...own, pressures: numbersOf([...this.opened, own], (other) => this.pressure(own, other)) };
+    const pressures = new Float64Array(this.opened.length + 1);
+    for (let n = 0; n < this.opened.length; n++) pressures[n] = this.pressure(own, this.opened[n] ?? own);
+    pressures[this.opened.length] = this.pressure(own, own);
+    return { ...own, pressures };
   }
 
   /** Under one of two bearings with the other open; the same bits whichever was opened first. */

@@ -1,5 +1,6 @@
 import type { AnalyticalModel } from "../model/analytical-model.ts";
 import { planHolds, type HoldPlan } from "../model/plan-holds.ts";
+import { flagsKey } from "../numerics/flags-key.ts";
 import type { FrameSystem } from "./frame-system.ts";
 import { springsBetween, type PlannedHolds, type Spring } from "./system.ts";
 
@@ -16,7 +17,7 @@ export function plannedHolds(
   return (lifted) => {
     const before = asked.get(lifted);
     if (before !== undefined) return before;
-    const key = lifted.join("");
+    const key = flagsKey(lifted);
     const known = made.get(key) ?? build(liftedNames(lifted, supportBearings, linkBearings));
     made.set(key, known);
     asked.set(lifted, known);

@@ -1,3 +1,5 @@
+import { Scratch } from "./scratch.ts";
+
 export type ComplementarySolution =
   | { readonly solved: true; readonly z: Float64Array }
   /** No solution: along `direction` (≥ 0) nothing resists, M·d = 0 and q·d < 0. */
@@ -25,6 +27,9 @@ export function lemke(M: Float64Array, q: Float64Array, scale: Float64Array, zer
   }
 }
 
+/** Many small problems are solved one after another. */
+const TABLEAU = new Scratch();
+
 /** Columns: w (0…n−1), z (n…2n−1), the artificial variable (2n), right-hand side (2n+1). Kept as I·w − M·z − e·z₀ = q. */
 class Tableau {
   readonly basis: Int32Array;
@@ -40,11 +45,14 @@ class Tableau {
     this.width = 2 * this.n + 2;
     this.artificial = 2 * this.n;
     this.zero = zero;
-    this.scale = scale.map((s) => 1 / Math.sqrt(s)); // symmetric scaling to a unit diagonal: forces and openings alike
-    this.basis = Int32Array.from({ length: this.n }, (_, i) => i);
-    this.t = new Float64Array(this.n * this.width);
+    this.scale = new Float64Array(this.n);
+    this.basis = new Int32Array(this.n);
+    this.t = TABLEAU.room(this.n * this.width).fill(0, 0, this.n * this.width);
+    // symmetric scaling to a unit diagonal: forces and openings alike
+    for (let i = 0; i < this.n; i++) this.scale[i] = 1 / Math.sqrt(scale[i] ?? 1);
     for (let i = 0; i < this.n; i++) {
       const si = this.scale[i] ?? 1;
+      this.basis[i] = i;
       this.t[i * this.width + i] = 1;
       for (let j = 0; j < this.n; j++)
         this.set(i, this.n + j, -this.cleaned((M[i * this.n + j] ?? 0) * si * (this.scale[j] ?? 1)));
