@@ -7,6 +7,7 @@ import { settleFirst } from "../../src/remedies/settle-first.ts";
 import { heavierFrames } from "../../src/remedies/ways/heavier-frames.ts";
 import { otherUnit } from "../../src/remedies/ways/other-unit.ts";
 import { packing } from "../../src/remedies/ways/packing.ts";
+import { postsAtOpening } from "../../src/remedies/ways/posts-at-opening.ts";
 import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
 import { unframedOpening } from "../../src/remedies/ways/unframed-opening.ts";
@@ -242,5 +243,47 @@ describe("an opening left without its frame", () => {
       cuts: [{ ...door, use: "open-wall", at: 300, sill: 180, width: 5400, height: 2400 }],
     });
     expect(waysOf(unframedOpening, out, ["d", "g"])).toEqual([]);
+  });
+});
+
+describe("two posts in the middle of a wall that is out", () => {
+  const out = { id: "d", in: "g", face: "right" as const, use: "open-wall" as const, at: 300, sill: 180, width: 5400 };
+  const scheme = schemeOf({ units: [lower], pads: padsUnder(lower), cuts: [{ ...out, height: 2400 }] });
+  const found = waysOf(postsAtOpening, scheme, ["d", "g"]).filter(({ also = [] }) =>
+    also.some(({ kind }) => kind === "narrow opening"),
+  );
+
+  // 5400 mm less 100, 150 and 200 at either side; about its middle at 300 + 2700
+  it("leave a little more wall at either side, ever more, and say so", () => {
+    const widths = found.flatMap(({ also = [] }) => also.map((one) => "toMm" in one && one.toMm));
+    expect(widths).toEqual([5200, 5100, 5000]);
+    for (const [n, { operations }] of found.entries()) {
+      const [opening] = drawn(scheme, operations).openings;
+      expect(opening?.use).toBe("passage");
+      expect(opening?.widthUm).toBe(1000 * Number(widths[n]));
+      expect((opening?.offsetUm ?? NaN) + (opening?.widthUm ?? NaN) / 2).toBe(3_000_000);
+    }
+  });
+
+  // the unit's middle is at 3029 of its 6058 mm: 3000 − 450 − 3029 = −479, and 900 further 421
+  it("stand on pads of 900 mm that touch", () => {
+    const posts = found.map(({ operations }) => drawn(scheme, operations).posts.map(({ xUm }) => xUm));
+    expect(posts).toEqual(Array.from({ length: 3 }, () => [-479_000, 421_000]));
+    const [first] = found;
+    const known = new Set(scheme.pads.map(({ id }) => id));
+    const pads = drawn(scheme, first?.operations ?? []).pads.filter(({ id }) => !known.has(id));
+    expect(pads.map(({ lengthUm }) => lengthUm)).toEqual([900_000, 900_000]);
+    expect(
+      assess(drawn(scheme, first?.operations ?? [])).marks.filter(({ fact }) => fact.kind === "collision"),
+    ).toEqual([]);
+  });
+
+  it("are none over a door that one post would part", () => {
+    const door = schemeOf({
+      units: [lower],
+      pads: padsUnder(lower),
+      cuts: [{ ...out, use: "door", width: 2000, height: 2200 }],
+    });
+    expect(waysOf(postsAtOpening, door, ["d", "g"]).flatMap(({ also = [] }) => also)).toEqual([]);
   });
 });
