@@ -1,6 +1,8 @@
 import type { UnitSystem } from "@cornerway/schema";
 import { z } from "zod";
-import { printQuantity, readQuantity, type Quantity } from "../units/quantity.ts";
+import { printQuantity } from "../units/quantity.ts";
+import { readQuantity } from "../units/read-typed.ts";
+import type { Quantity } from "../units/unit-scales.ts";
 
 /** One typed field: its name, its label, and its value in the integers the scheme stores. */
 export interface QuantityField {

@@ -1,4 +1,4 @@
-import { feetAndInches, inchesPerFoot, mmPerInch, type UnitSystem } from "@cornerway/schema";
+import { inchesPerFoot, mmPerInch, type UnitSystem } from "@cornerway/schema";
 import { readFeet } from "./read-feet.ts";
 import { readNumber } from "./read-number.ts";
 import type { ReadQuantity } from "./read-quantity.ts";
@@ -17,12 +17,6 @@ export function readLengthUm(text: string, units: UnitSystem): ReadQuantity {
   const um = withMetricUnit(text) ?? fromFeet(text) ?? withoutUnit(text, units);
   return um === null ? { ok: false, why: whyNot[units] } : { ok: true, value: Math.round(um) + 0 };
 }
-
-/** A length as a field shows it: metres to the millimetre; feet and inches to the sixteenth. */
-export const printLengthUm = (um: number, units: UnitSystem): string =>
-  units === "US"
-    ? feetAndInches(um / umPerMm).replace("−", "-")
-    : (um / umPerMetre).toFixed(3).replace(/^-0\.000$/, "0.000");
 
 const whyNot: Record<UnitSystem, string> = {
   SI: "A length, such as 2.438, 2438 mm or 8'-0\". In “1,613” the comma is the decimal mark, in “1,613 mm” it is not.",

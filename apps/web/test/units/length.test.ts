@@ -1,7 +1,8 @@
 import { unitSystems } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { printLengthUm, readLengthUm } from "../../src/units/length.ts";
+import { readLengthUm } from "../../src/units/length.ts";
+import { printLengthUm } from "../../src/units/print-length.ts";
 
 const um = (text: string, units: "SI" | "US" = "SI") => {
   const read = readLengthUm(text, units);

@@ -1,7 +1,9 @@
 import { unitSystems } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { printQuantity, quantities, readQuantity, unitOf, type Quantity } from "../../src/units/quantity.ts";
+import { printQuantity, unitOf } from "../../src/units/quantity.ts";
+import { readQuantity } from "../../src/units/read-typed.ts";
+import { quantities, type Quantity } from "../../src/units/unit-scales.ts";
 
 const value = (quantity: Quantity, text: string, units: "SI" | "US" = "SI") => {
   const read = readQuantity(quantity, text, units);

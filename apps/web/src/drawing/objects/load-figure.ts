@@ -1,5 +1,6 @@
 import type { FreeLoad, UnitSystem } from "@cornerway/schema";
-import { printQuantity, unitOf, type Quantity } from "../../units/quantity.ts";
+import { printQuantity, unitOf } from "../../units/quantity.ts";
+import type { Quantity } from "../../units/unit-scales.ts";
 
 /** The figure of a free load in the person's units: "12.5 kN", "1.2 kN/m", "2.4 kPa". */
 export function loadFigure(load: FreeLoad, units: UnitSystem): string {

@@ -1,6 +1,8 @@
 import { feetAndInches, type UnitSystem } from "@cornerway/schema";
 import { readLengthUm } from "../../units/length.ts";
-import { printQuantity, readQuantity, unitOf, type Quantity } from "../../units/quantity.ts";
+import { printQuantity, unitOf } from "../../units/quantity.ts";
+import { readQuantity } from "../../units/read-typed.ts";
+import type { Quantity } from "../../units/unit-scales.ts";
 import { readNumber } from "../../units/read-number.ts";
 
 interface Common {
