@@ -8,9 +8,12 @@ export const planCircleRadiusPx = 8.5;
 /** Px the grid runs past the building, and from there to its circles. */
 export const pastPlanPx = 20;
 
+/** Px more that the circles at the top keep off the figures of the string under them. */
+const offFiguresPx = 4;
+
 /** Where the circles of a plan's grid stand, px: the middles of those at the top across, of those at the left down. */
 export const planCirclePlaces = ({ left, top }: BoxPx) => ({
-  topPx: top - pastPlanPx - planCircleRadiusPx,
+  topPx: top - pastPlanPx - offFiguresPx - planCircleRadiusPx,
   leftPx: left - 22 - planCircleRadiusPx,
 });
 

@@ -38,6 +38,21 @@ export function bearingFigure(
   };
 }
 
+/** Half of a figure of the axis with a hair of air, px. */
+const halfFigurePx = 9;
+
+/** Where a figure of the axis stands: beside a stroke that would lie over it, towards the middle of the side. */
+export function besideStrokes(xPx: number, side: ChartSide, scale: ChartScale): number {
+  const over = side.bearings.find(
+    (bearing) =>
+      bearing.at === "above" &&
+      Math.abs(scale.xPx(bearing.uMm) - xPx) < bearingWidthPx(bearing, scale) / 2 + halfFigurePx,
+  );
+  if (over === undefined) return xPx;
+  const towards = over.uMm < side.lengthMm / 2 ? 1 : -1;
+  return scale.xPx(over.uMm) + towards * (bearingWidthPx(over, scale) / 2 + halfFigurePx);
+}
+
 /** What comes down on the side, through the chart to its place on the wall, and what stands below; widths by the scale of strokes. */
 export function BearingStrokes({ side, scale, tagOf }: BearingStrokesProps) {
   return (

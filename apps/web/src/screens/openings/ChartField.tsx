@@ -7,7 +7,7 @@ import { hatchFill } from "../../look/hatch.ts";
 import { ink, verdictInk, weight } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
-import { BearingStrokes } from "./BearingStrokes.tsx";
+import { BearingStrokes, besideStrokes } from "./BearingStrokes.tsx";
 import type { ChartFieldProps } from "./chart-field-props.ts";
 import { chartRegions, type ChartRegion } from "./chart-regions.ts";
 import type { ChartScale } from "./chart-scale.ts";
@@ -79,12 +79,13 @@ function Axes({ side, scale }: ChartFieldProps) {
     <g aria-hidden="true">
       {metres.map((m) => {
         const x = scale.xPx(m * 1000);
+        const xPx = besideStrokes(x, side, scale);
         return (
           <g key={m}>
             <path d={linePath(x, scale.topPx, x, scale.basePx)} stroke="var(--ruling)" strokeWidth={weight.hair} />
             <Lettering
               text={String(m)}
-              spot={{ xPx: x, yPx: scale.basePx + 15, anchor: "middle" }}
+              spot={{ xPx, yPx: scale.basePx + 15, anchor: "middle" }}
               sizePx={11}
               colour={ink.graphite}
             />
