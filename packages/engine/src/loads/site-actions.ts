@@ -131,7 +131,9 @@ function windOn(
 ): WindLoading {
   const limits = basis.wind.shapeLimits(buildingForm(building));
   const shape = windShapeOf(building);
-  const [first, ...others] = enclosed.map((envelope) => basis.wind.mainSystem(hazards, shape, envelope));
+  // compartments that are alike, as plain containers are, are asked about once
+  const different = new Map(enclosed.map((envelope) => [JSON.stringify(envelope), envelope]));
+  const [first, ...others] = [...different.values()].map((envelope) => basis.wind.mainSystem(hazards, shape, envelope));
   if (first === undefined) throw new RangeError("a building has at least one compartment");
   const pressures = others.reduce((worst, one) => (one.internalPa > worst.internalPa ? one : worst), first);
   const factors = boxFactors(building, limits);

@@ -6,6 +6,7 @@ import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { strengthOf, type Strength } from "../../src/strength/strength-of.ts";
 import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 import { drawnUnit } from "./drawn-unit.ts";
+import { ordinarySchemes } from "./ordinary-schemes/ordinary-schemes.ts";
 
 type Live = Extract<LiveStrength, { accepted: true }>;
 type Full = Extract<Strength, { accepted: true }>;
@@ -102,6 +103,10 @@ describe("strength while one draws", () => {
     }
   });
 
+  it("leaves a full run after it as it is on a memory of its own", () => {
+    expect(accepted(strengthOf(after, basis, memory))).toEqual(again);
+  });
+
   it("says which vectors it looked at, how many it did not, and that it waits for the full run", () => {
     expect(live.waitsFor).toBe("the full run");
     expect(live.looked.map(({ assumptions }) => assumptions)).toEqual(["locks at play", "locks tied"]);
@@ -120,3 +125,27 @@ describe("strength while one draws", () => {
     expect(first.parts.length).toBeGreaterThan(20);
   });
 });
+
+const farther = (scheme: Scheme, byMm: number): Scheme => {
+  const [first, ...others] = scheme.openings;
+  if (first === undefined) return scheme;
+  return { ...scheme, openings: [{ ...first, offsetUm: first.offsetUm + byMm * 1000 }, ...others] };
+};
+
+/** One on the ground, one joined to another, one that stands out over the one below. */
+describe.each(["a window in the middle of a 20 ft side", "two 20 ft joined by 2 m", "an overhang of 1 m"])(
+  "what is kept while one draws %s",
+  (name) => {
+    it("changes no live answer after edits", () => {
+      const drawn = ordinarySchemes[name];
+      if (drawn === undefined) throw new Error(`no scheme ${name}`);
+      const kept = strengthMemory();
+      const ofDrawn = accepted(strengthOf(drawn, basis, kept));
+      const lastRun = [governingVectors(ofDrawn, 0.5), ofDrawn.enlargement] as const;
+      strengthLive(farther(drawn, 20), basis, kept, ...lastRun);
+      const moved = farther(drawn, 50);
+      const byKept = accepted(strengthLive(moved, basis, kept, ...lastRun));
+      expect(byKept).toEqual(accepted(strengthLive(moved, basis, strengthMemory(), ...lastRun)));
+    });
+  },
+);
