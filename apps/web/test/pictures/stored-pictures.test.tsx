@@ -1,7 +1,7 @@
-import { cleanup, render } from "@testing-library/react";
+import { act, cleanup, render } from "@testing-library/react";
 import { existsSync } from "node:fs";
 import path from "node:path";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { demoScheme } from "../support/demo-scheme.ts";
 import { quarryStepsScheme, sheetsOf, sheetsOfRequest, sheetsWithout } from "./sheets.tsx";
 import { storedGeometry } from "./stored-geometry.ts";
@@ -20,6 +20,7 @@ const sheets = [
 describe("the drawing of each sheet is as it was stored", () => {
   it.each(sheets)("$name", async ({ name, drawn }) => {
     const { container } = render(drawn());
+    await act(() => vi.dynamicImportSettled()); // some parts of a drawing are fetched when they are first drawn
     expect(container.querySelector("svg")).not.toBeNull();
     const updates = expect.getState().snapshotState.snapshotUpdateState === "all";
     expect(updates || existsSync(stored(name)), `${name} is stored`).toBe(true);
