@@ -1,7 +1,7 @@
 import type { Opening } from "@cornerway/schema";
 import type { ChartAnswer } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
-import { decidersOf, FAR, type Deciders, type DecidingVectors } from "./deciding-vectors.ts";
+import { decidersOf, type Deciders, type DecidingVectors } from "./deciding-vectors.ts";
 import type { Finder, Found } from "./finder.ts";
 import { addedBy, addedHolds, addedParts, type Finding, type Judged } from "./judged.ts";
 import { KnownLifts } from "./known-lifts.ts";
@@ -51,7 +51,7 @@ export class AddedAnswers {
     for (let count = 1; ; count++) {
       const [seen, rest] = [all.slice(0, count), all.slice(count)];
       const answer = this.standing(look(seen).judged, seen, tried);
-      if (count === all.length || isSettled(answer)) return { answer, rest };
+      if (count === all.length || isSettled(answer, this.deciding.far)) return { answer, rest };
       const isOver = answer.verdict === "does not work";
       if (count >= first.length && (bestFirst ? isOver : !isOver && !isNear(answer))) return { answer, rest };
     }
@@ -111,18 +111,18 @@ const NEARLY = 0.95;
 const isNear = ({ why }: ChartAnswer): boolean => why.kind === "within" && why.use > NEARLY;
 
 /** What no other set of assumptions would make better: beyond all bounds, or not a matter of strength. */
-const isSettled = ({ verdict, why }: ChartAnswer): boolean =>
-  verdict === "does not work" && (why.kind !== "part" || (why.least ?? 0) > FAR);
+const isSettled = ({ verdict, why }: ChartAnswer, far: number): boolean =>
+  verdict === "does not work" && (why.kind !== "part" || (why.least ?? 0) > far);
 
 /** The vectors behind what an opening adds. */
 function decidersIn({ judged, worsts, fallen }: Found, before: Judged): Deciders {
   const added = new Set(addedParts(judged, before).map(({ id }) => id));
   const worse = worsts.filter(({ part }) => added.has(part.id));
-  const { worst, best, runs } = decidersOf(worse.length > 0 ? worse : worsts);
+  const { worst, best, runs, spread } = decidersOf(worse.length > 0 ? worse : worsts);
   const holds = addedHolds(judged, before).map(({ run }) => run);
   return {
     worst: [...worst, ...fallen.map(({ set }) => new Set([set]))],
-    best,
+    ...{ best, spread },
     runs: [...runs, ...fallen.map(({ run }) => run), ...holds],
   };
 }

@@ -9,6 +9,8 @@ export type Deciders = {
   /** The same where a part beyond its strength is best. */
   readonly best: readonly ReadonlySet<AssumptionId>[];
   readonly runs: readonly string[];
+  /** By how much a use differs from set to set, greatest over least of one part. */
+  readonly spread: number;
 };
 
 /**
@@ -16,7 +18,7 @@ export type Deciders = {
  * found when an answer is confirmed. Judged, no published source.
  */
 const NEAR = 0.7;
-export const FAR = 1.5;
+const FAR = 1.5;
 /** Sets in which a use differs by less cannot be told apart by a step of widths. Judged, no published source. */
 const ALIKE = 1.01;
 
@@ -27,6 +29,7 @@ export function decidersOf(worsts: readonly PartWorst[]): Deciders {
     worst: known.flatMap(worstSets),
     best: known.flatMap(bestSets),
     runs: known.flatMap(({ asDrawn, heldDown }) => [asDrawn, heldDown].flatMap((worst) => worst?.solved.run.id ?? [])),
+    spread: Math.max(1, ...known.flatMap(spreadOf)),
   };
 }
 
@@ -40,6 +43,11 @@ function bestSets({ asDrawn, envelope }: PartWorst): ReadonlySet<AssumptionId>[]
   const least = leastOf(envelope);
   if (asDrawn === undefined || asDrawn.use <= 1 || least > FAR) return [];
   return [new Set([...envelope].flatMap(([id, use]) => (use <= least * ALIKE ? [id] : [])))];
+}
+
+function spreadOf({ asDrawn, envelope }: PartWorst): number[] {
+  const spread = asDrawn === undefined ? 1 : asDrawn.use / leastOf(envelope);
+  return Number.isFinite(spread) ? [spread] : [];
 }
 
 const leastOf = (envelope: PartWorst["envelope"]): number => Math.min(...envelope.values());
@@ -59,6 +67,7 @@ export class DecidingVectors {
   private readonly worst = new Set<AssumptionId>();
   private readonly best = new Set<AssumptionId>();
   private readonly runs = new Set<string>();
+  private spread = FAR;
   private chosen: { readonly worst: readonly TrialSet[]; readonly best: readonly TrialSet[] } = { worst: [], best: [] };
 
   /** `whole`: every set with every run that governs; the first always decides if so told. `all`: so do all others. */
@@ -77,6 +86,11 @@ export class DecidingVectors {
     return [...this.chosen.worst, ...this.chosen.best];
   }
 
+  /** A part used more than this under one set is beyond its strength under all. */
+  get far(): number {
+    return this.spread;
+  }
+
   /** Those under which something is worst: what works under them works under all. */
   get worstSets(): readonly TrialSet[] {
     return this.chosen.worst;
@@ -87,10 +101,11 @@ export class DecidingVectors {
     return this.chosen.best;
   }
 
-  join({ worst, best, runs }: Deciders): void {
+  join({ worst, best, runs, spread }: Deciders): void {
     const { whole } = this;
     if (this.chosen.worst === whole) return;
     for (const run of runs) this.runs.add(run);
+    this.spread = Math.max(this.spread, spread);
     this.cover(worst, this.worst);
     if (this.worst.size === 0) for (const { set } of whole.slice(0, 1)) this.worst.add(set.id);
     this.cover(best, this.best);
