@@ -10,6 +10,7 @@ import { andGravityAlone } from "./gravity-alone.ts";
 import { isHeldAgainst, screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import { inThisOrder, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { partsMadeWith } from "./parts-made.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { Strength } from "./strength-of.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -96,7 +97,7 @@ export function strengthLive(
     {},
   );
   const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, memory, built.model));
-  const parts = checkedParts(analysis, built, scheme, basis, memory.parts);
+  const parts = checkedParts(analysis, built, scheme, basis, partsMadeWith(memory));
   const looks = lookFor(parts, sets, governed, gravity);
   const looked = sets.map(vectorsOf);
   const vectors = looked.reduce((sum, { runs }) => sum + runs.length, 0);

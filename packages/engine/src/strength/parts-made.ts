@@ -16,3 +16,12 @@ export class PartsMade {
 
 /** Two of each container: what is inside it, and its walls. */
 const SETS_KEPT = 256;
+
+/** What was made for whoever solves with this memory. */
+export function partsMadeWith(memory: object): PartsMade {
+  const known = byMemory.get(memory) ?? new PartsMade();
+  byMemory.set(memory, known);
+  return known;
+}
+
+const byMemory = new WeakMap<object, PartsMade>();

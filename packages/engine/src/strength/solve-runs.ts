@@ -11,7 +11,6 @@ import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
-import type { PartsMade } from "./parts-made.ts";
 import type { KeptForces } from "./kept-forces.ts";
 import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 
@@ -19,7 +18,6 @@ import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 export type StrengthMemory = InsideStores & {
   readonly cache: CondensationCache;
   readonly forces: KeptForces;
-  readonly parts: PartsMade;
 };
 
 /** Forces of lines: nine of each from `at` its name on. */

@@ -2,7 +2,6 @@ import { BoundedStore } from "../analysis/bounded-store.ts";
 import { condensationCache } from "../building.ts";
 import type { InnerInfluence } from "./inner-forces.ts";
 import { KeptForces } from "./kept-forces.ts";
-import { PartsMade } from "./parts-made.ts";
 import type { StrengthMemory } from "./solve-runs.ts";
 
 /** Room for what repeats: containers with the same lines are condensed once, and their insides worked out once. */
@@ -13,7 +12,6 @@ export const strengthMemory = (): StrengthMemory => ({
     ({ byMovement, layout }) => (byMovement.length + ROWS * layout.length) * BYTES_PER_NUMBER,
   ),
   held: new BoundedStore<Float64Array>(HELD_BYTES, ({ byteLength }) => byteLength),
-  parts: new PartsMade(),
   forces: new KeptForces(BLOCKS_BYTES),
 });
 

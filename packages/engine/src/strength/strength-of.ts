@@ -24,6 +24,7 @@ import { solveSettling } from "./settling.ts";
 import { skinResults } from "./skin-results.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthPart } from "./strength-part.ts";
+import { partsMadeWith } from "./parts-made.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import { strengthPlan } from "./strength-plan.ts";
 import type { RunPlan } from "./run-plan.ts";
@@ -98,7 +99,7 @@ export function strengthOf(
     return solved;
   };
   // lines and bearings go by the same names in every set
-  const parts = checkedParts(analysis, first.built, scheme, basis, memory.parts);
+  const parts = checkedParts(analysis, first.built, scheme, basis, partsMadeWith(memory));
 
   const whole = [first, ...others.filter(({ solves }) => solves === "every run").map((set) => solve(set, plan.runs))];
   const screened = screenSets(parts, whole);
