@@ -143,7 +143,8 @@ export { gridLetter } from "./drawing/grid-letter.ts";
 export { gridOf } from "./drawing/grid-lines.ts";
 export type { Grid, GridLine } from "./drawing/grid-lines.ts";
 export { isoPoint } from "./drawing/iso-point.ts";
-export { isometricModel, isometricSize, pictureSize } from "./drawing/isometric-model.ts";
+export { isometricModel } from "./drawing/isometric-model.ts";
+export { isometricSize, pictureSize } from "./drawing/picture-size.ts";
 export type { IsoAdded, IsoFace, IsometricModel, IsoThing, IsoUnit } from "./drawing/isometric-model.ts";
 export { isSeen } from "./drawing/line-of-sight.ts";
 export { onFaceMm } from "./drawing/on-face.ts";
@@ -157,15 +158,10 @@ export { cutAboveMm, onWall, planModel } from "./drawing/plan-model.ts";
 export type { PlanModel, PlanUnit, PlanWall, WallRun } from "./drawing/plan-model.ts";
 export { project, unproject } from "./drawing/projection.ts";
 export type { Projection, ViewPoint } from "./drawing/projection.ts";
-export { fullestPlane, lineOf, onSection, sectionModel } from "./drawing/section-model.ts";
-export type {
-  SectionBeyond,
-  SectionCut,
-  SectionLine,
-  SectionModel,
-  SectionPlane,
-  SectionWall,
-} from "./drawing/section-model.ts";
+export { lineOf, onSection } from "./drawing/section-line.ts";
+export type { SectionLine, SectionPlane } from "./drawing/section-line.ts";
+export { fullestPlane, sectionModel } from "./drawing/section-model.ts";
+export type { SectionBeyond, SectionCut, SectionModel, SectionWall } from "./drawing/section-model.ts";
 export { crossingsAt, pathInSection, pathOnPicture, strandsOnElevation } from "./drawing/seen-strands.ts";
 export type { Crossing, SeenPath } from "./drawing/seen-strands.ts";
 export { seenOnElevation, seenOnIsometric, seenOnPlan } from "./drawing/seen-objects.ts";

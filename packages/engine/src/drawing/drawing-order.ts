@@ -1,5 +1,6 @@
 import type { PointMm } from "@cornerway/schema";
 import { convexHull } from "./convex-hull.ts";
+import { outlineBounds, type OutlineBounds } from "./outline-bounds.ts";
 import { dot, onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 import { facesOf, middleOf, type Solid } from "./solid.ts";
 
@@ -9,7 +10,7 @@ type Placed<S> = {
   readonly corners: readonly PointMm[];
   readonly normals: readonly PointMm[];
   readonly outline: readonly IsoPoint[];
-  readonly bounds: Bounds;
+  readonly bounds: OutlineBounds;
   readonly nearness: number;
 };
 
@@ -46,7 +47,7 @@ function placedFor<S extends Solid>(solid: S, eye: PictureEye): Placed<S> {
     corners,
     normals: facesOf(solid).map(({ normal }) => normal),
     outline,
-    bounds: boundsOf(outline),
+    bounds: outlineBounds(outline),
     nearness: dot(eye.towards, middleOf(corners)),
   };
 }
@@ -83,18 +84,8 @@ function rangeAlong(corners: readonly PointMm[], normal: PointMm, sign: number):
   return { least: Math.min(...along), most: Math.max(...along) };
 }
 
-/** The upright rectangle round an outline: where two of them lie apart the outlines do as well. */
-type Bounds = { readonly left: number; readonly right: number; readonly top: number; readonly foot: number };
-
-function boundsOf(outline: readonly IsoPoint[]): Bounds {
-  const [rights, downs] = [outline.map(({ rightMm }) => rightMm), outline.map(({ downMm }) => downMm)];
-  return {
-    ...{ left: Math.min(...rights), right: Math.max(...rights) },
-    ...{ top: Math.min(...downs), foot: Math.max(...downs) },
-  };
-}
-
-const areNear = (a: Bounds, b: Bounds): boolean =>
+/** Where the rectangles round two outlines lie apart the outlines do as well. */
+const areNear = (a: OutlineBounds, b: OutlineBounds): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
 
 /** Outlines that only touch on paper cover nothing of each other, mm. */

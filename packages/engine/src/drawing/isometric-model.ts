@@ -7,6 +7,7 @@ import { drawingOrder } from "./drawing-order.ts";
 import { groundShadow, roofShadows } from "./iso-shadows.ts";
 import { dot, isometricEye, onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 import { addedSolids, type AddedSolid } from "./added-solids.ts";
+import { outlineBounds } from "./outline-bounds.ts";
 import { facesOf, type Solid } from "./solid.ts";
 
 export type IsoFace = {
@@ -189,29 +190,7 @@ function foldsOf(
   return folds;
 }
 
-/** Size of the picture on paper, mm; 0 while nothing is drawn. */
-export const isometricSize = ({ units }: Pick<IsometricModel, "units">): PictureSize =>
-  sizeOf(units.flatMap(({ silhouette }) => silhouette));
-
-/** The same of a scheme, without drawing it. */
-export const pictureSize = (scheme: Scheme, eye: PictureEye = isometricEye): PictureSize =>
-  sizeOf(scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit))).map((at) => onPicture(eye, at)));
-
-export type PictureSize = { readonly widthMm: number; readonly heightMm: number };
-
-function sizeOf(points: readonly IsoPoint[]): PictureSize {
-  const { left, right, top, foot } = boundsOf(points);
-  return { widthMm: right - left, heightMm: foot - top };
-}
-
 function middleOf(points: readonly IsoPoint[]): IsoPoint {
-  const { left, right, top, foot } = boundsOf(points);
+  const { left, right, top, foot } = outlineBounds(points);
   return { rightMm: (left + right) / 2, downMm: (top + foot) / 2 };
-}
-
-function boundsOf(points: readonly IsoPoint[]): { left: number; right: number; top: number; foot: number } {
-  if (points.length === 0) return { left: 0, right: 0, top: 0, foot: 0 };
-  const rights = points.map(({ rightMm }) => rightMm);
-  const downs = points.map(({ downMm }) => downMm);
-  return { left: Math.min(...rights), right: Math.max(...rights), top: Math.min(...downs), foot: Math.max(...downs) };
 }

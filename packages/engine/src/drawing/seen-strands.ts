@@ -5,7 +5,8 @@ import { faceFrame } from "../geometry/face-frame.ts";
 import { placeContainer, toLocal, type PlacedContainer } from "../geometry/place.ts";
 import type { ElevationFace, SideFace } from "./elevation-faces.ts";
 import { dot, type PictureEye } from "./picture-eye.ts";
-import { seenFrom, type SectionCut, type SectionModel } from "./section-model.ts";
+import { seenFrom } from "./section-line.ts";
+import type { SectionCut, SectionModel } from "./section-model.ts";
 
 /** Strands in the sheets of the faces at the front of an elevation. */
 export function strandsOnElevation(strands: readonly PlacedStrand[], faces: readonly ElevationFace[]): PlacedStrand[] {
