@@ -49,7 +49,7 @@ const withPacked: Plugin = {
 };
 
 /** What the sheets with a drawing on them share; everything in it is asked for by at least so many parts. */
-const ofDrawings = /apps\/web\/src\/(drawing|paper|sheet|notes|hand|tools|look|keys)\/|packages\/engine\//;
+const ofDrawings = /apps\/web\/src\/(drawing|paper|sheet|notes|look|keys)\/|packages\/engine\//;
 const leastParts = 6;
 
 export default defineConfig({

@@ -1,11 +1,10 @@
 import { brokenWays, pathStrokes, elevationModel, type ElevationModel } from "@cornerway/engine";
 import { atScale } from "../objects/at-scale.ts";
-import { useMemo } from "react";
+import { lazy, Suspense, useMemo } from "react";
 import type { ElementKind, ElevationViewProps, LayerPlace } from "../contract.ts";
 import { project, screenToSite, type ScreenPoint } from "../view-transform.ts";
 import { LayerOn } from "../LayerOn.tsx";
 import { ElementTree } from "../ElementTree.tsx";
-import { EmptyElevation } from "../empty/EmptyElevation.tsx";
 import { entryElement } from "../entry-element.ts";
 import { useElementWords, type ElementWords } from "../use-element-words.ts";
 import { hatchedPlaces } from "../marks/hatched-places.ts";
@@ -23,7 +22,10 @@ import { ElevationPosts } from "./ElevationPosts.tsx";
 import { ElevationUnit } from "./ElevationUnit.tsx";
 import { elevationStrings } from "./elevation-strings.ts";
 import { GhostElevation } from "./GhostElevation.tsx";
-import { ProposedElevation } from "./ProposedElevation.tsx";
+
+/** Most sheets have something drawn on them, and nothing proposed. */
+const EmptyElevation = lazy(async () => ({ default: (await import("../empty/EmptyElevation.tsx")).EmptyElevation }));
+const ProposedElevation = lazy(async () => ({ default: (await import("./ProposedElevation.tsx")).ProposedElevation }));
 
 const noLetters: readonly string[] = [];
 
@@ -34,7 +36,12 @@ export function ElevationView(props: ElevationViewProps) {
   const words = useElementWords(props);
   const units = useUnits();
   const strings = useMemo(() => elevationStrings(model, view, units, props.storey), [model, view, units, props.storey]);
-  if (model.extent === null && !bare) return <EmptyElevation view={view} groundMm={model.groundMm} />;
+  if (model.extent === null && !bare)
+    return (
+      <Suspense fallback={null}>
+        <EmptyElevation view={view} groundMm={model.groundMm} />
+      </Suspense>
+    );
   const frame = bare ? null : (
     <ElevationFrame
       model={model}
@@ -116,7 +123,9 @@ function ElevationSigns({
       <LayerOn layer={layer} place={place} />
       <BrokenWays ways={broken} view={view} />
       {props.proposed !== undefined && (
-        <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
+        <Suspense fallback={null}>
+          <ProposedElevation before={scheme} after={props.proposed} side={side} view={view} />
+        </Suspense>
       )}
       {props.bare !== true && (
         <ElevationMarks {...{ model, view, strokes, strings, inked, verdicts }} rightPx={props.levelLinesToPx} />

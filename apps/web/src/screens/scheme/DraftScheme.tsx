@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "react";
+import { lazy, Suspense, useEffect, useMemo, useState } from "react";
 import type { DraftStore } from "../../data/draft/draft-store.ts";
 import { useRevisions } from "../../data/revision.ts";
 import { wholeWords } from "../../notes/notes-from-marks.ts";
@@ -9,7 +9,6 @@ import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { useSheetKeys } from "../../room/use-sheet-keys.ts";
 import { Tray } from "../../sheet/Tray.tsx";
-import { DraftFooter } from "./DraftFooter.tsx";
 import { DraftMargin } from "./DraftMargin.tsx";
 import { drawingKeys } from "./drawing-keys.ts";
 import { OnDraftField } from "./OnDraftField.tsx";
@@ -18,6 +17,9 @@ import { useDraftHand } from "./use-draft-hand.ts";
 import { useDraftJudged } from "./use-draft-judged.ts";
 import { useDraftNotes } from "./use-draft-notes.ts";
 import { useDraftOthers } from "./use-draft-others.ts";
+
+/** The foot of the margin comes beside the drawing. */
+const DraftFooter = lazy(async () => ({ default: (await import("./DraftFooter.tsx")).DraftFooter }));
 
 /** Sheet 1 with the draft on it: drawn on by the architect, watched by engineer and checker. */
 export function DraftScheme({ store }: { store: DraftStore }) {
@@ -60,14 +62,16 @@ export function DraftScheme({ store }: { store: DraftStore }) {
       slip={<DraftMargin {...{ drawn, judged }} noteChosen={noteId !== null} />}
       after={forces.section}
       footer={(pxPerM) => (
-        <DraftFooter
-          draft={draft}
-          premium={empty ? null : (assessed?.premium ?? null)}
-          undoes={hand.going === null ? edit.undoes : null}
-          pxPerM={pxPerM}
-          onKeys={() => showKeys(true)}
-          onDraw={acts.draw}
-        />
+        <Suspense fallback={null}>
+          <DraftFooter
+            draft={draft}
+            premium={empty ? null : (assessed?.premium ?? null)}
+            undoes={hand.going === null ? edit.undoes : null}
+            pxPerM={pxPerM}
+            onKeys={() => showKeys(true)}
+            onDraw={acts.draw}
+          />
+        </Suspense>
       )}
       spine={
         <RoomSpine draftMoves={draft.movesSinceRevision + draft.pending.length} currentLetter={project.revision} />
