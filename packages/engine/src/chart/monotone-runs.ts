@@ -1,4 +1,4 @@
-import { verdicts, type Verdict } from "@cornerway/schema";
+import type { Verdict } from "@cornerway/schema";
 import { verdictRank } from "../marks/verdicts-of.ts";
 import type { ChartAnswer } from "./chart.ts";
 import type { AnswerAt, Run } from "./traced-runs.ts";
@@ -22,6 +22,15 @@ export function monotoneRuns(
   for (const verdict of verdicts.slice(0, -1)) if (verdictRank[verdict] >= from) asked.closeIn(verdict, hints);
   return asked.runs();
 }
+
+/** From the quietest to the one that decides. */
+export const verdicts: readonly Verdict[] = [
+  "works as built",
+  "works with steel",
+  "not checked",
+  "needs the engineer",
+  "does not work",
+];
 
 /** After so many steps asked about where a change may lie, it is halved. */
 const MOST_AIMED = 5;

@@ -34,8 +34,9 @@ export type ChartFineness = {
 export type ChartAnswerOf = { readonly accepted: true; readonly chart: OpeningChart } | ChartRefusal;
 
 /**
- * The chart of one side, a column at a time: the building solved whole once, the boundaries of one column found under every vector
- * that governs, then every place and width under those that decided there, the container alone condensed anew. What people are told
+ * The chart of one side, a column at a time, the nearest to the opening first: the building solved whole once, the boundaries of one
+ * column found under every vector that governs, then every place and width under those that decided there, the container alone
+ * condensed anew. What people are told
  * of a region or of the opening as drawn is confirmed under every vector; where it is not, what decides there joins and the
  * columns are traced anew. Stop asking and it stops.
  */
@@ -141,15 +142,16 @@ function basisOf({ under, request }: TrialGround, sets: readonly TrialSet[]): Ch
 
 /** What a chart takes for granted beside what strength does; printed with it. */
 const chartAssumed = [
-  "traced under the runs and assumptions that decide where the opening was looked at under all that govern the unit and its bearings; the opening as drawn, where its answer changes and the widest of each verdict that works are confirmed under all of them; any place under every run and with the whole building when it is asked for",
+  "traced under the runs and assumptions that decide where the opening was looked at under all that govern the unit and its bearings, and under no more of them than it takes: what does not work under one set by more than sets were seen to differ is not asked under others; the opening as drawn, where its answer changes and the widest of each verdict that works are confirmed under all of them; any place under every run and with the whole building when it is asked for",
   "loads are those of the building with the opening in its first place, but for the weight of the frame: enclosure and internal pressure of wind do not follow the width, nor the building's lean unless walls at their softest are among the assumptions",
   "the verdict is what the opening adds: parts, holds and runs that are worse by more than 2 %, new, or no longer within their strength; parts of other units than at the unit's bearings, pressures on single parts and walls of other units that no longer count only when confirmed",
-  "each column is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found; how far an opening may move is read from the columns where they agree and closed in on where they do not",
+  "on a wall with no other opening and nothing that bears but at its corners wider is taken never to be cheaper, and each column is asked for the last width of each verdict and the one after it; on others it is asked at a few widths and closed in on where neighbours differ: an island between two widths that agree is not found; how far an opening may move is read from the columns where they agree and closed in on where they do not",
+  "the lift is looked at where a width is the last that works, but for those no wider and no nearer the middle of such a wall than one that is far from its strength",
   "places and widths in steps of 50 mm; nothing is smoothed",
 ] as const;
 
 const bareAssumed =
-  "an opening with bare edges is tried where a framed one works: where it works too, it works as built";
+  "where an opening works with bare edges, it works as built; on a wall that has other openings or bearings bare edges are tried only where a framed one works";
 
 /** Wider openings that fare better than the narrower ones before them. */
 function exceptionsIn({ centreMm, stretches }: ChartColumn): ChartException[] {

@@ -1,7 +1,7 @@
-import { verdicts, type Verdict } from "@cornerway/schema";
+import type { Verdict } from "@cornerway/schema";
 import { verdictRank } from "../marks/verdicts-of.ts";
 import { STEP_MM, type ChartAnswer, type ChartColumn, type ChartReason, type ChartStretch } from "./chart.ts";
-import { monotoneRuns, type LastOf } from "./monotone-runs.ts";
+import { monotoneRuns, verdicts, type LastOf } from "./monotone-runs.ts";
 import { tracedRuns, useOf, type AnswerAt, type Hint, type Run } from "./traced-runs.ts";
 
 /** Narrowest opening of a chart, mm: the least door leaf is wider. */
