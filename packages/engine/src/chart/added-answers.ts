@@ -47,7 +47,7 @@ export class AddedAnswers {
     const bestFirst = worseIsKnown && bestSets.length > 0;
     const [first, then] = bestFirst ? [bestSets, worstSets] : [worstSets, bestSets];
     const all = [...first, ...then];
-    const look = this.finder.look(tried.openings, this.deciding.sets);
+    const look = this.finder.look(tried.openings, this.deciding.sets, this.besides);
     for (let count = 1; ; count++) {
       const [seen, rest] = [all.slice(0, count), all.slice(count)];
       const answer = this.standing(look(seen).judged, seen, tried);
@@ -61,7 +61,7 @@ export class AddedAnswers {
   underRest(tried: Tried, rest: readonly TrialSet[], known: ChartAnswer): ChartAnswer {
     if (rest.length === 0) return known;
     const { sets } = this.deciding;
-    const look = this.finder.look(tried.openings, sets);
+    const look = this.finder.look(tried.openings, sets, this.besides);
     if (this.standing(look(rest).judged, rest, tried).why.kind === "within") return known;
     return this.standing(look(sets).judged, sets, tried);
   }
@@ -69,9 +69,14 @@ export class AddedAnswers {
   /** Under every vector; what decides there decides from then on everywhere. */
   underAll(tried: Tried, place: Place): ChartAnswer {
     const { sets } = this.ground;
-    const found = this.finder.look(tried.openings, sets)(sets);
+    const found = this.finder.look(tried.openings, sets, this.ground.neighbours)(sets);
     this.deciding.join(decidersIn(found, this.without(sets)));
     return this.hung(tried, this.standing(found.judged, sets, tried), place);
+  }
+
+  /** Units beside it whose insides decide too. */
+  private get besides(): readonly string[] {
+    return this.ground.neighbours.filter((unitId) => this.deciding.isIn(unitId));
   }
 
   /** What stands, without what is asked of it while it hangs. */
@@ -97,7 +102,9 @@ export class AddedAnswers {
   without(sets: readonly TrialSet[]): Judged {
     const whole = sets === this.ground.sets;
     const key = whole ? "every vector" : `${this.deciding.key} ${sets.map(({ set }) => set.id).join()}`;
-    const found = this.before.get(key) ?? this.finder.look(this.others, whole ? sets : this.deciding.sets)(sets).judged;
+    const looked = whole ? sets : this.deciding.sets;
+    const besides = whole ? this.ground.neighbours : this.besides;
+    const found = this.before.get(key) ?? this.finder.look(this.others, looked, besides)(sets).judged;
     this.before.set(key, found);
     return found;
   }
@@ -118,11 +125,11 @@ const isSettled = ({ verdict, why }: ChartAnswer, far: number): boolean =>
 function decidersIn({ judged, worsts, fallen }: Found, before: Judged): Deciders {
   const added = new Set(addedParts(judged, before).map(({ id }) => id));
   const worse = worsts.filter(({ part }) => added.has(part.id));
-  const { worst, best, runs, spread } = decidersOf(worse.length > 0 ? worse : worsts);
+  const { worst, best, runs, owners, spread } = decidersOf(worse.length > 0 ? worse : worsts);
   const holds = addedHolds(judged, before).map(({ run }) => run);
   return {
     worst: [...worst, ...fallen.map(({ set }) => new Set([set]))],
-    ...{ best, spread },
+    ...{ best, owners, spread },
     runs: [...runs, ...fallen.map(({ run }) => run), ...holds],
   };
 }

@@ -9,6 +9,8 @@ export type Deciders = {
   /** The same where a part beyond its strength is best. */
   readonly best: readonly ReadonlySet<AssumptionId>[];
   readonly runs: readonly string[];
+  /** Units in which a part draws it. */
+  readonly owners: readonly string[];
   /** By how much a use differs from set to set, greatest over least of one part. */
   readonly spread: number;
 };
@@ -29,6 +31,7 @@ export function decidersOf(worsts: readonly PartWorst[]): Deciders {
     worst: known.flatMap(worstSets),
     best: known.flatMap(bestSets),
     runs: known.flatMap(({ asDrawn, heldDown }) => [asDrawn, heldDown].flatMap((worst) => worst?.solved.run.id ?? [])),
+    owners: known.map(({ part }) => part.ownerId),
     spread: Math.max(1, ...known.flatMap(spreadOf)),
   };
 }
@@ -67,6 +70,7 @@ export class DecidingVectors {
   private readonly worst = new Set<AssumptionId>();
   private readonly best = new Set<AssumptionId>();
   private readonly runs = new Set<string>();
+  private readonly owners = new Set<string>();
   private spread = FAR;
   private chosen: { readonly worst: readonly TrialSet[]; readonly best: readonly TrialSet[] } = { worst: [], best: [] };
 
@@ -79,7 +83,7 @@ export class DecidingVectors {
 
   /** Changes as vectors join. */
   get key(): string {
-    return `${this.worst.size} ${this.best.size} ${this.runs.size}`;
+    return `${this.worst.size} ${this.best.size} ${this.runs.size} ${this.owners.size}`;
   }
 
   get sets(): readonly TrialSet[] {
@@ -101,8 +105,14 @@ export class DecidingVectors {
     return this.chosen.best;
   }
 
-  join({ worst, best, runs, spread }: Deciders): void {
+  /** Whether a part inside this unit drew a boundary. */
+  isIn(unitId: string): boolean {
+    return this.owners.has(unitId);
+  }
+
+  join({ worst, best, runs, owners, spread }: Deciders): void {
     const { whole } = this;
+    for (const id of owners) this.owners.add(id);
     if (this.chosen.worst === whole) return;
     for (const run of runs) this.runs.add(run);
     this.spread = Math.max(this.spread, spread);

@@ -33,10 +33,10 @@ export class Finder {
     this.walls = new TriedWalls(ground);
   }
 
-  /** Looks at these openings, under one set after another of those given. */
-  look(openings: readonly Opening[], sets: readonly TrialSet[]): Look {
+  /** Looks at these openings, under one set after another of those given. `besides`: at the insides of these units as well. */
+  look(openings: readonly Opening[], sets: readonly TrialSet[], besides: readonly string[]): Look {
     this.looked++;
-    const looking = new TrialOf(this.ground, openings, sets);
+    const looking = new TrialOf(this.ground, openings, sets, besides);
     const leftOut = this.lacking(openings);
     const seen: TrialSet[] = [];
     return (under) => {

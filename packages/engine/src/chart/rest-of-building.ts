@@ -137,12 +137,7 @@ export class RestOfBuilding {
     );
   }
 
-  private combination(
-    rest: RestInState,
-    { unit, firstNode, condensed, turn }: CondensedUnit,
-    result: Movement,
-    load: LoadVector,
-  ): TriedCombination {
+  private combination(rest: RestInState, unit: CondensedUnit, result: Movement, load: LoadVector): TriedCombination {
     const { forces, building } = this;
     let all: Float64Array | undefined;
     return {
@@ -151,7 +146,9 @@ export class RestOfBuilding {
       state: rest.state,
       residual: leftOver(rest, result, load),
       retainedIn: (unitId) => {
-        if (unitId !== unit.id) throw new RangeError(`movements of ${unitId} are not told here`);
+        const asked = unitId === unit.unit.id ? unit : building.unitById.get(unitId);
+        if (asked === undefined) throw new RangeError(`the model has no container ${unitId}`);
+        const { firstNode, condensed, turn } = asked;
         const from = firstNode * 6;
         return turnVectorBack(result.movement.subarray(from, from + condensed.retained.length * 6), turn);
       },

@@ -14,6 +14,8 @@ export type TriedRuns = { readonly solved: readonly SolvedRun[]; readonly fallen
 /** A building in which one container was changed, ready to be solved for any runs. */
 export type TriedBuilding = {
   readonly unit: PlacedUnit;
+  /** Others whose forces are told as well. */
+  readonly besides: readonly PlacedUnit[];
   readonly bearings: readonly ModelledBearing[];
   readonly set: AssumptionSet;
   readonly solver: TriedSolver;
@@ -21,10 +23,10 @@ export type TriedBuilding = {
 
 /**
  * Solves runs held as they were before the container was changed; those that no longer stand so with all bearings held. Forces
- * of that container alone are told.
+ * of that container and of those besides are told.
  */
 export function solveTried(
-  { unit, bearings, set, solver }: TriedBuilding,
+  { unit, besides, bearings, set, solver }: TriedBuilding,
   groups: readonly HeldRuns[],
   insides: OwnInsides,
 ): TriedRuns {
@@ -43,12 +45,17 @@ export function solveTried(
   const everything = [...new Set(bearings.map(({ ownerId }) => ownerId))];
   const loose = groups.map((group): HeldRuns => ({ ...group, held: everything, runs: solve(group) }));
   const fallen = loose.flatMap((group) => (group.runs.length === 0 ? [] : solve(group)));
-  const inside = insides.forces(
-    unit,
-    standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(unit.id) })),
+  const told = new Map(
+    [unit, ...besides].map((one) => [
+      one.id,
+      insides.forces(
+        one,
+        standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(one.id) })),
+      ),
+    ]),
   );
   const byId = new Map<string, SolvedRun>();
-  const solved = standing.map((one, n) => solvedRun(one, set, unit.id, inside[n], byId));
+  const solved = standing.map((one, n) => solvedRun(one, set, (unitId) => told.get(unitId)?.[n], byId));
   for (const one of solved) byId.set(one.run.id, one);
   return { solved, fallen };
 }
@@ -62,14 +69,10 @@ type Standing = {
 function solvedRun(
   { run, held, combination }: Standing,
   set: AssumptionSet,
-  ownId: string,
-  own: OwnForces | undefined,
+  inside: (unitId: string) => OwnForces | undefined,
   byId: ReadonlyMap<string, SolvedRun>,
 ): SolvedRun {
-  const told = (unitId: string): OwnForces => {
-    if (unitId !== ownId || own === undefined) throw new RangeError(`forces inside ${unitId} are not told here`);
-    return own;
-  };
+  const told = (unitId: string): OwnForces => inside(unitId) ?? untold(`the inside of ${unitId}`);
   return {
     run,
     set,

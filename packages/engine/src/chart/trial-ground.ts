@@ -46,6 +46,8 @@ export type TrialGround = {
   readonly bearings: readonly ModelledBearing[];
   /** Bearings of the unit, from above and from below. */
   readonly ownBearings: readonly ModelledBearing[];
+  /** Units on which it bears or that bear on it. */
+  readonly neighbours: readonly string[];
   readonly basis: StrengthBasis;
   readonly memory: StrengthMemory;
   readonly under: "gravity loads only" | "all loads";
@@ -95,7 +97,8 @@ export function trialGround(
       ? solveSettling(analysis, cases, plan.runs, set, memory, first.built.model)
       : undefined;
   });
-  const parts = triedParts(analysis, first.built, unit, scheme, basis);
+  const neighbours = neighboursOf(ownBearings, unit.id);
+  const parts = triedParts(analysis, first.built, { unit, besides: neighbours }, scheme, basis);
   const screened = whole.reduce((found, set) => screen(parts, set?.solved ?? [], found), screen(parts, []));
   const governing = new Set(andGravityAlone(governingRuns(screened), plan.runs).map(({ id }) => id));
   const runs = firstOrder.runs.filter(({ id }) => governing.has(id));
@@ -109,11 +112,19 @@ export function trialGround(
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
   const otherOpenings = scheme.openings.filter(({ containerId }) => containerId !== unit.id);
-  const solved = { sets, sway, leans, bearings, ownBearings, whole: first, under } as const;
+  const solved = { sets, sway, leans, bearings, ownBearings, neighbours, whole: first, under } as const;
   return {
     accepted: true,
     ground: { request, scheme, analysis, unit, otherOpenings, cases: used, basis, memory, ...solved },
   };
+}
+
+function neighboursOf(ownBearings: readonly ModelledBearing[], unitId: string): string[] {
+  const joined = ownBearings.flatMap(({ planned: { above, below } }) => [
+    ...("unitId" in above ? [above.unitId] : []),
+    ...("point" in below ? [below.point.unitId] : []),
+  ]);
+  return [...new Set(joined)].filter((id) => id !== unitId);
 }
 
 export const swaying = (sway: SwayRuns | undefined): readonly StrengthRun[] =>

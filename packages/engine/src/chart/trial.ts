@@ -28,7 +28,7 @@ export type Trial = {
 
 /** The unit's parts and bearings under the governing runs of these sets, the unit alone condensed anew. */
 export const trial = (ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]): Trial =>
-  new TrialOf(ground, openings, sets).under(sets);
+  new TrialOf(ground, openings, sets, []).under(sets);
 
 /**
  * One container with other openings. Condenses it alone, solves the governing runs of one set of assumptions after another anew on
@@ -43,10 +43,15 @@ export class TrialOf {
   private parts: readonly StrengthPart[] | undefined;
   private worsts: readonly PartWorst[] = [];
 
-  /** `sets`: all that may be asked for. */
-  constructor(ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]) {
+  /** `sets`: all that may be asked for. `besides`: units whose insides are checked as well. */
+  constructor(
+    ground: TrialGround,
+    openings: readonly Opening[],
+    sets: readonly TrialSet[],
+    besides: readonly string[],
+  ) {
     this.ground = ground;
-    this.tried = triedUnit(ground, openings, casesUnder(ground, sets));
+    this.tried = triedUnit(ground, openings, casesUnder(ground, sets), besides);
     this.leans = leansWith(ground, this.tried, sets);
     this.times = swayFactor(this.leans);
   }
@@ -61,7 +66,13 @@ export class TrialOf {
   private solve(trialSet: TrialSet): TriedRuns {
     const { ground, tried, times } = this;
     const { built, building } = builtWith(ground, tried, trialSet);
-    this.parts ??= triedParts(tried.analysis, asFirst(ground, built), tried.unit, tried.scheme, ground.basis);
+    this.parts ??= triedParts(
+      tried.analysis,
+      asFirst(ground, built),
+      { unit: tried.unit, besides: tried.besides },
+      tried.scheme,
+      ground.basis,
+    );
     const groups = trialSet.groups.map((group): HeldRuns => ({
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
@@ -80,6 +91,7 @@ function asFirst({ sets: [first] }: TrialGround, { model: { units } }: BuiltMode
 
 type Tried = {
   readonly unit: Unit;
+  readonly besides: readonly string[];
   readonly scheme: Scheme;
   readonly analysis: Analysis;
   readonly actions: UnitActions;
@@ -92,7 +104,12 @@ type Tried = {
 
 type BuiltTrial = { readonly built: BuiltModel; readonly building: TriedBuilding };
 
-function triedUnit(ground: TrialGround, openings: readonly Opening[], cases: readonly ActionCase[]): Tried {
+function triedUnit(
+  ground: TrialGround,
+  openings: readonly Opening[],
+  cases: readonly ActionCase[],
+  besides: readonly string[],
+): Tried {
   const unit: Unit = { ...ground.unit, openings };
   const scheme: Scheme = { ...ground.scheme, openings: [...ground.otherOpenings, ...openings] };
   const analysis = analysisWith(ground.analysis, unit);
@@ -101,6 +118,7 @@ function triedUnit(ground: TrialGround, openings: readonly Opening[], cases: rea
   const { building } = analysis.structure;
   return {
     unit,
+    besides,
     scheme,
     analysis,
     actions: unitActions(cases, scheme, unit.id, building, first.built.plan),
@@ -113,14 +131,20 @@ function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): Built
   const known = tried.under.get(trialSet);
   if (known !== undefined) return known;
   const { built, set } = trialSet;
-  const { unit, analysis, actions } = tried;
+  const { unit, analysis, actions, besides } = tried;
   const placed = new ModelledUnit(analysis, built.plan, unit, set.assumptions).placed(actions, tried.loads);
   tried.loads ??= placed;
   const units = built.model.units.map((one) => (one.id === unit.id ? placed : one));
   const model = { ...built.model, units };
   const made = {
     built: { ...built, model },
-    building: { unit: placed, bearings: ground.bearings, set, solver: trialSet.around.with(placed) },
+    building: {
+      unit: placed,
+      besides: units.filter(({ id }) => besides.includes(id)),
+      bearings: ground.bearings,
+      set,
+      solver: trialSet.around.with(placed),
+    },
   };
   tried.under.set(trialSet, made);
   return made;
@@ -140,7 +164,7 @@ function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[])
   if (sway === undefined || soft === undefined) return leans;
   const { built, building } = builtWith(ground, tried, soft);
   const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
-  const { solved } = solveTried(building, groups, tried.insides);
+  const { solved } = solveTried({ ...building, besides: [] }, groups, tried.insides);
   const [upright, ...pushed] = solved;
   if (upright?.run.id !== sway.upright.id) return [];
   return leansOf(built.model.units, bearings, upright, pushed, basis.factored);

@@ -3,19 +3,23 @@ import type { Unit } from "../geometry/building.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { PlannedBearing } from "../model/bearing-plan.ts";
 import type { BuiltModel } from "../model/build-model.ts";
-import { checkedParts } from "../strength/checked-parts.ts";
+import { checkedParts, partsInside } from "../strength/checked-parts.ts";
 import type { StrengthBasis } from "../strength/strength-basis.ts";
 import type { StrengthPart } from "../strength/strength-part.ts";
 import { touches } from "./touches.ts";
 
-/** Everything that is checked of one unit and at its bearings, and of the pads that carry it alone. */
+/** A unit, and others whose insides are checked with it. */
+export type TriedUnits = { readonly unit: Unit; readonly besides: readonly string[] };
+
+/** Everything that is checked of one unit and at its bearings, of the pads that carry it alone, and inside those besides. */
 export function triedParts(
   analysis: Analysis,
-  { model, plan, notes }: BuiltModel,
-  unit: Unit,
+  built: BuiltModel,
+  { unit, besides }: TriedUnits,
   scheme: Scheme,
   basis: StrengthBasis,
 ): StrengthPart[] {
+  const { model, plan, notes } = built;
   const { structure } = analysis;
   const isOwn = (planned: PlannedBearing): boolean => touches({ planned }, unit.id);
   const linked = plan.bearings.filter(({ below }) => !("ground" in below));
@@ -41,7 +45,8 @@ export function triedParts(
       links: model.links.filter((_, n) => isOwn(linked[n] ?? missing())),
     },
   };
-  return checkedParts(alone, ownModel, scheme, basis);
+  const others = structure.building.units.filter(({ id }) => besides.includes(id));
+  return [...checkedParts(alone, ownModel, scheme, basis), ...partsInside(others, analysis, built, scheme, basis)];
 }
 
 const padOf = (below: PlannedBearing["below"]): string[] => ("ground" in below ? [below.ground] : []);

@@ -1,5 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import type { GroundValue } from "../checks/soil-bearing.ts";
+import type { Unit } from "../geometry/building.ts";
 import { buildingFrame } from "../loads/building-frame.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { BuiltModel } from "../model/build-model.ts";
@@ -36,31 +37,11 @@ export function checkedParts(
   basis: StrengthBasis,
   made: PartsMade = new PartsMade(),
 ): StrengthPart[] {
-  const { structure } = analysis;
-  const { building } = structure;
+  const { building } = analysis.structure;
   const bearings = modelledBearings(built, building);
-  const { soil, concreteMpa, sheetWalls } = scheme.basis;
-  const wallsOf = wallsByUnit(structure, sheetWalls, basis.allowable);
-  const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
+  const { soil, concreteMpa } = scheme.basis;
   return [
-    ...building.units.flatMap((unit) => {
-      const model = placed.get(unit.id);
-      if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
-      // lengths and openings are the same in every set of assumptions
-      const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
-      const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
-      const { fragment } = model;
-      const walls = wallsOf(unit.id);
-      const ofWalls = [unit.frame, walls, own, sheetWalls];
-      return [
-        ...made.take(basis, [unit.id, fragment.key, postsInWalls(analysis, built, unit.id)], () =>
-          unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
-        ),
-        ...made.take(basis, [unit.id, fragment.key, ofWalls], () =>
-          wallParts(unit, walls, { fragment, lines }, own, sheetWalls, basis.allowable),
-        ),
-      ];
-    }),
+    ...partsInside(building.units, analysis, built, scheme, basis, made),
     ...driftPartsOf(scheme, built, bearings, basis),
     ...freePostParts(building, built, basis.factored),
     ...beamParts(building, built, basis.factored),
@@ -78,6 +59,39 @@ export function checkedParts(
     ...anchorParts(building, bearings, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
+}
+
+/** What is checked inside these containers and in their walls. Throws a RangeError for one that is not in the model. */
+export function partsInside(
+  units: readonly Unit[],
+  analysis: Analysis,
+  built: BuiltModel,
+  { basis: { sheetWalls } }: Pick<Scheme, "basis">,
+  basis: StrengthBasis,
+  made: PartsMade = new PartsMade(),
+): StrengthPart[] {
+  const { structure } = analysis;
+  const bearings = modelledBearings(built, structure.building);
+  const wallsOf = wallsByUnit(structure, sheetWalls, basis.allowable);
+  const placed = new Map(built.model.units.map((unit) => [unit.id, unit]));
+  return units.flatMap((unit) => {
+    const model = placed.get(unit.id);
+    if (model === undefined) throw new RangeError(`container ${unit.id} is not in the model`);
+    // lengths and openings are the same in every set of assumptions
+    const lines = unitLinesOf(structure, built.plan, unit, usualAssumptions);
+    const own = bearings.filter(({ ownerId }) => ownerId === unit.id);
+    const { fragment } = model;
+    const walls = wallsOf(unit.id);
+    const ofWalls = [unit.frame, walls, own, sheetWalls];
+    return [
+      ...made.take(basis, [unit.id, fragment.key, postsInWalls(analysis, built, unit.id)], () =>
+        unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
+      ),
+      ...made.take(basis, [unit.id, fragment.key, ofWalls], () =>
+        wallParts(unit, walls, { fragment, lines }, own, sheetWalls, basis.allowable),
+      ),
+    ];
+  });
 }
 
 /** None before the place says what wind and earthquakes it has. */
