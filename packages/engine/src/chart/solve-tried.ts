@@ -46,7 +46,8 @@ export function solveTried(
   const loose = groups.map((group): HeldRuns => ({ ...group, held: everything, runs: solve(group) }));
   const fallen = loose.flatMap((group) => (group.runs.length === 0 ? [] : solve(group)));
   const told = new Map(
-    [unit, ...besides].map((one) => [
+    // where nothing stands, something inside may move
+    (standing.length === 0 ? [] : [unit, ...besides]).map((one) => [
       one.id,
       insides.forces(
         one,

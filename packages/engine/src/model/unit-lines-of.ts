@@ -8,7 +8,7 @@ import type { Cut } from "../fabric/fabric-of.ts";
 import type { Unit } from "../geometry/building.ts";
 import { touchMm } from "../geometry/tolerances.ts";
 import type { ModelSection } from "./analytical-model.ts";
-import { actingCut } from "./bare-edges.ts";
+import { actingCut, endingAtFrames } from "./bare-edges.ts";
 import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { measuredSteel, type MeasuredSteel } from "./measured-steel.ts";
@@ -41,7 +41,7 @@ export function unitLinesOf(
     floorShear: assumptions.floorShear,
     roofShear: assumptions.roofShear,
     roofAcross: assumptions.roofAcross,
-    openings: cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts), assumptions)),
+    openings: endingAtFrames(cuts.flatMap((cut) => openingOf(unit, cut, goneWalls(cuts), assumptions))),
     posts: postsOf(structure, plan, unit, assumptions),
     seats: seatsOf(plan, unit.id),
     ...tiesOf(plan, unit.id),

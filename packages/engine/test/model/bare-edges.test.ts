@@ -1,9 +1,19 @@
+import type { Opening } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
-import { actingCut, BARE_EDGE_MM, bareEdgeSaid, hasBareEdge } from "../../src/model/bare-edges.ts";
+import { actingCut, BARE_EDGE_MM, bareEdgeSaid, endingAtFrames, hasBareEdge } from "../../src/model/bare-edges.ts";
 import { strength } from "../../src/strength.ts";
 import { drawnUnit } from "../strength/drawn-unit.ts";
 
 const LENGTH_MM = 11_985;
+
+const cutOf = (
+  opening: Pick<Opening, "id" | "use" | "framed" | "offsetUm" | "sillUm" | "widthUm" | "heightUm">,
+): Opening => ({
+  ...opening,
+  tag: opening.id,
+  containerId: "u1",
+  face: "right",
+});
 
 describe("a cut that is not framed", () => {
   // 90 mm: derived from a fold-by-fold model with real rails; walls.test.ts holds the mesh with it against shared/reference/walls.json
@@ -59,5 +69,50 @@ describe("a 20 ft unit with a hole that is not framed", () => {
     );
     expect(said.some((part) => part.includes("left"))).toBe(false);
     expect(BARE_EDGE_MM).toBe(90);
+  });
+});
+
+describe("cuts of a wall as they act", () => {
+  const bare = { wall: "right", framed: false, u0: 1410, u1: 3086 }; // 1500 to 2996 as drawn
+
+  it("end at the jamb of a frame that is nearer than 90 mm, and at no other", () => {
+    const window = { wall: "right", framed: true, u0: 3000, u1: 3900 };
+    expect(endingAtFrames([bare, window])).toEqual([{ ...bare, u1: 3000 }, window]);
+    expect(endingAtFrames([bare, { ...window, wall: "left" }])[0]).toEqual(bare);
+    expect(endingAtFrames([bare, { ...window, u0: 3100 }])[0]).toEqual(bare);
+    expect(endingAtFrames([bare, { ...window, u0: 500, u1: 1450 }])[0]).toEqual({ ...bare, u0: 1450 });
+  });
+});
+
+describe("a bare cut that ends at the frame of a window", () => {
+  // Were the cut to act past the window's jamb, above and below the frame there would be no sheet on either side of the jamb, and
+  // by statics the frame would turn about its other jamb, held by nothing.
+  it("leaves a unit that is solved: no run is refused", () => {
+    const answer = strength({
+      ...drawnUnit({ type: "1CC", openings: [{ face: "right", framed: false, fromMm: 1500, widthMm: 1496 }] }),
+      openings: [
+        cutOf({
+          id: "bare",
+          use: "passage",
+          framed: false,
+          offsetUm: 1_500_000,
+          sillUm: 180_000,
+          widthUm: 1_496_000,
+          heightUm: 2_000_000,
+        }),
+        cutOf({
+          id: "window",
+          use: "window",
+          framed: true,
+          offsetUm: 3_000_000,
+          sillUm: 1_000_000,
+          widthUm: 900_000,
+          heightUm: 900_000,
+        }),
+      ],
+    });
+    if (!answer.accepted) throw new Error("it is accepted");
+    expect(answer.refusedRuns).toEqual([]);
+    expect(answer.results.some(({ element }) => element === "jamb")).toBe(true);
   });
 });
