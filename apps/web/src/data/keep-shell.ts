@@ -27,11 +27,11 @@ const firstSheet = (): Promise<void> =>
 
 const idle = (): Promise<void> =>
   new Promise((done) => {
-    if ("requestIdleCallback" in globalThis) requestIdleCallback(() => done());
+    if ("requestIdleCallback" in globalThis) requestIdleCallback(() => done(), { timeout: longEnoughMs });
     else setTimeout(done, longEnoughMs);
   });
 
-/** Where a browser does not say when it is idle, ms. */
+/** Where a browser does not say when it is idle, or is not for so long, ms. */
 const longEnoughMs = 1000;
 
 /**
@@ -56,6 +56,7 @@ const keptAhead = [
   () => import("../screens/scheme/file-reading.ts"),
   () => import("../screens/scheme/tour/Tour.tsx"),
   () => import("../forces/ChosenForces.tsx"),
+  () => import("../forces/ForcesSection.tsx"),
   () => import("../wording/act-sentence.ts"),
   () => import("../screens/desk/Desk.tsx"),
   () => import("../twin/ChosenSlip.tsx"),
@@ -81,16 +82,18 @@ const keptAhead = [
 /** The parts this page came with were fetched before the worker stood there; asked for again, they are kept. */
 async function keepPartsInUse(): Promise<void> {
   await navigator.serviceWorker.ready;
-  await oneByOne(keptAhead);
+  await fewAtOnce(keptAhead);
   const parts = performance.getEntriesByType("resource").map(({ name }) => name);
   const own = parts.filter((name) => name.startsWith(`${location.origin}/assets/`));
-  await oneByOne(own.map((name) => () => fetch(name, { cache: "force-cache" })));
+  await fewAtOnce(own.map((name) => () => fetch(name, { cache: "force-cache" })));
 }
 
 /** A hundred at once would hold up a hand that draws. What cannot be fetched now is asked for when the page opens again. */
-async function oneByOne(fetches: readonly (() => Promise<unknown>)[]): Promise<void> {
-  for (const one of fetches) {
+async function fewAtOnce(fetches: readonly (() => Promise<unknown>)[]): Promise<void> {
+  for (let from = 0; from < fetches.length; from += FEW) {
     await idle();
-    await Promise.allSettled([one()]);
+    await Promise.allSettled(fetches.slice(from, from + FEW).map((fetchPart) => fetchPart()));
   }
 }
+
+const FEW = 6;

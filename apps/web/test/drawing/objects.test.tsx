@@ -1,4 +1,4 @@
-import { cleanup, render } from "@testing-library/react";
+import { cleanup, render, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { isSeen, placeContainer, placedObjects, sectionSizeMm } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
@@ -120,15 +120,19 @@ describe("added things on the isometric", () => {
 });
 
 describe("what a request adds", () => {
-  it("is drawn dashed inside a cloud on plan and elevation: a beam and a seat that were not there", () => {
+  it("is drawn dashed inside a cloud on plan and elevation: a beam and a seat that were not there", async () => {
     const before: Scheme = { ...scheme, beams: [], seats: [] };
     const asked = { ...props, scheme: before, proposed: scheme };
     const dashed = (drawn: Element) => drawn.querySelectorAll('.proposed [stroke-dasharray="7 4"]').length;
     const south = view(<ElevationView {...asked} side="south" />);
-    expect([dashed(south) > 0, south.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]);
+    await waitFor(() =>
+      expect([dashed(south) > 0, south.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]),
+    );
     cleanup();
     const first = view(<PlanView {...asked} storey={1} />);
-    expect([dashed(first) > 0, first.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]);
+    await waitFor(() =>
+      expect([dashed(first) > 0, first.querySelectorAll(".proposed .cloud").length]).toEqual([true, 1]),
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 import { assess, elevationFaces } from "@cornerway/engine";
 import { applyOperations, type Assessment, type Scheme } from "@cornerway/schema";
-import { cleanup, render } from "@testing-library/react";
+import { cleanup, render, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { ElevationView } from "../../src/drawing/elevation/ElevationView.tsx";
 import { schemeChanges } from "../../src/drawing/elevation/scheme-changes.ts";
@@ -104,9 +104,9 @@ describe("an elevation", () => {
     expect(view.querySelectorAll("[role], [tabindex], text")).toHaveLength(0);
   });
 
-  it("draws what a request adds dashed inside a cloud", () => {
+  it("draws what a request adds dashed inside a cloud", async () => {
     const view = elevation({ proposed: withPost(demoScheme) });
-    expect(view.querySelectorAll(".proposed .cloud")).toHaveLength(1);
+    await waitFor(() => expect(view.querySelectorAll(".proposed .cloud")).toHaveLength(1));
     expect(view.querySelectorAll('.proposed [stroke-dasharray="7 4"]').length).toBeGreaterThan(0);
     cleanup();
     expect(elevation().querySelector(".proposed")).toBeNull();

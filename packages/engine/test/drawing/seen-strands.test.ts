@@ -55,10 +55,14 @@ describe("strands on the views", () => {
   });
 
   it("of a picture are those in the sheets turned to the eye, its posts those at their edges", () => {
-    const [lower] = crossing.containers;
-    if (lower === undefined) throw new Error("drawn");
+    const [lower, upper] = crossing.containers;
+    if (lower === undefined || upper === undefined) throw new Error("drawn");
     const seen = pathOnPicture(forces, lower, isometricEye);
-    expect(new Set(seen.strands.map(({ wall }) => wall))).toEqual(new Set(["right", "door"]));
+    // hardly anything comes down by the ends of the lower unit
+    expect(new Set(seen.strands.map(({ wall }) => wall))).toEqual(new Set(["right"]));
+    // the upper unit is turned a quarter: its front end looks south, its right side east
+    const above = pathOnPicture(forces, upper, isometricEye);
+    expect(new Set(above.strands.map(({ wall }) => wall))).toEqual(new Set(["front", "right"]));
     // from the south-east and above the north-west post alone is hidden
     expect(seen.uprights.map(({ id }) => id).toSorted()).toEqual(
       forces.path
