@@ -96,4 +96,5 @@ async function fewAtOnce(fetches: readonly (() => Promise<unknown>)[]): Promise<
   }
 }
 
+/** As many as a browser asks one host for at a time over HTTP/1.1; common practice, no published source. */
 const FEW = 6;
