@@ -158,6 +158,13 @@ describe("what is added to a scheme is drawn, stated, copied and taken away", ()
     await page.keyboard.press("Control+z");
     await page.keyboard.press("Control+z");
     await expect.poll(() => item(page, /^G3, 40 ft container/).count()).toBe(0);
+    // The same by the clipboard: laid beside what stands there, in one move.
+    await page.keyboard.press("Control+a");
+    await page.keyboard.press("Control+c");
+    await page.keyboard.press("Control+v");
+    await item(page, /^seat S16 under F2/).waitFor({ state: "attached" });
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => item(page, /^G3, 40 ft container/).count()).toBe(0);
   });
 
   it("before a unit goes, what hangs on it is named; confirmed, all of it goes in one act", async () => {

@@ -14,6 +14,11 @@ export const everyKey: readonly KeyLine[] = [
   ["[ ]", "smaller, larger"],
   ["Enter", "set what is in hand; the working of the chosen thing's governing check"],
   ["Delete", "take the chosen thing away"],
+  ["Ctrl C, Ctrl X", "copy the chosen things with what is in and between them; copy them and take them away"],
+  [
+    "Ctrl V",
+    "lay what was copied on this sheet, be it from another scheme; what is cut into a unit, on the chosen unit",
+  ],
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
   ["Page Up, Page Down", "level"],
   ["V, Shift V", "next, former side of the building"],

@@ -21,11 +21,21 @@ import { padsUnder } from "./pads-under.ts";
  * Copies of the chosen things with their cuts, loads and the joints among them, one for each laying, in one act. Ids and
  * labels are fresh; where a corner already has a pad to stand on, none is copied.
  */
-export function copyGroup(scheme: Scheme, ids: readonly string[], layings: readonly Laying[]): Operation[] {
+export const copyGroup = (scheme: Scheme, ids: readonly string[], layings: readonly Laying[]): Operation[] =>
+  copyInto(scheme, scheme, ids, layings);
+
+/** The same of things of one scheme into another; `onto` names the unit there for each that is not among what is copied. */
+export function copyInto(
+  from: Scheme,
+  into: Scheme,
+  ids: readonly string[],
+  layings: readonly Laying[],
+  onto: ReadonlyMap<string, string> = new Map(),
+): Operation[] {
   const drawn: Operation[] = [];
-  let now = scheme;
+  let now = into;
   for (const laying of layings) {
-    const copied = copyOnce(scheme, now, ids, laying);
+    const copied = copyOnce(from, now, ids, laying, onto);
     now = after(now, copied);
     drawn.push(...copied);
     for (const operation of copied) {
@@ -39,7 +49,13 @@ export function copyGroup(scheme: Scheme, ids: readonly string[], layings: reado
 }
 
 /** One copy of the group of `from`, for the scheme as it is `now`. */
-function copyOnce(from: Scheme, now: Scheme, ids: readonly string[], laying: Laying): Operation[] {
+function copyOnce(
+  from: Scheme,
+  now: Scheme,
+  ids: readonly string[],
+  laying: Laying,
+  onto: ReadonlyMap<string, string>,
+): Operation[] {
   const pads = padsUnder(from, new Set(ids)).all.filter((pad) => isBare(now, layElement(from, "pads", pad, laying)));
   const chosenPads = laying.riseUm === 0 ? pads.map(({ id }) => id) : [];
   const group = new Set([...wholeGroup(from, ids), ...chosenPads]);
@@ -55,7 +71,7 @@ function copyOnce(from: Scheme, now: Scheme, ids: readonly string[], laying: Lay
         newIds.set(element.id, id);
         const laid = layElement(from, name, element, laying);
         const label = (capitals: string) => nextTag(storeyCapitals(now, { ...laid, id }, laying) ?? capitals);
-        return add(copyElement(name, laid, { id, label, rename: (old) => newIds.get(old) ?? old }));
+        return add(copyElement(name, laid, { id, label, rename: (old) => newIds.get(old) ?? onto.get(old) ?? old }));
       });
   };
   // In the order of the lists, so that what is hung on is copied before what hangs on it.

@@ -13,6 +13,7 @@ import { DraftMargin } from "./DraftMargin.tsx";
 import { drawingKeys } from "./drawing-keys.ts";
 import { OnDraftField } from "./OnDraftField.tsx";
 import { schemeKeys } from "./scheme-keys.ts";
+import { useCarrying } from "./use-carrying.ts";
 import { useDraftHand } from "./use-draft-hand.ts";
 import { useDraftJudged } from "./use-draft-judged.ts";
 import { useDraftNotes } from "./use-draft-notes.ts";
@@ -35,6 +36,7 @@ export function DraftScheme({ store }: { store: DraftStore }) {
   const { assessment, assessed, forces } = judged;
   useSheetKeys(schemeKeys({ hand, eye, acts, showKeys, keysShown, draft: draft.scheme }));
   useEffect(() => drawingKeys(hand), [hand]);
+  useCarrying(drawn);
 
   const empty = hand.shown.containers.length === 0;
   const verdict = assessment?.verdict ?? "not checked";

@@ -14,5 +14,10 @@ export const schemeKeyLines: readonly KeyLine[] = [
   ["U", "the chosen container unfolded"],
   ["Enter", "set what is in hand; the working of the chosen thing's governing check"],
   ["Delete", "take the chosen thing away"],
+  ["Ctrl C, Ctrl X", "copy the chosen things with what is in and between them; copy them and take them away"],
+  [
+    "Ctrl V",
+    "lay what was copied on this sheet, be it from another scheme; what is cut into a unit, on the chosen unit",
+  ],
   ["Ctrl Z, Ctrl Shift Z", "back, forward, by moves"],
 ];
