@@ -8,6 +8,9 @@ import { Verdict } from "./verdict.ts";
 /** Alternatives that are looked at side by side: more do not fit on a sheet. */
 export const mostAlternatives = 6;
 
+/** Places of a set: a withdrawn alternative keeps its own and leaves room for another. */
+export const mostPlaces = 24;
+
 /** What is to be chosen between: "Where the stair goes". */
 export const NewOptionSet = z.strictObject({ id: OptionSetId, name: personLine(120) }).meta({ id: "NewOptionSet" });
 export type NewOptionSet = z.infer<typeof NewOptionSet>;
@@ -22,7 +25,7 @@ export type NewOption = z.infer<typeof NewOption>;
 export const KeptOption = z
   .strictObject({
     id: OptionId,
-    place: z.int().min(1).max(mostAlternatives),
+    place: z.int().min(1).max(mostPlaces),
     name: z.string(),
     contentDigest: Digest,
     containers: z.int(),
@@ -113,11 +116,21 @@ export type OptionSetOpened = z.infer<typeof OptionSetOpened>;
 export const OptionSetNow = z
   .strictObject({
     ...opened,
-    options: z.array(OptionNow).max(mostAlternatives),
+    options: z.array(OptionNow).max(mostPlaces),
     picks: z.array(OptionPick),
   })
   .meta({ id: "OptionSetNow" });
 export type OptionSetNow = z.infer<typeof OptionSetNow>;
+
+/** Why a set takes no further alternative; undefined while it does. */
+export function whyFull(options: readonly Pick<OptionNow, "withdrawn">[]): string | undefined {
+  const standing = options.filter(({ withdrawn }) => withdrawn === null).length;
+  if (standing >= mostAlternatives)
+    return `a set holds ${mostAlternatives} alternatives; withdraw one, or open another set`;
+  if (options.length >= mostPlaces)
+    return `a set keeps ${mostPlaces} alternatives, those withdrawn among them; open another set`;
+  return undefined;
+}
 
 /** The one that counts; undefined while nothing was picked. */
 export const pickedOf = ({ picks }: Readonly<{ picks: readonly OptionPick[] }>): OptionPick | undefined => picks.at(-1);

@@ -62,7 +62,8 @@ const keeping = described(
     tag,
     id: "keepOption",
     summary: "Keep the draft as the next alternative of a set",
-    description: "At most six; the engine's answer to each follows from the queue. What is kept never changes.",
+    description:
+      "At most six that are not withdrawn, and 24 in all; the engine's answer to each follows from the queue. What is kept never changes.",
     answers: { 201: KeptOption },
     problems: ["id-reused", "draft-base-ahead", "digest-mismatch", "nothing-drawn", "step-refused"],
   },

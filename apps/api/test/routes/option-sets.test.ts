@@ -121,7 +121,7 @@ describe("a set of alternatives", () => {
     expectProblem(await keep(set.id, await draft(), "Again"), "step-refused");
     const more = await keep(set.id, await draw(place(7)), "A seventh");
     expectProblem(more, "step-refused");
-    expect(more.body.detail).toBe("a set holds 6 alternatives; open another set");
+    expect(more.body.detail).toBe("a set holds 6 alternatives; withdraw one, or open another set");
     expect((await sets())[0]?.options.map(({ place: at }) => at)).toEqual([1, 2, 3, 4, 5, 6]);
   });
 
@@ -232,6 +232,22 @@ describe("withdrawing an alternative", () => {
     expectProblem(await withdraw("architect", set.id, second.id), "step-refused");
     expectProblem(await pick("owner", set.id, second), "step-refused");
     expectProblem(await withdraw("architect", randomUUID(), second.id), "not-found");
+  });
+
+  it("leaves room for another: six stand, each at a place of its own, and no seventh", async () => {
+    const set = await open();
+    const options: KeptOption[] = [];
+    for (let count = 1; count <= 6; count++)
+      options.push(await kept(set.id, await draw(place(count)), `Alternative ${count}`));
+    const seventh = await draw(place(7));
+    expectProblem(await keep(set.id, seventh, "A seventh"), "step-refused");
+    await withdraw("architect", set.id, options[1]?.id ?? "").expect(201);
+    expect((await kept(set.id, seventh, "A seventh")).place).toBe(7);
+    expectProblem(await keep(set.id, await draw(place(8)), "An eighth"), "step-refused");
+    const [found] = await sets();
+    expect(found?.options.map((option) => [option.place, option.withdrawn !== null])).toEqual(
+      [1, 2, 3, 4, 5, 6, 7].map((at) => [at, at === 2]),
+    );
   });
 
   it("lets the same drawing be kept again, at the next place", async () => {

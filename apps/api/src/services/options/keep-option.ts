@@ -1,4 +1,4 @@
-import { mostAlternatives, type KeptOption, type NewOption } from "@cornerway/schema";
+import { whyFull, type KeptOption, type NewOption } from "@cornerway/schema";
 import { done, refuse, refuseField, type Outcome } from "../../outcome.ts";
 import { addOption } from "../../queue/add-option.ts";
 import { append } from "../../record/append.ts";
@@ -61,7 +61,6 @@ function refusalOf(body: NewOption, draft: DraftRow, { options }: KeptSet): Outc
   const same = options.find((each) => each.withdrawn === null && each.contentDigest === draft.contentDigest);
   if (same !== undefined)
     return refuse("step-refused", { detail: `alternative ${same.place}, ${same.name}, is this very drawing` });
-  if (options.length >= mostAlternatives)
-    return refuse("step-refused", { detail: `a set holds ${mostAlternatives} alternatives; open another set` });
-  return undefined;
+  const detail = whyFull(options);
+  return detail === undefined ? undefined : refuse("step-refused", { detail });
 }

@@ -779,7 +779,7 @@ export interface paths {
     put?: never;
     /**
      * Keep the draft as the next alternative of a set
-     * @description At most six; the engine's answer to each follows from the queue. What is kept never changes.
+     * @description At most six that are not withdrawn, and 24 in all; the engine's answer to each follows from the queue. What is kept never changes.
      */
     post: operations["keepOption"];
     delete?: never;

@@ -1,4 +1,4 @@
-import { mostAlternatives, mostOperations, operationsBetween, pickedOf } from "@cornerway/schema";
+import { mostOperations, operationsBetween, pickedOf, whyFull } from "@cornerway/schema";
 import type { OptionSetNow, Scheme } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../../controls/Command.tsx";
@@ -21,12 +21,13 @@ export function OfDraft({ store, set, drawn }: OfDraftProps) {
   const draft = useDraft(store);
   const keep = useKeepOption(project.id, set.id);
   const place = set.options.length + 1;
+  const full = whyFull(set.options);
   const asleepBecause =
     whyNot(project, "keep-options") ?? (keep.isPending ? "It is on its way." : whyNotKept(draft, set));
   return (
     <div className="option-of-draft">
-      {place > mostAlternatives ? (
-        <p>A set holds {mostAlternatives} alternatives. Open another set for more.</p>
+      {full !== undefined ? (
+        <p>{`${full.slice(0, 1).toUpperCase()}${full.slice(1)}.`}</p>
       ) : (
         <NameForm
           label="Name of the draft as it is now"
