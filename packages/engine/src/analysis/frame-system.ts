@@ -2,8 +2,6 @@ import type { System } from "./system.ts";
 import type { Element } from "../elements/element.ts";
 import { AlikeElements } from "../elements/alike.ts";
 import type { Member, MemberFacts } from "../elements/member.ts";
-import { memberAxes } from "../model/member-axes.ts";
-import { panelAxes } from "../model/panel-axes.ts";
 import type { PanelFacts, ShearPanel } from "../elements/shear-panel.ts";
 import { groundSpring, nodeSpring } from "../elements/spring.ts";
 import { bearingsThatKeepHold, type BearingRule } from "./bearings.ts";
@@ -46,9 +44,9 @@ export function frameSystem(
   const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
   const members = new Map<string, Member>();
   for (const beam of model.beams)
-    members.set(beam.id, alike.member(memberFacts(beam, sectionOf(model, beam), find, places)));
+    members.set(beam.id, alike.member(memberFacts(beam, sectionOf(model, beam), find, places, alike)));
   const panels = new Map<string, ShearPanel>();
-  for (const panel of model.panels) panels.set(panel.id, alike.panel(panelFacts(panel, find, places)));
+  for (const panel of model.panels) panels.set(panel.id, alike.panel(panelFacts(panel, find, places, alike)));
   const springs = model.springs.map(({ i, j, k }) =>
     j === undefined ? groundSpring(find(i), k) : nodeSpring(find(i), find(j), k),
   );
@@ -106,9 +104,10 @@ function memberFacts(
   section: ModelSection,
   find: (id: string) => number,
   places: readonly Vector[],
+  alike: AlikeElements,
 ): MemberFacts {
   const nodes = [find(beam.i), find(beam.j)] as const;
-  const axes = memberAxes(shifted(places[nodes[0]], beam.off_i), shifted(places[nodes[1]], beam.off_j), beam.up);
+  const axes = alike.memberAxes(shifted(places[nodes[0]], beam.off_i), shifted(places[nodes[1]], beam.off_j), beam.up);
   if (axes === null) throw new Error(`beam "${beam.id}" has no length or no side that is up`);
   const released =
     beam.rel_i === undefined && beam.rel_j === undefined
@@ -119,10 +118,15 @@ function memberFacts(
 
 const NOTHING_RELEASED: readonly number[] = [];
 
-function panelFacts(panel: ModelPanel, find: (id: string) => number, places: readonly Vector[]): PanelFacts {
+function panelFacts(
+  panel: ModelPanel,
+  find: (id: string) => number,
+  places: readonly Vector[],
+  alike: AlikeElements,
+): PanelFacts {
   const { off } = panel;
   const nodes = [find(panel.nodes[0]), find(panel.nodes[1]), find(panel.nodes[2]), find(panel.nodes[3])] as const;
-  const axes = panelAxes([
+  const axes = alike.panelAxes([
     shifted(places[nodes[0]], off?.[0]),
     shifted(places[nodes[1]], off?.[1]),
     shifted(places[nodes[2]], off?.[2]),

@@ -19,25 +19,36 @@ export function idleDirections(
   sheetOnly: Uint8Array,
   retained: Uint8Array | null = null,
 ): IdleDirection[] {
-  const blocks = nodeBlocks(elements, sheetOnly.length);
+  const left = withoutOwnHold(elements, sheetOnly.length);
+  const blocks = nodeBlocks(elements, left);
   const found: IdleDirection[] = [];
   for (let node = 0; node < sheetOnly.length; node++) {
-    if (retained?.[node]) continue;
+    if (!left[node] || retained?.[node]) continue;
     for (const direction of unresisted(blocks, node, held))
       if (sheetOnly[node] || !movesPlace(direction)) found.push({ node, direction });
   }
   return found;
 }
 
-/** The 6 × 6 diagonal block of the stiffness at every node, until asked again. An element has the freedoms of a node in a row. */
-function nodeBlocks(elements: readonly Element[], nodeCount: number): Float64Array {
-  const blocks = BLOCKS.room(nodeCount * 36).fill(0, 0, nodeCount * 36);
-  for (const { freedoms, matrix } of elements) {
+/** 1 for each node that no single element holds all ways: whatever else acts on a node held so, nothing of it is idle. */
+function withoutOwnHold(elements: readonly Element[], nodeCount: number): Uint8Array {
+  const left = new Uint8Array(nodeCount).fill(1);
+  for (const { freedoms, holdsNodes } of elements)
+    if (holdsNodes === true) for (let f = 0; f < freedoms.length; f += 6) left[(freedoms[f] ?? 0) / 6] = 0;
+  return left;
+}
+
+/** The 6 × 6 diagonal block of the stiffness at every node left, until asked again. An element has the freedoms of a node in a row. */
+function nodeBlocks(elements: readonly Element[], left: Uint8Array): Float64Array {
+  const blocks = BLOCKS.room(left.length * 36).fill(0, 0, left.length * 36);
+  for (const { freedoms, matrix, holdsNodes } of elements) {
+    if (holdsNodes === true) continue;
     const size = freedoms.length;
     for (let from = 0, to = 0; from < size; from = to) {
       const node = Math.floor((freedoms[from] ?? 0) / 6);
       const end = node * 6 + 6;
       while (to < size && (freedoms[to] ?? end) < end && (freedoms[to] ?? 0) >= node * 6) to++;
+      if (!left[node]) continue;
       for (let i = from; i < to; i++) {
         const row = node * 36 + ((freedoms[i] ?? 0) - node * 6) * 6 - node * 6;
         for (let j = from; j < to; j++) {

@@ -10,6 +10,8 @@ export interface Element {
   readonly matrix: Float64Array;
   /** False for one that keeps the place of an element that does nothing now; its stiffness is zero. */
   readonly acts?: boolean;
+  /** True for one that resists every movement of either of its nodes while the other is held. */
+  readonly holdsNodes?: boolean;
 }
 
 /** The six freedoms of each of these nodes, in order. */

@@ -19,6 +19,7 @@ export interface MemberFacts {
 
 /** A straight member with releases and rigid arms; one line of the model. */
 export interface Member extends Element {
+  readonly holdsNodes: boolean;
   readonly facts: MemberFacts;
   /** Local load directions that drive a movement the member's own releases leave free. */
   readonly drivenBy: readonly number[];
@@ -33,13 +34,17 @@ export function member(facts: MemberFacts): Member {
   const matrix = toGlobal(LOCAL, facts.axes);
   if (facts.armI) moveStiffness(matrix, 12, 0, facts.armI);
   if (facts.armJ) moveStiffness(matrix, 12, 6, facts.armJ);
-  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy, fixed };
+  return { freedoms: freedomsOf(facts.nodes), matrix, holdsNodes: holdsNodes(facts), facts, drivenBy, fixed };
 }
 
 /** The member between other nodes, alike in all else. */
-export function withNodes({ matrix, drivenBy, fixed }: Member, facts: MemberFacts): Member {
-  return { freedoms: freedomsOf(facts.nodes), matrix, facts, drivenBy, fixed };
+export function withNodes({ matrix, holdsNodes, drivenBy, fixed }: Member, facts: MemberFacts): Member {
+  return { freedoms: freedomsOf(facts.nodes), matrix, holdsNodes, facts, drivenBy, fixed };
 }
+
+/** Fixed at one end, a member with all its stiffnesses lets the other end nowhere. */
+const holdsNodes = ({ section: { E, G, A, Iy, Iz, J }, released }: MemberFacts): boolean =>
+  released.length === 0 && Math.min(E, G, A, Iy, Iz, J) > 0;
 
 /** Components in local axes of a vector given in global axes. */
 export function toLocalComponents({ x, y, z }: MemberAxes, v: Vector): [number, number, number] {

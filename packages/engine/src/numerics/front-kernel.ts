@@ -115,7 +115,8 @@ function reduceTwoColumns(
   b1 -= b0 * l;
   c1 -= c0 * l;
   d1 -= d0 * l;
-  const [inverse, next] = [1 / (diagonal[j] ?? 0), 1 / (diagonal[j + 1] ?? 0)];
+  const inverse = 1 / (diagonal[j] ?? 0);
+  const next = 1 / (diagonal[j + 1] ?? 0);
   work[a + j] = a0;
   work[a + j + 1] = a1;
   work[b + j] = b0;

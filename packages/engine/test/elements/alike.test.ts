@@ -88,3 +88,46 @@ it("kinds are forgotten once there are very many, and made again as they were", 
   expect(after.matrix).not.toBe(before.matrix);
   expect(after).toEqual(before);
 });
+
+const LINE_ENDS: readonly Vector[] = [
+  [300, 0, 0],
+  [0, 0, 300],
+  [0, 0, -300],
+  [0, -2438, 0],
+  [300, 20, 0],
+];
+
+it("axes of members are what each has alone, also where another lies alike", () => {
+  const alike = new AlikeElements();
+  for (const start of [
+    [0, 0, 0],
+    [0, 0, 0],
+    [512, -64, 32],
+  ] as const)
+    for (const [x, y, z] of LINE_ENDS)
+      for (const up of [undefined, [1, 0, 1], [0, 1, 1]] as const) {
+        const end: Vector = [start[0] + x, start[1] + y, start[2] + z];
+        expect(alike.memberAxes(start, end, up)).toEqual(memberAxes(start, end, up));
+      }
+  expect(alike.memberAxes([1, 1, 1], [1, 1, 1], undefined)).toBeNull();
+});
+
+it("axes of sheets are what each has alone, and what is no rectangle has none", () => {
+  const alike = new AlikeElements();
+  const corners = (width: number, height: number, skew: number) =>
+    [
+      [7, 3, 0],
+      [7 + width, 3, 0],
+      [7 + width + skew, 3, height],
+      [7, 3, height],
+    ] as const;
+  for (const [width, height, skew] of [
+    [300, 2400, 0],
+    [300, 2400, 0],
+    [300, 1200, 0],
+    [300, 2400, 90],
+    [210, 2400, 90],
+  ] as const)
+    expect(alike.panelAxes(corners(width, height, skew))).toEqual(panelAxes(corners(width, height, skew)));
+  expect(alike.panelAxes(corners(300, 2400, 90))).toBeNull();
+});
