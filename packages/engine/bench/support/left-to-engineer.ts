@@ -7,13 +7,15 @@ export type Reason = Unit["reasons"][number];
 
 /**
  * Why something is left to the engineer. Not implemented: not covered, beyond a safe bound, or no strength stated. An assumption decides:
- * over under some sets of the envelope only. The code asks: a cap, condition or limit of a code clause. It does not stand: what
+ * over under some sets of the envelope only, or lifted unless the rigging equalises. A limit he may set: sway, sag, gaps, computed and
+ * held against common practice. The code asks: a cap, condition or limit of a code clause. It does not stand: what
  * holds once something undrawn does, or its unit does not work. Load path: the geometry says so without any strength.
  */
 export const whys = [
   "not implemented",
   "an assumption decides",
   "the code asks",
+  "a limit he may set",
   "it does not stand",
   "load path",
 ] as const;
@@ -44,7 +46,7 @@ export function whyOf(reason: Reason, answer: Judged): Why | undefined {
     case "hold not drawn":
       return undefined;
     case "beyond its bound":
-      return isCodeCap(reason.partId, answer) ? "the code asks" : "not implemented";
+      return whyBeyond(answer.results.find(({ id }) => id === reason.partId));
     case "not covered":
     case "strength refused":
     case "left out of the model":
@@ -67,5 +69,10 @@ export function whyOf(reason: Reason, answer: Judged): Why | undefined {
   }
 }
 
-const isCodeCap = (partId: string, { results }: Judged): boolean =>
-  results.find(({ id }) => id === partId)?.limitState === "wall shear by the code";
+function whyBeyond(result: Judged["results"][number] | undefined): Why {
+  if (result?.limitState === "wall shear by the code") return "the code asks";
+  if (result?.place.endsWith(", lifted") === true) return "an assumption decides";
+  return result !== undefined && limits.has(result.limitState) ? "a limit he may set" : "not implemented";
+}
+
+const limits: ReadonlySet<string> = new Set(["drift", "deflection", "gap closure"]);

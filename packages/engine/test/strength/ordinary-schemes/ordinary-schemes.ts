@@ -1,10 +1,13 @@
 import { defaultBasis, emptyScheme, type Container, type Lock, type Opening, type Scheme } from "@cornerway/schema";
 import { sampleHazards } from "../../codes-loads/sample-hazards.ts";
 import { idOf, type Placed } from "../../loads/sample-scheme.ts";
+import { padsByHand } from "./pads-by-hand.ts";
 
 const um = (mm: number): number => Math.round(mm * 1000);
 const sizes = { "1AAA": { x: 5992.5, height: 2896 }, "1CC": { x: 2926.5, height: 2591 } } as const;
 const Y = 1129.5;
+/** Middle of a bottom side rail's flanges. */
+const RAIL_Y = 1180;
 const fittings = [
   ["front-right", -1, -1],
   ["front-left", -1, 1],
@@ -127,18 +130,43 @@ const joined = (unit: number, face: "left" | "right", fromMm: number, widthMm: n
   sillMm: 174.5,
   heightMm: height - 240.5,
 });
+/**
+ * A 40 ft unit drawn over the door end of the one below: made connections on the rails under its blind end, and under its own rails,
+ * over the corners below, plates welded to both with a stiffener between the flanges, as every line off the corners asks for.
+ */
+const overhanging = (byMm: number): Scheme => {
+  const drawn = ordinary([at("1AAA"), at("1AAA", byMm, 0, 1, { seats: true })]);
+  return {
+    ...drawn,
+    // under the door end of the upper unit is nothing to connect to
+    locks: drawn.locks.filter(({ containerId, fitting }) => containerId === idOf(1) || fitting.startsWith("front")),
+    seats: [-1, 1].map((side, n) => ({
+      id: `seat-${n + 1}`,
+      tag: `S${n + 1}`,
+      upperId: idOf(2),
+      lowerId: idOf(1),
+      xUm: um(sizes["1AAA"].x),
+      yUm: um(side * RAIL_Y),
+      lengthUm: um(150),
+      widthUm: um(60),
+      packingUm: um(12.5),
+      heldDown: true,
+      stiffenerUm: um(10),
+    })),
+  };
+};
 /** Units side by side: 50 mm apart. */
 const BESIDE = 2488;
 
-/**
- * The same with the two remedies a check of the lateral system names first: doors welded shut, so that both ends are walls, and
- * pads of 1.6 m by 0.8 m, heavy enough for what a bare unit pulls in the wind.
- */
-export const withBothEnds = (scheme: Scheme): Scheme => ({
-  ...scheme,
-  containers: scheme.containers.map((container) => ({ ...container, doors: "welded shut" })),
-  pads: scheme.pads.map((pad) => ({ ...pad, lengthUm: um(1600), widthUm: um(1600), depthUm: um(800) })),
-});
+/** The same on pads sized by hand statics, as whoever draws foundations does before he asks. */
+export const onPadsByHand = (scheme: Scheme): Scheme => ({ ...scheme, pads: padsByHand(scheme.containers) });
+
+/** The same with doors welded shut, so that both ends are walls, on pads sized for that. */
+export const withBothEnds = (scheme: Scheme): Scheme =>
+  onPadsByHand({
+    ...scheme,
+    containers: scheme.containers.map((container) => ({ ...container, doors: "welded shut" })),
+  });
 
 /** Twenty of the kind architects draw every week. */
 export const ordinarySchemes: Readonly<Record<string, Scheme>> = {
@@ -166,6 +194,6 @@ export const ordinarySchemes: Readonly<Record<string, Scheme>> = {
     [at("1AAA"), at("1AAA", 0, BESIDE)],
     [joined(1, "left", 4896, 2400, 2896), joined(2, "right", 4896, 2400, 2896)],
   ),
-  "an overhang of 1 m": ordinary([at("1AAA"), at("1AAA", 1000, 0, 1, { seats: true })]),
-  "an overhang of 2 m": ordinary([at("1AAA"), at("1AAA", 2000, 0, 1, { seats: true })]),
+  "an overhang of 1 m": overhanging(1000),
+  "an overhang of 2 m": overhanging(2000),
 };
