@@ -4,24 +4,43 @@ import type { NoteSlot } from "../sheet/contract.ts";
 import { NotesMargin } from "../sheet/NotesMargin.tsx";
 import type { LaidViews } from "./lay-views.ts";
 import type { PaperSheetProps } from "./paper-sheet-props.ts";
+import type { FilteredNotes } from "./use-note-filter.ts";
 import type { NoteWalk } from "./use-note-walk.ts";
 
 const SectionSlip = lazy(async () => ({ default: (await import("./SectionSlip.tsx")).SectionSlip }));
 
+const NoteFilters = lazy(async () => ({ default: (await import("../notes/NoteFilters.tsx")).NoteFilters }));
+
+/** Fewer are seen at once: nobody looks for one among them. */
+const manyNotes = 6;
+
 interface PaperMarginProps {
   sheet: PaperSheetProps;
   notes: readonly PlacedNote[];
+  looked: FilteredNotes;
   walk: NoteWalk;
   views: LaidViews | null;
   onSlots: (slots: readonly NoteSlot[]) => void;
 }
 
 /** The notes beside the drawing, below the slips that ask for an answer. */
-export const PaperMargin = ({ sheet, notes, walk, views, onSlots }: PaperMarginProps) => (
+export const PaperMargin = ({ sheet, notes, looked, walk, views, onSlots }: PaperMarginProps) => (
   <NotesMargin
     heading={sheet.heading}
     remark={sheet.remark}
-    notes={notes}
+    notes={looked.left.notes}
+    filters={
+      notes.length < manyNotes ? null : (
+        <Suspense fallback={null}>
+          <NoteFilters
+            notes={notes}
+            left={looked.left.notes.length}
+            filter={looked.filter}
+            onFilter={looked.setFilter}
+          />
+        </Suspense>
+      )
+    }
     chosenNumber={walk.chosenNumber}
     onChoose={walk.chooseNumber}
     slip={

@@ -8,6 +8,7 @@ import { PaperField } from "./PaperField.tsx";
 import { PaperMargin } from "./PaperMargin.tsx";
 import type { PaperSheetProps } from "./paper-sheet-props.ts";
 import { useField } from "./use-field.ts";
+import { useNoteFilter } from "./use-note-filter.ts";
 import { useLettered } from "./use-lettered.ts";
 import { useNotesOnViews } from "./use-notes-on-views.ts";
 import { useNoteWalk } from "./use-note-walk.ts";
@@ -24,7 +25,8 @@ export function PaperSheet(props: PaperSheetProps) {
   const seen = useSeenPaper(props, field);
   const { views } = seen.looking;
   const { notes, numbers, anchors } = useNotesOnViews(props, seen);
-  const walk = useNoteWalk(props, notes, seen.looking);
+  const looked = useNoteFilter({ notes, anchors });
+  const walk = useNoteWalk(props, looked.left.notes, seen.looking);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
   const overlay = useRef<SVGGElement>(null);
   const lettered = useLettered(overlay, notes);
@@ -55,12 +57,17 @@ export function PaperSheet(props: PaperSheetProps) {
           {props.onField}
         </FieldTeller>
       )}
-      margin={<PaperMargin sheet={props} notes={notes} walk={walk} views={views} onSlots={setSlots} />}
+      margin={<PaperMargin sheet={props} {...{ notes, looked, walk, views }} onSlots={setSlots} />}
       overlay={
         <g ref={overlay}>
-          {anchors.length === 0 ? null : (
+          {looked.left.anchors.length === 0 ? null : (
             <Suspense fallback={null}>
-              <LeaderLayer anchors={anchors} slots={slots} chosenNumber={walk.chosenNumber} lettered={lettered} />
+              <LeaderLayer
+                anchors={looked.left.anchors}
+                slots={slots}
+                chosenNumber={walk.chosenNumber}
+                lettered={lettered}
+              />
             </Suspense>
           )}
         </g>

@@ -23,7 +23,7 @@ export function useNoteWalk(props: PaperSheetProps, notes: readonly PlacedNote[]
     chosenNumber: chosen?.number ?? null,
     chooseNumber: (number: number) => choose(notes.find((each) => each.number === number)),
     step: (by: 1 | -1) => {
-      const at = chosen === undefined ? (by === 1 ? -1 : 0) : chosen.number - 1;
+      const at = chosen === undefined ? (by === 1 ? -1 : 0) : notes.indexOf(chosen);
       choose(notes.at((at + by + notes.length) % Math.max(1, notes.length)));
     },
     /** What the focus is on is chosen, and shown where one goes by keyboard. */

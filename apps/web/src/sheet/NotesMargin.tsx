@@ -3,11 +3,15 @@ import type { NoteSlot, NotesMarginProps } from "./contract.ts";
 import { NoteItem } from "./NoteItem.tsx";
 import "./notes-margin.css";
 
+/** With more notes than this each says in two lines what is so, and the rest once it is chosen. */
+const mostInFull = 4;
+
 /** The notes as one draws, in the order of their height on the drawing. */
 export function NotesMargin({
   heading,
   remark,
   notes,
+  filters,
   chosenNumber,
   onChoose,
   slip,
@@ -18,11 +22,16 @@ export function NotesMargin({
   const margin = useRef<HTMLElement>(null);
   useSlots(margin, onSlots);
   return (
-    <section className="notes-margin" ref={margin} aria-label={heading}>
+    <section
+      className={notes.length > mostInFull ? "notes-margin notes-dense" : "notes-margin"}
+      ref={margin}
+      aria-label={heading}
+    >
       <header>
         <h2 className="caption">{heading}</h2>
         {remark !== undefined && <span className="notes-remark">{remark}</span>}
       </header>
+      {filters}
       <div className="notes-scroll">
         {slip}
         {notes.map((note) => (

@@ -68,6 +68,8 @@ export type NotesMarginProps = {
   /** "86 questions · 8,032 checks on 144 load vectors" */
   remark?: string | undefined;
   notes: readonly SheetNote[];
+  /** What is looked for among them, above what scrolls. */
+  filters?: ReactNode;
   chosenNumber?: number | null | undefined;
   onChoose?: ((number: number) => void) | undefined;
   /** Laid first in the margin: a change request, an error, a cut-off slip. */
