@@ -6,7 +6,9 @@ import type { CheckedElement, LimitState } from "../checks/limit-state.ts";
 import type { Refusal } from "../working/resistance.ts";
 import type { Working } from "../working/working.ts";
 import type { AssumptionId } from "./assumption-sets.ts";
-import { governingOf, type PartWorst } from "./screen.ts";
+import { governs, type PartWorst } from "./screen.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import type { StrengthPart } from "./strength-part.ts";
 
 /** A square pad, mm. */
 export type PadSize = { readonly sideMm: number; readonly depthMm: number };
@@ -43,10 +45,19 @@ export type ElementResult = {
   readonly working?: Working;
 };
 
-/** The full working of what governs a part: every limit state in that run, and the one that decides. */
-export function elementResult(worst: PartWorst): ElementResult {
-  const { part, envelope, heldDown } = worst;
-  const { screened, solved } = governingOf(worst);
+/** The full working of what governs a part. */
+export const elementResult = (worst: PartWorst): ElementResult => resultUnder(governs(worst).solved, worst);
+
+/** A part and what is known of it over all runs. */
+type Screening = {
+  readonly part: StrengthPart;
+  readonly envelope: Iterable<readonly [AssumptionId, number]>;
+  readonly heldDown?: { readonly use: number };
+};
+
+/** The full working of a part under the run that governs it: every limit state in that run, and the one that decides. */
+export function resultUnder(solved: SolvedRun, { part, envelope, heldDown }: Screening): ElementResult {
+  const screened = part.decide(solved);
   const { id, ownerId, element, place, said } = part;
   const decides = governing(screened.checks());
   const limitState = decides?.limitState ?? screened.limitState;

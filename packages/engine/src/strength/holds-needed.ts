@@ -33,6 +33,39 @@ export function holdsNeeded(
   runs: readonly SolvedRun[],
   friction: number,
 ): HoldNeeded[] {
+  const factored = runs.filter(({ run }) => run.level === "strength");
+  return [...freeBearings(bearings)].flatMap(([ownerId, own]) => {
+    const against = factored.filter(({ run }) => run.owners?.has(ownerId) !== false);
+    return [...uplift(ownerId, own, against), ...sliding(ownerId, own, against, friction)];
+  });
+}
+
+/** What several sets of runs ask for, each told by `holdsNeeded`, as if asked of all their runs in this order. */
+export function holdsOfAll(
+  bearings: readonly ModelledBearing[],
+  sets: readonly (readonly HoldNeeded[])[],
+): HoldNeeded[] {
+  const all = sets.flat();
+  return [...freeBearings(bearings).keys()].flatMap((ownerId) =>
+    kinds.flatMap((kind) => {
+      const [first, ...others] = all.filter((hold) => hold.ownerId === ownerId && hold.kind === kind);
+      return first === undefined ? [] : [others.reduce(together, first)];
+    }),
+  );
+}
+
+const kinds = ["uplift", "sliding"] as const;
+
+/** The one that asks more; what lifts in any run needs a hold. */
+function together(known: HoldNeeded, next: HoldNeeded): HoldNeeded {
+  const worst = beyond(next) > beyond(known) ? next : known;
+  return known.kind === "sliding" ? worst : { ...worst, places: [...new Set([...known.places, ...next.places])] };
+}
+
+const beyond = (hold: HoldNeeded): number => (hold.kind === "sliding" ? hold.forceN - hold.frictionN : hold.forceN);
+
+/** Bearings that nothing drawn holds, by what bears. */
+function freeBearings(bearings: readonly ModelledBearing[]): Map<string, ModelledBearing[]> {
   const free = new Map<string, ModelledBearing[]>();
   for (const bearing of bearings) {
     if (bearing.planned.heldById !== undefined) continue;
@@ -40,11 +73,7 @@ export function holdsNeeded(
     if (list === undefined) free.set(bearing.ownerId, [bearing]);
     else list.push(bearing);
   }
-  const factored = runs.filter(({ run }) => run.level === "strength");
-  return [...free].flatMap(([ownerId, own]) => {
-    const against = factored.filter(({ run }) => run.owners?.has(ownerId) !== false);
-    return [...uplift(ownerId, own, against), ...sliding(ownerId, own, against, friction)];
-  });
+  return free;
 }
 
 /** Less is rounding. */
@@ -79,8 +108,8 @@ function sliding(
       pressN += Math.max(z, 0);
     }
     const frictionN = isEarthquake(solved) ? 0 : friction * pressN;
-    const beyond = pushN - frictionN;
-    if (beyond <= NEWTON * own.length || beyond <= (worst === undefined ? 0 : worst.forceN - worst.frictionN)) continue;
+    const more = pushN - frictionN;
+    if (more <= NEWTON * own.length || more <= (worst === undefined ? 0 : beyond(worst))) continue;
     const places = own.map(({ place }) => place);
     worst = { kind: "sliding", ownerId, places, forceN: pushN, frictionN, run: solved.run.id };
   }

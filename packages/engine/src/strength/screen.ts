@@ -58,11 +58,17 @@ function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): 
   return groups;
 }
 
-/** What governs: a run that stands as drawn where there is one. */
-export function governingOf({ part, asDrawn, heldDown }: PartWorst): Governing & { readonly screened: Screened } {
+/** What governs, with what decides there. */
+export function governingOf(worst: PartWorst): Governing & { readonly screened: Screened } {
+  const found = governs(worst);
+  return { ...found, screened: worst.part.decide(found.solved) };
+}
+
+/** A run that stands as drawn where there is one. */
+export function governs({ part, asDrawn, heldDown }: PartWorst): Governing {
   const found = asDrawn ?? heldDown;
   if (found === undefined) throw new Error(`${part.id} was screened by no run`);
-  return { ...found, screened: part.decide(found.solved) };
+  return found;
 }
 
 /** The runs that govern some part, each once, in the order they were solved. */
@@ -112,4 +118,4 @@ class Worst {
 }
 
 /** Of runs that cannot be told apart the first governs, as mirrored ones often do: rounding decides nothing. */
-const exceeds = (use: number, most: number): boolean => use > most * (1 + SOLUTION_ACCURACY);
+export const exceeds = (use: number, most: number): boolean => use > most * (1 + SOLUTION_ACCURACY);
