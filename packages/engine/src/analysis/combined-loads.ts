@@ -4,6 +4,7 @@ import type { FrameSystem } from "./frame-system.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { uniformLoadAction, type Action } from "./equilibrium.ts";
 import type { LoadVector } from "./solve-movement.ts";
+import { largest } from "./vectors.ts";
 
 /** One combination as the solution takes it, and as the equilibrium check sees it. */
 export interface CombinedLoads extends LoadVector {
@@ -80,7 +81,7 @@ function gather(
 
 function nodalActions({ places }: FrameSystem, nodal: Float64Array): Action[] {
   const actions: Action[] = [];
-  if (!nodal.some((value) => value !== 0)) return actions;
+  if (largest(nodal) === 0) return actions;
   places.forEach((place, node) => {
     const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = nodal.subarray(node * 6, node * 6 + 6);
     if (a !== 0 || b !== 0 || c !== 0 || d !== 0 || e !== 0 || f !== 0)

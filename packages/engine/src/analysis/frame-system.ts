@@ -133,12 +133,9 @@ function panelFacts(
     shifted(places[nodes[3]], off?.[3]),
   ]);
   if (axes === null) throw new Error(`panel "${panel.id}" is not a rectangle`);
-  return {
-    nodes,
-    axes,
-    ...stiffnessOf(panel),
-    arms: off?.some((arm) => armOf(arm)) ? off : null,
-  };
+  const { Gt: shearStiffness, Ev: uprightStiffness = 0, Eh: alongStiffness = 0 } = panel;
+  const arms = off?.some((arm) => armOf(arm)) ? off : null;
+  return { nodes, axes, shearStiffness, uprightStiffness, alongStiffness, arms };
 }
 
 function shifted(place: Vector | undefined, arm: Triple | undefined): Vector {

@@ -1,6 +1,5 @@
 import type { Element } from "../elements/element.ts";
 import type { NodeGraph } from "../numerics/elimination-order.ts";
-import { sameNumbers } from "../numerics/same-graph.ts";
 
 /** The graph behind an order of work, and the vertex of it to which each freedom belongs (−1 for none). */
 export interface FreedomGraph extends NodeGraph {
@@ -37,14 +36,11 @@ function groupsOf(signs: Int32Array, active: Uint8Array): Int32Array {
   const groupOf = new Int32Array(active.length).fill(-1);
   let groups = 0;
   for (let node = 0; node * 6 < active.length; node++) {
-    const first = groups;
-    const signOf: number[] = []; // of each group of this node
     for (let f = node * 6; f < node * 6 + 6; f++) {
       if (!active[f]) continue;
-      const sign = signs[f] ?? 0;
-      const known = signOf.indexOf(sign);
-      groupOf[f] = known < 0 ? groups++ : first + known;
-      if (known < 0) signOf.push(sign);
+      let same = node * 6;
+      while (same < f && !(active[same] && signs[same] === signs[f])) same++;
+      groupOf[f] = same < f ? (groupOf[same] ?? 0) : groups++;
     }
   }
   return groupOf;
@@ -72,25 +68,40 @@ function weightsOf(groupOf: Int32Array): Int32Array {
 
 /** Elements on the same groups count once: a hold beside a bearing changes nothing in the order of work. */
 function distinctCliques(elements: readonly Element[], groupOf: Int32Array): number[][] {
-  const startingAt = new Map<number, number[][]>(); // by the first group
-  return elements
-    .map((element) => groupsIn(element, groupOf))
-    .filter((groups) => {
-      const [first] = groups;
-      if (first === undefined) return false;
-      const others = startingAt.get(first);
-      if (others === undefined) startingAt.set(first, [groups]);
-      else if (others.some((other) => sameNumbers(other, groups))) return false;
-      else others.push(groups);
-      return true;
-    });
+  const cliques: number[][] = [];
+  const last = new Int32Array(groupOf.length).fill(-1); // of each group: the last clique that begins with it
+  const before: number[] = []; // of each clique: the one before it that begins alike
+  for (const element of elements) {
+    const count = writeGroups(element, groupOf);
+    if (count === 0) continue;
+    const first = GROUPS[0] ?? 0;
+    let other = last[first] ?? -1;
+    while (other >= 0 && !isAtHand(cliques[other] ?? [], count)) other = before[other] ?? -1;
+    if (other >= 0) continue;
+    before.push(last[first] ?? -1);
+    last[first] = cliques.push(GROUPS.slice(0, count)) - 1;
+  }
+  return cliques;
 }
 
-function groupsIn({ freedoms }: Element, groupOf: Int32Array): number[] {
-  const groups: number[] = [];
+/** The groups of the element at hand; written anew for every element. */
+const GROUPS: number[] = [];
+
+/** Returns how many there are. */
+function writeGroups({ freedoms }: Element, groupOf: Int32Array): number {
+  let count = 0;
   for (let f = 0; f < freedoms.length; f++) {
     const group = groupOf[freedoms[f] ?? 0] ?? -1;
-    if (group >= 0 && group !== groups.at(-1) && !groups.includes(group)) groups.push(group);
+    if (group < 0 || (count > 0 && group === GROUPS[count - 1])) continue;
+    let known = 0;
+    while (known < count && GROUPS[known] !== group) known++;
+    if (known === count) GROUPS[count++] = group;
   }
-  return groups;
+  return count;
+}
+
+function isAtHand(groups: readonly number[], count: number): boolean {
+  if (groups.length !== count) return false;
+  for (let n = 0; n < count; n++) if (groups[n] !== GROUPS[n]) return false;
+  return true;
 }

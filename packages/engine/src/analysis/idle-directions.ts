@@ -24,8 +24,7 @@ export function idleDirections(
   const found: IdleDirection[] = [];
   for (let node = 0; node < sheetOnly.length; node++) {
     if (!left[node] || retained?.[node]) continue;
-    for (const direction of unresisted(blocks, node, held))
-      if (sheetOnly[node] || !movesPlace(direction)) found.push({ node, direction });
+    addUnresisted(blocks, node, held, sheetOnly[node] === 1, found);
   }
   return found;
 }
@@ -71,14 +70,21 @@ function movesPlace(direction: Float64Array): boolean {
 }
 
 const scratch = new Float64Array(36);
-const NONE: readonly Float64Array[] = [];
 
-/** Null vectors of a node's block on its free rows, by elimination in order; a pivot within rounding of zero is skipped. */
-function unresisted(blocks: Float64Array, node: number, held: Uint8Array): readonly Float64Array[] {
+/**
+ * Null vectors of a node's block on its free rows, by elimination in order; a pivot within rounding of zero is skipped. Of a
+ * node that is no sheet's alone, those that leave its place where it is.
+ */
+function addUnresisted(
+  blocks: Float64Array,
+  node: number,
+  held: Uint8Array,
+  ofSheet: boolean,
+  found: IdleDirection[],
+): void {
   const a = scratch;
   const block = node * 36;
   for (let n = 0; n < 36; n++) a[n] = blocks[block + n] ?? 0;
-  let found = NONE;
   for (let k = 0; k < 6; k++) {
     if (held[node * 6 + k]) {
       clearRow(a, k);
@@ -86,7 +92,8 @@ function unresisted(blocks: Float64Array, node: number, held: Uint8Array): reado
     }
     const pivot = a[k * 6 + k] ?? 0;
     if (pivot <= ROUNDING * (blocks[block + k * 6 + k] ?? 0)) {
-      found = [...found, nullVector(a, k)];
+      const direction = nullVector(a, k);
+      if (ofSheet || !movesPlace(direction)) found.push({ node, direction });
       clearRow(a, k);
       continue;
     }
@@ -96,7 +103,6 @@ function unresisted(blocks: Float64Array, node: number, held: Uint8Array): reado
         for (let j = k + 1; j < 6; j++) a[i * 6 + j] = (a[i * 6 + j] ?? 0) - factor * (a[k * 6 + j] ?? 0);
     }
   }
-  return found;
 }
 
 /** Takes a held or skipped freedom out; its zero diagonal marks it. */

@@ -1,10 +1,10 @@
 import type { FrameSystem } from "./frame-system.ts";
 import { toLocalComponents, uniformLoadForces, type Member } from "../elements/member.ts";
-import type { ModelCase } from "../model/analytical-model.ts";
+import type { ModelCase, Six, Triple } from "../model/analytical-model.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
 import { sharesUnder, type LoadBasis } from "./load-basis.ts";
-import { uniformLoadAction, type Action } from "./equilibrium.ts";
+import type { Action } from "./equilibrium.ts";
 import type { UnitElements } from "./unit-elements.ts";
 
 /** The loads of one container in its own axes, brought to its retained nodes once and combined afterwards. */
@@ -93,14 +93,14 @@ function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = []
   for (const { node, F } of nodal) {
     const n = frame.nodeOf.get(node) ?? NaN;
     for (let c = 0; c < 6; c++) forces[n * 6 + c] = (forces[n * 6 + c] ?? 0) + (F[c] ?? 0);
-    atOrigin.add({ place: places[n] ?? ORIGIN, force: [F[0], F[1], F[2]], moment: [F[3], F[4], F[5]] });
+    atOrigin.addNodal(places[n] ?? ORIGIN, F);
   }
   for (const { beam, q } of beam_udl) {
     const member = frame.members.get(beam);
     if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
     for (const axis of AXIS_NUMBERS)
       if (q[axis] !== 0) addAt(forces, member.freedoms, unitForces(member, axis), q[axis]);
-    atOrigin.add(uniformLoadAction(member, places[member.facts.nodes[0]] ?? ORIGIN, q));
+    atOrigin.addUniform(member, places[member.facts.nodes[0]] ?? ORIGIN, q);
   }
   return { forces, resultant: atOrigin.sum() };
 }
@@ -116,19 +116,50 @@ function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array,
 
 const ORIGIN: Vector = [0, 0, 0];
 
-/** The resultant of actions, added up one after the other. */
+/** The resultant of loads, added up one after the other; number by number, since there are thousands of them. */
 class ActionAtOrigin {
   private readonly force = new Float64Array(3);
   private readonly moment = new Float64Array(3);
 
-  add({ place: [x, y, z], force: [a, b, c], moment }: Action): void {
+  addNodal(place: Vector, F: Six): void {
+    this.add(place[0], place[1], place[2], F[0], F[1], F[2], F[3], F[4], F[5]);
+  }
+
+  /** q·L at mid-length (`uniformLoadAction`). */
+  addUniform({ facts: { axes, armI } }: Member, start: Vector, q: Triple): void {
+    const arm = armI ?? ORIGIN;
+    const half = axes.lengthMm / 2;
+    this.add(
+      start[0] + arm[0] + axes.x[0] * half,
+      start[1] + arm[1] + axes.x[1] * half,
+      start[2] + arm[2] + axes.x[2] * half,
+      q[0] * axes.lengthMm,
+      q[1] * axes.lengthMm,
+      q[2] * axes.lengthMm,
+      0,
+      0,
+      0,
+    );
+  }
+
+  private add(
+    x: number,
+    y: number,
+    z: number,
+    a: number,
+    b: number,
+    c: number,
+    aboutX: number,
+    aboutY: number,
+    aboutZ: number,
+  ): void {
     const { force: sum, moment: turned } = this;
     sum[0] = (sum[0] ?? 0) + a;
     sum[1] = (sum[1] ?? 0) + b;
     sum[2] = (sum[2] ?? 0) + c;
-    turned[0] = (turned[0] ?? 0) + (moment[0] + (y * c - z * b));
-    turned[1] = (turned[1] ?? 0) + (moment[1] + (z * a - x * c));
-    turned[2] = (turned[2] ?? 0) + (moment[2] + (x * b - y * a));
+    turned[0] = (turned[0] ?? 0) + (aboutX + (y * c - z * b));
+    turned[1] = (turned[1] ?? 0) + (aboutY + (z * a - x * c));
+    turned[2] = (turned[2] ?? 0) + (aboutZ + (x * b - y * a));
   }
 
   sum(): Action {

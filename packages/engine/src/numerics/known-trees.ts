@@ -13,18 +13,24 @@ export class KnownTrees {
   take(graph: NodeGraph, places: readonly Vector[], order: () => FrontTree): FrontTree {
     const numbers = numbersOf(graph);
     const coordinates = coordinatesOf(places);
+    const sum = checksum(numbers);
     const found = this.kept.find(
-      (one) => sameNumbers(one.numbers, numbers) && sameNumbers(one.coordinates, coordinates),
+      (one) => one.sum === sum && sameNumbers(one.numbers, numbers) && sameNumbers(one.coordinates, coordinates),
     );
     const { tree } = found ?? { tree: order() };
     const others = this.kept.filter((one) => one !== found);
-    this.kept = [{ numbers, coordinates, tree }, ...others].slice(0, KEPT);
+    this.kept = [{ sum, numbers, coordinates, tree }, ...others].slice(0, KEPT);
     return tree;
   }
 }
 
 /** A graph and the places of its nodes as plain numbers: little for the collector to follow. */
-type Kept = { readonly numbers: Int32Array; readonly coordinates: Float64Array; readonly tree: FrontTree };
+type Kept = {
+  readonly sum: number;
+  readonly numbers: Int32Array;
+  readonly coordinates: Float64Array;
+  readonly tree: FrontTree;
+};
 
 /** Containers drawn in one scheme come up together, one set of assumptions after the other. */
 const KEPT = 16;
@@ -44,10 +50,13 @@ function numbersOf({ weights, retained, cliques }: NodeGraph): Int32Array {
 
 function coordinatesOf(places: readonly Vector[]): Float64Array {
   const coordinates = new Float64Array(3 * places.length);
-  places.forEach(([x, y, z], n) => {
-    coordinates[3 * n] = x;
-    coordinates[3 * n + 1] = y;
-    coordinates[3 * n + 2] = z;
-  });
+  for (let n = 0; n < places.length; n++) for (let c = 0; c < 3; c++) coordinates[3 * n + c] = places[n]?.[c] ?? 0;
   return coordinates;
+}
+
+/** Tells most apart at a glance (FNV-1a over the numbers). */
+function checksum(numbers: Int32Array): number {
+  let sum = 0x811c9dc5;
+  for (let n = 0; n < numbers.length; n++) sum = Math.imul(sum ^ (numbers[n] ?? 0), 0x01000193);
+  return sum;
 }
