@@ -12,12 +12,12 @@ export function PremiumLine({ projectId, premium }: { projectId: string; premium
     <p className="price-line">
       <span>
         Premium over the plain stack <b>{moneyText(premium.total, premium.currency)}</b>
-        {apart === undefined ? null : ", and what stands apart"}
       </span>{" "}
-      <ForShow forShow={premium.forShow && premium.lines.length > 0} />{" "}
       <Link to="/projects/$projectId/premium" params={{ projectId }}>
         Line by line
-      </Link>
+      </Link>{" "}
+      <ForShow forShow={premium.forShow && premium.lines.length > 0} />{" "}
+      {apart === undefined ? null : <span title={apart}>more apart</span>}
     </p>
   );
 }

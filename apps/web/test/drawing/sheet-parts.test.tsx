@@ -145,6 +145,23 @@ describe("a note", () => {
   });
 });
 
+describe("many notes in the margin", () => {
+  const noteOf = (number: number): SheetNote => ({
+    ...{ number, markIds: [`m${number}`], verdict: "does not work", screening: true },
+    ...{ body: `T${number} tips over.`, comments: [], anchor: null },
+  });
+  const isFolded = (count: number): boolean => {
+    const notes = Array.from({ length: count }, (_, index) => noteOf(index + 1));
+    render(<NotesMargin heading={`${count} notes`} notes={notes} />);
+    return screen.getByRole("region", { name: `${count} notes` }).classList.contains("notes-dense");
+  };
+
+  it("stand folded, four stand in full", () => {
+    expect(isFolded(5)).toBe(true);
+    expect(isFolded(4)).toBe(false);
+  });
+});
+
 describe("the heights the margin tells for its leaders", () => {
   /** Each note's number stands 100 px lower for every slip laid before it. */
   function layOut() {
