@@ -88,11 +88,13 @@ function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {
 
 /** One element per container; equal containers turned alike share one matrix. */
 function turnedElements(units: readonly CondensedUnit[]): Element[] {
-  const matrices = new Map<string, Float64Array>();
+  const matrices = new Map<Float64Array, Map<number, Float64Array>>();
   return units.map(({ unit, turn, firstNode, condensed }) => {
-    const key = `${unit.turnMdeg} ${unit.fragment.key}`;
-    const matrix = matrices.get(key) ?? turnStiffness(condensed.stiffness, turn);
-    matrices.set(key, matrix);
+    const { stiffness } = condensed;
+    const byTurn = matrices.get(stiffness) ?? new Map<number, Float64Array>();
+    matrices.set(stiffness, byTurn);
+    const matrix = byTurn.get(unit.turnMdeg) ?? turnStiffness(stiffness, turn);
+    byTurn.set(unit.turnMdeg, matrix);
     return { freedoms: freedomsOf(condensed.retained.map((_, k) => firstNode + k)), matrix };
   });
 }

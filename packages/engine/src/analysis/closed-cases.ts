@@ -4,7 +4,7 @@ import type { CombinedLoads } from "./combined-loads.ts";
 import type { Action } from "./equilibrium.ts";
 import type { Prepared } from "./prepared.ts";
 import { solveMovements, type Movement } from "./solve-movement.ts";
-import { addTimes } from "./vectors.ts";
+import { addTimes, largest } from "./vectors.ts";
 
 type Combo = Readonly<Record<string, number>>;
 
@@ -15,6 +15,8 @@ export class ClosedCases {
   private readonly loads = new Map<string, CombinedLoads>();
   private readonly moved = new Map<string, Movement>();
   private readonly sums = new WeakMap<Combo, Movement>();
+  /** Cases in which anything is given to move. */
+  private readonly settles = new Set<CombinedLoads>();
   private readonly summed = new WeakMap<Combo, CombinedLoads>();
 
   constructor(building: BuildingSystem, closed: Prepared) {
@@ -35,7 +37,7 @@ export class ClosedCases {
     const [forces, settlement] = [new Float64Array(freedoms), new Float64Array(freedoms)];
     for (const { load, factor } of parts) {
       addTimes(forces, load.forces, factor);
-      addTimes(settlement, load.settlement, factor);
+      if (this.settles.has(load)) addTimes(settlement, load.settlement, factor);
     }
     let onMembers: CombinedLoads["onMembers"] | undefined;
     return {
@@ -82,8 +84,11 @@ export class ClosedCases {
   }
 
   private loadOf(name: string): CombinedLoads {
-    const load = this.loads.get(name) ?? buildingLoads(this.building, { [name]: 1 });
+    const known = this.loads.get(name);
+    if (known !== undefined) return known;
+    const load = buildingLoads(this.building, { [name]: 1 });
     this.loads.set(name, load);
+    if (largest(load.settlement) > 0) this.settles.add(load);
     return load;
   }
 }

@@ -8,6 +8,8 @@ import type { SparseElement } from "./sparse-factor.ts";
 export interface Reuse {
   /** Whether fronts are taken over into other factorisations one by one. */
   readonly shares: boolean;
+  /** The elements taken up in each front, where they are known. */
+  readonly elementsOf?: readonly SparseElement[][];
   /** Whether nothing in this front and below it has changed. */
   readonly isClean: (front: number) => boolean;
   readonly panel: (front: number) => Float64Array;
@@ -32,7 +34,7 @@ export class Elimination {
   constructor(tree: FrontTree, elements: readonly SparseElement[], reuse: Reuse | null) {
     this.tree = tree;
     this.reuse = reuse;
-    this.elementsOf = elementsByFront(tree, elements);
+    this.elementsOf = reuse?.elementsOf ?? elementsByFront(tree, elements);
     this.children = tree.fronts.map(() => []);
     tree.fronts.forEach(({ parent }, index) => this.children[parent]?.push(index));
     this.place = new Int32Array(tree.equations);

@@ -26,12 +26,14 @@ export class KnownFronts {
     elements: readonly SparseElement[],
     trusted: ReadonlySet<number> = new Set(),
   ): SparseFactor {
-    const at = this.look(tree, elements);
+    const own = elementsByFront(tree, elements);
+    const at = this.look(tree, own);
     const diagonal = new Float64Array(tree.equations);
     tree.fronts.forEach(({ rows }, n) => at[n]?.known && diagonal.set(at[n].known.diagonal, rows[0] ?? 0));
     const worked: Work[] = [];
     const reuse: Reuse = {
       shares: true,
+      elementsOf: own,
       isClean: (front) => at[front]?.known !== undefined,
       panel: (front) => at[front]?.known?.panel ?? NOTHING,
       diagonal,
@@ -47,8 +49,7 @@ export class KnownFronts {
   }
 
   /** What is known of every front; the root, in which nothing is eliminated, is never kept. */
-  private look(tree: FrontTree, elements: readonly SparseElement[]): Looked[] {
-    const own = elementsByFront(tree, elements);
+  private look(tree: FrontTree, own: readonly SparseElement[][]): Looked[] {
     const children: number[][] = tree.fronts.map(() => []);
     tree.fronts.forEach(({ parent }, n) => children[parent]?.push(n));
     const place = new Int32Array(tree.equations);
@@ -208,12 +209,17 @@ class KnownMatrices {
   private numbers = new WeakMap<Float64Array, number>();
   private count = 0;
   private lastId = 0;
+  /** Alike elements often come one after the other. */
+  private last: Float64Array | undefined;
+  private lastNumber = 0;
 
   numberOf(matrix: Float64Array): number {
+    if (matrix === this.last) return this.lastNumber;
     const known = this.numbers.get(matrix);
-    if (known !== undefined) return known;
-    const id = this.idOf(matrix);
-    this.numbers.set(matrix, id);
+    const id = known ?? this.idOf(matrix);
+    if (known === undefined) this.numbers.set(matrix, id);
+    this.last = matrix;
+    this.lastNumber = id;
     return id;
   }
 
@@ -222,6 +228,7 @@ class KnownMatrices {
     if (this.count <= MATRICES_KEPT) return;
     this.known.clear();
     this.numbers = new WeakMap();
+    this.last = undefined;
     this.count = 0;
   }
 

@@ -8,12 +8,11 @@ export function forwardFront(n: number, k: number, panel: Float64Array, y: Float
   let i = 0;
   for (; i + 3 < k; i += 4) {
     forwardRows(i, i, k, panel, y, count);
-    for (let row = i + 1; row < i + 4; row++)
-      for (let r = 0; r < count; r++) forwardEntry(row, i, row, k, panel, y, r, count);
+    for (let row = i + 1; row < i + 4; row++) forwardRow(row, i, row, k, panel, y, count);
   }
-  for (; i < k; i++) for (let r = 0; r < count; r++) forwardEntry(i, 0, i, k, panel, y, r, count);
+  for (; i < k; i++) forwardRow(i, 0, i, k, panel, y, count);
   for (; i + 3 < n; i += 4) forwardRows(i, k, k, panel, y, count);
-  for (; i < n; i++) for (let r = 0; r < count; r++) forwardEntry(i, 0, k, k, panel, y, r, count);
+  for (; i < n; i++) forwardRow(i, 0, k, k, panel, y, count);
 }
 
 /** Turns the first k rows of `y` into unknowns, the others being known; the pivots stand in `diagonal` from `first` on. */
@@ -31,11 +30,10 @@ export function backwardFront(
     for (let r = 0; r < count; r++) y[p * count + r] = (y[p * count + r] ?? 0) / pivot;
   }
   const odd = k - (k % 4);
-  for (let p = k - 1; p >= odd; p--) for (let r = 0; r < count; r++) backwardEntry(p + 1, n, p, k, panel, y, r, count);
+  for (let p = k - 1; p >= odd; p--) backwardColumn(p + 1, n, p, k, panel, y, count);
   for (let p = odd - 4; p >= 0; p -= 4) {
     backwardColumns(p + 4, n, p, k, panel, y, count);
-    for (let column = p + 2; column >= p; column--)
-      for (let r = 0; r < count; r++) backwardEntry(column + 1, p + 4, column, k, panel, y, r, count);
+    for (let column = p + 2; column >= p; column--) backwardColumn(column + 1, p + 4, column, k, panel, y, count);
   }
 }
 
@@ -61,19 +59,40 @@ function backwardColumns(
   if (r < count) backwardStrip(from, n, p, k, panel, y, r, count);
 }
 
-function forwardEntry(
+/** One row, four sides at a time. */
+function forwardRow(
   i: number,
   from: number,
   to: number,
   k: number,
   panel: Float64Array,
   y: Float64Array,
-  r: number,
   count: number,
 ): void {
-  let sum = y[i * count + r] ?? 0;
-  for (let p = from; p < to; p++) sum -= (panel[i * k + p] ?? 0) * (y[p * count + r] ?? 0);
-  y[i * count + r] = sum;
+  let r = 0;
+  for (; r + 3 < count; r += 4) {
+    const t = i * count + r;
+    let s0 = y[t] ?? 0;
+    let s1 = y[t + 1] ?? 0;
+    let s2 = y[t + 2] ?? 0;
+    let s3 = y[t + 3] ?? 0;
+    for (let p = from, l = i * k + from, s = from * count + r; p < to; p++, l++, s += count) {
+      const value = panel[l] ?? 0;
+      s0 -= value * (y[s] ?? 0);
+      s1 -= value * (y[s + 1] ?? 0);
+      s2 -= value * (y[s + 2] ?? 0);
+      s3 -= value * (y[s + 3] ?? 0);
+    }
+    y[t] = s0;
+    y[t + 1] = s1;
+    y[t + 2] = s2;
+    y[t + 3] = s3;
+  }
+  for (; r < count; r++) {
+    let sum = y[i * count + r] ?? 0;
+    for (let p = from; p < to; p++) sum -= (panel[i * k + p] ?? 0) * (y[p * count + r] ?? 0);
+    y[i * count + r] = sum;
+  }
 }
 
 /** Four rows for one side: four sums that need not wait for each other. */
@@ -156,19 +175,40 @@ function forwardTile(
   y[t + 3 * count + 1] = d1;
 }
 
-function backwardEntry(
+/** One column, four sides at a time. */
+function backwardColumn(
   from: number,
   to: number,
   p: number,
   k: number,
   panel: Float64Array,
   y: Float64Array,
-  r: number,
   count: number,
 ): void {
-  let sum = y[p * count + r] ?? 0;
-  for (let i = from; i < to; i++) sum -= (panel[i * k + p] ?? 0) * (y[i * count + r] ?? 0);
-  y[p * count + r] = sum;
+  let r = 0;
+  for (; r + 3 < count; r += 4) {
+    const t = p * count + r;
+    let s0 = y[t] ?? 0;
+    let s1 = y[t + 1] ?? 0;
+    let s2 = y[t + 2] ?? 0;
+    let s3 = y[t + 3] ?? 0;
+    for (let i = from, l = from * k + p, s = from * count + r; i < to; i++, l += k, s += count) {
+      const value = panel[l] ?? 0;
+      s0 -= value * (y[s] ?? 0);
+      s1 -= value * (y[s + 1] ?? 0);
+      s2 -= value * (y[s + 2] ?? 0);
+      s3 -= value * (y[s + 3] ?? 0);
+    }
+    y[t] = s0;
+    y[t + 1] = s1;
+    y[t + 2] = s2;
+    y[t + 3] = s3;
+  }
+  for (; r < count; r++) {
+    let sum = y[p * count + r] ?? 0;
+    for (let i = from; i < to; i++) sum -= (panel[i * k + p] ?? 0) * (y[i * count + r] ?? 0);
+    y[p * count + r] = sum;
+  }
 }
 
 /** Four columns for one side. */
