@@ -16,6 +16,10 @@ export class BoundedStore<T> {
     return this.kept.size;
   }
 
+  has(key: string): boolean {
+    return this.kept.has(key);
+  }
+
   take(key: string, make: () => T): T {
     const found = this.kept.get(key);
     if (found !== undefined) {

@@ -4,7 +4,7 @@ import type { ModelledBearing } from "../strength/modelled-bearings.ts";
 import { smallMovements } from "../strength/small-movements.ts";
 import type { SolvedRun } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/run-plan.ts";
-import type { OwnForces, OwnInsides } from "./own-forces.ts";
+import type { OwnForces, OwnInsides } from "../strength/own-forces.ts";
 import type { TriedCombination } from "./rest-of-building.ts";
 import type { HeldRuns, TriedSolver } from "./surroundings.ts";
 

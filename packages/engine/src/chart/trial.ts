@@ -12,7 +12,7 @@ import type { StrengthPart } from "../strength/strength-part.ts";
 import { statedResult } from "../strength/stated-result.ts";
 import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
 import { enlarged } from "../strength/sway-runs.ts";
-import { OwnInsides } from "./own-forces.ts";
+import { OwnInsides } from "../strength/own-forces.ts";
 import { solveTried, type TriedBuilding, type TriedRuns } from "./solve-tried.ts";
 import type { HeldRuns } from "./surroundings.ts";
 import { analysisWith, swaying, type TrialGround, type TrialSet } from "./trial-ground.ts";

@@ -96,7 +96,9 @@ export function strengthLive(
     cases.filter(({ id }) => used.has(id)),
     {},
   );
-  const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, memory, built.model));
+  const count = chosen.reduce((sum, { runs }) => sum + runs.length, 0);
+  const forThese = count > FEW_RUNS ? memory : { ...memory, fewRuns: true };
+  const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, forThese, built.model));
   const parts = checkedParts(analysis, built, scheme, basis, partsMadeWith(memory));
   const looks = lookFor(parts, sets, governed, gravity);
   const looked = sets.map(vectorsOf);
@@ -113,6 +115,9 @@ export function strengthLive(
     checks: looks.checks,
   };
 }
+
+/** About as many runs as a container has movements of bearing points and loads: so many are cheaper by what each of those causes. */
+const FEW_RUNS = 60;
 
 type Plan = Extract<StrengthPlan, { accepted: true }>;
 

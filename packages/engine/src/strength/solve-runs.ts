@@ -5,19 +5,22 @@ import { buildingSolver, type BuildingAnswer, type BuildingSolver } from "../bui
 import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
-import type { BuildingModel } from "../model/building-model.ts";
+import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { smallMovements } from "./small-movements.ts";
 import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
 import type { KeptForces } from "./kept-forces.ts";
-import { UnitForces, type InsideStores, type Loaded } from "./unit-forces.ts";
+import { ForcesOfRuns } from "./forces-of-runs.ts";
+import { UnitForces, type InsideForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 
 /** What is kept from one solution to the next. */
 export type StrengthMemory = InsideStores & {
   readonly cache: CondensationCache;
   readonly forces: KeptForces;
+  /** Where so few runs are solved that insides of a fabric that is new are recovered for each of them, and not kept. */
+  readonly fewRuns?: boolean;
 };
 
 /** Forces of lines: nine of each from `at` its name on. */
@@ -121,11 +124,8 @@ export function solveBuilt(
     }
     waiting = heldNext(fallen, all, round >= ROUNDS - 1);
   }
-  const solved = solvedRuns(
-    runs.flatMap(({ id }) => standing.get(id) ?? []),
-    set,
-    insideOf(built.model, memory),
-  );
+  const stand = runs.flatMap(({ id }) => standing.get(id) ?? []);
+  const solved = solvedRuns(stand, set, insideOf(built.model, memory, stand));
   return { set, built, solved, refused: refusedOf(runs, set, first, standing) };
 }
 
@@ -160,7 +160,7 @@ function solveGroup(
 function solvedRuns(
   standing: readonly Standing[],
   set: AssumptionSet,
-  inside: (unitId: string) => UnitForces,
+  inside: (unitId: string) => InsideForces,
 ): SolvedRun[] {
   const byId = new Map<string, SolvedRun>();
   const all = standing.map((one, n): SolvedRun => {
@@ -175,7 +175,7 @@ function solvedRuns(
 /** What a solved run is told from, beside its solution. */
 type Ground = {
   readonly set: AssumptionSet;
-  readonly inside: (unitId: string) => UnitForces;
+  readonly inside: (unitId: string) => InsideForces;
   readonly byId: ReadonlyMap<string, SolvedRun>;
   readonly between: () => LineForces;
 };
@@ -233,19 +233,33 @@ const ENDS_OF_MEMBER = 12;
  * each are at hand from condensing it.
  */
 export function insidesAtHand(model: BuildingModel, memory: StrengthMemory): void {
-  const inside = insideOf(model, memory);
-  for (const { id, fragment } of model.units) if (memory.cache.part(fragment).stable) inside(id);
+  for (const unit of model.units)
+    if (memory.cache.part(unit.fragment).stable && isKept(unit, memory)) keptInside(unit, memory);
 }
 
 /** The inside of each container is made ready when it is first asked for, and stays so as long as the container is there. */
-function insideOf(model: BuildingModel, memory: StrengthMemory): (unitId: string) => UnitForces {
+function insideOf(
+  model: BuildingModel,
+  memory: StrengthMemory,
+  standing: readonly Standing[],
+): (unitId: string) => InsideForces {
   const units = new Map(model.units.map((unit) => [unit.id, unit]));
+  const recovered = new Map<string, InsideForces>();
   return (unitId) => {
     const unit = units.get(unitId);
     if (unit === undefined) throw new RangeError(`the model has no container ${unitId}`);
-    return memory.forces.take(unit, () => new UnitForces(unit, memory.cache, memory));
+    if (isKept(unit, memory)) return keptInside(unit, memory);
+    const forces = recovered.get(unitId) ?? new ForcesOfRuns(unit, memory.cache, standing);
+    recovered.set(unitId, forces);
+    return forces;
   };
 }
+
+const isKept = ({ fragment }: PlacedUnit, { fewRuns, influences }: StrengthMemory): boolean =>
+  fewRuns !== true || influences.has(fragment.key);
+
+const keptInside = (unit: PlacedUnit, memory: StrengthMemory): UnitForces =>
+  memory.forces.take(unit, () => new UnitForces(unit, memory.cache, memory));
 
 function refusedOf(
   runs: readonly StrengthRun[],

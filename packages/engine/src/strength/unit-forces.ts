@@ -23,12 +23,20 @@ export type Loaded = {
 
 export type RunsAfter = (places: number) => Loaded | undefined;
 
+/** Forces inside one container run by run, each valid until asked for another. `after` gives the runs asked for after it, so many places on. */
+export type InsideForces = {
+  /** Where the nine forces of a line stand among the forces of lines, and the flow of a sheet among flows. */
+  readonly at: (id: string) => number;
+  readonly panelAt: (id: string) => number;
+  readonly under: (run: Loaded, after: RunsAfter) => Float64Array;
+  readonly flowsUnder: (run: Loaded, after: RunsAfter) => Float64Array;
+};
+
 /**
  * Forces inside one container for any run: what its bearing points' movements cause, and what its loads cause with them
  * held. Exact in every state of the bearings, since what lies inside a container never opens.
  */
-export class UnitForces {
-  /** Where the nine forces of a line stand among the forces of lines, and the flow of a sheet among flows. */
+export class UnitForces implements InsideForces {
   readonly at: (id: string) => number;
   readonly panelAt: (id: string) => number;
   private readonly unitId: string;
@@ -66,12 +74,10 @@ export class UnitForces {
     return this.lines.bytes + this.panels.bytes;
   }
 
-  /** Forces of lines; valid until asked for another run. `after` gives the runs asked for after it, so many places on. */
   under(run: Loaded, after: RunsAfter): Float64Array {
     return this.lines.known(run.token) ?? this.lines.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
-  /** Flows of sheets, likewise. */
   flowsUnder(run: Loaded, after: RunsAfter): Float64Array {
     return this.panels.known(run.token) ?? this.panels.under(this.seen(run), (places) => this.seenAfter(after, places));
   }

@@ -47,6 +47,15 @@ const close = (ours: number | null, theirs: number | undefined): void => {
   expect(Math.abs((ours ?? NaN) - theirs)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(theirs)));
 };
 
+/** The same but for rounding in the utilisations; parts that are used alike may come the other way round. */
+function expectAlike(one: Live, other: Live): void {
+  const byId = ({ parts }: Live) => parts.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const [ours, theirs] = [byId(one), byId(other)];
+  const without = (parts: Live["parts"]) => parts.map((part) => ({ ...part, utilisation: undefined }));
+  expect({ ...one, parts: without(ours) }).toEqual({ ...other, parts: without(theirs) });
+  ours.forEach(({ utilisation }, n) => close(utilisation, theirs[n]?.utilisation ?? undefined));
+}
+
 /** Parts that a vector governed which a live answer looks at, in both answers. */
 function pairs(one: Live, other: Full) {
   const looked = new Map(one.looked.map(({ assumptions, runs }) => [assumptions, new Set(runs)]));
@@ -82,7 +91,7 @@ describe("strength while one draws", () => {
   });
 
   it("has the same answer on a memory of its own: what is kept from before changes nothing", () => {
-    expect(accepted(strengthLive(after, basis, strengthMemory(), governed))).toEqual(edited);
+    expectAlike(accepted(strengthLive(after, basis, strengthMemory(), governed)), edited);
   });
 
   it("condenses only the edited container anew: once as it is, once with soft walls for the lean", () => {
@@ -136,16 +145,27 @@ const farther = (scheme: Scheme, byMm: number): Scheme => {
 describe.each(["a window in the middle of a 20 ft side", "two 20 ft joined by 2 m", "an overhang of 1 m"])(
   "what is kept while one draws %s",
   (name) => {
+    const drawn = ordinarySchemes[name];
+    if (drawn === undefined) throw new Error(`no scheme ${name}`);
+
     it("changes no live answer after edits", () => {
-      const drawn = ordinarySchemes[name];
-      if (drawn === undefined) throw new Error(`no scheme ${name}`);
       const kept = strengthMemory();
       const ofDrawn = accepted(strengthOf(drawn, basis, kept));
       const lastRun = [governingVectors(ofDrawn, 0.5), ofDrawn.enlargement] as const;
       strengthLive(farther(drawn, 20), basis, kept, ...lastRun);
       const moved = farther(drawn, 50);
       const byKept = accepted(strengthLive(moved, basis, kept, ...lastRun));
-      expect(byKept).toEqual(accepted(strengthLive(moved, basis, strengthMemory(), ...lastRun)));
+      expectAlike(byKept, accepted(strengthLive(moved, basis, strengthMemory(), ...lastRun)));
+    });
+
+    it("makes no difference to forces recovered for a few runs: they are those of a container that a full run looked into", () => {
+      const [atHand, few] = [strengthMemory(), strengthMemory()];
+      const ofDrawn = accepted(strengthOf(drawn, basis, atHand));
+      const lastRun = [governingVectors(ofDrawn, 0.5), ofDrawn.enlargement] as const;
+      const byInfluences = accepted(strengthLive(drawn, basis, atHand, ...lastRun));
+      expectAlike(accepted(strengthLive(drawn, basis, few, ...lastRun)), byInfluences);
+      expect(few.influences.size).toBe(0);
+      expect(byInfluences.vectors).toBeGreaterThan(3);
     });
   },
 );
