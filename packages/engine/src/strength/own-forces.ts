@@ -5,13 +5,16 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
 import { addFixedForces, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
-import type { LineForces, SheetFlows } from "./solve-runs.ts";
 
 /** A run with six movements of each retained node of the container, in its own axes. */
 export type SolvedSide = { readonly factors: Readonly<Record<string, number>>; readonly retained: Float64Array };
 
 /** Forces of its lines and flows of its sheets, in one array. */
-export type OwnForces = LineForces & SheetFlows & { readonly values: Float64Array };
+export type OwnForces = {
+  readonly values: Float64Array;
+  readonly at: (id: string) => number;
+  readonly panelAt: (id: string) => number;
+};
 
 /**
  * Forces inside containers that are solved for a few runs and left: recovered from the movements themselves, since influences
