@@ -112,9 +112,6 @@ function loadBytes({ condensed }: LocalUnitLoads): number {
   return BYTES_PER_NUMBER * condensed.reduced.length;
 }
 
-const NUMBERS_PER_LOAD = 8;
-
-function basisBytes({ loads, shares }: LoadBasis): number {
-  const items = loads.reduce((sum, { beam_udl = [], nodal = [] }) => sum + beam_udl.length + nodal.length, 0);
-  return BYTES_PER_NUMBER * (NUMBERS_PER_LOAD * items + shares.size * loads.length);
+function basisBytes({ loads, slots, shares }: LoadBasis): number {
+  return BYTES_PER_NUMBER * loads.length * (slots.length + shares.size);
 }

@@ -1,10 +1,11 @@
-import type { ModelCase, Six, Triple } from "../model/analytical-model.ts";
+import type { ModelCase } from "../model/analytical-model.ts";
 import { roundingBound } from "../numerics/tolerances.ts";
 
 /** The load cases of a container as sums of a few loads: dozens of wind cases press on the same few faces. */
 export interface LoadBasis {
-  /** Loads at right angles to one another, of which every case is a sum. */
-  readonly loads: readonly ModelCase[];
+  /** Loads at right angles to one another, of which every case is a sum; each a vector of all that `slots` names. */
+  readonly loads: readonly Float64Array[];
+  readonly slots: LoadSlots;
   /** How much of each is in a case. */
   readonly shares: ReadonlyMap<string, Float64Array>;
 }
@@ -36,9 +37,26 @@ export function loadBasis(cases: Readonly<Record<string, ModelCase>>): LoadBasis
     for (const one of left) one.shares.push(one.size === 0 ? 0 : takeOut(one.vector, direction));
   }
   return {
-    loads: basis.map((vector) => loadsOf(vector, slots)),
+    loads: basis,
+    slots,
     shares: new Map(left.map(({ name, shares }) => [name, Float64Array.from(shares)])),
   };
+}
+
+/** Where the three components of each loaded line, N/mm, and the six of each loaded node, N and N at `ARM_MM`, stand in a load. */
+export interface LoadSlots {
+  readonly lines: ReadonlyMap<string, number>;
+  readonly nodes: ReadonlyMap<string, number>;
+  readonly length: number;
+}
+
+/** Moments count as forces at this arm, mm. */
+export const ARM_MM = 1000;
+
+/** Whether a load has anything on what stands from this slot on. */
+export function isLoaded(load: Float64Array, from: number, count: number): boolean {
+  for (let n = from; n < from + count; n++) if (load[n] !== 0) return true;
+  return false;
 }
 
 /** A case and what is left of it beside its shares. */
@@ -49,19 +67,9 @@ type Left = {
   readonly shares: number[];
 };
 
-/** Where the three components of each loaded line and the six of each loaded node stand in a vector. */
-type Slots = {
-  readonly lines: ReadonlyMap<string, number>;
-  readonly nodes: ReadonlyMap<string, number>;
-  readonly length: number;
-};
-
 /** Roundings behind one case: thousands of products. */
 const ROUNDING = roundingBound(4096);
-/** Moments count as forces at this arm, mm. */
-const ARM_MM = 1000;
-
-function slotsOf(cases: readonly ModelCase[]): Slots {
+function slotsOf(cases: readonly ModelCase[]): LoadSlots {
   const [lines, nodes] = [new Map<string, number>(), new Map<string, number>()];
   let length = 0;
   for (const { beam_udl = [], nodal = [] } of cases) {
@@ -78,7 +86,7 @@ function newSlots(of: Map<string, number>, name: string, at: number, count: numb
   return count;
 }
 
-function vectorOf({ beam_udl = [], nodal = [] }: ModelCase, { lines, nodes, length }: Slots): Float64Array {
+function vectorOf({ beam_udl = [], nodal = [] }: ModelCase, { lines, nodes, length }: LoadSlots): Float64Array {
   const vector = new Float64Array(length);
   const add = (at: number | undefined, values: readonly number[]): void => {
     values.forEach((value, c) => {
@@ -89,25 +97,6 @@ function vectorOf({ beam_udl = [], nodal = [] }: ModelCase, { lines, nodes, leng
   for (const { beam, q } of beam_udl) add(lines.get(beam), q);
   for (const { node, F } of nodal) add(nodes.get(node), F);
   return vector;
-}
-
-function loadsOf(vector: Float64Array, { lines, nodes }: Slots): ModelCase {
-  const at = (slot: number): number => vector[slot] ?? 0;
-  const isLoaded = (from: number, count: number): boolean => {
-    for (let n = from; n < from + count; n++) if (vector[n] !== 0) return true;
-    return false;
-  };
-  const beam_udl: { beam: string; q: Triple }[] = [];
-  lines.forEach((n, beam) => {
-    if (isLoaded(n, 3)) beam_udl.push({ beam, q: [at(n), at(n + 1), at(n + 2)] });
-  });
-  const nodal: { node: string; F: Six }[] = [];
-  nodes.forEach((n, node) => {
-    if (!isLoaded(n, 6)) return;
-    const F: Six = [at(n), at(n + 1), at(n + 2), ARM_MM * at(n + 3), ARM_MM * at(n + 4), ARM_MM * at(n + 5)];
-    nodal.push({ node, F });
-  });
-  return { beam_udl, nodal };
 }
 
 function mostLeft(all: readonly Left[]): Left | undefined {

@@ -1,9 +1,8 @@
 import type { FrameSystem } from "./frame-system.ts";
 import { toLocalComponents, uniformLoadForces, type Member } from "../elements/member.ts";
-import type { ModelCase, Six, Triple } from "../model/analytical-model.ts";
 import type { Vector } from "../numerics/vector.ts";
 import { condenseLoads, type CondensedLoads, type Condensed } from "./condense.ts";
-import { sharesUnder, type LoadBasis } from "./load-basis.ts";
+import { ARM_MM, isLoaded, sharesUnder, type LoadBasis } from "./load-basis.ts";
 import type { Action } from "./equilibrium.ts";
 import type { UnitElements } from "./unit-elements.ts";
 
@@ -76,7 +75,7 @@ function nodalLoadsOf(basis: LoadBasis, part: UnitElements): readonly NodalLoads
   const { members } = part.frame;
   const known = ON_LINES.get(members);
   if (known?.basis === basis) return known.parts;
-  const parts = basis.loads.map((loads) => nodalLoads(part, loads));
+  const parts = nodalLoads(part, basis);
   ON_LINES.set(members, { basis, parts });
   return parts;
 }
@@ -87,27 +86,57 @@ const ON_LINES = new WeakMap<
   { readonly basis: LoadBasis; readonly parts: readonly NodalLoads[] }
 >();
 
-function nodalLoads({ frame, places }: UnitElements, { nodal = [], beam_udl = [] }: ModelCase): NodalLoads {
-  const forces = new Float64Array(places.length * 6);
-  const atOrigin = new ActionAtOrigin();
-  for (const { node, F } of nodal) {
-    const n = frame.nodeOf.get(node) ?? NaN;
-    for (let c = 0; c < 6; c++) forces[n * 6 + c] = (forces[n * 6 + c] ?? 0) + (F[c] ?? 0);
-    atOrigin.addNodal(places[n] ?? ORIGIN, F);
+/** Line by line for all loads, in each load the nodes before the lines. */
+function nodalLoads({ frame, places }: UnitElements, { slots, loads }: LoadBasis): NodalLoads[] {
+  const forces = loads.map(() => new Float64Array(places.length * 6));
+  const atOrigin = loads.map(() => new ActionAtOrigin());
+  slots.nodes.forEach((at, id) => {
+    const node = frame.nodeOf.get(id);
+    if (node === undefined) throw new Error(`the container has no node "${id}"`);
+    loads.forEach((load, k) => {
+      if (!isLoaded(load, at, 6)) return;
+      addNode(forces[k] ?? NOTHING, node, load, at);
+      atOrigin[k]?.addNode(places[node] ?? ORIGIN, load, at);
+    });
+  });
+  slots.lines.forEach((at, id) => {
+    const member = frame.members.get(id);
+    if (member === undefined) throw new Error(`the container has no beam "${id}"`);
+    const start = places[member.facts.nodes[0]] ?? ORIGIN;
+    loads.forEach((load, k) => {
+      if (!isLoaded(load, at, 3)) return;
+      addLine(forces[k] ?? NOTHING, member, load, at);
+      atOrigin[k]?.addLine(member, start, load, at);
+    });
+  });
+  return forces.map((own, k) => ({ forces: own, resultant: (atOrigin[k] ?? new ActionAtOrigin()).sum() }));
+}
+
+const NOTHING = new Float64Array(0);
+
+function addNode(forces: Float64Array, node: number, load: Float64Array, at: number): void {
+  for (let c = 0; c < 6; c++) {
+    const value = load[at + c] ?? 0;
+    forces[node * 6 + c] = (forces[node * 6 + c] ?? 0) + (c < 3 ? value : ARM_MM * value);
   }
-  for (const { beam, q } of beam_udl) {
-    const member = frame.members.get(beam);
-    if (member === undefined) throw new Error(`the container has no beam "${beam}"`);
-    for (const axis of AXIS_NUMBERS)
-      if (q[axis] !== 0) addAt(forces, member.freedoms, unitForces(member, axis), q[axis]);
-    atOrigin.addUniform(member, places[member.facts.nodes[0]] ?? ORIGIN, q);
+}
+
+function addLine(forces: Float64Array, member: Member, load: Float64Array, at: number): void {
+  for (const axis of AXIS_NUMBERS) {
+    if (load[at + axis] !== 0) addAt(forces, member.freedoms, unitForces(member, axis), load, at + axis);
   }
-  return { forces, resultant: atOrigin.sum() };
 }
 
 const AXIS_NUMBERS = [0, 1, 2] as const;
 
-function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array, factor: number): void {
+function addAt(
+  forces: Float64Array,
+  freedoms: Int32Array,
+  values: Float64Array,
+  load: Float64Array,
+  slot: number,
+): void {
+  const factor = load[slot] ?? 0;
   for (let f = 0; f < freedoms.length; f++) {
     const freedom = freedoms[f] ?? 0;
     forces[freedom] = (forces[freedom] ?? 0) + factor * (values[f] ?? 0);
@@ -116,50 +145,43 @@ function addAt(forces: Float64Array, freedoms: Int32Array, values: Float64Array,
 
 const ORIGIN: Vector = [0, 0, 0];
 
-/** The resultant of loads, added up one after the other; number by number, since there are thousands of them. */
+/** Place, force and moment of the load at hand; numbers handed from one function to another are boxed (measured). */
+const AT_HAND = new Float64Array(9);
+
+/** The resultant of loads, added up one after the other. */
 class ActionAtOrigin {
   private readonly force = new Float64Array(3);
   private readonly moment = new Float64Array(3);
 
-  addNodal(place: Vector, F: Six): void {
-    this.add(place[0], place[1], place[2], F[0], F[1], F[2], F[3], F[4], F[5]);
+  addNode(place: Vector, load: Float64Array, at: number): void {
+    for (let c = 0; c < 3; c++) {
+      AT_HAND[c] = place[c] ?? 0;
+      AT_HAND[c + 3] = load[at + c] ?? 0;
+      AT_HAND[c + 6] = ARM_MM * (load[at + c + 3] ?? 0);
+    }
+    this.addAtHand();
   }
 
   /** q·L at mid-length (`uniformLoadAction`). */
-  addUniform({ facts: { axes, armI } }: Member, start: Vector, q: Triple): void {
+  addLine({ facts: { axes, armI } }: Member, start: Vector, load: Float64Array, at: number): void {
     const arm = armI ?? ORIGIN;
-    const half = axes.lengthMm / 2;
-    this.add(
-      start[0] + arm[0] + axes.x[0] * half,
-      start[1] + arm[1] + axes.x[1] * half,
-      start[2] + arm[2] + axes.x[2] * half,
-      q[0] * axes.lengthMm,
-      q[1] * axes.lengthMm,
-      q[2] * axes.lengthMm,
-      0,
-      0,
-      0,
-    );
+    for (let c = 0; c < 3; c++) {
+      AT_HAND[c] = (start[c] ?? 0) + (arm[c] ?? 0) + (axes.x[c] ?? 0) * (axes.lengthMm / 2);
+      AT_HAND[c + 3] = (load[at + c] ?? 0) * axes.lengthMm;
+      AT_HAND[c + 6] = 0;
+    }
+    this.addAtHand();
   }
 
-  private add(
-    x: number,
-    y: number,
-    z: number,
-    a: number,
-    b: number,
-    c: number,
-    aboutX: number,
-    aboutY: number,
-    aboutZ: number,
-  ): void {
-    const { force: sum, moment: turned } = this;
-    sum[0] = (sum[0] ?? 0) + a;
-    sum[1] = (sum[1] ?? 0) + b;
-    sum[2] = (sum[2] ?? 0) + c;
-    turned[0] = (turned[0] ?? 0) + (aboutX + (y * c - z * b));
-    turned[1] = (turned[1] ?? 0) + (aboutY + (z * a - x * c));
-    turned[2] = (turned[2] ?? 0) + (aboutZ + (x * b - y * a));
+  private addAtHand(): void {
+    for (let c = 0; c < 3; c++) {
+      const next = (c + 1) % 3;
+      const after = (c + 2) % 3;
+      const turning =
+        (AT_HAND[next] ?? 0) * (AT_HAND[after + 3] ?? 0) - (AT_HAND[after] ?? 0) * (AT_HAND[next + 3] ?? 0);
+      this.force[c] = (this.force[c] ?? 0) + (AT_HAND[c + 3] ?? 0);
+      this.moment[c] = (this.moment[c] ?? 0) + ((AT_HAND[c + 6] ?? 0) + turning);
+    }
   }
 
   sum(): Action {

@@ -1,5 +1,5 @@
 import type { CondensedUnit } from "../analysis/building-system.ts";
-import type { LoadBasis } from "../analysis/load-basis.ts";
+import { isLoaded, type LoadBasis } from "../analysis/load-basis.ts";
 import { equationsOf } from "../analysis/prepare.ts";
 import type { LocalUnitLoads } from "../analysis/unit-loads.ts";
 import type { Element } from "../elements/element.ts";
@@ -75,9 +75,11 @@ export function heldForces(
 }
 
 /** Adds what lines loaded between their ends take with the ends held, under each load of the basis; force by force. */
-export function addFixedForces(forces: Float64Array, { layout, fixed }: InnerRows, { loads }: LoadBasis): void {
-  loads.forEach(({ beam_udl = [] }, k) => {
-    for (const { beam, q } of beam_udl) addFixed(forces, loads.length, k, layout.lines.get(beam), fixed.get(beam), q);
+export function addFixedForces(forces: Float64Array, { layout, fixed }: InnerRows, { loads, slots }: LoadBasis): void {
+  slots.lines.forEach((slot, line) => {
+    const [at, own] = [layout.lines.get(line), fixed.get(line)];
+    if (at === undefined || own === undefined) throw new Error(`the container has no line "${line}" to load`);
+    loads.forEach((load, k) => isLoaded(load, slot, 3) && addFixed(forces, loads.length, k, at, own, load, slot));
   });
 }
 
@@ -154,11 +156,14 @@ function addFixed(
   forces: Float64Array,
   sides: number,
   side: number,
-  at: number | undefined,
-  fixed: Float64Array | undefined,
-  [x, y, z]: readonly [number, number, number],
+  at: number,
+  fixed: Float64Array,
+  load: Float64Array,
+  slot: number,
 ): void {
-  if (at === undefined || fixed === undefined) throw new Error("a load on a line that the container does not have");
+  const x = load[slot] ?? 0;
+  const y = load[slot + 1] ?? 0;
+  const z = load[slot + 2] ?? 0;
   for (let n = 0; n < FORCES_OF_LINE; n++) {
     const own = (at + n) * sides + side;
     forces[own] =

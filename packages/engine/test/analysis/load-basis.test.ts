@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { loadBasis, sharesUnder, type LoadBasis } from "../../src/analysis/load-basis.ts";
+import { ARM_MM, loadBasis, sharesUnder, type LoadBasis } from "../../src/analysis/load-basis.ts";
 import type { ModelCase, Six, Triple } from "../../src/model/analytical-model.ts";
 
 const lines = ["rail", "cross", "header", "sill"];
@@ -38,8 +38,17 @@ function sumsOf(parts: readonly (readonly [ModelCase, number])[]): Sums {
   return sums;
 }
 
-const inCase = ({ loads }: LoadBasis, shares: Float64Array): Sums =>
-  sumsOf(loads.map((load, k) => [load, shares[k] ?? NaN]));
+/** Moments stand as forces at an arm. */
+function inCase({ loads, slots }: LoadBasis, shares: Float64Array): Sums {
+  const sum = (slot: number): number =>
+    loads.reduce((all, load, k) => all + (load[slot] ?? NaN) * (shares[k] ?? NaN), 0);
+  return new Map([
+    ...[...slots.lines].map(([line, at]) => [line, [0, 1, 2].map((c) => sum(at + c))] as const),
+    ...[...slots.nodes].map(
+      ([node, at]) => [node, [0, 1, 2, 3, 4, 5].map((c) => sum(at + c) * (c < 3 ? 1 : ARM_MM))] as const,
+    ),
+  ]);
+}
 
 function expectSame(ours: Sums, theirs: Sums, most: number): void {
   for (const [name, values] of theirs)
