@@ -57,4 +57,5 @@ export function* climb(one: Climb, ground: SearchGround, progress: Progress): Ge
 
 /** More of the same does not help where no strength can be stated. */
 const isOfNoSize = ({ why }: Extract<Proof, { ok: true }>): boolean =>
-  why?.kind === "part" && (why.because === "refused" || why.because === "not covered");
+  why?.kind === "left out of the model" ||
+  (why?.kind === "part" && (why.because === "refused" || why.because === "not covered"));

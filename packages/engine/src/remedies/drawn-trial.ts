@@ -1,5 +1,6 @@
 import type { Assessment, Premium, RemedyRefusal, Scheme } from "@cornerway/schema";
 import { bears, moves } from "./mark-groups.ts";
+import { newElements } from "./new-elements.ts";
 import { packedAfter } from "./packed.ts";
 import { screened } from "./screen.ts";
 import type { SearchGround } from "./search-ground.ts";
@@ -26,7 +27,7 @@ export function drawnTrial(
   const scheme = packing.length === 0 ? bare : tools.draw(ground.scheme, trial.operations);
   if (scheme === undefined) return { ok: false, why: { kind: "cannot be drawn" } };
   const path = tools.assess(scheme);
-  const why = screened(ground.path, path, mark);
+  const why = screened(ground.path, path, mark, newElements(trial.operations));
   return why === undefined
     ? { ok: true, trial, scheme, path, premium: tools.premium(scheme, tools.book) }
     : { ok: false, why };

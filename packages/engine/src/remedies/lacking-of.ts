@@ -28,10 +28,13 @@ function lacking(
   found: Pick<Lacking, "parts" | "holds" | "wouldDo">,
 ): Lacking {
   const added = newElements(trial.operations);
-  const parts = found.parts.filter(
-    (part) => part.use > 1 && (added.has(part.ownerId) || isOfMark(part, ground.mark) || ground.isWorse(part)),
+  const over = found.parts.filter(({ use }) => use > 1);
+  const unsettled = over.filter((part) => ground.isLeftOpen(part));
+  const parts = over.filter(
+    (part) =>
+      unsettled.includes(part) || added.has(part.ownerId) || isOfMark(part, ground.mark) || ground.isWorse(part),
   );
-  return { ...found, scheme: ground.scheme, tried, parts };
+  return { ...found, scheme: ground.scheme, tried, parts, unsettled };
 }
 
 /** A part in which two of the elements the mark is about bear on each other, where the mark asks for it. */

@@ -23,7 +23,7 @@ import { stiffeners } from "./ways/stiffeners.ts";
 import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
 import { unframedOpening } from "./ways/unframed-opening.ts";
-import { narrowUnderLoad, whatComesDown } from "./ways/what-comes-down.ts";
+import { openingUnderLoad, whatComesDown } from "./ways/what-comes-down.ts";
 
 /** Every change that may settle the mark, by kind. */
 export const laddersOf = (ground: RemedyGround): readonly Ladder[] =>
@@ -60,7 +60,7 @@ const tippingWays: readonly Generator[] = [
   otherUnit,
 ];
 
-const strengthWays: readonly Generator[] = [largerPads, heavierFrames, pressedRails, narrowUnderLoad, whatComesDown];
+const strengthWays: readonly Generator[] = [largerPads, heavierFrames, pressedRails, openingUnderLoad, whatComesDown];
 
 /** What may be done, by kind of mark. */
 const ways: Partial<Record<MarkKind, readonly Generator[]>> = {

@@ -34,8 +34,9 @@ export type Proof =
 export function proof({ trial, scheme, path }: Drawn, after: Accepted, lacks: Lacking, ground: SearchGround): Proof {
   const { mark, unitId } = ground;
   const marks = [...path.marks, ...strengthMarks(after, () => NOWHERE)];
-  if (ofStrength.has(mark.fact.kind) && marks.some(({ id, verdict }) => id === mark.id && !isMilder(verdict, mark)))
-    return { ok: false, why: { kind: "does not settle it" } };
+  const still =
+    ofStrength.has(mark.fact.kind) && marks.find(({ id, verdict }) => id === mark.id && !isMilder(verdict, mark));
+  if (still && !isOfNoPart(still, mark)) return { ok: false, why: { kind: "does not settle it" } };
   const added = newElements(trial.operations);
   const lacking = new Set(lacks.parts.map(({ id }) => id));
   const own = after.results.filter(
@@ -43,7 +44,7 @@ export function proof({ trial, scheme, path }: Drawn, after: Accepted, lacks: La
   );
   const withSteel =
     added.size > 0 || scheme.openings.some(({ containerId, framed }) => containerId === unitId && framed);
-  const given = leftOutAnew(after, ground);
+  const given = still ? judgedIn(after, unitId).leftOut : leftOutAnew(after, ground);
   const answer = unitStrength({ unitId, results: own, holds: lacks.holds, refused: [], runs: 0, withSteel, given });
   const [fallen] = fallenAnew(after, ground);
   const why: ChartReason | undefined =
@@ -67,6 +68,10 @@ const NOWHERE = { xMm: 0, yMm: 0, zMm: 0 };
 /** What is new, of the unit, or named by the mark. */
 const isShown = (result: ElementResult, added: ReadonlySet<string>, { mark, unitId }: SearchGround): boolean =>
   added.has(result.ownerId) || result.ownerId === unitId || isOfMark(result, mark);
+
+/** All parts that the mark named are settled, and what is left of it lies in none: that is the engineer's. */
+const isOfNoPart = ({ fact: now }: Mark, { fact: was }: Mark): boolean =>
+  now.kind === "strength-open" && was.kind === "strength-open" && now.parts.length === 0 && was.parts.length > 0;
 
 /** Reasons of the unit that lie in no part and were not there. */
 function leftOutAnew(after: Accepted, { asIs, unitId }: SearchGround): readonly StrengthReason[] {

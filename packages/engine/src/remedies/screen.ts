@@ -1,16 +1,24 @@
 import type { Assessment, Mark, MarkKind, RemedyRefusal } from "@cornerway/schema";
 import { compareVerdicts, isWorse } from "../impact/compare-verdicts.ts";
 
-/** What the load path says against a change; undefined where nothing does and strength has to say. */
-export function screened(before: Assessment, after: Assessment, mark: Mark): RemedyRefusal | undefined {
+/**
+ * What the load path says against a change; undefined where nothing does and strength has to say. `changed` are the elements it
+ * sets or changes.
+ */
+export function screened(
+  before: Assessment,
+  after: Assessment,
+  mark: Mark,
+  changed: ReadonlySet<string>,
+): RemedyRefusal | undefined {
   if (!isSettledByPath(mark, after)) return { kind: "does not settle it" };
-  const worse = worsenedMarks(before, after).filter((one) => one.id !== mark.id && !isInItsOpening(one, mark));
+  const worse = worsenedMarks(before, after).filter((one) => one.id !== mark.id && !isInItsOpening(one, mark, changed));
   return worse.length === 0 ? undefined : { kind: "worsens", markIds: worse.map(({ id }) => id) };
 }
 
 /** A post that parts the very opening in question is seen and counted as width lost; in another opening it is in the way. */
-const isInItsOpening = ({ fact, elements }: Mark, mark: Mark): boolean =>
-  fact.kind === "post-through-opening" && mark.elements.includes(elements[1] ?? "");
+const isInItsOpening = ({ fact, elements: [, parted = ""] }: Mark, mark: Mark, changed: ReadonlySet<string>): boolean =>
+  fact.kind === "post-through-opening" && (mark.elements.includes(parted) || changed.has(parted));
 
 /** Marks that a change brings, or makes worse, that ask for something; what new steel always brings is not among them. */
 export function worsenedMarks(before: Assessment, after: Assessment): Mark[] {

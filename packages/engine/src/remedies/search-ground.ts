@@ -35,6 +35,8 @@ export class SearchGround {
   /** Vectors that governed the scheme as it is. */
   private readonly governed: GoverningVectors;
   private readonly knownAsIs: KnownParts;
+  /** Parts of the unit that fail in the scheme as it is, whatever is assumed. */
+  private readonly failing: ReadonlySet<string>;
   private knownOwn: KnownParts | undefined;
   private knownWithout: KnownParts | undefined;
 
@@ -48,6 +50,8 @@ export class SearchGround {
     this.premium = tools.premium(scheme, tools.book);
     this.governed = governingVectors(asIs);
     this.knownAsIs = new KnownParts(asIs.results);
+    const reasons = asIs.units.find(({ unitId }) => unitId === this.unitId)?.reasons ?? [];
+    this.failing = new Set(reasons.flatMap((reason) => (reason.kind === "over" ? [reason.partId] : [])));
   }
 
   look(scheme: Scheme): Extract<LiveStrength, { accepted: true }> {
@@ -60,6 +64,14 @@ export class SearchGround {
     const after = this.tools.judge(scheme);
     if (!after.accepted) throw new Error("a change does not change the hazards");
     return after;
+  }
+
+  /**
+   * Whether a part leaves the mark as it is: the mark asks for the strength of all parts of its unit but those that fail, which
+   * have a mark of their own.
+   */
+  isLeftOpen({ id, ownerId }: UsedPart): boolean {
+    return this.mark.fact.kind === "strength-open" && ownerId === this.unitId && !this.failing.has(id);
   }
 
   /** Whether a part is beyond its strength because of a change, by everything it is held against. */

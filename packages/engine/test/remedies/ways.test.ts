@@ -11,7 +11,7 @@ import { postsAtOpening } from "../../src/remedies/ways/posts-at-opening.ts";
 import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
 import { unframedOpening } from "../../src/remedies/ways/unframed-opening.ts";
-import { narrowUnderLoad, whatComesDown } from "../../src/remedies/ways/what-comes-down.ts";
+import { openingUnderLoad, whatComesDown } from "../../src/remedies/ways/what-comes-down.ts";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { drawn } from "./listed.ts";
 
@@ -186,7 +186,7 @@ describe("parts beyond their strength under what comes down off its corners", ()
   // the door begins at 1.50 m from the end; places count from the middle of the corner post, (6058 − 5853)/2 = 102.5 mm in
   it("lead to the opening whose stretch of wall is named, narrowed; to none of another wall", () => {
     const narrowed = (place: string) =>
-      waysOf(narrowUnderLoad, scheme, ["g"], over(place)).flatMap(({ change }) =>
+      waysOf(openingUnderLoad, scheme, ["g"], over(place)).flatMap(({ change }) =>
         change.kind === "narrow opening" ? [change.openingId] : [],
       );
     expect(new Set(narrowed("bottom side rail right over 1.40–3.00 m"))).toEqual(new Set(["d"]));

@@ -10,6 +10,8 @@ export type Lacking = {
   readonly scheme: Scheme;
   readonly tried: Scheme;
   readonly parts: readonly UsedPart[];
+  /** Those among them that leave the mark as it is: the change does not settle it. */
+  readonly unsettled: readonly UsedPart[];
   readonly holds: readonly HoldNeeded[];
   /** The pad that would do in the place of one that is too small, by id, where the full run names it. */
   readonly wouldDo: ReadonlyMap<string, PadSize>;

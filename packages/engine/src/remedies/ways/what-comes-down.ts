@@ -1,8 +1,12 @@
 import type { Mark } from "@cornerway/schema";
+import { openingsAt } from "../openings-at.ts";
 import { overParts } from "../over-parts.ts";
 import type { Generator, Ladder, RemedyGround } from "../trial.ts";
+import { cutInPlace } from "./cut-in-place.ts";
 import { landOnFittings } from "./land-on-fittings.ts";
+import { moveOpening } from "./move-opening.ts";
 import { narrowOpening } from "./narrow-opening.ts";
+import { postsAtOpening } from "./posts-at-opening.ts";
 import { shorterOverhang } from "./shorter-overhang.ts";
 
 /**
@@ -19,11 +23,16 @@ export const whatComesDown: Generator = (ground) => {
   return ids.flatMap((id) => [landOnFittings, shorterOverhang].flatMap((way) => way(about(ground, [id]))));
 };
 
-/** Openings over which a rail or a bar of their frame is beyond its strength, narrowed. */
-export const narrowUnderLoad: Generator = (ground) => openingsOver(ground).flatMap((id) => narrowed(ground, id));
+/**
+ * Openings whose rail or bar of the frame is beyond its strength: further along, narrower, cut once the unit stands where only the
+ * lift asks for more, or with posts of their own.
+ */
+export const openingUnderLoad: Generator = (ground) => openingsOver(ground).flatMap((id) => changed(ground, id));
 
-const narrowed = (ground: RemedyGround, openingId: string): readonly Ladder[] =>
-  narrowOpening(about(ground, [openingId]));
+const openingWays: readonly Generator[] = [moveOpening, narrowOpening, cutInPlace, postsAtOpening];
+
+const changed = (ground: RemedyGround, openingId: string): readonly Ladder[] =>
+  openingWays.flatMap((way) => way(about(ground, [openingId])));
 
 /** The same search for a mark on these elements. */
 const about = (ground: RemedyGround, elements: readonly string[]): RemedyGround => {
@@ -34,21 +43,6 @@ const about = (ground: RemedyGround, elements: readonly string[]): RemedyGround 
 /** Openings of the unit whose stretch of wall, or one of whose jambs, is named by a part that is over. */
 function openingsOver({ analysis, mark, scheme }: RemedyGround): string[] {
   const unit = analysis.structure.building.unitById.get(mark.elements[0] ?? "");
-  if (unit === undefined) return [];
-  const { lengthMm, widthMm, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = unit.dimensions;
-  const over = overParts(mark).flatMap(({ place }) => {
-    const [, wall, at = ""] = /\b(left|right|front) (?:over|at) ([0-9.]+)/.exec(place) ?? [];
-    return wall === undefined ? [] : [{ wall, atMm: Number(at) * 1000 }];
-  });
-  return scheme.openings
-    .filter(({ containerId, face, offsetUm, widthUm }) => {
-      if (containerId !== unit.id) return false;
-      const toPost = (face === "front" ? widthMm - holeSpacingCrosswiseMm : lengthMm - holeSpacingLengthwiseMm) / 2;
-      const [u0, u1] = [offsetUm / 1000 - toPost, (offsetUm + widthUm) / 1000 - toPost];
-      return over.some(({ wall, atMm }) => wall === face && atMm > u0 - ROUNDED_MM && atMm < u1 + ROUNDED_MM);
-    })
-    .map(({ id }) => id);
+  const places = overParts(mark).map(({ place }) => place);
+  return unit === undefined ? [] : openingsAt(scheme, unit, places).map(({ id }) => id);
 }
-
-/** Places are told to 10 mm. */
-const ROUNDED_MM = 10;
