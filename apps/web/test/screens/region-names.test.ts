@@ -31,8 +31,25 @@ describe("names of the regions of a chart", () => {
     expect(steel?.xPx).toBeLessThan(980 - 130);
   });
 
-  it("stand over the chart with a leader into a region that is too narrow for them", () => {
-    const names = namesOf([...Array.from({ length: 15 }, () => 0), 400, 400, ...Array.from({ length: 15 }, () => 0)]);
+  it("stand beside a region that is too narrow for them with a short leader, on ground where nothing may be cut", () => {
+    const works = [...Array.from({ length: 15 }, () => 0), 400, 400, ...Array.from({ length: 15 }, () => 0)];
+    const steel = namesOf(works).find(({ verdict }) => verdict === "works with steel");
+    expect(steel?.tip).toEqual({ xPx: 700, yPx: 2800 });
+    const box = steel === undefined ? null : boxOf(steel);
+    // The region reaches from 680 to 740 px across and from 2600 to 3000 px down.
+    expect(
+      sharedArea(box ?? { left: 0, right: 1, top: 0, bottom: 1 }, { left: 680, right: 740, top: 2600, bottom: 3000 }),
+    ).toBe(0);
+    expect(Math.min(Math.abs((box?.right ?? 0) - 700), Math.abs((box?.left ?? 0) - 700))).toBeLessThan(190);
+    expect(Math.abs((steel?.yPx ?? 0) - 2800)).toBeLessThan(190);
+  });
+
+  it("stand over the chart with a leader where there is no such ground near", () => {
+    const kept = [{ left: 0, right: 2000, top: 900, bottom: 3000 }];
+    const names = namesOf(
+      [...Array.from({ length: 15 }, () => 0), 400, 400, ...Array.from({ length: 15 }, () => 0)],
+      kept,
+    );
     const steel = names.find(({ verdict }) => verdict === "works with steel");
     expect(steel?.tip).toEqual({ xPx: 700, yPx: 2800 });
     expect(steel?.yPx).toBeLessThan(900);

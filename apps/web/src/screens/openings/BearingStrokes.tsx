@@ -1,6 +1,6 @@
 import type { ChartSide } from "@cornerway/engine";
 import { Lettering } from "../../drawing/label/Lettering.tsx";
-import type { Spot } from "../../drawing/label/place-labels.ts";
+import { labelBox, type BoxPx, type Spot } from "../../drawing/label/place-labels.ts";
 import { px } from "../../drawing/px-path.ts";
 import { strokeWidthPx } from "../../drawing/stroke/stroke-width.ts";
 import { ink } from "../../look/ink.ts";
@@ -37,6 +37,17 @@ export function bearingFigure(
     sizePx: 11,
   };
 }
+
+/** What comes down through the chart, with its figures, px: words keep off it. */
+export const strokeBoxes = ({ side, scale, tagOf }: BearingStrokesProps): BoxPx[] =>
+  side.bearings
+    .filter((bearing) => bearing.at === "above")
+    .flatMap((bearing): BoxPx[] => {
+      const half = bearingWidthPx(bearing, scale) / 2;
+      const x = scale.xPx(bearing.uMm);
+      const { text, spot, sizePx } = bearingFigure(bearing, side, scale, tagOf);
+      return [{ left: x - half, right: x + half, top: 0, bottom: scale.wallTopPx }, labelBox(text, sizePx, spot)];
+    });
 
 /** Half of a figure of the axis with a hair of air, px. */
 const halfFigurePx = 9;

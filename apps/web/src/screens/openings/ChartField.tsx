@@ -7,7 +7,7 @@ import { hatchFill } from "../../look/hatch.ts";
 import { ink, verdictInk, weight } from "../../look/ink.ts";
 import { useUnits } from "../../units/use-units.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
-import { BearingStrokes, besideStrokes } from "./BearingStrokes.tsx";
+import { BearingStrokes, besideStrokes, strokeBoxes } from "./BearingStrokes.tsx";
 import type { ChartFieldProps } from "./chart-field-props.ts";
 import { chartRegions, type ChartRegion } from "./chart-regions.ts";
 import type { ChartScale } from "./chart-scale.ts";
@@ -186,14 +186,14 @@ function PostLimits({ side, scale }: ChartFieldProps) {
   );
 }
 
-function TriedAndDrawn({ scale, tried, drawn }: ChartFieldProps) {
+function TriedAndDrawn({ side, scale, tried, drawn, tagOf }: ChartFieldProps) {
   const units = useUnits();
   const x = scale.xPx(tried.centreMm);
   const y = scale.yPx(tried.widthMm);
   const moved = drawn !== null && (drawn.place.centreMm !== tried.centreMm || drawn.place.widthMm !== tried.widthMm);
   const [from, to] = [tried.centreMm - tried.widthMm / 2, tried.centreMm + tried.widthMm / 2].map(scale.xPx);
   const words = triedWords(tried, moved ? null : drawn, units);
-  const box = triedBox(words, { xPx: x, yPx: y });
+  const box = triedBox(words, { xPx: x, yPx: y }, strokeBoxes({ side, scale, tagOf }));
   return (
     <g aria-hidden="true">
       {moved && drawn !== null && (
@@ -213,10 +213,10 @@ function TriedAndDrawn({ scale, tried, drawn }: ChartFieldProps) {
       />
       <circle cx={px(x)} cy={px(y)} r={9} fill={ink.slip} stroke={ink.ink} strokeWidth={weight.edge} />
       <circle cx={px(x)} cy={px(y)} r={2.4} fill={ink.ink} />
-      <g transform={`translate(${px(x)} ${px(y - 24)})`}>
+      <g transform={`translate(${px((box.left + box.right) / 2)} ${px((box.top + box.bottom) / 2)})`}>
         <rect
-          x={px(box.left - x)}
-          y={-11}
+          x={px((box.left - box.right) / 2)}
+          y={-10.5}
           width={px(box.right - box.left)}
           height={21}
           fill={ink.slip}

@@ -1,13 +1,15 @@
 import { chartVerdict, type UnitSystem, type Verdict } from "@cornerway/schema";
-import { boxAround, labelBox, type BoxPx } from "../../drawing/label/place-labels.ts";
+import { boxAround, type BoxPx } from "../../drawing/label/place-labels.ts";
+import { textWidthPx } from "../../drawing/label/text-width.ts";
 import { linePath, px } from "../../drawing/px-path.ts";
+import type { ScreenPoint } from "../../drawing/view-transform.ts";
 import { ink, weight } from "../../look/ink.ts";
 import { VerdictSymbol } from "../../look/VerdictSymbol.tsx";
 import { verdictWords } from "../../look/verdict-class.ts";
 import { useUnits } from "../../units/use-units.ts";
-import { bearingFigure, bearingWidthPx } from "./BearingStrokes.tsx";
+import { strokeBoxes } from "./BearingStrokes.tsx";
 import type { ChartFieldProps } from "./chart-field-props.ts";
-import { regionNames, symbolRoomPx } from "./region-names.ts";
+import { regionNames, regionNameSizePx, symbolRoomPx, type RegionName } from "./region-names.ts";
 import { triedBox, triedWords } from "./tried-words.ts";
 
 /** The verdicts of the regions in words: within them, or beside with a leader. */
@@ -24,7 +26,7 @@ export function RegionNames(props: ChartFieldProps) {
           {name.tip !== null && (
             <>
               <path
-                d={linePath(name.xPx + symbolRoomPx / 2, name.yPx + 8, name.tip.xPx, name.tip.yPx)}
+                d={linePath(...leaderFrom(name, name.tip), name.tip.xPx, name.tip.yPx)}
                 stroke={ink.ink}
                 strokeWidth={weight.fine}
               />
@@ -43,19 +45,21 @@ export function RegionNames(props: ChartFieldProps) {
   );
 }
 
+/** A leader leaves the end of a name that is nearer to its tip; one that lies below it, from under its symbol. */
+function leaderFrom({ xPx, yPx, words }: RegionName, tip: ScreenPoint): [number, number] {
+  const right = xPx + symbolRoomPx + textWidthPx(words, regionNameSizePx) + 3;
+  if (tip.xPx > right) return [right, yPx];
+  return tip.xPx < xPx ? [xPx - 3, yPx] : [xPx + symbolRoomPx / 2, yPx + 8];
+}
+
 /** Names keep off what is tried and its words, the strokes that come down with their figures, and the tags of openings. */
-function keptClear({ side, scale, tried, drawn, tagOf }: ChartFieldProps, units: UnitSystem): BoxPx[] {
+function keptClear(props: ChartFieldProps, units: UnitSystem): BoxPx[] {
+  const { side, scale, tried, drawn } = props;
   const at = { xPx: scale.xPx(tried.centreMm), yPx: scale.yPx(tried.widthMm) };
-  const strokes = side.bearings
-    .filter((bearing) => bearing.at === "above")
-    .flatMap((bearing): BoxPx[] => {
-      const half = bearingWidthPx(bearing, scale) / 2;
-      const x = scale.xPx(bearing.uMm);
-      const { text, spot, sizePx } = bearingFigure(bearing, side, scale, tagOf);
-      return [{ left: x - half, right: x + half, top: 0, bottom: scale.wallTopPx }, labelBox(text, sizePx, spot)];
-    });
+  const strokes = strokeBoxes(props);
   const tags = side.others.map(({ offsetUm, widthUm }) =>
     boxAround(scale.xPx((offsetUm + widthUm / 2) / 1000), scale.basePx - 18, 16, 12),
   );
-  return [boxAround(at.xPx, at.yPx, 12, 12), triedBox(triedWords(tried, drawn, units), at), ...strokes, ...tags];
+  const words = triedBox(triedWords(tried, drawn, units), at, strokes);
+  return [boxAround(at.xPx, at.yPx, 12, 12), words, ...strokes, ...tags];
 }

@@ -37,8 +37,8 @@ export type NamedChart = {
 type Place = { xPx: number; yPx: number; roomPx: number; fromPx: number; toPx: number };
 
 /**
- * Names of the regions. Each stands within its region where it is wide and tall enough for it, else over the chart with a
- * leader to the middle of it: never over another region.
+ * Names of the regions. Each stands within its region where it is wide and tall enough for it, else beside it with a short
+ * leader, else over the chart with a longer one: never over a region in which an opening may be cut.
  */
 export function regionNames(chart: NamedChart): RegionName[] {
   const { columns, scale, wordsOf, kept } = chart;
@@ -48,7 +48,8 @@ export function regionNames(chart: NamedChart): RegionName[] {
     const words = wordsOf(verdict);
     const widthPx = symbolRoomPx + textWidthPx(words, regionNameSizePx) + 2 * AIR_PX;
     const places = placesOf(columns, verdict, scale, widthPx);
-    const found = within(places, widthPx, isFree) ?? beside(places, widthPx, chart, isFree);
+    const found =
+      within(places, widthPx, isFree) ?? beside(places, widthPx, chart, isFree) ?? over(places, widthPx, chart, isFree);
     if (found === null) return [];
     taken.push(boxOf(found, widthPx));
     return [{ verdict, words, ...found }];
@@ -76,16 +77,72 @@ function within(places: readonly Place[], widthPx: number, isFree: (box: BoxPx) 
   return spots.find((spot) => isFree(boxOf(spot, widthPx))) ?? null;
 }
 
-/** Over the chart, as near above the tallest place of the region as there is room. */
+/** Farther than this a name says no more of what it stands beside than one over the chart does, px. */
+const BESIDE_PX = 190;
+const GRID_PX = 10;
+
+/** On the chart near the tallest place of the region: on bare paper, or where nothing may be cut. */
 function beside(
+  places: readonly Place[],
+  widthPx: number,
+  { columns, scale, rightPx }: NamedChart,
+  isFree: (box: BoxPx) => boolean,
+): Found | null {
+  const tip = tallestPlace(places);
+  if (tip === null) return null;
+  const open = openBoxes(columns, scale);
+  const spots = nearSpots.map(({ rightwards, up }): Found => {
+    const xPx = tip.xPx + (rightwards < 0 ? rightwards - widthPx : rightwards) + AIR_PX;
+    return { xPx, yPx: tip.yPx - up, tip };
+  });
+  const isOnChart = ({ left, right, top, bottom }: BoxPx) =>
+    left >= scale.leftPx && right <= rightPx && top >= scale.topPx && bottom <= scale.basePx - 4;
+  return (
+    spots.find((spot) => {
+      const box = boxOf(spot, widthPx);
+      return isOnChart(box) && isFree(box) && open.every((other) => sharedArea(box, other) === 0);
+    }) ?? null
+  );
+}
+
+/** How far the near end of a name stands from the tip of its leader, nearest first, px. */
+const nearSpots = [-1, 1]
+  .flatMap((sign) =>
+    Array.from({ length: 17 }, (_, x) => ({ sign, x })).flatMap(({ x }) =>
+      Array.from({ length: 37 }, (_, y) => ({ rightwards: sign * (14 + x * GRID_PX), up: (y - 18) * GRID_PX })),
+    ),
+  )
+  .map((spot) => ({ ...spot, farPx: Math.hypot(spot.rightwards, spot.up) }))
+  .filter(({ farPx }) => farPx <= BESIDE_PX)
+  .toSorted((a, b) => a.farPx - b.farPx);
+
+/** Where an opening may be cut, column by column, px. */
+function openBoxes(columns: readonly ChartColumn[], scale: ChartScale): BoxPx[] {
+  return columns.flatMap((column, index) => {
+    const left = scale.xPx(columns[index - 1]?.centreMm ?? column.centreMm);
+    const right = scale.xPx(columns[index + 1]?.centreMm ?? column.centreMm);
+    return levelsOf(column)
+      .filter(({ verdict, from }) => verdict !== "does not work" && from < scale.mostMm)
+      .map(({ from, to }) => ({ left, right, top: scale.yPx(to), bottom: scale.yPx(from) }));
+  });
+}
+
+/** The middle of the tallest place of a region that is tall enough to be named. */
+function tallestPlace(places: readonly Place[]): ScreenPoint | null {
+  const [tallest] = places.toSorted((a, b) => b.roomPx - a.roomPx);
+  if (tallest === undefined || tallest.roomPx < LEAST_PX) return null;
+  return { xPx: tallest.xPx, yPx: tallest.yPx };
+}
+
+/** Over the chart, as near above the tallest place of the region as there is room. */
+function over(
   places: readonly Place[],
   widthPx: number,
   { scale: { leftPx, topPx }, rightPx }: NamedChart,
   isFree: (box: BoxPx) => boolean,
 ): Found | null {
-  const [tallest] = places.toSorted((a, b) => b.roomPx - a.roomPx);
-  if (tallest === undefined || tallest.roomPx < LEAST_PX) return null;
-  const tip = { xPx: tallest.xPx, yPx: tallest.yPx };
+  const tip = tallestPlace(places);
+  if (tip === null) return null;
   const most = Math.max(leftPx, rightPx - widthPx);
   const spots = asidePx.map((aside): Found => {
     const xPx = Math.min(Math.max(leftPx, tip.xPx + aside), most) + AIR_PX;
