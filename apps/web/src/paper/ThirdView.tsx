@@ -23,7 +23,14 @@ export function ThirdView(props: ThirdViewProps) {
           <DetailsView details={props.details} room={rect} firstNumber={3} />
         </Suspense>
       ) : section === null ? (
-        <CalmIsometric {...shared} {...calm} transform={transform} eye={props.picture} />
+        <>
+          <CalmIsometric {...shared} {...calm} transform={transform} eye={props.picture} />
+          {shared.proposed !== undefined && (
+            <Suspense fallback={null}>
+              <ProposedIsometric before={calm.scheme} after={shared.proposed} eye={props.picture} view={transform} />
+            </Suspense>
+          )}
+        </>
       ) : (
         <Suspense fallback={null}>
           <CalmSection
@@ -39,6 +46,9 @@ export function ThirdView(props: ThirdViewProps) {
 }
 
 const CalmIsometric = memo(IsometricView);
+const ProposedIsometric = lazy(async () => ({
+  default: (await import("../drawing/isometric/ProposedIsometric.tsx")).ProposedIsometric,
+}));
 const CalmSection = lazy(async () => ({
   default: memo((await import("../drawing/section/SectionView.tsx")).SectionView),
 }));

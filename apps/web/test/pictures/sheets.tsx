@@ -1,4 +1,4 @@
-import { assess, changesOnElevation, changesOnPlan, detailsOf, storeysOf } from "@cornerway/engine";
+import { assess, changesOnElevation, changesOnPlan, detailsOf, isometricPlace, storeysOf } from "@cornerway/engine";
 import type { ChartColumn, ChartSide, SectionLine } from "@cornerway/engine";
 import { applyOperations, compareSchemes, Operation, Scheme, type Mark, type Verdict } from "@cornerway/schema";
 import type { ReactElement } from "react";
@@ -8,6 +8,7 @@ import type { Side } from "../../src/drawing/contract.ts";
 import { cloudMarks } from "../../src/drawing/compare/cloud-marks.ts";
 import { DetailsView } from "../../src/drawing/details/DetailsView.tsx";
 import { ElevationView } from "../../src/drawing/elevation/ElevationView.tsx";
+import { ProposedIsometric } from "../../src/drawing/isometric/ProposedIsometric.tsx";
 import { IsometricView } from "../../src/drawing/isometric/IsometricView.tsx";
 import { PlanView } from "../../src/drawing/plan/PlanView.tsx";
 import { SectionView } from "../../src/drawing/section/SectionView.tsx";
@@ -76,10 +77,12 @@ function Details({ scheme, of }: { scheme: Scheme; of: string }) {
 
 /** The field of sheet 3 with a request on it. */
 function Asked({ scheme, proposed }: { scheme: Scheme; proposed: Scheme }) {
-  const { elevation, plan } = layViews(field, proposed, "south", 0);
+  const { elevation, plan, isometric } = layViews(field, proposed, "south", 0);
   const shared = { scheme, assessment: assess(scheme), revisionLetters: ["A"], proposed };
   return (
     <svg>
+      <IsometricView {...shared} transform={isometric.transform} />
+      <ProposedIsometric before={scheme} after={proposed} eye={isometricPlace} view={isometric.transform} />
       <PlanView {...shared} transform={plan.transform} storey={0} />
       <ElevationView {...shared} {...{ side: "south", figures: true, ...levelLines }} transform={elevation.transform} />
     </svg>
