@@ -4,10 +4,12 @@ import {
   railBesideTubeMm,
   roofFlow,
   thinWeldUse,
+  weldFlowAsAlong,
   weldFlowUnder,
 } from "../../../packages/engine/test/strength/support/detail-answers.ts";
 import {
   boardUse,
+  pullWithoutPryingN,
   tensionBesideShearKip,
   tieUse,
 } from "../../../packages/engine/test/strength/support/joint-answers.ts";
@@ -41,6 +43,16 @@ const joints: readonly VerificationCase[] = [
     unit: "kip",
     allowed: { relative: 0.005 },
     ours: () => tensionBesideShearKip(8),
+  },
+  {
+    id: "bolt that pries nothing",
+    what: "¾ in bolt 41.4 mm from a web, 76 mm from the next, plate of 10 mm of A36: pull without prying, LRFD",
+    source: "0.9 · 76 · 399.9 · 10² / (4 · 31.875) (AISC Manual Part 9, from memory)",
+    certainty: "memory",
+    reference: (0.9 * 76 * 399.9 * 100) / (4 * 31.875),
+    unit: "N",
+    allowed: { relative: 0.001 },
+    ours: pullWithoutPryingN,
   },
   {
     id: "tie pulled",
@@ -107,6 +119,17 @@ export const details: VerificationFamily = {
       unit: "1",
       allowed: { relative: 1e-3 },
       ours: () => thinWeldUse({ axialN: 25_500, momentStrongNmm: 2.8e6, shearStrongN: 4830 }),
+    },
+    {
+      id: "weld pulled askew",
+      what: "weld all round a tube of 100 × 100 mm, 30 kN along the tube and 40 across it: flow as if all ran along the weld",
+      source:
+        "EN 1993-1-8 4.5.3.2, from memory: σ⊥ = τ⊥ = 75/√2, τ∥ = 100 over a throat of 1 mm; √(σ⊥² + 3(τ⊥² + τ∥²))/√3, across √1.5 times along",
+      certainty: "memory",
+      reference: Math.sqrt((75 ** 2 / 2 + 3 * (75 ** 2 / 2 + 100 ** 2)) / 3),
+      unit: "N/mm",
+      allowed: { relative: 1e-9 },
+      ours: () => weldFlowAsAlong({ axialN: 30_000, shearStrongN: 40_000 }, Math.sqrt(1.5)),
     },
     {
       id: "rail beside a header",

@@ -152,7 +152,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   bolt: {
     bounded: ["made connection"],
-    why: "added beams on steel and pads by stated bolts, not the ones drawn; prying is left out; nothing else is bolted",
+    why: "added beams on steel and pads by stated bolts, not the ones drawn, up to the pull that pries none of them; nothing else is bolted",
   },
   "plate bending": {
     checked: ["added beam", "jamb", "pad"],
@@ -171,7 +171,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "pad lifts": { checked: ["pad"] },
   anchor: {
     bounded: ["pad"],
-    why: "anchors under hold-downs, posts and beams of a stated detail, not the ones drawn; cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
+    why: "anchors under hold-downs, posts, in walls as well, and beams of a stated detail, not the ones drawn; feet of posts lift where they would be pulled; cracked concrete, load through the middle of the group; pull-out of post-installed anchors is their maker's",
   },
   "lock tension": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },
   "lock shear": { bounded: ["lock"], why: "breaking over five; no code-listed connector" },

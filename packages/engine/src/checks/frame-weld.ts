@@ -20,8 +20,8 @@ export type WeldStrengths = { readonly along: Resistance; readonly across: Resis
 /**
  * Flow in a weld all round the end of a tube, elastic, the weld as a line: what presses, pulls and bends adds up at a corner
  * and pulls the weld across its line, what shears and twists runs along it. Pressing counts as pulling. Across it a weld on
- * thin steel takes more than along: between the two an ellipse, which stays under the curve of AISC 360 Eq. J2-5 for welds
- * whose strength does not differ so.
+ * thin steel takes more than along. Between the two squares add up, as in the directional method of EN 1993-1-8 4.5.3.2 (from
+ * memory), where across is √1.5 times along; with 1.5 times that stays under the curve of AISC 360 Eq. J2-5.
  */
 export function frameWeld(
   subject: Subject,

@@ -1,5 +1,6 @@
 import { steelBearing } from "../codes/steel/bearing.ts";
 import { boltBearing, boltStrength } from "../codes/steel/bolt.ts";
+import { pullWithoutPrying } from "../codes/steel/bolt-prying.ts";
 import { boltTensionBesideShear } from "../codes/steel/bolt-together.ts";
 import { blockShear, plateCompression, plateShearRupture, plateShearYielding } from "../codes/steel/connecting-part.ts";
 import { flatPlateFlexure } from "../codes/steel/flat-plate.ts";
@@ -15,6 +16,7 @@ type Bound<T> = T extends (...args: [...infer A, SteelBasis]) => infer R ? (...a
 export type JointStrengths = {
   readonly bolt: Bound<typeof boltStrength>;
   readonly boltTensionBesideShear: Bound<typeof boltTensionBesideShear>;
+  readonly pullWithoutPrying: Bound<typeof pullWithoutPrying>;
   readonly boltBearing: Bound<typeof boltBearing>;
   readonly tensionYielding: Bound<typeof tensionYielding>;
   readonly tensionRupture: Bound<typeof tensionRupture>;
@@ -34,6 +36,7 @@ export type JointStrengths = {
 export const jointStrengths = (basis: SteelBasis): JointStrengths => ({
   bolt: (bolt, force) => boltStrength(bolt, force, basis),
   boltTensionBesideShear: (bolt, shearN) => boltTensionBesideShear(bolt, shearN, basis),
+  pullWithoutPrying: (plate) => pullWithoutPrying(plate, basis),
   boltBearing: (bearing) => boltBearing(bearing, basis),
   tensionYielding: (part) => tensionYielding(part, basis),
   tensionRupture: (part) => tensionRupture(part, basis),

@@ -5,6 +5,7 @@ import type { Check } from "../checks/check.ts";
 import { padUplift } from "../checks/pad-uplift.ts";
 import type { Building, PlacedPad } from "../geometry/building.ts";
 import { onBeam } from "../geometry/placed-beam.ts";
+import { postAt, type BearingPlan } from "../model/bearing-plan.ts";
 import { forcePart, worstUse } from "./force-part.ts";
 import { isEarthquake } from "./holds-needed.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
@@ -16,12 +17,13 @@ type Pull = { readonly pullN: number; readonly shearN: number };
 
 /**
  * Pads with a hold-down or added steel on them: the anchors of the stated detail, and the pad's own weight against what lifts
- * it. Anchors are not drawn: four headed ones of 16 mm, 150 mm deep where the pad allows, 200 mm apart, about the middle of the
+ * it. A foot of a post presses only and lifts where it would be pulled: its anchors take what it holds sideways, in a wall as well. Anchors are not drawn: four headed ones of 16 mm, 150 mm deep where the pad allows, 200 mm apart, about the middle of the
  * pad under a hold-down and about the axis of the post or beam under those; common practice, no published source.
  */
 export function anchorParts(
   building: Building,
   bearings: readonly ModelledBearing[],
+  { inWalls }: Pick<BearingPlan, "inWalls">,
   concreteMpa: number,
 ): StrengthPart[] {
   return building.pads.flatMap((pad): StrengthPart[] => {
@@ -29,14 +31,14 @@ export function anchorParts(
       ({ planned: { below, heldById } }) => heldById !== undefined && "ground" in below && below.ground === pad.id,
     );
     const all = bearings.filter(({ planned: { below } }) => "ground" in below && below.ground === pad.id);
-    const steel = all.filter(({ planned: { above } }) => !("unitId" in above));
+    const steel = all.filter(({ planned: { above } }) => !("unitId" in above) || postAt(above, inWalls) !== undefined);
     const units = held.filter((bearing) => !steel.includes(bearing));
     const inMiddle = { about: pad, place: "anchors of the stated detail" };
     return [
       ...(units.length === 0 ? [] : [anchorPart(pad, units, inMiddle, concreteMpa)]),
       ...steel.map((bearing) => {
         const place = `anchors of the stated detail under ${bearing.ownerId}, ${bearing.place}`;
-        return anchorPart(pad, [bearing], { about: footOf(bearing, building), place }, concreteMpa);
+        return anchorPart(pad, [bearing], { about: footOf(bearing, building, inWalls), place }, concreteMpa);
       }),
       ...(held.length === 0 ? [] : [upliftPart(pad, all)]),
     ];
@@ -48,8 +50,12 @@ type Group = { readonly about: Spot; readonly place: string };
 type Spot = { readonly xMm: number; readonly yMm: number };
 
 /** Where added steel stands on its pad, in plan. */
-function footOf({ planned: { above } }: ModelledBearing, { postById, beamById }: Building): Spot {
-  const post = "post" in above ? postById.get(above.post) : undefined;
+function footOf(
+  { planned: { above } }: ModelledBearing,
+  { postById, beamById }: Building,
+  inWalls: BearingPlan["inWalls"],
+): Spot {
+  const post = postById.get(postAt(above, inWalls) ?? "");
   if (post !== undefined) return post;
   const beam = "beam" in above ? beamById.get(above.beam) : undefined;
   if (beam === undefined || !("beam" in above)) throw new RangeError("posts and beams alone stand here");

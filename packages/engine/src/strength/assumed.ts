@@ -12,7 +12,7 @@ export const assumed = [
   "corner posts stand either way round in their corner; judged without their sheet, the bound with it beside",
   "hold-downs, posts and beams on pads: four headed anchors of 16 mm, 150 mm deep, 200 mm apart, in the middle of the pad or about the post or beam",
   "added beams: bolted to steel and pads with ¾ in A325-N, four where seated and three where framed, welded to containers; held sideways where they bear on something",
-  "ties between units: plates 150 × 10, 300 mm between their welds, level, and upright where they carry upright force; stiff as these",
+  "ties between units: plates 150 × 10, 300 mm between their welds, level, and upright where they carry upright force; stiff as these, and welded: without play under any set of assumptions",
   "pads rigid, and with locks tied also on soft ground of 10 MN/m³",
   "a pad carries its unit in its middle; its own weight is left out",
   "direct analysis: level loads times the greatest B₂ of any unit as a storey of its own, moments of members times B₁, 0.8 of every stiffness in both",

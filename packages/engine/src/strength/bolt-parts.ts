@@ -1,7 +1,7 @@
 import type { Section } from "../catalog/sections/section.ts";
 import type { Check } from "../checks/check.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
-import { framedBolts, seatedBolts, type BoltedForce, type BoltedPart } from "../checks/stated-bolts.ts";
+import { boltsToWebMm, framedBolts, seatedBolts, type BoltedForce, type BoltedPart } from "../checks/stated-bolts.ts";
 import type { Building } from "../geometry/building.ts";
 import { sectionOf, steelFor } from "./beam-parts.ts";
 import { worstUse } from "./force-part.ts";
@@ -27,7 +27,11 @@ export function boltParts(
 }
 
 function boltPart(bearing: ModelledBearing, section: Section, framed: boolean, basis: CheckBasis): StrengthPart {
-  const part: BoltedPart = { thicknessMm: thicknessOf(section, framed), steel: steelFor(section) };
+  const part: BoltedPart = {
+    thicknessMm: thicknessOf(section, framed),
+    steel: steelFor(section),
+    toWebMm: boltsToWebMm(outstandOf(section)),
+  };
   const checksOf = ({ pullN, shearN }: BoltedForce): readonly Check[] =>
     framed ? framedBolts(shearN, part, basis) : seatedBolts({ pullN, shearN }, part, basis);
   const force = (solved: SolvedRun): BoltedForce => {
@@ -67,4 +71,11 @@ function thicknessOf(section: Section, framed: boolean): number {
   if (section.kind === "tube") return section.wallMm;
   if (section.kind === "I" || section.kind === "channel") return framed ? section.webMm : section.flangeMm;
   return section.thicknessMm;
+}
+
+/** From the face of the web to the outer edge of the flange; of a tube from the inner face of a side wall, either way the edge. */
+function outstandOf(section: Section): number {
+  if (section.kind === "I") return (section.flangeWidthMm - section.webMm) / 2;
+  if (section.kind === "channel") return section.flangeWidthMm - section.webMm;
+  return section.kind === "angle" ? section.legMm - section.thicknessMm : 0;
 }

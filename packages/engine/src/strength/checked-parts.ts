@@ -56,7 +56,7 @@ export function checkedParts(
       basis,
     ),
     ...tieParts(built.plan.ties, built.model.springs, basis.factored),
-    ...anchorParts(building, bearings, concreteMpa),
+    ...anchorParts(building, bearings, built.plan, concreteMpa),
     ...padParts(building.pads, bearings, groundOf(soil, basis), concreteMpa, basis),
   ];
 }

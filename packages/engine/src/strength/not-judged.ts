@@ -10,9 +10,9 @@ export const notJudged: readonly string[] = [
     "flow in floor boards as a diaphragm",
     "wind on a part: glass, doors, boards under an overhang",
     "gaps over openings and glass",
-    "posts welded at their ends; anchors of posts in walls, plates on their heads",
+    "posts welded at their ends; plates on the heads of posts in walls",
     "lifting of less than a whole unit, with posts or steel that hang outside it; erection beyond each unit as it is set, bare",
-    "deflection of added beams by themselves, prying of bolts, plates but those of ties, framed ends, bases and heads of posts",
+    "deflection of added beams by themselves, plates but those of ties, framed ends, bases and heads of posts",
     "vibration, fatigue, fire, corrosion",
   ].map((what) => `${what}: no verdict answers for it`),
 ];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { steels } from "../../src/catalog/materials.ts";
 import { checkBasisOf } from "../../src/checks/check-basis.ts";
-import { framedBolts, seatedBolts } from "../../src/checks/stated-bolts.ts";
+import { boltsToWebMm, framedBolts, seatedBolts } from "../../src/checks/stated-bolts.ts";
 import { boltTensionBesideShear } from "../../src/codes/steel/bolt-together.ts";
 
 const kip = 4448.222;
@@ -29,7 +29,7 @@ describe("a bolt in tension beside shear (J3.7)", () => {
 /** By hand, LRFD: φ r_n of ¾ in A325-N in shear 17.9 kips; holes in 10 mm of A36, 38 mm to the edge: l_c = 38 − 20.65/2 = 27.675 mm. */
 describe("the stated joints of added steel", () => {
   const basis = checkBasisOf("IBC 2021", "LRFD");
-  const thick = { thicknessMm: 20, steel: steels.wideFlange };
+  const thick = { thicknessMm: 20, steel: steels.wideFlange, toWebMm: 41.4 };
   const worst = (checks: ReturnType<typeof seatedBolts>, limitState: string): number =>
     Math.max(...checks.map((check) => (check.ok && check.limitState === limitState ? check.utilisation : 0)));
 
@@ -50,8 +50,21 @@ describe("the stated joints of added steel", () => {
   });
 
   it("tear a thin web first", () => {
-    const thin = { thicknessMm: 5.8, steel: steels.wideFlange };
+    const thin = { thicknessMm: 5.8, steel: steels.wideFlange, toWebMm: 41.4 };
     const tear = 0.75 * 1.2 * (38 - 20.65 / 2) * 5.8 * steels.wideFlange.fuMpa;
     expect(worst(framedBolts(90_000, thin, basis), "bolt")).toBeCloseTo(30_000 / Math.min(tear, 17.9 * kip), 3);
+  });
+
+  // AISC Manual Part 9, from memory: T = 0.9 p F_u t²/(4 b′), b′ = 41.4 − 19.05/2, p = 76: 21.45 kN of one bolt in 10 mm of A36
+  it("pull no harder than a plate of 10 mm takes without prying", () => {
+    const one = (0.9 * 76 * steels.plate.fuMpa * 100) / (4 * (41.4 - 19.05 / 2));
+    expect(one).toBeCloseTo(21_458, -1);
+    expect(worst(seatedBolts({ pullN: 4 * one, shearN: 0 }, thick, basis), "bolt")).toBeCloseTo(1, 9);
+  });
+
+  it("stand as near to the web as the flange lets them, but a wrench away", () => {
+    // W8x24: flange 165.1, web 6.2: (165.1 − 6.2)/2 − 38 = 41.45; a channel of 49 has no room for that
+    expect(boltsToWebMm((165.1 - 6.2) / 2)).toBeCloseTo(41.45, 9);
+    expect(boltsToWebMm(49 - 5)).toBe(31.75);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Lock, Scheme } from "@cornerway/schema";
 import type { ActionCase } from "../../src/loads/action-case.ts";
+import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
 import { governingOf } from "../../src/strength/screen.ts";
 import { steels } from "../../src/catalog/materials.ts";
 import { holes, padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
@@ -35,6 +36,12 @@ const lift = (forceN: number): ActionCase => ({
       },
     },
   ],
+});
+/** Along the unit, at its roof, N. */
+const pushed = (forceN: number): ActionCase => ({
+  id: "push",
+  symbol: "W",
+  loads: [{ kind: "point", elementId: "u1", at: { xMm: 0, yMm: 0, zMm: 2896 }, xN: forceN, yN: 0, zN: 0 }],
 });
 const checksOf = (scheme: Scheme, forceN: number, place: string) => {
   const worst = oneRun(scheme, [ownWeight(scheme, 20_000), lift(forceN)]).worsts.find(
@@ -85,5 +92,33 @@ describe("a post by itself on a pad", () => {
     const [check] = screened.checks();
     expect(check?.ok === true && check.utilisation).toBeCloseTo((screened.forceN ?? NaN) / can, 6);
     expect(screened.forceN).toBeGreaterThan(5000);
+  });
+});
+
+/** Nothing is locked: tied, every bearing holds sideways, the feet of posts in walls among them. */
+describe("a post in a wall, on a pad of its own", () => {
+  const scheme = drawnUnit({
+    openings: [{ face: "right", framed: false, use: "open-wall", fromMm: 200, widthMm: 11_792 }],
+    posts: [4000, 8000],
+  });
+  const anchored = (forceN: number, set?: AssumptionSet) =>
+    oneRun(scheme, [ownWeight(scheme, 200_000), pushed(forceN)], set && { set }).worsts.filter(({ part }) =>
+      part.place.startsWith("anchors of the stated detail under"),
+    );
+  const tied = assumptionSets.find(({ id }) => id === "locks tied");
+
+  it("has anchors that take what it holds sideways, and pulls none of them", () => {
+    const found = anchored(20_000, tied);
+    expect(found).toHaveLength(2);
+    for (const worst of found) {
+      const { use, screened } = governingOf(worst);
+      expect(use).toBeGreaterThan(0);
+      const titles = screened.checks().map((check) => (check.ok ? check.working.title : ""));
+      expect(titles.filter((title) => /tension|pull/i.test(title))).toEqual([]);
+    }
+  });
+
+  it("holds nothing sideways where locks play: the corners do", () => {
+    for (const worst of anchored(20_000)) expect(governingOf(worst).use).toBe(0);
   });
 });

@@ -23,6 +23,10 @@ const nothing: MemberDemand = {
 export const weldFlowUnder = (forces: Partial<MemberDemand>): number =>
   weldFlow({ ...nothing, ...forces }, { depthMm: 100, widthMm: 100 }, 1);
 
+/** The same, as if along the weld, for a weld that takes so many times as much across its line as along it. */
+export const weldFlowAsAlong = (forces: Partial<MemberDemand>, acrossOverAlong: number): number =>
+  weldFlow({ ...nothing, ...forces }, { depthMm: 100, widthMm: 100 }, 1 / acrossOverAlong);
+
 /** Use of a weld all round a tube of 60 × 60 × 3 mm of the frame's steel, 5 mm legs, under these forces, LRFD. */
 export function thinWeldUse(forces: Partial<MemberDemand>): number {
   const weld = { legMm: 5, lengthMm: 100, electrodeMpa: e70Mpa, endLoaded: false, tubeEnd: true } as const;
