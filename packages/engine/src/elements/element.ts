@@ -49,7 +49,8 @@ export function addElementForcesOfSides(
   }
   let s = 0;
   for (; s + 3 < count; s += 4) addToFourSides(matrix, freedoms, u, s, count, forces);
-  for (; s < count; s++) addToOneSide(matrix, freedoms, u, s, count, forces);
+  if (s + 2 < count) addToLastThree(matrix, freedoms, u, s, count, forces);
+  else for (; s < count; s++) addToOneSide(matrix, freedoms, u, s, count, forces);
 }
 
 const SIDES = new Scratch();
@@ -118,6 +119,33 @@ function addTwoRows(
   addAt(forces, second + 1, b1);
   addAt(forces, second + 2, b2);
   addAt(forces, second + 3, b3);
+}
+
+/** One row for three sides: each loaded number of the matrix serves three. */
+function addToLastThree(
+  matrix: Float64Array,
+  freedoms: Int32Array,
+  u: Float64Array,
+  side: number,
+  count: number,
+  forces: Float64Array,
+): void {
+  const size = freedoms.length;
+  for (let i = 0; i < size; i++) {
+    let s0 = 0;
+    let s1 = 0;
+    let s2 = 0;
+    for (let j = 0, k = i * size, at = side; j < size; j++, k++, at += count) {
+      const a = matrix[k] ?? 0;
+      s0 += a * (u[at] ?? 0);
+      s1 += a * (u[at + 1] ?? 0);
+      s2 += a * (u[at + 2] ?? 0);
+    }
+    const first = (freedoms[i] ?? 0) * count + side;
+    addAt(forces, first, s0);
+    addAt(forces, first + 1, s1);
+    addAt(forces, first + 2, s2);
+  }
 }
 
 /** Four rows at a time. */

@@ -95,11 +95,11 @@ class Dissection {
   }
 
   private half(nodes: readonly number[], cliques: Cliques, half: number) {
-    const own: number[] = [];
-    for (const node of nodes) if (this.side[node] === half) own.push(node);
-    const reaching: (readonly number[])[] = [];
-    for (const clique of cliques) if (this.reach(clique) & half) reaching.push(clique);
-    return { nodes: own, cliques: reaching };
+    const { side } = this;
+    return {
+      nodes: nodes.filter((node) => side[node] === half),
+      cliques: cliques.filter((clique) => this.reach(clique) & half),
+    };
   }
 
   /** The sides of the cut on which nodes of the clique stand, one bit each. */
