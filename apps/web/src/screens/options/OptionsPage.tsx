@@ -9,6 +9,7 @@ import { sides } from "../../drawing/sides.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { newUuid } from "../../tools/new-uuid.ts";
+import { FirstOptions } from "./FirstOptions.tsx";
 import { NameForm } from "./NameForm.tsx";
 import { OptionSetSection } from "./OptionSetSection.tsx";
 import "../../prices/prices.css";
@@ -40,7 +41,12 @@ export function OptionsPage() {
       }
     >
       {hidden === undefined ? null : <p>{hidden}</p>}
-      {hidden === undefined && shown.length === 0 ? <p>Nothing is to be chosen between yet.</p> : null}
+      {hidden === undefined && shown.length === 0 ? (
+        <>
+          <p>Nothing is to be chosen between yet.</p>
+          <FirstOptions />
+        </>
+      ) : null}
       {shown.some(({ options }) => options.length > 0) ? <SideField side={side} onSide={turnTo} /> : null}
       {shown.map((set) => (
         <OptionSetSection key={set.id} set={set} side={side} />

@@ -8,6 +8,7 @@ import { useRoom } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { namesIn } from "../../wording/name-of.ts";
 import { builtWords } from "../../wording/site-words.ts";
+import { FirstBuilt } from "./FirstBuilt.tsx";
 import { KindSection } from "./KindSection.tsx";
 import "../../controls/matter.css";
 import "./site.css";
@@ -44,6 +45,7 @@ export function SitePage() {
       }
     >
       <p>{leadWords(site.data)}</p>
+      {letter === null ? <FirstBuilt /> : null}
       {siteItemKinds.map((kind) => (
         <KindSection
           key={kind}

@@ -4,6 +4,7 @@ import { Trouble } from "../../controls/Trouble.tsx";
 import { useSurvey } from "../../data/survey.ts";
 import { useRoom, whyNot } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
+import { FirstSurvey } from "./FirstSurvey.tsx";
 import { LimitsSection } from "./LimitsSection.tsx";
 import { OfferForm } from "./OfferForm.tsx";
 import { SurveyedItem } from "./SurveyedItem.tsx";
@@ -49,6 +50,7 @@ export function SurveyPage() {
         ))}
         {whyNot(project, "survey-container") === undefined ? <OfferForm /> : null}
       </section>
+      {containers.length === 0 ? <FirstSurvey /> : null}
       <LimitsSection survey={survey.data} />
     </PageSheet>
   );
