@@ -13,6 +13,7 @@ import {
   tensionBesideShearKip,
   tieUse,
 } from "../../../packages/engine/test/strength/support/joint-answers.ts";
+import { sideWallInTwistN } from "../../../packages/engine/test/strength/support/ordinary-answers.ts";
 import type { VerificationCase, VerificationFamily } from "../verification-case.ts";
 
 type Weld = readonly [string, Parameters<typeof weldFlowUnder>[0], number];
@@ -150,6 +151,17 @@ export const details: VerificationFamily = {
       unit: "N/mm",
       allowed: { short: 0.05, over: 0.001 },
       ours: () => roofFlow(1 / 1000),
+    },
+    {
+      id: "twist of an open door end",
+      what: "40 ft unit, doors left as doors, 16 psf across it, 0.6 of it: force in a side wall",
+      source:
+        "statics of a stiff roof on three walls: 0.6 · 0.766 kPa · 12.192 · 2.896/2 m² to the roof, 5.9925 m off the blind end, between sides 2.259 m apart; ours has a roof that gives and a door frame that helps",
+      certainty: "derived",
+      reference: (0.6 * 766 * 12.192 * 1.448 * 5.9925) / 2.259,
+      unit: "N",
+      allowed: { short: 0.25, over: 0 },
+      ours: sideWallInTwistN,
     },
     {
       id: "pad on clay",
