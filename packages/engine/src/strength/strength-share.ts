@@ -1,5 +1,4 @@
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
-import type { BuildingModel } from "../model/building-model.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
@@ -33,7 +32,6 @@ export class StrengthShare {
   readonly ground: StrengthGround;
   private readonly basis: StrengthBasis;
   private readonly memory: StrengthMemory;
-  private readonly ready = new Map<AssumptionId, BuildingModel>();
   private readonly runs = new Map<string, SolvedRun>();
   private model: BuiltModel | undefined;
   private checked: readonly StrengthPart[] | undefined;
@@ -62,7 +60,6 @@ export class StrengthShare {
     const { model } =
       id === base.id ? this.built : buildModel(analysis, this.acting, {}, setOf(id).assumptions, this.built.model);
     insidesAtHand(model, this.memory);
-    this.ready.set(id, model);
   }
 
   /** A set solved for every run, or for these, with every part screened. */
@@ -76,7 +73,8 @@ export class StrengthShare {
             all.filter((run) => names.has(run.id)),
             all,
           );
-    const alike = this.ready.get(id) ?? this.model?.model;
+    // loads of the same cases give the same bits: those of the base set, whatever was prepared
+    const alike = id === base.id ? this.model?.model : this.built.model;
     const solved = solveSettling(analysis, cases, chosen, setOf(id), this.memory, alike);
     if (id === base.id) this.model ??= solved.built;
     for (const one of solved.solved) this.runs.set(nameOf(id, one.run.id), one);
