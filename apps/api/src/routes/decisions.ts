@@ -26,7 +26,8 @@ const deciding = described(
     tag: "prices",
     id: "decide",
     summary: "Agree to the price of the latest revision or of a request on it, or decline it",
-    description: "Carries the digests on the owner's screen: of the content, of the cost book, and of the premium.",
+    description:
+      "Carries the digests on the owner's screen: of the content, of the cost book, and of the premium. A request taken in is decided on as well, also on a newer revision of the very content that was priced.",
     answers: { 201: Decision },
     problems: ["id-reused", "revision-superseded", "already-answered", "assessment-pending", "digest-mismatch"],
   },

@@ -16,7 +16,8 @@ import { readRequestPremium, readRevisionPremium } from "./read-premium.ts";
 type Priced = Pick<Decision, "contentDigest" | "costBookDigest" | "premiumDigest" | "money" | "currency" | "forShow">;
 
 /**
- * The owner agrees to the price of the latest revision or of a request on it, or declines it. The last word on a subject
+ * The owner agrees to the price of the latest revision or of a request on it, or declines it. A request that was taken in stays
+ * open to their word, also on the next revision while that holds the very drawing that was priced. The last word on a subject
  * counts; each stays in the record. Priced before the project is locked: within, only what may have moved is read again.
  */
 export async function decide(database: Database, sender: Part, body: NewDecision): Promise<Outcome<Decision>> {
@@ -68,9 +69,14 @@ async function refusalOf(
   { body, priced }: { body: NewDecision; priced: Priced },
 ): Promise<Outcome<never> | undefined> {
   const [newest] = await readRevisionHeads(tx, projectId);
-  if (newest?.letter !== body.revision)
-    return refuse("revision-superseded", { detail: `revision ${newest?.letter} is newer` });
-  if (body.requestId !== null && (await findRequest(tx, projectId, body.requestId))?.request.state === "declined")
+  const request =
+    body.requestId === null ? null : ((await findRequest(tx, projectId, body.requestId))?.request ?? null);
+  const isDrawnAsPriced = request?.state === "taken in" && newest?.contentDigest === priced.contentDigest;
+  if (newest?.letter !== body.revision && !isDrawnAsPriced)
+    return refuse("revision-superseded", {
+      detail: `revision ${newest?.letter} is newer, and other than what was priced`,
+    });
+  if (request?.state === "declined")
     return refuse("already-answered", { detail: "the architect declined that request" });
   const now = { ...priced, costBookDigest: (await readCostBook(tx, projectId)).digest };
   const other = digests.find((digest) => now[digest] !== body[digest]);

@@ -62,9 +62,10 @@ const dearer = (steel: number): CostBook => ({
 /** Draws, sends what is drawn, and waits for its assessment. */
 async function send(...operations: Operation[]): Promise<Revision> {
   const read = async () => Draft.parse((await as("architect").get(`${path}/draft`).expect(200)).body);
-  await as("architect")
-    .post(`${path}/draft/acts`, act((await read()).number, operations))
-    .expect(200);
+  if (operations.length > 0)
+    await as("architect")
+      .post(`${path}/draft/acts`, act((await read()).number, operations))
+      .expect(200);
   const { number: draftNumber, contentDigest } = await read();
   const body = { id: randomUUID(), draftNumber, contentDigest, remark: null };
   const { letter } = (await as("architect").post(`${path}/revisions`, body).expect(202)).body;
@@ -246,6 +247,46 @@ describe("the owner's decision", () => {
     const problem = expectProblem(await as("owner").post(`${path}/decisions`, decisionOn(premium)), "digest-mismatch");
     expect(problem.fields?.[0]?.pointer).toBe("/costBookDigest");
     expect(await decisions()).toEqual([]);
+  });
+
+  describe("on a request that was taken in", () => {
+    const takenIn = async (): Promise<ChangeRequest> => {
+      const request = await ask(await send(place(1)), { kind: "post.set", post: post(1) });
+      const { number: base } = Draft.parse((await as("architect").get(`${path}/draft`).expect(200)).body);
+      const answer = { answer: "take in", actId: randomUUID(), base };
+      await as("architect").post(`${path}/requests/${request.id}/answer`, answer).expect(200);
+      return request;
+    };
+    const agree = (priced: RequestPremium) => as("owner").post(`${path}/decisions`, decisionOn(priced));
+
+    it("is given after as well as before, and stands on the revision that holds just that", async () => {
+      const priced = await requestPremiumOf((await takenIn()).id);
+      expect(await decisions()).toEqual([]);
+      const decision = Decision.parse((await agree(priced).expect(201)).body);
+      expect(decision).toMatchObject({
+        revision: "A",
+        requestId: priced.requestId,
+        contentDigest: priced.contentDigest,
+      });
+      expect((await send()).contentDigest).toBe(priced.contentDigest);
+      expect(await decisions()).toEqual([{ decision, stale: [], latest: true }]);
+    });
+
+    it("is given on the next revision too, while that is the very drawing that was priced", async () => {
+      const priced = await requestPremiumOf((await takenIn()).id);
+      await send();
+      const decision = Decision.parse((await agree(priced).expect(201)).body);
+      expect(await decisions()).toEqual([{ decision, stale: [], latest: true }]);
+    });
+
+    it("is refused once something else is drawn as well, and one given before says that the content changed", async () => {
+      const priced = await requestPremiumOf((await takenIn()).id);
+      const decision = Decision.parse((await agree(priced).expect(201)).body);
+      await send(cut);
+      expect(await decisions()).toEqual([{ decision, stale: ["content"], latest: true }]);
+      const refused = expectProblem(await agree(priced), "revision-superseded");
+      expect(refused.detail).toBe("revision B is newer, and other than what was priced");
+    });
   });
 
   it("is refused on a request that the architect declined, on another revision's, and on none", async () => {

@@ -16,12 +16,14 @@ export interface DecisionFormProps {
   money: number;
   currency: string;
   last: DecisionShown | undefined;
+  /** What is said to all while the owner has said nothing; else those who only read are told that. */
+  notYet?: string;
   /** Why nothing is decided yet. */
   asleepBecause?: string | undefined;
 }
 
 /** The owner's two answers to a price, and what was said last; others read it. */
-export function DecisionForm({ subject, money, currency, last, asleepBecause }: DecisionFormProps) {
+export function DecisionForm({ subject, money, currency, last, notYet, asleepBecause }: DecisionFormProps) {
   const { project, say } = useRoom();
   const decide = useDecide(project.id);
   const [declining, setDeclining] = useState(false);
@@ -47,7 +49,9 @@ export function DecisionForm({ subject, money, currency, last, asleepBecause }: 
   return (
     <div className="price-decision">
       {last === undefined ? null : <WordGiven shown={last} />}
-      {!mine && last === undefined ? <p className="price-small">The owner has not decided on it.</p> : null}
+      {last === undefined && (notYet !== undefined || !mine) ? (
+        <p className="price-small">{notYet ?? "The owner has not decided on it."}</p>
+      ) : null}
       {mine && stands && !anew ? (
         <Command quiet onPress={() => setAnew(true)}>
           Decide anew

@@ -482,7 +482,7 @@ export interface paths {
     put?: never;
     /**
      * Agree to the price of the latest revision or of a request on it, or decline it
-     * @description Carries the digests on the owner's screen: of the content, of the cost book, and of the premium.
+     * @description Carries the digests on the owner's screen: of the content, of the cost book, and of the premium. A request taken in is decided on as well, also on a newer revision of the very content that was priced.
      */
     post: operations["decide"];
     delete?: never;

@@ -1,6 +1,7 @@
 import type { ChangeRequest, Project, Revision, RevisionSummary } from "@cornerway/schema";
 import { Link } from "@tanstack/react-router";
 import { CautionLine } from "../../controls/CautionLine.tsx";
+import { NotAgreed } from "../../prices/NotAgreed.tsx";
 import { whyNot } from "../../room/room-context.ts";
 import { AssessmentLine } from "../../room/AssessmentLine.tsx";
 import type { Hindrance } from "./hindrances.ts";
@@ -59,6 +60,11 @@ export function StatusPage({ project, reader, revision, revisions, inTheWay, req
           <section aria-label="What it costs">
             <h2 className="caption">Premium over the plain stack</h2>
             <StatusPrice revision={revision} earlier={revisions[1]?.letter ?? null} />
+            {requests
+              .filter(({ state }) => state === "taken in")
+              .map((request) => (
+                <NotAgreed key={request.id} request={request} />
+              ))}
           </section>
           <section aria-label="Next step and history">
             <h2 className="caption">Next step</h2>
