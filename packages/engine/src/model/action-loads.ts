@@ -160,13 +160,17 @@ function nodesOnBeams({ beams, nodes }: BuiltUnit["fragment"]): ModelNode[] {
 }
 
 function nearestOf(carried: readonly ModelNode[], { xMm, yMm, zMm }: PointLoad["at"], unitId: string): ModelNode {
-  const square = (node: ModelNode): number => {
-    const [dx, dy, dz] = [node.x - xMm, node.y - yMm, node.z - zMm];
-    return dx * dx + dy * dy + dz * dz;
-  };
-  const [first, ...others] = carried;
+  const [first] = carried;
   if (first === undefined) throw new RangeError(`container ${unitId} has no node`);
-  return others.reduce((best, next) => (square(next) < square(best) ? next : best), first);
+  let [nearest, least] = [first, Infinity];
+  for (const node of carried) {
+    const dx = node.x - xMm;
+    const dy = node.y - yMm;
+    const dz = node.z - zMm;
+    const square = dx * dx + dy * dy + dz * dz;
+    if (square < least) [nearest, least] = [node, square];
+  }
+  return nearest;
 }
 
 /** A point force goes to the nearest node with the moment that keeps its line of action. */

@@ -16,8 +16,7 @@ import { seatIn, unitLinesOf } from "./unit-lines-of.ts";
 import type { UnitLines } from "./unit-lines.ts";
 
 /** Containers with the same lines share one fragment, also from one model to the next. */
-function fragmentOf(lines: UnitLines): BuiltUnit {
-  const key = JSON.stringify(lines);
+function fragmentOf(lines: UnitLines, key: string): BuiltUnit {
   return drawn.take(key, () => {
     let first = false;
     const alike = alikeButForSheets.take(butForSheets(lines), () => {
@@ -36,16 +35,21 @@ const alikeButForSheets = new RecentlyMade<BuiltUnit>(128);
 /** And those that are loaded alike besides the loads on their lines: an edit changes one container of many. */
 const loaded = new RecentlyMade<Pick<PlacedUnit, "loads" | "loadsKey">>(128);
 
+/** What their loads hang on. */
+const places = new RecentlyMade<string>(128);
+
 /** One container with the names of its bearing points in the building. */
 export class ModelledUnit {
   readonly unit: Unit;
   private readonly lines: UnitLines;
+  private readonly key: string;
   private readonly built: BuiltUnit;
 
   constructor(analysis: Analysis, plan: BearingPlan, unit: Unit, assumptions: ModelAssumptions) {
     this.unit = unit;
     this.lines = unitLinesOf(analysis.structure, plan, unit, assumptions);
-    this.built = fragmentOf(this.lines);
+    this.key = JSON.stringify(this.lines);
+    this.built = fragmentOf(this.lines, this.key);
   }
 
   node(point: UnitPoint): string {
@@ -89,7 +93,7 @@ export class ModelledUnit {
     const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
     const text = JSON.stringify([
       hasPoints ? this.unit.frame : null,
-      placesLoaded(this.lines),
+      places.take(this.key, () => placesLoaded(this.lines)),
       actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
     ]);
     const ofUnit = loaded.take(`${text} ${JSON.stringify(dimensions)} ${this.built.fragment.key}`, () => {

@@ -5,12 +5,21 @@ import type { BuildingFrame } from "../building-frame.ts";
 import { caseResultant } from "../case-resultant.ts";
 import { factorOf, type LoadCombination } from "../load-combination.ts";
 import { bodiesOf, type Body } from "./bodies.ts";
-import { overturning, overturningUse, sliding, slidingUse, uplift, upliftUse } from "./rigid-body.ts";
+import {
+  overturning,
+  overturningUse,
+  sliding,
+  slidingUse,
+  uplift,
+  upliftUse,
+  type Overturning,
+  type Sliding,
+} from "./rigid-body.ts";
 
 /** The worst of one way to lose one body: which wind, which combination, and the working. */
 export type StabilityFinding = {
   readonly body: Body;
-  readonly mode: "turns over" | "slides" | "lifts off";
+  readonly mode: Mode;
   readonly caseId: string;
   readonly combinationId: string;
   readonly working: Working;
@@ -37,20 +46,13 @@ export function bareStability(
     .filter(({ id, shared }) => !shared && among?.includes(id) !== false)
     .flatMap((body) => {
       const own = bodyForces(building, body, dead);
-      const tried = winds.flatMap((wind) => {
+      const found = new Map<Mode, Tried>();
+      for (const wind of winds) {
         const blown = bodyForces(building, body, wind);
-        return light.flatMap((combination) =>
-          modes(body, own, blown, combination, friction).map((found): Tried => ({
-            ...found,
-            body,
-            caseId: wind.id,
-            combinationId: combination.id,
-          })),
-        );
-      });
-      return (["turns over", "slides", "lifts off"] as const).flatMap((mode) =>
-        worst(tried.filter((one) => one.mode === mode)),
-      );
+        for (const combination of light)
+          keepWorst(found, sumOn(body, own, blown, combination, friction), wind.id, combination.id);
+      }
+      return MODES.flatMap((mode) => findingOf(body, found.get(mode)));
     });
 }
 
@@ -84,50 +86,61 @@ function unitOf(load: ActionLoad): string {
   return "containerId" in load ? load.containerId : load.elementId;
 }
 
-function modes({ id, base }: Body, dead: Forces, wind: Forces, combination: LoadCombination, friction: number): Way[] {
+/** What turns, slides and lifts a body in one sum. */
+type Sum = { readonly edges: readonly Omit<Overturning, "body">[]; readonly slid: Omit<Sliding, "body"> };
+
+function sumOn({ base }: Body, dead: Forces, wind: Forces, combination: LoadCombination, friction: number): Sum {
   const d = factorOf(combination, "D");
   const w = factorOf(combination, "W");
   const weightN = -d * dead.z;
   const upliftN = w * wind.z;
-  const total = { aboutX: d * dead.aboutX + w * wind.aboutX, aboutY: d * dead.aboutY + w * wind.aboutY };
+  const aboutX = d * dead.aboutX + w * wind.aboutX;
+  const aboutY = d * dead.aboutY + w * wind.aboutY;
   const halfX = (base.x1 - base.x0) / 2;
   const halfY = (base.y1 - base.y0) / 2;
   // Moments about the middle of the base: uplift at the middle turns about an edge with the half width.
   const edges = [
-    { edge: "+x", leverMm: halfX, momentNmm: total.aboutY + upliftN * halfX },
-    { edge: "-x", leverMm: halfX, momentNmm: -total.aboutY + upliftN * halfX },
-    { edge: "+y", leverMm: halfY, momentNmm: -total.aboutX + upliftN * halfY },
-    { edge: "-y", leverMm: halfY, momentNmm: total.aboutX + upliftN * halfY },
+    { edge: "+x", weightN, leverMm: halfX, momentNmm: aboutY + upliftN * halfX },
+    { edge: "-x", weightN, leverMm: halfX, momentNmm: -aboutY + upliftN * halfX },
+    { edge: "+y", weightN, leverMm: halfY, momentNmm: -aboutX + upliftN * halfY },
+    { edge: "-y", weightN, leverMm: halfY, momentNmm: aboutX + upliftN * halfY },
   ];
   const horizontalN = w * Math.sqrt(wind.x * wind.x + wind.y * wind.y);
-  const slid = { weightN, upliftN, horizontalN, friction, seismic: false };
-  return [
-    ...edges.map((one): Way => ({
-      mode: "turns over",
-      use: overturningUse({ weightN, ...one }),
-      working: () => overturning({ body: id, weightN, ...one }),
-    })),
-    { mode: "slides", use: slidingUse(slid), working: () => sliding({ body: id, ...slid }) },
-    { mode: "lifts off", use: upliftUse(weightN, upliftN), working: () => uplift(id, weightN, upliftN) },
-  ];
+  return { edges, slid: { weightN, upliftN, horizontalN, friction, seismic: false } };
 }
 
+const MODES = ["turns over", "slides", "lifts off"] as const;
+type Mode = (typeof MODES)[number];
+
 /** One way to lose a body; its working is written where it is the worst of its mode. */
-type Way = {
-  readonly mode: StabilityFinding["mode"];
+type Tried = Omit<StabilityFinding, "working" | "body"> & {
   /** Infinite, worse than any other, for a body with no friction or no base left. */
   readonly use: number;
-  readonly working: () => Working;
+  readonly working: (body: string) => Working;
 };
 
-type Tried = Way & Omit<StabilityFinding, "working">;
+/** Of ways that are as bad as each other the first stays; hundreds of sums are tried, so only what is kept is made. */
+function keepWorst(found: Map<Mode, Tried>, { edges, slid }: Sum, caseId: string, combinationId: string): void {
+  const isWorst = (mode: Mode, use: number): boolean => {
+    const known = found.get(mode);
+    return known === undefined || use > known.use;
+  };
+  const keep = (mode: Mode, use: number, working: Tried["working"]): void => {
+    found.set(mode, { mode, caseId, combinationId, use, working });
+  };
+  for (const turning of edges) {
+    const use = overturningUse(turning);
+    if (isWorst("turns over", use)) keep("turns over", use, (body) => overturning({ body, ...turning }));
+  }
+  const { weightN, upliftN } = slid;
+  const slides = slidingUse(slid);
+  if (isWorst("slides", slides)) keep("slides", slides, (body) => sliding({ body, ...slid }));
+  const lifts = upliftUse(weightN, upliftN);
+  if (isWorst("lifts off", lifts)) keep("lifts off", lifts, (body) => uplift(body, weightN, upliftN));
+}
 
-function worst(tried: readonly Tried[]): StabilityFinding[] {
-  const [first, ...rest] = tried;
-  if (first === undefined) return [];
-  const { body, mode, caseId, combinationId, working } = rest.reduce(
-    (heaviest, one) => (one.use > heaviest.use ? one : heaviest),
-    first,
-  );
-  return [{ body, mode, caseId, combinationId, working: working() }];
+function findingOf(body: Body, tried: Tried | undefined): StabilityFinding[] {
+  if (tried === undefined) return [];
+  const { mode, caseId, combinationId, working } = tried;
+  return [{ body, mode, caseId, combinationId, working: working(body.id) }];
 }
