@@ -67,12 +67,22 @@ function addToFourSides(
   const size = freedoms.length;
   let i = 0;
   for (; i + 1 < size; i += 2) addTwoRows(matrix, freedoms, i, u, side, count, forces);
-  for (; i < size; i++)
-    for (let s = side; s < side + 4; s++) {
-      let sum = 0;
-      for (let j = 0, at = s; j < size; j++, at += count) sum += (matrix[i * size + j] ?? 0) * (u[at] ?? 0);
-      addAt(forces, (freedoms[i] ?? 0) * count + s, sum);
-    }
+  for (; i < size; i++) for (let s = side; s < side + 4; s++) addRow(matrix, freedoms, i, u, s, count, forces);
+}
+
+function addRow(
+  matrix: Float64Array,
+  freedoms: Int32Array,
+  i: number,
+  u: Float64Array,
+  side: number,
+  count: number,
+  forces: Float64Array,
+): void {
+  const size = freedoms.length;
+  let sum = 0;
+  for (let j = 0, at = side; j < size; j++, at += count) sum += (matrix[i * size + j] ?? 0) * (u[at] ?? 0);
+  addAt(forces, (freedoms[i] ?? 0) * count + side, sum);
 }
 
 function addTwoRows(
@@ -121,7 +131,7 @@ function addTwoRows(
   addAt(forces, second + 3, b3);
 }
 
-/** One row for three sides: each loaded number of the matrix serves three. */
+/** Two rows for three sides. */
 function addToLastThree(
   matrix: Float64Array,
   freedoms: Int32Array,
@@ -131,21 +141,37 @@ function addToLastThree(
   forces: Float64Array,
 ): void {
   const size = freedoms.length;
-  for (let i = 0; i < size; i++) {
-    let s0 = 0;
-    let s1 = 0;
-    let s2 = 0;
+  let i = 0;
+  for (; i + 1 < size; i += 2) {
+    let a0 = 0;
+    let a1 = 0;
+    let a2 = 0;
+    let b0 = 0;
+    let b1 = 0;
+    let b2 = 0;
     for (let j = 0, k = i * size, at = side; j < size; j++, k++, at += count) {
       const a = matrix[k] ?? 0;
-      s0 += a * (u[at] ?? 0);
-      s1 += a * (u[at + 1] ?? 0);
-      s2 += a * (u[at + 2] ?? 0);
+      const b = matrix[k + size] ?? 0;
+      const u0 = u[at] ?? 0;
+      const u1 = u[at + 1] ?? 0;
+      const u2 = u[at + 2] ?? 0;
+      a0 += a * u0;
+      a1 += a * u1;
+      a2 += a * u2;
+      b0 += b * u0;
+      b1 += b * u1;
+      b2 += b * u2;
     }
     const first = (freedoms[i] ?? 0) * count + side;
-    addAt(forces, first, s0);
-    addAt(forces, first + 1, s1);
-    addAt(forces, first + 2, s2);
+    const second = (freedoms[i + 1] ?? 0) * count + side;
+    addAt(forces, first, a0);
+    addAt(forces, first + 1, a1);
+    addAt(forces, first + 2, a2);
+    addAt(forces, second, b0);
+    addAt(forces, second + 1, b1);
+    addAt(forces, second + 2, b2);
   }
+  for (; i < size; i++) for (let s = side; s < side + 3; s++) addRow(matrix, freedoms, i, u, s, count, forces);
 }
 
 /** Four rows at a time. */
@@ -177,11 +203,7 @@ function addToOneSide(
     addAt(forces, (freedoms[i + 2] ?? 0) * count + side, s2);
     addAt(forces, (freedoms[i + 3] ?? 0) * count + side, s3);
   }
-  for (; i < size; i++) {
-    let sum = 0;
-    for (let j = 0, at = side; j < size; j++, at += count) sum += (matrix[i * size + j] ?? 0) * (u[at] ?? 0);
-    addAt(forces, (freedoms[i] ?? 0) * count + side, sum);
-  }
+  for (; i < size; i++) addRow(matrix, freedoms, i, u, side, count, forces);
 }
 
 function addAt(forces: Float64Array, at: number, value: number): void {
