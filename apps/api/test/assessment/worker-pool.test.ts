@@ -45,6 +45,21 @@ describe("WorkerPool", () => {
     expect(given.proof?.workings.map(({ id }) => id)).toEqual(proof.workings.map(({ id }) => id));
   });
 
+  it("gives the same answer to the bit where another thread shares the work", async () => {
+    const task = taskOf(schemeOf(1));
+    const [alone, shared] = [open({ threads: 1, limitMs: 60_000 }), open({ threads: 1, helpers: 1, limitMs: 60_000 })];
+    expect(await shared.assess(task)).toEqual(await alone.assess(task));
+  });
+
+  it("fails as a whole where a helper dies, and says so", async () => {
+    const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./helper-dies.ts") });
+    expect(await pool.assess(taskOf(schemeOf(1)))).toEqual({
+      ok: false,
+      why: "the engine stopped: a helping thread ended",
+    });
+    expect(pool.state.threads).toBe(0);
+  });
+
   it("tells of hazards that cannot be used with the load path alone", async () => {
     const { basis, site } = emptyScheme;
     const scheme = { ...schemeOf(1), site, basis: { ...basis, hazards: ofAnotherEdition } };
