@@ -8,6 +8,7 @@ import {
 } from "./expanded-combination.ts";
 import { combinationText, type CombinationLevel, type LoadCombination } from "./load-combination.ts";
 import type { LoadSymbol } from "./load-symbol.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 
 /** One vector of an analysis: how often each action case counts, and the combination it stands for. */
 export type DesignRun = {
@@ -44,7 +45,23 @@ export type RunRequest = {
  * every wind case, as a companion the unturned ones; movements of supports beside the combination of gravity loads with
  * imposed load everywhere. These choices are common practice, no published source.
  */
-export function designRuns(cases: RunCases, basis: DesignBasis, request: RunRequest): DesignRun[] {
+export function designRuns(cases: RunCases, basis: DesignBasis, request: RunRequest): readonly DesignRun[] {
+  const known = asked.get(basis) ?? new RecentlyMade<readonly DesignRun[]>(LISTS_KEPT);
+  asked.set(basis, known);
+  return known.take(JSON.stringify([namesOf(cases), request]), () => runsUnder(cases, basis, request));
+}
+
+/** Runs name their cases and hold nothing of them, so an edit that leaves the names leaves the runs. */
+const asked = new WeakMap<DesignBasis, RecentlyMade<readonly DesignRun[]>>();
+/** At both levels, and with overstrength, of a scheme before and after an edit. */
+const LISTS_KEPT = 6;
+
+const namesOf = ({ deadMost, deadLeast, deadBare, imposed, roofLive, snow, wind, earthquake, movements }: RunCases) =>
+  [[deadMost], [deadLeast], [deadBare], imposed, roofLive, snow, wind, earthquake, movements].map((cases) =>
+    cases.map(({ id }) => id),
+  );
+
+function runsUnder(cases: RunCases, basis: DesignBasis, request: RunRequest): DesignRun[] {
   const { level, halfCompanionLive, overstrength } = request;
   const combinations = basis.combinations({ level, present: presentIn(cases), halfCompanionLive, overstrength });
   return combinations.flatMap((combination) => runsOf(cases, expandCombination(combination, request.earthquake)));

@@ -67,8 +67,16 @@ function lesserRoofs(runs: readonly DesignRun[], { roofLive, site }: Accepted): 
   return lesser;
 }
 
-const besides = ({ combination, factors }: DesignRun, roof: string): string =>
-  JSON.stringify([combination.level, Object.entries(factors).filter(([id]) => id !== roof)]);
+function besides({ combination, factors }: DesignRun, roof: string): string {
+  const known = told.get(factors);
+  if (known?.roof === roof) return known.key;
+  const key = JSON.stringify([combination.level, Object.entries(factors).filter(([id]) => id !== roof)]);
+  told.set(factors, { roof, key });
+  return key;
+}
+
+/** Runs are asked about again after every edit; a sum has one load on its roof. */
+const told = new WeakMap<DesignRun["factors"], { readonly roof: string; readonly key: string }>();
 
 const pressures = ({ loads }: ActionCase): number[] =>
   loads.flatMap((load) => (load.kind === "on" && load.surface === "roof" ? [load.patch.pressurePa] : []));

@@ -35,7 +35,14 @@ export function andGravityAlone(chosen: readonly StrengthRun[], all: readonly St
 
 const swaying: ReadonlySet<LoadSymbol> = new Set(["W", "Eh", "Emh"]);
 
-const keyOf = ({ level, factors }: StrengthRun): string => JSON.stringify([level, factors]);
+function keyOf({ level, factors }: StrengthRun): string {
+  const known = told.get(factors) ?? JSON.stringify(factors);
+  told.set(factors, known);
+  return `${level} ${known}`;
+}
+
+/** Factors of runs stay the same from one edit to the next. */
+const told = new WeakMap<StrengthRun["factors"], string>();
 
 function gravityOf({ combination, factors, level }: StrengthRun, sway: ReadonlySet<string>): StrengthRun {
   const own = Object.entries(factors).filter(([id]) => !sway.has(id));

@@ -23,7 +23,7 @@ export function strengthRuns(
 ): RunPlan {
   const cases = runCases(actions);
   const seismic = actions.site?.seismic;
-  const at = (level: CombinationLevel, of: RunCases, omega0?: number): DesignRun[] =>
+  const at = (level: CombinationLevel, of: RunCases, omega0?: number): readonly DesignRun[] =>
     designRuns(of, loads, {
       level,
       halfCompanionLive: false,

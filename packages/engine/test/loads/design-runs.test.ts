@@ -63,6 +63,20 @@ describe("designRuns", () => {
     expect(new Set(runs.map(({ id }) => id)).size).toBe(runs.length);
   });
 
+  it("are those of these cases, this request and no others that were asked about before", () => {
+    const unlike = cases({ earthquake: [bare("another E", "Eh")], wind: [] });
+    const [others, shaken, again] = [
+      designRuns(unlike, basis, request),
+      designRuns(cases(), basis, { ...request, earthquake: { ...request.earthquake, redundancy: 1 } }),
+      designRuns(cases(), basis, request),
+    ];
+    expect(others.every(({ factors }) => !("E" in factors) && !Object.keys(factors).some((id) => id[0] === "W"))).toBe(
+      true,
+    );
+    expect(shaken.find(({ id }) => id.startsWith("0.9D − Ev + Eh"))?.factors["E"]).toBe(1);
+    expect(again).toEqual(runs);
+  });
+
   it("stay under 400 vectors at strength level for two storeys of a real building", () => {
     const scheme = sampleScheme(smallBuildings["an overhang of 3 m"]);
     const real = cases({ snow: snowOf(scheme, sampleHazards()), wind: windOf(scheme, sampleHazards()) });
