@@ -11,7 +11,8 @@ export class RecentlyMade<T> {
     const made = this.kept.get(text) ?? make();
     this.kept.delete(text);
     this.kept.set(text, made);
-    for (const oldest of this.kept.keys()) if (this.kept.size > this.most) this.kept.delete(oldest);
+    const [oldest = text] = this.kept.keys();
+    if (this.kept.size > this.most) this.kept.delete(oldest);
     return made;
   }
 }

@@ -85,7 +85,7 @@ export function partsInside(
     const ofWalls = [unit.frame, walls, own, sheetWalls];
     return [
       ...made.take(basis, [unit.id, fragment.key, postsInWalls(analysis, built, unit.id)], () =>
-        unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis),
+        unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis, made),
       ),
       ...made.take(basis, [unit.id, fragment.key, ofWalls], () =>
         wallParts(unit, walls, { fragment, lines }, own, sheetWalls, basis.allowable),

@@ -7,6 +7,7 @@ import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
 import { frameWeldPart } from "./frame-weld-parts.ts";
 import { memberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
+import { PartsMade } from "./parts-made.ts";
 import { roofDiaphragm } from "./roof-diaphragm.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { sheetPieces } from "./sheet-pieces.ts";
@@ -15,20 +16,29 @@ import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { unitBeams, type UnitBeam } from "./unit-beams.ts";
 
-/** Everything of one container that is checked: members, corner posts, sheets of its walls. */
+/**
+ * Everything of one container that is checked: members, corner posts, sheets of its walls. `made` has what is checked of stretches
+ * that were there before.
+ */
 export function unitParts(
   unit: Unit,
   { fragment }: PlacedUnit,
   lines: UnitLines,
   sectionOfPost: (side: "left" | "right", uMm: number) => string,
-  { factored: basis }: Pick<StrengthBasis, "factored">,
+  strengthBasis: StrengthBasis,
+  made: PartsMade = new PartsMade(),
 ): StrengthPart[] {
+  const { factored: basis } = strengthBasis;
   const beams = unitBeams(fragment, lines);
   const { id } = unit;
   const forces = (solved: SolvedRun): LineForces => solved.inner(id);
   const stretches = memberStretches(id, beams, lines, sectionOfPost);
   return [
-    ...stretches.map((stretch) => memberPart({ ...stretch, ownerId: id, forces }, basis)),
+    ...stretches.flatMap((stretch) =>
+      made.takeStretch(strengthBasis, [id, { ...stretch, beams: stretch.beams.map(lineOf) }], () => [
+        memberPart({ ...stretch, ownerId: id, forces }, basis),
+      ]),
+    ),
     ...stretches
       .filter(({ member }) => member.element === "jamb" || member.element === "added beam")
       .flatMap((stretch) => frameWeldPart({ ...stretch, ownerId: id, forces }, lines, basis)),
@@ -39,6 +49,9 @@ export function unitParts(
     ),
   ];
 }
+
+/** What a member's check takes of its lines. */
+const lineOf = ({ id, lengthMm }: UnitBeam) => [id, lengthMm];
 
 /** Corner posts as the outline alone, its softer way, between the rails. */
 const bowingPosts = (beams: readonly UnitBeam[], lines: UnitLines): Bowing[] =>
