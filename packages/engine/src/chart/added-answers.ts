@@ -1,10 +1,12 @@
 import type { Opening } from "@cornerway/schema";
+import { assumptionSets } from "../strength/assumption-sets.ts";
 import type { ChartAnswer } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
 import { decidersOf, type Deciders, type DecidingVectors } from "./deciding-vectors.ts";
-import type { Finder, Found } from "./finder.ts";
-import { addedBy, addedHolds, addedParts, type Finding, type Judged } from "./judged.ts";
+import type { Finder, Found, Look } from "./finder.ts";
+import { addedBy, addedHolds, addedParts, WORSE, type Finding, type Judged } from "./judged.ts";
 import { KnownLifts } from "./known-lifts.ts";
+import { SeenPlaces } from "./seen-places.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 
 /** Openings of the unit with the one that is tried, and whether that is framed. */
@@ -17,8 +19,10 @@ export class AddedAnswers {
   private readonly finder: Finder;
   private readonly deciding: DecidingVectors;
   private readonly lifts: KnownLifts;
-  private readonly before = new Map<string, Judged>();
+  private before: Judged | undefined;
+  private readonly seen = new SeenPlaces();
   private liftedWithout: Judged | undefined;
+  private beforeById: ReadonlyMap<string, Finding> | undefined;
 
   /** `others`: the unit's openings without the one that is tried. */
   constructor(
@@ -38,40 +42,107 @@ export class AddedAnswers {
   }
 
   /**
-   * Under no more of the deciding sets than it takes: what works where parts are worst is not asked for where they are best, and
-   * what is far beyond its strength is so under all. `worseIsKnown`: where a part is worst it does not work in any case; only the
-   * sets where it is best can tell whether it does not work under any, and they are asked first.
+   * Under as few of the deciding sets as likely tell it: those that decided at the nearest place looked at under all. Where
+   * something is better under one set than another asks, it needs the engineer in any case.
    */
-  lazily(tried: Tried, worseIsKnown: boolean): { readonly answer: ChartAnswer; readonly rest: readonly TrialSet[] } {
-    const { worstSets, bestSets } = this.deciding;
-    const bestFirst = worseIsKnown && bestSets.length > 0;
-    const [first, then] = bestFirst ? [bestSets, worstSets] : [worstSets, bestSets];
-    const all = [...first, ...then];
-    const look = this.finder.look(tried.openings, this.deciding.sets, this.besides);
-    for (let count = 1; ; count++) {
-      const [seen, rest] = [all.slice(0, count), all.slice(count)];
-      const answer = this.standing(look(seen).judged, seen, tried);
-      if (count === all.length || isSettled(answer, this.deciding.far)) return { answer, rest };
-      const isOver = answer.verdict === "does not work";
-      if (count >= first.length && (bestFirst ? isOver : !isOver && !isNear(answer))) return { answer, rest };
+  likely(tried: Tried, place: Place, worseIsKnown: boolean): Likely {
+    const at = { framed: tried.framed, place };
+    const besides = this.seen.isDecidedIn(at, this.ground.neighbours) ? this.besides : [];
+    const look = this.finder.look(tried.openings, this.deciding.sets, { besides, leans: "as in its first place" });
+    const startsBest = worseIsKnown || this.seen.isLikelyOver(at);
+    const found = this.inTurn(tried, at, look, startsBest, (one) => this.isLikely(at, one));
+    this.seen.note(at, found.answer);
+    const isWhole = besides.length === this.besides.length;
+    return { answer: found.answer, isSure: isWhole && (found.unseen.length === 0 || this.isSure(at, found)) };
+  }
+
+  /** Under all the deciding sets but those under which what is beyond its strength is clearly so. */
+  surely(tried: Tried, place: Place): ChartAnswer {
+    const at = { framed: tried.framed, place };
+    const { sets } = this.deciding;
+    const look = this.finder.look(tried.openings, sets, { besides: this.besides, leans: "as in its first place" });
+    const found = this.inTurn(tried, at, look, this.seen.isLikelyOver(at), (one) => this.isSure(at, one));
+    if (found.unseen.length === 0) this.seen.noteWhole(at, found.answer, found.results);
+    return found.answer;
+  }
+
+  /** One deciding set after another until it is enough. */
+  private inTurn(tried: Tried, at: At, look: Look, startsBest: boolean, isEnough: (found: InTurn) => boolean): InTurn {
+    const { sets, far } = this.deciding;
+    const seen: TrialSet[] = [];
+    let next = this.nextOf(at, sets, startsBest);
+    for (;;) {
+      seen.push(next);
+      const { judged } = look(seen);
+      const answer = this.standing(judged, tried);
+      const unseen = sets.filter((set) => !seen.includes(set));
+      const open = answer.verdict === "does not work" ? [] : this.openOf(judged, unseen);
+      const found = { answer, seen, unseen, open, results: judged.results };
+      if (unseen.length === 0 || isSettled(answer, far) || isEnough(found)) return found;
+      next = open[0] ?? this.nextOf(at, unseen, answer.verdict === "does not work");
     }
   }
 
-  /** Under sets left out before; where it does not work under them, under all that decide. */
-  underRest(tried: Tried, rest: readonly TrialSet[], known: ChartAnswer): ChartAnswer {
-    if (rest.length === 0) return known;
-    const { sets } = this.deciding;
-    const look = this.finder.look(tried.openings, sets, this.besides);
-    if (this.standing(look(rest).judged, rest, tried).why.kind === "within") return known;
-    return this.standing(look(sets).judged, sets, tried);
+  /** Of those not seen the one where parts are likely best, or worst. */
+  private nextOf(at: At, unseen: readonly TrialSet[], isBest: boolean): TrialSet {
+    const { bestSets, worstSets } = this.deciding;
+    const known = isBest ? this.seen.bestOf(at, unseen) : this.seen.worstOf(at, unseen);
+    const usual = isBest ? bestSets : worstSets;
+    const next = known ?? usual.find((set) => unseen.includes(set)) ?? unseen[0];
+    if (next === undefined) throw new RangeError("every deciding set was looked at");
+    return next;
   }
 
-  /** Under every vector; what decides there decides from then on everywhere. */
-  underAll(tried: Tried, place: Place): ChartAnswer {
-    const { sets } = this.ground;
-    const found = this.finder.look(tried.openings, sets, this.ground.neighbours)(sets);
-    this.deciding.join(decidersIn(found, this.without(sets)));
-    return this.hung(tried, this.standing(found.judged, sets, tried), place);
+  /**
+   * Those not seen under which a part may be worse by what counts, that is beyond its strength under all that were seen and was so
+   * without the opening. The one under which it was worst first.
+   */
+  private openOf(judged: Judged, unseen: readonly TrialSet[]): TrialSet[] {
+    const before = this.without();
+    this.beforeById ??= new Map(before.results.map((part) => [part.id, part]));
+    const added = new Set(addedParts(judged, before));
+    for (const part of judged.results) {
+      const known = added.has(part) ? undefined : this.beforeById.get(part.id);
+      if (known === undefined || !isOverUnderAll(part)) continue;
+      const useBefore = ({ set }: TrialSet): number => known.envelope[set.id] ?? 0;
+      const worse = mayBe(part, known);
+      const open = unseen.filter((set) => worse(useBefore(set))).toSorted((a, b) => useBefore(b) - useBefore(a));
+      if (open.length > 0) return open;
+    }
+    return [];
+  }
+
+  private isLikely(at: At, { answer: { verdict, why }, seen, open }: InTurn): boolean {
+    const { sets, bestSets, worstSets } = this.deciding;
+    const isAsked = (likely: TrialSet | undefined, usual: readonly TrialSet[]): boolean =>
+      likely === undefined ? usual.every((set) => seen.includes(set)) : seen.includes(likely);
+    if (verdict === "does not work") return isAsked(this.seen.bestOf(at, sets), bestSets.length > 0 ? bestSets : sets);
+    return open.length === 0 && (why.kind !== "within" || isAsked(this.seen.worstOf(at, sets), worstSets));
+  }
+
+  private isSure(at: At, { answer: { verdict, why }, seen, unseen, open, results }: InTurn): boolean {
+    if (verdict !== "does not work") return why.kind !== "within" && open.length === 0;
+    if (why.kind !== "part") return true;
+    const part = results.find(({ id }) => id === why.partId);
+    return part !== undefined && this.seen.isClearlyOver(at, part, seen, unseen);
+  }
+
+  /**
+   * Under every vector; what decides there decides from then on everywhere. `isFirstTry`: where it does not work under one set, it
+   * does not under all, and the others are not looked at.
+   */
+  underAll(tried: Tried, place: Place, isFirstTry: boolean): ChartAnswer {
+    const { sets, neighbours } = this.ground;
+    const at = { framed: tried.framed, place };
+    const look = this.finder.look(tried.openings, sets, { besides: neighbours, leans: "looked at" });
+    const likely = isFirstTry ? (this.seen.worstOf(at, sets) ?? sets[0]) : undefined;
+    const tries = likely && this.standing(look([likely]).judged, tried);
+    if (tries !== undefined && tries.why.kind !== "within") return tries;
+    const found = look(sets);
+    this.deciding.join(decidersIn(found, this.without()));
+    const standing = this.standing(found.judged, tried);
+    this.seen.noteWhole(at, standing, found.judged.results);
+    return this.hung(tried, standing, place);
   }
 
   /** Units beside it whose insides decide too. */
@@ -80,8 +151,8 @@ export class AddedAnswers {
   }
 
   /** What stands, without what is asked of it while it hangs. */
-  private standing(found: Judged, sets: readonly TrialSet[], { framed }: Tried): ChartAnswer {
-    return addedBy(found, this.without(sets), this.ground.unit.id, framed);
+  private standing(found: Judged, { framed }: Tried): ChartAnswer {
+    return addedBy(found, this.without(), this.ground.unit.id, framed);
   }
 
   /** The same as it hangs, where that may ask more. */
@@ -98,24 +169,45 @@ export class AddedAnswers {
     return hanging.why.kind !== "within" || hanging.why.use > standing.why.use ? hanging : standing;
   }
 
-  /** What is found of the unit with no such opening. */
-  without(sets: readonly TrialSet[]): Judged {
-    const whole = sets === this.ground.sets;
-    const key = whole ? "every vector" : `${this.deciding.key} ${sets.map(({ set }) => set.id).join()}`;
-    const looked = whole ? sets : this.deciding.sets;
-    const besides = whole ? this.ground.neighbours : this.besides;
-    const found = this.before.get(key) ?? this.finder.look(this.others, looked, besides)(sets).judged;
-    this.before.set(key, found);
-    return found;
+  /** What is found of the unit with no such opening, under every vector. */
+  without(): Judged {
+    const { sets, neighbours } = this.ground;
+    this.before ??= this.finder.look(this.others, sets, { besides: neighbours, leans: "looked at" })(sets).judged;
+    return this.before;
   }
 }
+
+/** `isSure`: under all that decide it is the same. */
+export type Likely = { readonly answer: ChartAnswer; readonly isSure: boolean };
+
+type At = { readonly framed: boolean; readonly place: Place };
+
+/** What was found under the sets seen. */
+type InTurn = {
+  readonly answer: ChartAnswer;
+  readonly seen: readonly TrialSet[];
+  readonly unseen: readonly TrialSet[];
+  /** Of those not seen: where parts may be worse than without the opening. */
+  readonly open: readonly TrialSet[];
+  readonly results: readonly Finding[];
+};
 
 /** Parts with nothing beside them. */
 const alone = (results: readonly Finding[]): Judged => ({ results, holds: [], fallen: [], leftOut: [] });
 
-/** So near its strength a place is likely told: it is looked at under all. Judged, no published source. */
-const NEARLY = 0.95;
-const isNear = ({ why }: ChartAnswer): boolean => why.kind === "within" && why.use > NEARLY;
+const isOverUnderAll = ({ envelope }: Finding): boolean =>
+  Object.values(envelope).every((use) => (use ?? Infinity) > 1);
+
+/** Under another set a part may be worse than without the opening by so much more. Judged, no published source. */
+const MORE = 1.01;
+
+/** Whether a part may be worse by what counts under a set in which it had a use before, by what it is in those seen. */
+function mayBe(part: Finding, before: Finding): (useBefore: number) => boolean {
+  const uses = (one: Finding): number[] => Object.values(one.envelope).map((use) => use ?? Infinity);
+  const times = assumptionSets.map(({ id }) => (part.envelope[id] ?? 0) / (before.envelope[id] ?? Infinity));
+  const most = Math.max(...uses(before));
+  return (useBefore) => MORE * Math.max(...times) * useBefore > WORSE * most;
+}
 
 /** What no other set of assumptions would make better: beyond all bounds, or not a matter of strength. */
 const isSettled = ({ verdict, why }: ChartAnswer, far: number): boolean =>

@@ -6,7 +6,7 @@ import { liftOf } from "../strength/lift-results.ts";
 import type { PartWorst } from "../strength/screen.ts";
 import type { StrengthReason } from "../strength/strength-reason.ts";
 import { findingOf, type Judged } from "./judged.ts";
-import { TrialOf, type Trial } from "./trial.ts";
+import { TrialOf, type Looking, type Trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
 import { TriedWalls } from "./tried-walls.ts";
 
@@ -18,7 +18,7 @@ export type Found = {
   readonly fallen: readonly { readonly set: AssumptionId; readonly run: string }[];
 };
 
-/** All but what is asked of the unit inside while it hangs, under these sets and those asked for before. */
+/** All but what is asked of the unit inside while it hangs, under these sets. */
 export type Look = (sets: readonly TrialSet[]) => Found;
 
 /** Looks at the unit of a chart with its openings as tried. */
@@ -33,16 +33,12 @@ export class Finder {
     this.walls = new TriedWalls(ground);
   }
 
-  /** Looks at these openings, under one set after another of those given. `besides`: at the insides of these units as well. */
-  look(openings: readonly Opening[], sets: readonly TrialSet[], besides: readonly string[]): Look {
+  /** Looks at these openings, under any of the sets given. */
+  look(openings: readonly Opening[], sets: readonly TrialSet[], how: Looking): Look {
     this.looked++;
-    const looking = new TrialOf(this.ground, openings, sets, besides);
+    const looking = new TrialOf(this.ground, openings, sets, how);
     const leftOut = this.lacking(openings);
-    const seen: TrialSet[] = [];
-    return (under) => {
-      seen.push(...under.filter((one) => !seen.includes(one)));
-      return this.foundIn(looking.under(seen), seen, leftOut);
-    };
+    return (under) => this.foundIn(looking.under(under), under, leftOut);
   }
 
   private foundIn({ worsts, leans, solved }: Trial, sets: readonly TrialSet[], leftOut: StrengthReason[]): Found {

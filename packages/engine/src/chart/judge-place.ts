@@ -23,8 +23,9 @@ export class PlaceJudge {
   private readonly added: AddedAnswers;
   private readonly traced = new Map<string, ChartAnswer>();
   private readonly sure = new Map<string, ChartAnswer>();
-  /** What was left out of answers. */
-  private readonly partly = new Map<string, Partly>();
+  private readonly settledAt = new Map<string, ChartAnswer>();
+  /** Answers that are the same under all that decide. */
+  private readonly known = new Set<ChartAnswer>();
   /** Centres about which an opening is asked more while it hangs than its strength. */
   private readonly hangs = new Set<number>();
   /** The least width about a centre that does not work with bare edges. */
@@ -74,16 +75,15 @@ export class PlaceJudge {
     return found;
   }
 
-  /** Where it works under some of the deciding vectors and on its bearings: under all of them, and as it hangs. */
+  /** Where some of the deciding sets, or what is asked while it hangs, were left out: with them. */
   settled(place: Place): ChartAnswer {
     const key = this.keyOf(place);
-    const answer = this.answer(place);
-    const partly = this.partly.get(key);
-    if (partly === undefined) return answer;
-    this.partly.delete(key);
-    const settled = this.settle(partly, answer, place);
-    this.traced.set(key, settled);
-    return settled;
+    const sure = this.sure.get(placeKey(place));
+    if (sure !== undefined) return sure;
+    const found = this.settledAt.get(key) ?? this.settle(place);
+    this.settledAt.set(key, found);
+    this.traced.set(key, found);
+    return found;
   }
 
   /** Whether the answer needs no solution. */
@@ -93,7 +93,7 @@ export class PlaceJudge {
 
   /** The verdict of the unit with no such opening, from its own parts and bearings, and how many reasons stand against it. */
   verdictWithout(): OpeningChart["without"] {
-    const { results: standing, holds, leftOut } = this.added.without(this.ground.sets);
+    const { results: standing, holds, leftOut } = this.added.without();
     const results = [...standing, ...this.finder.lifted(this.others)];
     const { unit } = this.ground;
     const withSteel = this.others.some(({ framed }) => framed);
@@ -113,42 +113,56 @@ export class PlaceJudge {
   private easiestAt(place: Place): Verdict {
     const { framed, framedWhereNeeded } = this.ground.request;
     if (!framed) return "works as built";
-    return framedWhereNeeded === true && this.bare(place, (tried) => this.lazily(tried, place).answer) !== undefined
+    return framedWhereNeeded === true && this.bare(place, (tried) => this.likely(tried, place)) !== undefined
       ? "works as built"
       : "works with steel";
   }
 
   private judge(place: Place): ChartAnswer {
     return this.leastSteel(place, (tried) => {
-      const { answer, rest } = this.lazily(tried, place);
-      if (answer.why.kind !== "within") return answer;
-      const isHung = this.hangs.has(place.centreMm);
-      const found = isHung ? this.added.hung(tried, answer, place) : answer;
-      if (found.why.kind === "within") this.partly.set(this.keyOf(place), { tried, rest, isHung });
-      return found;
+      const answer = this.likely(tried, place);
+      const isHung = this.hangs.has(place.centreMm) && answer.why.kind === "within";
+      return isHung ? this.added.hung(tried, answer, place) : answer;
     });
   }
 
   /** On a plain wall what is wider than a framed opening that does not work does not either. */
-  private lazily(tried: Tried, { centreMm, widthMm }: Place): ReturnType<AddedAnswers["lazily"]> {
+  private likely(tried: Tried, place: Place): ChartAnswer {
+    const { centreMm, widthMm } = place;
     const failing = this.fails.get(centreMm) ?? Infinity;
-    const found = this.added.lazily(tried, tried.framed && widthMm > failing);
-    if (this.isPlain && tried.framed && found.answer.why.kind !== "within")
+    const { answer: found, isSure } = this.added.likely(tried, place, tried.framed && widthMm > failing);
+    if (isSure) this.known.add(found);
+    if (this.isPlain && tried.framed && found.why.kind !== "within")
       this.fails.set(centreMm, Math.min(widthMm, failing));
     return found;
   }
 
   /** Under the sets that were left out, and as it hangs. */
-  private settle({ tried, rest, isHung }: Partly, answer: ChartAnswer, place: Place): ChartAnswer {
-    const standing = this.added.underRest(tried, rest, answer);
-    const found = isHung ? standing : this.added.hungWhereNear(tried, standing, place);
+  private settle(place: Place): ChartAnswer {
+    const likely = this.answer(place);
+    const isKnown = this.known.has(likely);
+    const surely = (tried: Tried): ChartAnswer => this.hungWhereNear(tried, this.added.surely(tried, place), place);
+    if (likely.why.kind !== "within") return isKnown ? likely : this.leastSteel(place, surely);
+    // what does not work with bare edges under some sets does not under all
+    const { request } = this.ground;
+    const isBare = likely.verdict === "works as built" && request.framed;
+    const tried = this.tried(isBare ? bareEdged(request) : request, place);
+    const settled = isKnown ? this.hungWhereNear(tried, likely, place) : surely(tried);
+    return isBare && settled.why.kind !== "within" ? this.leastSteel(place, surely) : settled;
+  }
+
+  private hungWhereNear(tried: Tried, standing: ChartAnswer, place: Place): ChartAnswer {
+    if (standing.why.kind !== "within") return standing;
+    const isHung = this.hangs.has(place.centreMm);
+    const found = isHung ? this.added.hung(tried, standing, place) : this.added.hungWhereNear(tried, standing, place);
     // then about this centre it is looked at everywhere
-    if (standing.why.kind === "within" && found.why.kind !== "within") this.hangs.add(place.centreMm);
+    if (found.why.kind !== "within") this.hangs.add(place.centreMm);
     return found;
   }
 
   private judgeWhole(place: Place): ChartAnswer {
-    return this.leastSteel(place, (tried) => this.added.underAll(tried, place), true);
+    const { framed } = this.ground.request;
+    return this.leastSteel(place, (tried) => this.added.underAll(tried, place, tried.framed !== framed), true);
   }
 
   /**
@@ -191,6 +205,3 @@ export class PlaceJudge {
 }
 
 const placeKey = ({ centreMm, widthMm }: Place): string => `${centreMm} ${widthMm}`;
-
-/** A place of which some of the deciding sets, or what is asked while it hangs, were left out. */
-type Partly = { readonly tried: Tried; readonly rest: readonly TrialSet[]; readonly isHung: boolean };

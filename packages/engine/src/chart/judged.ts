@@ -89,10 +89,19 @@ export const addedHolds = ({ holds }: Judged, before: Judged): HoldNeeded[] =>
   holds.filter((hold) => isNewHold(hold, before.holds));
 
 /** A part counts as worse from this share on: less is a shift of load between equals. Judged, no published source. */
-const WORSE = 1.02;
+export const WORSE = 1.02;
+
+/** What a building without the opening is compared by is found once. */
+const strengths = new WeakMap<Judged, ReadonlyMap<string, number>>();
 
 /** Greatest use before of each part, and of all parts of one kind in one wall, since openings divide them anew. */
-function strengthBefore({ results }: Judged): ReadonlyMap<string, number> {
+function strengthBefore(before: Judged): ReadonlyMap<string, number> {
+  const known = strengths.get(before) ?? strengthsIn(before);
+  strengths.set(before, known);
+  return known;
+}
+
+function strengthsIn({ results }: Judged): ReadonlyMap<string, number> {
   const known = new Map<string, number>();
   const note = (key: string, use: number): void => void known.set(key, Math.max(known.get(key) ?? 0, use));
   for (const result of results) {
@@ -103,7 +112,7 @@ function strengthBefore({ results }: Judged): ReadonlyMap<string, number> {
 }
 
 /** Frames belong to one opening; all else of a wall is divided by openings into stretches. */
-function kindOf({ ownerId, element, place, id }: Finding): string {
+export function kindOf({ ownerId, element, place, id }: Finding): string {
   if (element === "jamb" || element === "added beam" || element === "added post") return id;
   const [wall = ""] = place.split(/ over | \d/);
   return `${ownerId} ${element} ${wall}`;

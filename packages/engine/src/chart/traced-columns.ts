@@ -21,14 +21,13 @@ export class TracedColumns {
     return [...this.byCentre.values()].toSorted((a, b) => a.centreMm - b.centreMm);
   }
 
-  /** Where something works it does so under all the vectors places are traced under. */
+  /** Both sides of every boundary, and where something works, are looked at under all the sets that decide. */
   trace(centreMm: number): ChartColumn {
     for (;;) {
       const column = this.at(centreMm);
       this.byCentre.set(centreMm, column);
-      const works = column.stretches.filter(({ why }) => why.kind === "within");
-      if (works.every(({ toMm, verdict }) => this.judge.settled({ centreMm, widthMm: toMm }).verdict === verdict))
-        return column;
+      const told = [...boundariesOf(column), ...widestOf(column)];
+      if (told.every(({ place, verdict }) => this.judge.settled(place).verdict === verdict)) return column;
     }
   }
 
@@ -100,6 +99,12 @@ function boundariesOf({ centreMm, stretches }: ChartColumn): Told[] {
     ];
   });
 }
+
+/** The widest of each stretch that works. */
+const widestOf = ({ centreMm, stretches }: ChartColumn): Told[] =>
+  stretches.flatMap(({ why, toMm, verdict }) =>
+    why.kind === "within" ? [{ place: { centreMm, widthMm: toMm }, verdict }] : [],
+  );
 
 type Told = { readonly place: Place; readonly verdict: Verdict };
 

@@ -28,7 +28,15 @@ export type Trial = {
 
 /** The unit's parts and bearings under the governing runs of these sets, the unit alone condensed anew. */
 export const trial = (ground: TrialGround, openings: readonly Opening[], sets: readonly TrialSet[]): Trial =>
-  new TrialOf(ground, openings, sets, []).under(sets);
+  new TrialOf(ground, openings, sets, { besides: [], leans: "looked at" }).under(sets);
+
+/** What is looked at beside the unit. */
+export type Looking = {
+  /** Units whose insides are checked as well. */
+  readonly besides: readonly string[];
+  /** Whether the building's lean is found with the openings, or taken as it was with the opening in its first place and not told. */
+  readonly leans: "looked at" | "as in its first place";
+};
 
 /**
  * One container with other openings. Condenses it alone, solves the governing runs of one set of assumptions after another anew on
@@ -37,30 +45,41 @@ export const trial = (ground: TrialGround, openings: readonly Opening[], sets: r
 export class TrialOf {
   private readonly ground: TrialGround;
   private readonly tried: Tried;
-  private readonly leans: readonly Lean[];
+  private readonly leans: readonly Lean[] | undefined;
   private readonly times: ReturnType<typeof swayFactor>;
   private readonly seen = new Map<TrialSet, TriedRuns>();
   private parts: readonly StrengthPart[] | undefined;
+  private screened: readonly TrialSet[] = [];
   private worsts: readonly PartWorst[] = [];
 
-  /** `sets`: all that may be asked for. `besides`: units whose insides are checked as well. */
+  /** `sets`: all that may be asked for. */
   constructor(
     ground: TrialGround,
     openings: readonly Opening[],
     sets: readonly TrialSet[],
-    besides: readonly string[],
+    { besides, leans }: Looking,
   ) {
     this.ground = ground;
     this.tried = triedUnit(ground, openings, casesUnder(ground, sets), besides);
-    this.leans = leansWith(ground, this.tried, sets);
-    this.times = swayFactor(this.leans);
+    this.leans = leans === "looked at" ? leansWith(ground, this.tried, sets) : undefined;
+    this.times = swayFactor(this.leans ?? ground.leans);
   }
 
-  /** Under these sets and those asked for before. */
   under(sets: readonly TrialSet[]): Trial {
-    for (const one of sets) if (!this.seen.has(one)) this.seen.set(one, this.solve(one));
-    const own = this.leans.filter(({ unitId }) => unitId === this.tried.unit.id);
-    return { worsts: this.worsts, leans: own.map(leanResult), solved: [...this.seen.values()] };
+    if (!this.screened.every((one) => sets.includes(one))) [this.screened, this.worsts] = [[], []];
+    const solved = sets.map((one) => this.solvedUnder(one));
+    sets.forEach((one, n) => {
+      if (!this.screened.includes(one)) this.worsts = screen(this.parts ?? [], solved[n]?.solved ?? [], this.worsts);
+    });
+    this.screened = sets.slice();
+    const own = (this.leans ?? []).filter(({ unitId }) => unitId === this.tried.unit.id);
+    return { worsts: this.worsts, leans: own.map(leanResult), solved };
+  }
+
+  private solvedUnder(trialSet: TrialSet): TriedRuns {
+    const known = this.seen.get(trialSet) ?? this.solve(trialSet);
+    this.seen.set(trialSet, known);
+    return known;
   }
 
   private solve(trialSet: TrialSet): TriedRuns {
@@ -77,9 +96,7 @@ export class TrialOf {
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
-    const answer = solveTried(building, groups, tried.insides);
-    this.worsts = screen(this.parts, answer.solved, this.worsts);
-    return answer;
+    return solveTried(building, groups, tried.insides);
   }
 }
 
@@ -157,11 +174,11 @@ function casesUnder({ cases, sway }: TrialGround, sets: readonly TrialSet[]): Ac
   return cases.filter(({ id }) => acting.has(id));
 }
 
-/** How units lean with the opening, where walls at their softest are among the sets; else as in its first place. */
-function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[]): readonly Lean[] {
-  const { sway, leans, bearings, basis } = ground;
+/** How units lean with the opening, where walls at their softest are among the sets. */
+function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[]): readonly Lean[] | undefined {
+  const { sway, bearings, basis } = ground;
   const soft = sets.find(({ set }) => set.id === softRacking.id);
-  if (sway === undefined || soft === undefined) return leans;
+  if (sway === undefined || soft === undefined) return undefined;
   const { built, building } = builtWith(ground, tried, soft);
   const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
   const { solved } = solveTried({ ...building, besides: [] }, groups, tried.insides);
