@@ -98,7 +98,7 @@ export type { SetReport } from "./strength/screened-set.ts";
 export { strengthHelper } from "./strength-helper.ts";
 export { ShareElsewhere } from "./strength/share-elsewhere.ts";
 export type { AskPosted, ToldBack } from "./strength/share-elsewhere.ts";
-export { mostHelpers } from "./strength/share-split.ts";
+export { leastShared, mostHelpers } from "./strength/share-split.ts";
 export type { ElementResult } from "./strength/element-result.ts";
 export type { HoldNeeded } from "./strength/holds-needed.ts";
 export type { UnitStrength } from "./strength/unit-strength.ts";

@@ -1,4 +1,4 @@
-import { assessForRecord } from "@cornerway/engine";
+import { assessForRecord, leastShared } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { assessmentSteps } from "../../src/assessment/assess-scheme.ts";
@@ -46,7 +46,7 @@ describe("WorkerPool", () => {
   });
 
   it("gives the same answer to the bit where another thread shares the work", async () => {
-    const task = taskOf(schemeOf(1));
+    const task = taskOf(schemeOf(leastShared));
     const [alone, shared] = [open({ threads: 1, limitMs: 60_000 }), open({ threads: 1, helpers: 1, limitMs: 60_000 })];
     expect(await shared.assess(task)).toEqual(await alone.assess(task));
   });

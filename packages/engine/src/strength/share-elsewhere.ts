@@ -22,6 +22,11 @@ export class ShareElsewhere {
     this.post = post;
   }
 
+  /** True once the thread has ended. */
+  get isGone(): boolean {
+    return this.gone !== undefined;
+  }
+
   /** Rejects with what stopped the thread. */
   ask<Work extends ShareAsk["work"]>(ask: Extract<ShareAsk, { work: Work }>): Promise<ShareTold[Work]> {
     const told = new Promise<ShareTold[Work]>((settle, fail) => {

@@ -31,5 +31,8 @@ const splits: readonly (readonly HelpersShare[])[] = [
 /** How many helpers a run has work for. */
 export const mostHelpers = splits.length;
 
+/** Fewer containers take less time than it takes to share them. */
+export const leastShared = 4;
+
 /** The shares of so many helpers; none beyond the most there is work for. */
 export const splitOver = (helpers: number): readonly HelpersShare[] => splits[Math.min(helpers, mostHelpers) - 1] ?? [];
