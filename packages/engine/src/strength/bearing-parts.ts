@@ -45,7 +45,12 @@ function partsAt(
   basis: CheckBasis,
   inWalls: BearingPlan["inWalls"],
 ): StrengthPart[] {
-  const part = (element: CheckedElement, checksAt: (forceN: number, steel: Steel) => readonly Check[]) =>
+  /** `by`: all that the checks hang on beside the element. */
+  const part = (
+    element: CheckedElement,
+    by: unknown,
+    checksAt: (forceN: number, steel: Steel) => readonly Check[],
+  ): StrengthPart =>
     forcePart(
       {
         ownerId: point.unitId,
@@ -55,10 +60,11 @@ function partsAt(
       },
       (solved) => bearingForce(bearing, solved)[2],
       checksAt,
+      { basis, by: [element, by] },
     );
   if ("corner" in point)
     return [
-      part("corner fitting", (forceN) => [
+      part("corner fitting", "ISO 1161", (forceN) => [
         basis.cornerFitting("compression", forceN, isoProofLoad({ edition: "1990" })),
       ]),
     ];
@@ -70,16 +76,18 @@ function partsAt(
   if (rail === "bottom") {
     const section = measuredPressed(containerMembers["bottom side rail"], measured["bottom side rail"]);
     return [
-      part("bottom side rail", (forceN, steel) => onBottomRail(section, { forceN, toEndMm, ...seat }, steel, basis)),
+      part("bottom side rail", [section, toEndMm, seat], (forceN, steel) =>
+        onBottomRail(section, { forceN, toEndMm, ...seat }, steel, basis),
+      ),
     ];
   }
-  if (side === "door") return [part("door header", () => [doorHeaderRefused])];
+  if (side === "door") return [part("door header", "refused", () => [doorHeaderRefused])];
   const element = side === "front" ? "front header" : "top side rail";
   const section = measuredTube(
     containerMembers[element],
     measured[side === "front" ? "top end rail" : "top side rail"],
   );
-  const seated = part(element, (forceN, steel) =>
+  const seated = part(element, [section, toEndMm, seat], (forceN, steel) =>
     onTopRail(element, section, { forceN, toEndMm, ...seat }, steel, basis),
   );
   // a post right below takes what comes down: the rail is pressed onto its head, the sheet beside it is not
@@ -88,7 +96,7 @@ function partsAt(
   const cut = cutBelow(point.unitId, side, u, building);
   return [
     seated,
-    part(side === "front" ? "end sheet" : "side sheet", (forceN, steel) =>
+    part(side === "front" ? "end sheet" : "side sheet", [side, cut, bearingMm], (forceN, steel) =>
       cut ? [sheetCutBelow(side)] : crushed(side, forceN, bearingMm, steel, basis),
     ),
   ];
