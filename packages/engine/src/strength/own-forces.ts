@@ -4,7 +4,7 @@ import { reducedUnder, type LocalUnitLoads } from "../analysis/unit-loads.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
-import { addFixedForces, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
+import { addFixedForces, FORCES_OF_LINE, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
 
 /** A run with six movements of each retained node of the container, in its own axes. */
 export type SolvedSide = { readonly factors: Readonly<Record<string, number>>; readonly retained: Float64Array };
@@ -65,18 +65,25 @@ function forcesIn(
 
 /** Forces of one run: those of its movements, and what loaded lines take with their ends held. */
 function withHeldLoads(inner: InnerRows, basis: LoadBasis, moved: Float64Array, sides: number) {
-  const { length } = inner.layout;
+  const { length, lines } = inner.layout;
   const count = basis.loads.length;
   const held = new Float64Array(length * count);
   addFixedForces(held, inner, basis);
+  const loaded = [...basis.slots.lines.keys()].map((line) => lines.get(line) ?? 0);
   return (side: number, combo: Readonly<Record<string, number>>): Float64Array => {
     const shares = sharesUnder(basis, combo);
     const values = new Float64Array(length);
-    for (let n = 0; n < length; n++) {
-      let sum = moved[n * sides + side] ?? 0;
-      for (let k = 0; k < count; k++) sum += (shares[k] ?? 0) * (held[n * count + k] ?? 0);
-      values[n] = sum;
-    }
+    for (let n = 0; n < length; n++) values[n] = moved[n * sides + side] ?? 0;
+    for (const line of loaded) addHeld(values, line, held, shares);
     return values;
   };
+}
+
+/** Nine forces of one line. */
+function addHeld(values: Float64Array, line: number, held: Float64Array, shares: Float64Array): void {
+  for (let n = line; n < line + FORCES_OF_LINE; n++) {
+    let sum = values[n] ?? 0;
+    for (let k = 0; k < shares.length; k++) sum += (shares[k] ?? 0) * (held[n * shares.length + k] ?? 0);
+    values[n] = sum;
+  }
 }
