@@ -22,6 +22,8 @@ export class AddedAnswers {
   private before: Judged | undefined;
   private readonly seen = new SeenPlaces();
   private liftedWithout: Judged | undefined;
+  /** Places that are likely looked at under more sets next, with what was solved for them. */
+  private recent: readonly { readonly at: string; readonly look: Look }[] = [];
   private beforeById: ReadonlyMap<string, Finding> | undefined;
 
   /** `others`: the unit's openings without the one that is tried. */
@@ -53,17 +55,23 @@ export class AddedAnswers {
     const found = this.inTurn(tried, at, look, startsBest, (one) => this.isLikely(at, one));
     this.seen.note(at, found.answer);
     const isWhole = besides.length === this.besides.length;
+    if (isWhole && found.unseen.length > 0) this.recent = [...this.recent, { at: this.keyOf(at), look }].slice(-RECENT);
     return { answer: found.answer, isSure: isWhole && (found.unseen.length === 0 || this.isSure(at, found)) };
   }
 
   /** Under all the deciding sets but those under which what is beyond its strength is clearly so. */
   surely(tried: Tried, place: Place): ChartAnswer {
     const at = { framed: tried.framed, place };
-    const { sets } = this.deciding;
-    const look = this.finder.look(tried.openings, sets, { besides: this.besides, leans: "as in its first place" });
+    const look =
+      this.recent.findLast((one) => one.at === this.keyOf(at))?.look ??
+      this.finder.look(tried.openings, this.deciding.sets, { besides: this.besides, leans: "as in its first place" });
     const found = this.inTurn(tried, at, look, this.seen.isLikelyOver(at), (one) => this.isSure(at, one));
     if (found.unseen.length === 0) this.seen.noteWhole(at, found.answer, found.results);
     return found.answer;
+  }
+
+  private keyOf({ framed, place: { centreMm, widthMm } }: At): string {
+    return `${framed} ${centreMm} ${widthMm} ${this.deciding.key}`;
   }
 
   /** One deciding set after another until it is enough. */
@@ -191,6 +199,9 @@ type InTurn = {
   readonly open: readonly TrialSet[];
   readonly results: readonly Finding[];
 };
+
+/** So many are kept: about a boundary few are asked. */
+const RECENT = 6;
 
 /** Parts with nothing beside them. */
 const alone = (results: readonly Finding[]): Judged => ({ results, holds: [], fallen: [], leftOut: [] });
