@@ -42,21 +42,29 @@ export function frameSystem(
   const places: Vector[] = [];
   for (const { id, x, y, z } of model.nodes) nodeOf.set(id, places.push([x, y, z]) - 1);
   const find = (id: string): number => nodeOf.get(id) ?? missing("node", id);
+  const elements: Element[] = [];
   const members = new Map<string, Member>();
-  for (const beam of model.beams)
-    members.set(beam.id, alike.member(memberFacts(beam, sectionOf(model, beam), find, places, alike)));
+  for (const beam of model.beams) {
+    const made = alike.member(memberFacts(beam, sectionOf(model, beam), find, places, alike));
+    members.set(beam.id, made);
+    elements.push(made);
+  }
   const panels = new Map<string, ShearPanel>();
-  for (const panel of model.panels) panels.set(panel.id, alike.panel(panelFacts(panel, find, places, alike)));
+  for (const panel of model.panels) {
+    const made = alike.panel(panelFacts(panel, find, places, alike));
+    panels.set(panel.id, made);
+    elements.push(made);
+  }
   const springs = model.springs.map(({ i, j, k }) =>
     j === undefined ? groundSpring(find(i), k) : nodeSpring(find(i), find(j), k),
   );
   const contact = bearingsOf(model, find);
-  const elements: Element[] = [...members.values(), ...panels.values(), ...springs, ...contact.elements];
+  elements.push(...springs, ...contact.elements);
   const system: System = {
     nodeCount: places.length,
     elements,
     held: heldBy(contact.held, places.length),
-    sheetOnly: sheetOnly(model, find, places.length),
+    sheetOnly: sheetOnly(model, members, find, places.length),
     bearings: contact.bearings,
   };
   const { supportBearings, linkBearings } = contact;
@@ -157,9 +165,15 @@ function heldBy(freedoms: readonly number[], nodeCount: number): Uint8Array {
   return held;
 }
 
-function sheetOnly(model: AnalyticalModel, find: (id: string) => number, nodeCount: number): Uint8Array {
+function sheetOnly(
+  { springs, links }: AnalyticalModel,
+  members: ReadonlyMap<string, Member>,
+  find: (id: string) => number,
+  nodeCount: number,
+): Uint8Array {
   const flags = new Uint8Array(nodeCount).fill(1);
-  for (const { i, j } of [...model.beams, ...model.springs, ...model.links]) {
+  members.forEach(({ facts }) => (flags[facts.nodes[0]] = flags[facts.nodes[1]] = 0));
+  for (const { i, j } of [...springs, ...links]) {
     flags[find(i)] = 0;
     if (j !== undefined) flags[find(j)] = 0;
   }
