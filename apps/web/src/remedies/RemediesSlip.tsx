@@ -97,7 +97,9 @@ function Searching({ so: { proving, done, of, state, broke, scheme, list } }: { 
 }
 
 const searchedWords = ({ looked, proved, leftOut }: NonNullable<RemediesSoFar["list"]>): string =>
-  `${looked} changes looked at, ${proved} run through strength whole${leftOut > 0 ? `, ${leftOut} left out` : ""}.`;
+  looked === 0
+    ? "No change of the drawing is known that would settle it: it is the engineer's to settle."
+    : `${looked} changes looked at, ${proved} run through strength whole${leftOut > 0 ? `, ${leftOut} left out` : ""}.`;
 
 /** What was looked at and does not do, folded. */
 function Failed({ so: { list, scheme }, plain }: { so: RemediesSoFar; plain: boolean }) {

@@ -116,4 +116,14 @@ describe("the ways for a mark", () => {
     expect(screen.getByRole("heading", { name: "No way found for T1" })).not.toBeNull();
     expect(screen.getByText("1 that do not do")).not.toBeNull();
   });
+
+  it("leave it to the engineer where no change of the drawing is known that would settle it", () => {
+    const none = { offered: [], apart: [], failed: [], looked: 0, proved: 0, leftOut: 0 };
+    laid({
+      ...{ found: [], state: "searched" },
+      list: { markId: so.markId, under: "gravity loads only", ...none },
+    });
+    const words = "No change of the drawing is known that would settle it: it is the engineer's to settle.";
+    expect(screen.getByText(words)).not.toBeNull();
+  });
 });
