@@ -1,4 +1,3 @@
-import type { AssumptionId } from "../strength/assumption-sets.ts";
 import type { ChartAnswer } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
 import { kindOf, type Finding } from "./judged.ts";
@@ -9,6 +8,8 @@ type Decided = At & {
   readonly isOver: boolean;
   readonly part: Finding;
 };
+
+type OneSet = Pick<TrialSet, "set">;
 
 type At = { readonly framed: boolean; readonly place: Place };
 
@@ -42,13 +43,13 @@ export class SeenPlaces {
   }
 
   /** The set under which what is beyond its strength is likely best; undefined where none was seen. */
-  bestOf(at: At, sets: readonly TrialSet[]): TrialSet | undefined {
+  bestOf<T extends OneSet>(at: At, sets: readonly T[]): T | undefined {
     const over = this.overAt(at);
     return over && least(sets, (set) => useUnder(over.part, set));
   }
 
   /** The set under which parts are likely worst; undefined where none was seen. */
-  worstOf(at: At, sets: readonly TrialSet[]): TrialSet | undefined {
+  worstOf<T extends OneSet>(at: At, sets: readonly T[]): T | undefined {
     const near = nearest(this.decided, at);
     return near && least(sets, (set) => -useUnder(near.part, set));
   }
@@ -57,7 +58,7 @@ export class SeenPlaces {
    * Whether a part beyond its strength in the sets seen is clearly so in the others, were its uses to stand to each other as
    * those of the nearest part of its kind.
    */
-  isClearlyOver(at: At, part: Finding, seen: readonly TrialSet[], unseen: readonly TrialSet[]): boolean {
+  isClearlyOver(at: At, part: Finding, seen: readonly OneSet[], unseen: readonly OneSet[]): boolean {
     const alike = nearest(
       this.decided.filter((one) => one.isOver && kindOf(one.part) === kindOf(part)),
       at,
@@ -79,11 +80,9 @@ export class SeenPlaces {
 /** Beyond this use a guessed one is taken to be beyond its strength. Judged, no published source. */
 const CLEARLY = 1.1;
 
-const idOf = ({ set }: TrialSet): AssumptionId => set.id;
-
 /** Without end where no strength can be stated; no use where it was not seen. */
-function useUnder({ envelope }: Finding, set: TrialSet): number {
-  const use = envelope[idOf(set)];
+function useUnder({ envelope }: Finding, { set }: OneSet): number {
+  const use = envelope[set.id];
   return use === undefined ? NaN : (use ?? Infinity);
 }
 
