@@ -13,7 +13,7 @@ export interface StrengthWhileDrawing {
   readonly full: (scheme: Scheme, tell?: TellProgress) => Strength;
   /** The same, worked out in this thread and in those that help; rejects with what stopped one of them. */
   readonly fullShared: (scheme: Scheme, helpers: readonly ShareElsewhere[], tell?: TellProgress) => Promise<Strength>;
-  /** Gravity and the vectors that governed what was used by half or more in the last full run, level loads enlarged as in it; no verdict, it waits for the full run. */
+  /** Gravity and the vectors that governed the last full run, level loads enlarged as in it; no verdict, it waits for the full run. */
   readonly live: (scheme: Scheme) => LiveStrength;
   /** Where the load goes, run by run. */
   readonly flow: (scheme: Scheme) => LoadFlow;
@@ -25,7 +25,7 @@ export function strengthWhileDrawing(): StrengthWhileDrawing {
   let enlargement: number | undefined;
   const kept = (answer: Strength): Strength => {
     if (answer.accepted) {
-      governed = governingVectors(answer, DECIDING);
+      governed = governingVectors(answer);
       enlargement = answer.enlargement;
     }
     return answer;
@@ -38,6 +38,3 @@ export function strengthWhileDrawing(): StrengthWhileDrawing {
     flow: (scheme) => loadFlow(scheme, memory),
   };
 }
-
-/** What is used by less than half seldom decides after one edit; it is looked at under the vectors of other parts, and in full right after. */
-const DECIDING = 0.5;

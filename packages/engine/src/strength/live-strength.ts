@@ -53,11 +53,10 @@ export type LiveStrength =
       readonly checks: number;
     };
 
-/** The vectors that governed parts in a full run, those of sets solved for every run; of parts that use `least` or more. */
-export function governingVectors({ results }: Extract<Strength, { accepted: true }>, least = 0): GoverningVectors {
+/** The vectors that governed parts in a full run, those of sets solved for every run. */
+export function governingVectors({ results }: Extract<Strength, { accepted: true }>): GoverningVectors {
   const vectors = new Map(liveSets.map(({ id }) => [id, new Map<string, Set<string>>()]));
-  for (const { assumptions, governingRun, ownerId, utilisation = Infinity } of results) {
-    if (utilisation < least) continue;
+  for (const { assumptions, governingRun, ownerId } of results) {
     const ofSet = vectors.get(assumptions);
     const own = ofSet?.get(ownerId) ?? new Set<string>();
     ofSet?.set(ownerId, own.add(governingRun));

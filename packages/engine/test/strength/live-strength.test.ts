@@ -151,7 +151,7 @@ describe.each(["a window in the middle of a 20 ft side", "two 20 ft joined by 2 
     it("changes no live answer after edits", () => {
       const kept = strengthMemory();
       const ofDrawn = accepted(strengthOf(drawn, basis, kept));
-      const lastRun = [governingVectors(ofDrawn, 0.5), ofDrawn.enlargement] as const;
+      const lastRun = [governingVectors(ofDrawn), ofDrawn.enlargement] as const;
       strengthLive(farther(drawn, 20), basis, kept, ...lastRun);
       const moved = farther(drawn, 50);
       const byKept = accepted(strengthLive(moved, basis, kept, ...lastRun));
@@ -161,7 +161,7 @@ describe.each(["a window in the middle of a 20 ft side", "two 20 ft joined by 2 
     it("makes no difference to forces recovered for a few runs: they are those of a container that a full run looked into", () => {
       const [atHand, few] = [strengthMemory(), strengthMemory()];
       const ofDrawn = accepted(strengthOf(drawn, basis, atHand));
-      const lastRun = [governingVectors(ofDrawn, 0.5), ofDrawn.enlargement] as const;
+      const lastRun = [governingVectors(ofDrawn), ofDrawn.enlargement] as const;
       const byInfluences = accepted(strengthLive(drawn, basis, atHand, ...lastRun));
       expectAlike(accepted(strengthLive(drawn, basis, few, ...lastRun)), byInfluences);
       expect(few.influences.size).toBe(0);
