@@ -2,9 +2,7 @@ import { readScheme, type Scheme } from "@cornerway/schema";
 import { readFileSync } from "node:fs";
 import type { SiteHazards } from "../src/loads/site-hazards.ts";
 import { strengthWhileDrawing } from "../src/strength-while-drawing.ts";
-import type { LiveStrength } from "../src/strength/live-strength.ts";
 import type { Strength } from "../src/strength/strength-of.ts";
-import { startHelper } from "./support/start-helper.ts";
 import { stackedScheme } from "./support/stacked-building.ts";
 
 /**
@@ -14,8 +12,7 @@ import { stackedScheme } from "./support/stacked-building.ts";
  *
  * The thread of somebody who draws has run before, so the code of nine containers is warm there and nothing of a drawing
  * that is new is at hand: limits of nine containers are held against that, by the clock. What the first run of a scheme
- * takes stands beside it, and processor time, which counts what the engine's own threads do meanwhile. The limits of full
- * runs are held against the run shared with one helper, as on two cores, by the clock; it must say what one thread says.
+ * takes stands beside it, and processor time, which counts what the engine's own threads do meanwhile.
  */
 const PARTS = Number(process.env["PARTS"] ?? 0);
 const [RUNS_BEFORE, EDITS_BEFORE, EDITS] = [3, 15, 11];
@@ -23,18 +20,16 @@ const [RUNS_BEFORE, EDITS_BEFORE, EDITS] = [3, 15, 11];
 const [MOST_OF_DEMO_S, MOST_OF_64_S, MOST_LIVE_MS] = [2, 15, 50];
 
 const files = process.argv.slice(2);
-const { helper, forget, end } = startHelper();
-if (files.length > 0) for (const file of files) await report(file, underHazards(schemeIn(file)));
+if (files.length > 0) for (const file of files) report(file, underHazards(schemeIn(file)));
 else {
   const demo = schemeIn("../../../shared/demo/scheme.json");
-  await report("demo, gravity loads", demo, { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
-  await report("demo, all loads", underHazards(demo), { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
+  report("demo, gravity loads", demo, { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
+  report("demo, all loads", underHazards(demo), { mostS: MOST_OF_DEMO_S, runsBefore: RUNS_BEFORE });
   for (const count of (process.env["STACKS"] ?? "64").split(",").filter(Boolean).map(Number))
-    await report(`stack of ${count}, all loads`, underHazards(stackedScheme(count)), {
+    report(`stack of ${count}, all loads`, underHazards(stackedScheme(count)), {
       mostS: count === 64 ? MOST_OF_64_S : Infinity,
     });
 }
-await end();
 
 interface Timed<T> {
   readonly result: T;
@@ -42,9 +37,9 @@ interface Timed<T> {
   readonly cpuMs: number;
 }
 
-async function timed<T>(work: () => T | Promise<T>): Promise<Timed<T>> {
+function timed<T>(work: () => T): Timed<T> {
   const [wall, cpu] = [performance.now(), process.cpuUsage()];
-  const result = await work();
+  const result = work();
   const { user, system } = process.cpuUsage(cpu);
   return { result, wallMs: performance.now() - wall, cpuMs: (user + system) / 1000 };
 }
@@ -52,24 +47,20 @@ async function timed<T>(work: () => T | Promise<T>): Promise<Timed<T>> {
 type Limit = { readonly mostS?: number; readonly runsBefore?: number };
 
 /** `runsBefore`: so many runs with nothing at hand come before the one that is held against its limit. */
-async function report(name: string, scheme: Scheme, { mostS = Infinity, runsBefore = 0 }: Limit = {}): Promise<void> {
-  const before: Timed<Strength>[] = [];
-  for (let n = 0; n < runsBefore; n++) {
-    before.push(await timed(() => strengthWhileDrawing().full(scheme)));
-    await shared(scheme);
-  }
+function report(name: string, scheme: Scheme, { mostS = Infinity, runsBefore = 0 }: Limit = {}): void {
+  const [first] = Array.from({ length: runsBefore }, () => timed(() => strengthWhileDrawing().full(scheme)));
   const { full, live } = strengthWhileDrawing();
-  const whole = await timed(() => full(scheme));
+  const whole = timed(() => full(scheme));
   const answer = whole.result;
   if (!answer.accepted) return console.log(`${name}: hazards refused`);
-  console.log(`${name}: ${scheme.containers.length} containers, ${answer.vectors} vectors, ${answer.checks} checks`);
-  const [first] = before;
-  if (first !== undefined) console.log(`  one thread, the first time: ${seconds(first)}`);
-  console.log(`  one thread, with nothing at hand but code that ran before: ${seconds(whole)}`);
-  await reportShared(scheme, whole.result, mostS);
+  console.log(
+    `${name}: ${scheme.containers.length} containers, ${answer.vectors} vectors, ${answer.checks} checks, of ${mostS} s`,
+  );
+  if (first !== undefined) console.log(`  the first time: ${seconds(first)}`);
+  console.log(`  with nothing at hand but code that ran before: ${seconds(whole)}`);
+  if (whole.wallMs / 1000 > mostS) process.exitCode = 1;
   for (let n = 1; n <= EDITS_BEFORE; n++) live(edited(scheme, EDITS + n));
-  const edits: Timed<LiveStrength>[] = [];
-  for (let n = 1; n <= EDITS; n++) edits.push(await timed(() => live(edited(scheme, n))));
+  const edits = Array.from({ length: EDITS }, (_, n) => timed(() => live(edited(scheme, n + 1))));
   const [middle] = edits.toSorted((a, b) => a.wallMs - b.wallMs).slice(Math.floor(EDITS / 2));
   if (middle?.result.accepted) {
     const { vectors, checks, notLooked } = middle.result;
@@ -81,24 +72,8 @@ async function report(name: string, scheme: Scheme, { mostS = Infinity, runsBefo
   if (PARTS > 0) print(answer);
 }
 
-/** Shared with one helper, with nothing at hand in either thread but code that ran before. */
-function shared(scheme: Scheme): Promise<Strength> {
-  forget();
-  return strengthWhileDrawing().fullShared(scheme, [helper]);
-}
-
-async function reportShared(scheme: Scheme, alone: Strength, mostS: number): Promise<void> {
-  const whole = await timed(() => shared(scheme));
-  const same = JSON.stringify(whole.result) === JSON.stringify(alone);
-  console.log(
-    `  shared with one helper: ${seconds(whole)}, of ${mostS} s by the clock; ${same ? "the same answer to the bit" : "ANOTHER ANSWER"}`,
-  );
-  if (whole.wallMs / 1000 > mostS || !same) process.exitCode = 1;
-}
-
-function seconds({ wallMs, cpuMs }: Timed<unknown>): string {
-  return `${(wallMs / 1000).toFixed(2)} s by the clock (${(cpuMs / 1000).toFixed(2)} s of processor)`;
-}
+const seconds = ({ wallMs, cpuMs }: Timed<unknown>): string =>
+  `${(wallMs / 1000).toFixed(2)} s by the clock (${(cpuMs / 1000).toFixed(2)} s of processor)`;
 
 /** The first opening a centimetre farther on. */
 function edited(scheme: Scheme, step: number): Scheme {

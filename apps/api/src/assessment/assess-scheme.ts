@@ -1,10 +1,4 @@
-import {
-  assessForRecord,
-  assessForRecordShared,
-  strengthSteps,
-  type ShareElsewhere,
-  type StrengthAssessment,
-} from "@cornerway/engine";
+import { assessForRecord, strengthSteps } from "@cornerway/engine";
 import { Assessment, resultDigest, StrengthProof, type Digest, type Scheme } from "@cornerway/schema";
 import type { ProofText } from "../store/proof-rows.ts";
 
@@ -20,29 +14,14 @@ export interface SchemeAssessed {
 
 /**
  * The engine's answer to a scheme, load path and strength, bound to its content. Blocks until it is there; throws when it
- * is not whole.
+ * is not whole. `onStep` is told how many steps are done.
  */
-export const assessScheme = (scheme: Scheme, contentDigest: Digest): SchemeAssessed =>
-  bound(assessForRecord(scheme), contentDigest);
-
-/**
- * The same to the bit, shared with threads that help; rejects where the answer is not whole or a helper stopped. `onStep` is
- * told how many steps are done.
- */
-export async function assessSchemeShared(
+export function assessScheme(
   scheme: Scheme,
-  contentDigest: Digest,
-  helpers: readonly ShareElsewhere[],
-  onStep: (done: number) => void,
-): Promise<SchemeAssessed> {
-  return bound(await assessForRecordShared(scheme, helpers, onStep), contentDigest, onStep);
-}
-
-function bound(
-  answer: StrengthAssessment,
   contentDigest: Digest,
   onStep: (done: number) => void = () => undefined,
 ): SchemeAssessed {
+  const answer = assessForRecord(scheme, onStep);
   onStep(strengthSteps + 1);
   const assessment = Assessment.parse(answer.assessment);
   const proof = answer.accepted ? StrengthProof.parse(answer.proof) : undefined;

@@ -11,8 +11,6 @@ export interface ThreadPoolPlan<Answer> {
   threads: number;
   limitMs: number;
   entry: URL;
-  /** What each thread is started with. */
-  data?: Readonly<Record<string, unknown>>;
   /** Reads what a thread said. */
   hear: (message: unknown) => Heard<Answer>;
   /** False where threads that idle let the process end; true unless said otherwise. */
@@ -72,7 +70,7 @@ export class ThreadPool<Task, Answer> {
   }
 
   #start(): Worker {
-    const worker = startThread(this.#plan.entry, this.#plan.data);
+    const worker = startThread(this.#plan.entry);
     if (this.#plan.holdsProcess === false) worker.unref();
     this.#all.add(worker);
     worker.on("error", () => undefined); // its end follows; a task that runs listens for the reason itself
