@@ -72,8 +72,9 @@ function report(name: string, scheme: Scheme, { mostS = Infinity, runsBefore = 0
   if (PARTS > 0) print(answer);
 }
 
-const seconds = ({ wallMs, cpuMs }: Timed<unknown>): string =>
-  `${(wallMs / 1000).toFixed(2)} s by the clock (${(cpuMs / 1000).toFixed(2)} s of processor)`;
+function seconds({ wallMs, cpuMs }: Timed<unknown>): string {
+  return `${(wallMs / 1000).toFixed(2)} s by the clock (${(cpuMs / 1000).toFixed(2)} s of processor)`;
+}
 
 /** The first opening a centimetre farther on. */
 function edited(scheme: Scheme, step: number): Scheme {
