@@ -31,7 +31,7 @@ export function NoteFilters({ notes, left, filter, onFilter }: NoteFiltersProps)
           value={filter.author ?? ""}
           onChange={({ target }) => onFilter({ ...filter, author: target.value === "" ? null : target.value })}
         >
-          <option value="">by anyone</option>
+          <option value="">anyone</option>
           {among.authors.map((name) => (
             <option key={name}>{name}</option>
           ))}
@@ -68,7 +68,7 @@ export function NoteFilters({ notes, left, filter, onFilter }: NoteFiltersProps)
 const settledOf = [null, false, true] as const;
 
 const settledWords = (settled: boolean | null): string =>
-  settled === null ? "settled or not" : settled ? "settled" : "not settled";
+  settled === null ? "all" : settled ? "settled" : "open";
 
 interface VerdictButtonProps {
   verdict: Verdict;

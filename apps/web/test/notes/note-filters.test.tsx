@@ -64,9 +64,9 @@ describe("what is looked for among the notes", () => {
     render(<Margin />);
     choose("Settled", "settled");
     expect(left()).toBe("3 5");
-    choose("Settled", "not settled");
+    choose("Settled", "open");
     expect(left()).toBe("2 4");
-    choose("Settled", "settled or not");
+    choose("Settled", "all");
     expect(left()).toBe("1 2 3 4 5");
   });
 
@@ -75,7 +75,7 @@ describe("what is looked for among the notes", () => {
     press("works as built: 1 note");
     choose("Written on by", "Sabine Orrest");
     expect(left()).toBe("3");
-    choose("Settled", "not settled");
+    choose("Settled", "open");
     expect(left()).toBe("");
     press("Show all");
     expect(left()).toBe("1 2 3 4 5");
