@@ -67,8 +67,7 @@ export function NoteFilters({ notes, left, filter, onFilter }: NoteFiltersProps)
 
 const settledOf = [null, false, true] as const;
 
-const settledWords = (settled: boolean | null): string =>
-  settled === null ? "all" : settled ? "settled" : "open";
+const settledWords = (settled: boolean | null): string => (settled === null ? "all" : settled ? "settled" : "open");
 
 interface VerdictButtonProps {
   verdict: Verdict;
