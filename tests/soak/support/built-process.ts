@@ -3,6 +3,8 @@ import path from "node:path";
 import { freePort } from "../../lifecycle/support/free-port.ts";
 
 const CLONE = path.resolve(import.meta.dirname, "../../..");
+/** One for all processes on a database, so that each can sign heads of records and open what another sealed. */
+const SECRETS_KEY = "5e".repeat(32);
 
 /** One process of the built service, at a port that it keeps over restarts. */
 export class BuiltProcess {
@@ -16,7 +18,8 @@ export class BuiltProcess {
   private constructor(entry: "server.js" | "worker.js", port: number, env: NodeJS.ProcessEnv) {
     this.#entry = entry;
     this.origin = `http://127.0.0.1:${port}`;
-    this.#env = { ...process.env, LOG_LEVEL: "error", REQUESTS_PER_MINUTE: "1000000", ...env, PORT: String(port) };
+    const quiet = { LOG_LEVEL: "error", REQUESTS_PER_MINUTE: "1000000" };
+    this.#env = { ...process.env, SECRETS_KEY, ...quiet, ...env, PORT: String(port) };
   }
 
   static async make(entry: "server.js" | "worker.js", env: NodeJS.ProcessEnv): Promise<BuiltProcess> {
