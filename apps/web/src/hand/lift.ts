@@ -75,12 +75,12 @@ export class Lift {
   }
 }
 
-/** What is shifted as it is drawn while the hand moves; anything else changes its shape and is drawn anew. */
-export const isLifted = (held: Held | null): boolean =>
-  held?.kind === "element" || held?.kind === "group" || held?.kind === "unit";
+/** What is shifted as it is drawn, or drawn by itself, while the hand moves; anything else has the drawing made anew. */
+export const isLifted = (held: Held | null): boolean => held !== null && liftedKinds.has(held.kind);
+const liftedKinds: ReadonlySet<Held["kind"]> = new Set<Held["kind"]>(["element", "group", "unit", "edges", "cut"]);
 
-/** True where what is held is drawn, and is only elsewhere now. */
-export function isShifted(drawn: Held | null, now: Held): boolean {
+/** True where what is held is lifted already, and is only carried on. */
+export function isCarriedOn(drawn: Held | null, now: Held): boolean {
   if (now.kind === "unit" && drawn?.kind === "unit") {
     const { id, type, turnMdeg, tag } = drawn.unit;
     return now.unit.id === id && now.unit.type === type && now.unit.turnMdeg === turnMdeg && now.unit.tag === tag;

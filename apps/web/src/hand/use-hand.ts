@@ -10,7 +10,7 @@ import { inSite } from "./eye-axes.ts";
 import type { StepsMm } from "./eye-axes.ts";
 import type { TurnedOrSized } from "./turn-or-size.ts";
 import type { Held } from "./held.ts";
-import { isShifted, Lift } from "./lift.ts";
+import { isCarriedOn, Lift } from "./lift.ts";
 import { useChosen } from "./use-chosen.ts";
 import { useWaiting } from "./use-waiting.ts";
 import { project } from "../drawing/view-transform.ts";
@@ -27,7 +27,7 @@ export interface HandOptions {
   side: Side;
   /** What stands on these and would stay; nothing where nobody knows. */
   standing?: (ids: readonly string[]) => readonly string[];
-  /** True where the paper draws what is held as part of the scheme: it is lifted off and shifted while the hand moves. */
+  /** True where the paper draws what is held as part of the scheme on its views: it is lifted off while the hand moves. */
   lifts?: boolean;
 }
 
@@ -137,7 +137,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     const last = heldNow();
     if (acts === null || last === null) return;
     const next = acts.carried(scheme, last, point);
-    if (!lifts || !isShifted(held, next)) return hold(next);
+    if (!lifts || !isCarriedOn(held, next)) return hold(next);
     const moved = acts.heldOperations(scheme, next);
     const carriedOn = { held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) };
     if (lift.now() === null) startTransition(() => setLifted(true));

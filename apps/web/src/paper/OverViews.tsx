@@ -2,6 +2,7 @@ import type { Scheme } from "@cornerway/schema";
 import { lazy, Suspense, useSyncExternalStore } from "react";
 import type { OtherHands as Hands } from "../drawing/others/other-hands.ts";
 import { ChoosingBand } from "./ChoosingBand.tsx";
+import { LiftedOpening } from "./LiftedOpening.tsx";
 import { LiftedWay } from "./LiftedWay.tsx";
 import { OwnRoot } from "./OwnRoot.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
@@ -14,8 +15,8 @@ const OtherHands = lazy(async () => ({
 }));
 
 /**
- * What lies over all views: other hands, where fittings would land, how far what is lifted has gone, the choosing band. It
- * is a sheet of its own, so that what is under it is not painted anew when it changes.
+ * What lies over all views: other hands, where fittings would land, how far what is lifted has gone, the opening being
+ * shaped, the choosing band. It is a sheet of its own, so that what is under it is not painted anew when it changes.
  */
 export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
   const { field, others, aligning, band } = props;
@@ -25,6 +26,9 @@ export function OverViews(props: SchemePaperProps & { planShown: boolean }) {
       <OwnRoot>
         {aligning === undefined ? null : <AligningTicks {...props} aligning={aligning} />}
         <LiftedWay lift={props.lift} views={props.views} side={props.side} planShown={props.planShown} />
+        {props.planShown ? null : (
+          <LiftedOpening lift={props.lift} side={props.side} view={props.views.elevation.transform} />
+        )}
       </OwnRoot>
       {band == null ? null : <ChoosingBand band={band} views={props.views} />}
     </svg>

@@ -1,7 +1,7 @@
 import { applyOperations, type Operation, type Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { liftedShifts } from "../../src/paper/lifted-shifts.ts";
-import { beam, furnished } from "../support/furnished.ts";
+import { beam, furnished, opening } from "../support/furnished.ts";
 
 function after(scheme: Scheme, operations: readonly Operation[]): Scheme {
   const applied = applyOperations(scheme, operations);
@@ -34,6 +34,13 @@ describe("liftedShifts(drawn, now)", () => {
     const rested = after(furnished, [moved("g1", 500_000)]);
     const shifts = liftedShifts(rested, after(furnished, [moved("g1", 530_000)]));
     expect(shifts.get("g1")).toEqual({ xMm: 30, yMm: 0, zMm: 0 });
+  });
+
+  it("says of an opening of another shape that it is gone as it is drawn", () => {
+    const { id, offsetUm, sillUm, widthUm, heightUm } = opening;
+    const shape = { offsetUm, sillUm, heightUm, widthUm: widthUm + 500_000 };
+    const shifts = liftedShifts(furnished, after(furnished, [{ kind: "opening.shape", id, ...shape }]));
+    expect([...shifts]).toEqual([[id, null]]);
   });
 
   it("says of what is there no longer that it is gone", () => {

@@ -18,7 +18,7 @@ export function useDraftHand(store: DraftStore) {
   const { standing, hear } = useStanding();
   const hand = useHand({
     ...{ scheme: draft.scheme, draw: acts.draw, cannot: acts.setCannot, mayDraw, side: eye.side },
-    ...{ standing, lifts: true },
+    ...{ standing, lifts: eye.unfoldedId === null },
   });
   const edit = useUndoes(draft.scheme, hand);
   return { store, draft, acts, eye, mayDraw, hand, standing, hear, edit };
