@@ -1,4 +1,5 @@
 import { act, cleanup, render } from "@testing-library/react";
+import { useLayoutEffect } from "react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { PickedElement } from "../../src/drawing/contract.ts";
 import { useHand, type Hand } from "../../src/hand/use-hand.ts";
@@ -15,12 +16,15 @@ let hand: Hand;
 let renders = 0;
 
 function Sheet() {
-  hand = useHand({ scheme: furnished, draw, cannot: () => undefined, mayDraw: true, side: "south", lifts: true });
-  renders += 1;
+  const own = useHand({ scheme: furnished, draw, cannot: () => undefined, mayDraw: true, side: "south", lifts: true });
+  useLayoutEffect(() => {
+    hand = own;
+    renders += 1;
+  });
   return (
     <svg>
-      <text>{hand.shown.openings.map(({ widthUm }) => widthUm).join()}</text>
-      <LiftedOpening lift={hand.lift} side="south" view={view} />
+      <text>{own.shown.openings.map(({ widthUm }) => widthUm).join()}</text>
+      <LiftedOpening lift={own.lift} side="south" view={view} />
     </svg>
   );
 }
