@@ -26,8 +26,12 @@ export function assessStrength(
   tell?: TellProgress,
   judge: (scheme: Scheme, tell?: TellProgress) => Strength = strength,
 ): StrengthAssessment {
+  return assessedWith(scheme, judge(scheme, tell));
+}
+
+/** The same where the full strength run has been: `answer` is what it said of this scheme. */
+export function assessedWith(scheme: Scheme, answer: Strength): StrengthAssessment {
   const base = assess(scheme);
-  const answer = judge(scheme, tell);
   if (!answer.accepted) return { ...answer, assessment: withoutStrength(base, answer.refusals) };
   const marks = [...answeredByStrength(base.marks, answer), ...strengthMarks(answer, placesIn(scheme))].toSorted(
     worstFirst,

@@ -28,9 +28,9 @@ export type LoadFlow =
       readonly members: () => MemberForces[];
     };
 
-/** Takes the memory of a strength run where there is one. Throws a RangeError for a scheme without containers. */
-export function loadFlow(scheme: Scheme, memory: StrengthMemory = strengthMemory()): LoadFlow {
-  const plan = strengthPlan(scheme, strengthBasisFor(scheme.site.edition), memory);
+/** Takes the memory of a strength run, and its `enlargement` of level loads, where there is one. Throws a RangeError for a scheme without containers. */
+export function loadFlow(scheme: Scheme, memory: StrengthMemory = strengthMemory(), enlargement?: number): LoadFlow {
+  const plan = strengthPlan(scheme, strengthBasisFor(scheme.site.edition), memory, enlargement);
   if (!plan.accepted) return plan;
   const [base] = assumptionSets;
   return {
