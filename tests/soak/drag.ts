@@ -1,5 +1,6 @@
-// `npm run bench -- drag`: one container of sixty is dragged with the pointer in the built page, and the trace of the
-// browser tells how long the page's main thread was at work for each frame; then how soon the demo stands on sheet 1.
+// `npm run bench -- drag`: one container of sixty, then an edge of an opening in one, is dragged with the pointer in the
+// built page, and the trace of the browser tells how long the page's main thread was at work for each frame; then how soon
+// the demo stands on sheet 1.
 import { readFileSync, rmSync } from "node:fs";
 import { loadavg } from "node:os";
 import { readScheme, type Scheme } from "@cornerway/schema";
@@ -31,28 +32,34 @@ const { projectIds, people } = await openStreet(database.ownerUrl, { projects: 2
 const [person] = people;
 const [ofSixty = "", ofDemo = ""] = projectIds;
 if (person === undefined) throw new Error("nobody to draw");
-await layDraft(ofSixty, kept(manyUnits(60, 7)));
+const sixty = kept(manyUnits(60, 7));
+await layDraft(ofSixty, sixty);
 await layDraft(ofDemo, demo());
 const { cookie } = await signInAt(service.origin, person);
 const browser = await openBrowser();
 const page = { browser, origin: service.origin, cookie };
 
-const drags = [];
-for (let n = 0; n < times; n += 1) drags.push(await dragOne(page, ofSixty));
-const frames = drags.flat();
-const work = (share: number) =>
-  quantile(
-    frames.map(({ workMs }) => workMs),
-    share,
+const works = [];
+for (const dragged of [
+  { words: "one of 60 containers", tag: "F1", edge: false },
+  { words: "the edge of an opening in one of them", tag: windowToWiden(sixty), edge: true },
+]) {
+  const frames = [];
+  for (let n = 0; n < times; n += 1) frames.push(...(await dragOne(page, ofSixty, dragged)));
+  const work = (share: number) =>
+    quantile(
+      frames.map(({ workMs }) => workMs),
+      share,
+    );
+  const wallMs = quantile(
+    frames.map((frame) => frame.wallMs),
+    0.95,
   );
-const wall = (share: number) =>
-  quantile(
-    frames.map(({ wallMs }) => wallMs),
-    share,
+  console.log(
+    `dragging ${dragged.words}, ${frames.length} frames in ${times} drags: main thread at work p50 ${work(0.5).toFixed(1)} ms, p95 ${work(0.95).toFixed(1)} ms, most ${work(1).toFixed(1)} ms (budget p95 ${mostFrameMs} ms); by the clock p95 ${wallMs.toFixed(1)} ms`,
   );
-console.log(
-  `dragging one of 60 containers, ${frames.length} frames in ${times} drags: main thread at work p50 ${work(0.5).toFixed(1)} ms, p95 ${work(0.95).toFixed(1)} ms, most ${work(1).toFixed(1)} ms (budget p95 ${mostFrameMs} ms); by the clock p95 ${wall(0.95).toFixed(1)} ms`,
-);
+  works.push(work(0.95));
+}
 
 const first = [];
 for (let n = 0; n < times; n += 1) first.push(await firstDrawing(page, ofDemo));
@@ -66,7 +73,7 @@ await browser.close();
 await service.kill();
 await database.stop();
 rmSync(database.folder, { recursive: true, force: true });
-process.exit(work(0.95) <= mostFrameMs && drawnMs <= mostFirstDrawingMs ? 0 : 1);
+process.exit(Math.max(...works) <= mostFrameMs && drawnMs <= mostFirstDrawingMs ? 0 : 1);
 
 async function layDraft(projectId: string, scheme: Scheme): Promise<void> {
   const owner = openDatabase(database.ownerUrl);
@@ -82,6 +89,16 @@ function kept(scheme: Scheme): Scheme {
     openings: byId.map((opening, at) => ({ ...opening, tag: `${opening.use === "door" ? "D" : "W"}${at + 1}` })),
     pads: scheme.pads.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((pad, at) => ({ ...pad, tag: `N${at + 1}` })),
   };
+}
+
+/** The tag of an opening that the south elevation shows clear of posts, with room for its far edge to be drawn on. */
+function windowToWiden({ containers, openings }: Scheme): string {
+  const front = new Set(containers.filter(({ yUm, zUm }) => yUm === 0 && zUm > 0).map(({ id }) => id));
+  const found = openings.find(
+    ({ containerId, face, offsetUm }) => front.has(containerId) && face === "right" && offsetUm < 6_000_000,
+  );
+  if (found === undefined) throw new Error("no opening to widen");
+  return found.tag;
 }
 
 function demo(): Scheme {

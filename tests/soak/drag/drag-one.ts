@@ -1,5 +1,5 @@
 import { setTimeout as pause } from "node:timers/promises";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { frameWork, type FrameWork } from "./frame-work.ts";
 import { signedInPage, type SignedIn } from "./signed-in-page.ts";
 
@@ -14,16 +14,22 @@ const categories = [
   "devtools.timeline.frame",
 ];
 
-/** Drags one container of a scheme to and fro under trace; what each frame cost that heard the hand move. */
-export async function dragOne(signedIn: SignedIn, projectId: string): Promise<FrameWork[]> {
+/** What is dragged: a container, or the far edge of an opening, which is chosen first. */
+export type Dragged = { tag: string; edge: boolean };
+
+/** Drags one thing of a scheme to and fro under trace; what each frame cost that heard the hand move. */
+export async function dragOne(signedIn: SignedIn, projectId: string, { tag, edge }: Dragged): Promise<FrameWork[]> {
   const page = await signedInPage(signedIn);
   await page.goto(`${signedIn.origin}/projects/${projectId}/sheet/1`);
-  const start = await middleOf(page, "F1");
+  const drawn = drawnAs(page, tag);
+  await drawn.waitFor();
   await page
     .getByText(/\d+ questions/)
     .first()
     .waitFor();
-  await page.keyboard.press("h"); // Shift
+  if (edge) await drawn.click();
+  else await page.keyboard.press("h"); // Shift
+  const start = await middleOf(edge ? drawn.locator('[data-handle="1,0"]') : drawn);
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
   await page.mouse.move(start.x + 1, start.y);
@@ -41,12 +47,16 @@ export async function dragOne(signedIn: SignedIn, projectId: string): Promise<Fr
   return frameWork(trace.toString("utf8"));
 }
 
-async function middleOf(page: Page, tag: string): Promise<{ x: number; y: number }> {
-  const drawn = page
+/** "F1, 40 ft container, …" or "F1, south side, window W3, …". */
+const drawnAs = (page: Page, tag: string): Locator =>
+  page
     .getByRole("tree", { name: "south elevation" })
-    .getByRole("treeitem", { name: new RegExp(`^${tag},`) });
-  await drawn.first().waitFor();
-  const box = await drawn.first().boundingBox();
-  if (box === null) throw new Error(`${tag} is not on the paper`);
+    .getByRole("treeitem", { name: new RegExp(`^(${tag}|[^,]+, [^,]+, \\w+ ${tag}),`) })
+    .first();
+
+async function middleOf(drawn: Locator): Promise<{ x: number; y: number }> {
+  await drawn.waitFor();
+  const box = await drawn.boundingBox();
+  if (box === null) throw new Error("what is dragged is not on the paper");
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
