@@ -3,6 +3,7 @@ import { VerdictSymbol } from "../look/VerdictSymbol.tsx";
 import { verdictClass, verdictWords } from "../look/verdict-class.ts";
 import type { Offer, SheetNote } from "./contract.ts";
 import { NoteComments } from "./NoteComments.tsx";
+import { foldedBody } from "./folded-body.ts";
 
 type NoteItemProps = { note: SheetNote; chosen: boolean; onChoose: ((number: number) => void) | undefined };
 
@@ -29,7 +30,7 @@ export const NoteItem = memo(function NoteItem({ note, chosen, onChoose }: NoteI
       </h3>
       {note.matter !== undefined && <p className="note-matter">{note.matter}</p>}
       <div className="note-folds">
-        {body !== "" && <p>{body}</p>}
+        {body !== "" && <Body text={body} />}
         {alike.length > 0 && <Alike sentences={alike} />}
         {greyLine !== undefined && <p className="note-grey">{greyLine}</p>}
         {note.children}
@@ -48,6 +49,17 @@ export const NoteItem = memo(function NoteItem({ note, chosen, onChoose }: NoteI
 /** A note that is the same object is chosen by the same number, whatever function is given to choose it. */
 function sameNote(before: NoteItemProps, after: NoteItemProps): boolean {
   return before.note === after.note && before.chosen === after.chosen;
+}
+
+/** What is so and why. Where the note is folded, what reads by itself is seen and the rest is there to be heard. */
+function Body({ text }: { text: string }) {
+  const { seen, rest } = foldedBody(text);
+  if (rest === "") return <p>{text}</p>;
+  return (
+    <p>
+      {seen} <span className="note-rest">{rest}</span>
+    </p>
+  );
 }
 
 /** What is said of further marks of the same kind; so many sentences stay folded until asked for. */
