@@ -50,8 +50,8 @@ export function NotesMargin({
 }
 
 /**
- * Tells where each number stands after every layout that may have moved one: a note or a slip that comes, goes or changes
- * its size. Measured while something is dragged only where that happens.
+ * Tells where each number stands after every layout that may have moved one: a note, a slip or the filters above them
+ * that come, go or change their size. Measured while something is dragged only where that happens.
  */
 function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMarginProps["onSlots"]): void {
   const told = useRef("");
@@ -70,6 +70,7 @@ function useSlots(margin: React.RefObject<HTMLElement | null>, onSlots: NotesMar
     const sizes = new ResizeObserver(measure);
     const watchSizes = () => {
       sizes.disconnect();
+      if (scroll !== null) sizes.observe(scroll);
       for (const child of [outer, ...(scroll?.children ?? [])]) sizes.observe(child);
       measure();
     };
