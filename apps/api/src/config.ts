@@ -1,4 +1,6 @@
+import { mostHelpers } from "@cornerway/engine";
 import { isIP } from "node:net";
+import { availableParallelism } from "node:os";
 import path from "node:path";
 import { z } from "zod";
 import { fromFiles, withPassword } from "./from-files.ts";
@@ -34,6 +36,7 @@ const Environment = z.object({
   REQUESTS_PER_MINUTE: whole(1200, 1, 10_000_000),
   ASSESSMENT_SECONDS: whole(300, 1, 3600),
   ASSESSMENT_THREADS: whole(1, 1, 16),
+  ASSESSMENT_HELPERS: whole(Math.min(availableParallelism() - 1, mostHelpers), 0, mostHelpers),
   WORKER: z.enum(["inside", "apart"]).default("inside"),
   PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),
   SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
@@ -70,7 +73,10 @@ export interface Config {
   trustedProxies: readonly string[];
   requestsPerMinute: number;
   assessmentLimitMs: number;
+  /** Assessments at once. */
   assessmentThreads: number;
+  /** Threads that share each of them, one for each further core there is work for; each may hold 0.8 GB. */
+  assessmentHelpers: number;
   /** True when this process also takes jobs from the queue; otherwise it only adds them. */
   workerInside: boolean;
   /** What the secrets of webhooks are sealed under, 32 bytes in hexadecimal; none are made where it is left out. */
@@ -104,6 +110,7 @@ export function readConfig(environment: NodeJS.ProcessEnv): Config {
     requestsPerMinute: data.REQUESTS_PER_MINUTE,
     assessmentLimitMs: data.ASSESSMENT_SECONDS * 1000,
     assessmentThreads: data.ASSESSMENT_THREADS,
+    assessmentHelpers: data.ASSESSMENT_HELPERS,
     workerInside: data.WORKER === "inside",
     secretsKey: data.SECRETS_KEY,
     webhooksToLoopback: data.WEBHOOKS_TO_LOOPBACK === "yes",

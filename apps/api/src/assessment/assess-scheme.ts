@@ -1,4 +1,11 @@
-import { assessForRecord, strengthSteps } from "@cornerway/engine";
+import {
+  assessForRecord,
+  assessForRecordShared,
+  runShared,
+  strengthSteps,
+  type ShareElsewhere,
+  type StrengthAssessment,
+} from "@cornerway/engine";
 import { Assessment, resultDigest, StrengthProof, type Digest, type Scheme } from "@cornerway/schema";
 import type { ProofText } from "../store/proof-rows.ts";
 
@@ -14,14 +21,31 @@ export interface SchemeAssessed {
 
 /**
  * The engine's answer to a scheme, load path and strength, bound to its content. Blocks until it is there; throws when it
- * is not whole. `onStep` is told how many steps are done.
+ * is not whole.
  */
-export function assessScheme(
+export const assessScheme = (scheme: Scheme, contentDigest: Digest): SchemeAssessed =>
+  bound(assessForRecord(scheme), contentDigest);
+
+/**
+ * The same to the bit, shared with threads that help; rejects where the answer is not whole or a helper stopped. `onStep` is
+ * told how many steps are done.
+ */
+export async function assessSchemeShared(
   scheme: Scheme,
+  contentDigest: Digest,
+  helpers: readonly ShareElsewhere[],
+  onStep: (done: number) => void,
+): Promise<SchemeAssessed> {
+  const work = assessForRecordShared(scheme, helpers.length, onStep);
+  const answer = await new Promise<StrengthAssessment>((settle, fail) => runShared(work, helpers, { settle, fail }));
+  return bound(answer, contentDigest, onStep);
+}
+
+function bound(
+  answer: StrengthAssessment,
   contentDigest: Digest,
   onStep: (done: number) => void = () => undefined,
 ): SchemeAssessed {
-  const answer = assessForRecord(scheme, onStep);
   onStep(strengthSteps + 1);
   const assessment = Assessment.parse(answer.assessment);
   const proof = answer.accepted ? StrengthProof.parse(answer.proof) : undefined;

@@ -6,9 +6,9 @@ export const engineEntry = new URL(
   import.meta.url,
 );
 
-/** A thread that runs `entry`, from source through a boot file of its own. */
-export function startThread(entry: URL): Worker {
-  if (!entry.pathname.endsWith(".ts")) return new Worker(entry);
+/** A thread that runs `entry` with `data` as its `workerData`, from source through a boot file of its own. */
+export function startThread(entry: URL, data: Readonly<Record<string, unknown>> = {}): Worker {
+  if (!entry.pathname.endsWith(".ts")) return new Worker(entry, { workerData: data });
   const boot = new URL("./ts-worker.mjs", import.meta.url);
-  return new Worker(boot, { workerData: { entry: entry.href }, execArgv: ["--conditions=development"] });
+  return new Worker(boot, { workerData: { ...data, entry: entry.href }, execArgv: ["--conditions=development"] });
 }

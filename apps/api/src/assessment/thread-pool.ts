@@ -11,6 +11,8 @@ export interface ThreadPoolPlan<Answer> {
   threads: number;
   limitMs: number;
   entry: URL;
+  /** What each thread is started with. */
+  data?: Readonly<Record<string, unknown>>;
   /** Reads what a thread said. */
   hear: (message: unknown) => Heard<Answer>;
   /** False where threads that idle let the process end; true unless said otherwise. */
@@ -70,7 +72,7 @@ export class ThreadPool<Task, Answer> {
   }
 
   #start(): Worker {
-    const worker = startThread(this.#plan.entry);
+    const worker = startThread(this.#plan.entry, this.#plan.data);
     if (this.#plan.holdsProcess === false) worker.unref();
     this.#all.add(worker);
     worker.on("error", () => undefined); // its end follows; a task that runs listens for the reason itself

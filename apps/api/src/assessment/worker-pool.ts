@@ -10,12 +10,21 @@ export interface Task {
   contentDigest: Digest;
 }
 
+export interface WorkerPoolPlan {
+  /** Tasks at once. */
+  threads: number;
+  limitMs: number;
+  /** Threads that share each task with the one that has it; none unless said. */
+  helpers?: number;
+  entry?: URL;
+}
+
 /** Assesses in threads of their own. */
 export class WorkerPool {
   readonly #pool: ThreadPool<Task, SchemeAssessed>;
 
-  constructor({ threads, limitMs, entry = engineEntry }: { threads: number; limitMs: number; entry?: URL }) {
-    this.#pool = new ThreadPool({ threads, limitMs, entry, hear });
+  constructor({ threads, limitMs, helpers = 0, entry = engineEntry }: WorkerPoolPlan) {
+    this.#pool = new ThreadPool({ threads, limitMs, entry, data: { helpers }, hear });
   }
 
   get state(): ThreadPool<Task, SchemeAssessed>["state"] {

@@ -41,9 +41,9 @@ const spareConnections = 4;
 
 /** Takes jobs from the queue: assessments as many as there are threads for, quick work beside them. */
 export async function startWorker({ config, database, log, onDone }: WorkerPlace): Promise<RunningWorker> {
-  const { databaseUrl, assessmentThreads: threads, assessmentLimitMs: limitMs } = config;
+  const { databaseUrl, assessmentThreads: threads, assessmentLimitMs: limitMs, assessmentHelpers: helpers } = config;
   const pool = openPool(databaseUrl, threads + setsAtOnce + quickAtOnce + spareConnections);
-  const threadPool = new WorkerPool({ threads, limitMs });
+  const threadPool = new WorkerPool({ threads, limitMs, helpers });
   const assessing = new AssessRevision(threadPool);
   const rollCall = new RollCall(database.connection, log);
   const context = { database, config, log };

@@ -1,4 +1,4 @@
-import { assessForRecord } from "@cornerway/engine";
+import { assessForRecord, leastShared } from "@cornerway/engine";
 import { emptyScheme, resultDigest, type Scheme } from "@cornerway/schema";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { assessmentSteps } from "../../src/assessment/assess-scheme.ts";
@@ -43,6 +43,21 @@ describe("WorkerPool", () => {
     expect(given.resultDigest).toBe(resultDigest(contentDigest, assessment, proof));
     expect(JSON.parse(given.proof?.report ?? "")).toEqual(proof.report);
     expect(given.proof?.workings.map(({ id }) => id)).toEqual(proof.workings.map(({ id }) => id));
+  });
+
+  it("gives the same answer to the bit where another thread shares the work", async () => {
+    const task = taskOf(schemeOf(leastShared));
+    const [alone, shared] = [open({ threads: 1, limitMs: 60_000 }), open({ threads: 1, helpers: 1, limitMs: 60_000 })];
+    expect(await shared.assess(task)).toEqual(await alone.assess(task));
+  });
+
+  it("fails as a whole where a helper dies, and says so", async () => {
+    const pool = open({ threads: 1, limitMs: 60_000, entry: beside("./helper-dies.ts") });
+    expect(await pool.assess(taskOf(schemeOf(1)))).toEqual({
+      ok: false,
+      why: "the engine stopped: a helping thread ended",
+    });
+    expect(pool.state.threads).toBe(0);
   });
 
   it("tells of hazards that cannot be used with the load path alone", async () => {

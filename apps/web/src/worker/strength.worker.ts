@@ -1,8 +1,11 @@
-import { assessStrength, hazardRefusalText, strengthWhileDrawing, type LoadFlow } from "@cornerway/engine";
+import { assessedWith, hazardRefusalText, strengthWhileDrawing, type LoadFlow } from "@cornerway/engine";
 import type { CheckWorking, Scheme } from "@cornerway/schema";
+import { SharedRun } from "./shared-run.ts";
+import { startHelpers } from "./start-helpers.ts";
 import type { ForcesAnswer, StrengthQuestion, StrengthWord } from "./strength-messages.ts";
 
 const drawing = strengthWhileDrawing();
+const shared = new SharedRun(drawing, startHelpers);
 let judgedBefore = false;
 let workings: ReadonlyMap<string, CheckWorking> = new Map();
 /** Where the load goes in the scheme last asked about, which is named by its text. */
@@ -14,7 +17,7 @@ const tell = (word: StrengthWord) => postMessage(word);
 addEventListener("message", ({ data }: MessageEvent<StrengthQuestion>) => {
   if (data.kind === "working") tell({ kind: "working", id: data.id, working: workings.get(data.id) ?? null });
   else if (data.kind === "forces") tell({ kind: "forces", turn: data.turn, answer: forces(data.scheme, data.runs) });
-  else judge(data.turn, data.scheme);
+  else void judge(data.turn, data.scheme);
 });
 
 function forces(scheme: Scheme, wanted: readonly string[]): ForcesAnswer | { why: string } {
@@ -32,10 +35,11 @@ function forces(scheme: Scheme, wanted: readonly string[]): ForcesAnswer | { why
   }
 }
 
-function judge(turn: number, scheme: Scheme): void {
+async function judge(turn: number, scheme: Scheme): Promise<void> {
   try {
     if (judgedBefore) glance(turn, scheme);
-    const answer = assessStrength(scheme, (done, of) => tell({ kind: "progress", turn, done, of }), drawing.full);
+    const judged = await shared.full(scheme, (done, of) => tell({ kind: "progress", turn, done, of }));
+    const answer = assessedWith(scheme, judged);
     judgedBefore = true;
     workings = new Map(answer.accepted ? answer.proof.workings.map(({ id, working }) => [id, working]) : []);
     const report = answer.accepted ? answer.proof.report : null;
