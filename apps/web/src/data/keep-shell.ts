@@ -40,6 +40,7 @@ const longEnoughMs = 1000;
  */
 const keptAhead = [
   () => import("../hand/acts.ts"),
+  () => import("../hand/carry.ts"),
   () => import("../paper/ThirdView.tsx"),
   () => import("../drawing/empty/EmptyElevation.tsx"),
   () => import("../drawing/empty/TeachingDrawings.tsx"),
