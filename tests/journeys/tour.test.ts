@@ -72,6 +72,49 @@ describe("by keyboard alone, the first steps", () => {
     expect(await page.getByText(/^First steps/).count()).toBe(0);
   });
 
+  it("are followed by whatever else is drawn: sized, turned, seated, tied, locked and posted by keys, and taken back", async () => {
+    const { page, faults } = architect;
+    await page.keyboard.press("s");
+    await retype(page, "Centre, east, m", "0");
+    await retype(page, "Centre, north, m", "2.438"); // wall to wall with the first: a unit is 2.438 m wide (ISO 668)
+    await goTo(page, page.getByRole("button", { name: /^Set G2 here/ }));
+    await page.keyboard.press("Enter");
+    await thing(page, /^G2, /).waitFor({ state: "attached" });
+
+    await choose(page, "F1");
+    await page.keyboard.press("[");
+    await caption(page, "F1 · 40 ft, 8 ft 6 in high").waitFor();
+    await page.keyboard.press("]");
+    await caption(page, "F1 · 40 ft high cube").waitFor();
+    await page.keyboard.press("t");
+    await expect.poll(() => page.getByLabel("Turn, °").inputValue()).toBe("90");
+
+    await addTo(page, "F1", "Seat", /^Set seats at all 8/); // its two rails cross four rails of the two below
+    await thing(page, /^seat S8 under F1/).waitFor({ state: "attached" });
+    await addTo(page, "G1", "Tie", /^Tie G1 to G2/);
+    await caption(page, "TI1 · tie between G1 and G2").waitFor();
+    await addTo(page, "G1", "Lock", /^Join all 4 corners/);
+    await thing(page, /^hold-down L1 under G1/).waitFor({ state: "attached" });
+
+    await choose(page, "F1");
+    await page.keyboard.press("p");
+    await retype(page, "North, m", "-4.5");
+    await thing(page, /^post P1/).waitFor({ state: "attached" });
+    await choose(page, "B1");
+    await retype(page, "Depth, m", "0.6");
+    await expect.poll(() => page.getByLabel("Depth, m").inputValue()).toBe("0.600");
+    await picture(page, "31-keys-furnished");
+
+    await page.keyboard.press("Escape");
+    const undone = ["pad", "post and pad", "locks", "tie", "seats", "turn", "size", "size", "unit"];
+    for (const _ of undone) await page.keyboard.press("Control+z");
+    await expect.poll(() => thing(page, /^G2, /).count()).toBe(0);
+    expect(await thing(page, /^F1, /).count()).toBe(1);
+    expect(await thing(page, /^(seat|tie|hold-down|post)/).count()).toBe(0);
+    expect(await pointerPresses(page)).toBe(0);
+    expect(faults).toEqual([]);
+  });
+
   it("go on to a revision that is sent, written on and stamped, and no pointer is pressed on the whole way", async () => {
     const { page } = architect;
     await goTo(page, page.getByLabel("What is new in revision A"));
@@ -88,6 +131,40 @@ describe("by keyboard alone, the first steps", () => {
     expect([...architect.faults, ...engineer.faults]).toEqual([]);
   });
 });
+
+const thing = (page: Page, name: RegExp): Locator => page.getByRole("treeitem", { name }).first();
+
+const caption = (page: Page, words: string): Locator =>
+  page.locator(".slip .caption").getByText(words, { exact: true });
+
+/** Goes to a field, writes over what stands in it, and enters it. */
+async function retype(page: Page, label: string, value: string): Promise<void> {
+  await goTo(page, page.getByLabel(label));
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type(value);
+  await page.keyboard.press("Enter");
+}
+
+/** The full stop chooses one thing after the other, until it is the one with this label. */
+async function choose(page: Page, tag: string): Promise<void> {
+  await page.keyboard.press("Escape"); // out of a field, and whatever is in hand let go
+  const chosen = page.locator(".slip .caption").getByText(new RegExp(`^${tag} ·`));
+  for (let times = 0; times < 60; times += 1) {
+    await page.keyboard.press(".");
+    if ((await chosen.count()) > 0) return;
+  }
+  throw new Error(`${tag} was not among what can be chosen`);
+}
+
+/** Adds to a thing what is offered to it: E goes to the offers. */
+async function addTo(page: Page, tag: string, what: string, command: RegExp): Promise<void> {
+  await choose(page, tag);
+  await page.keyboard.press("e");
+  await goTo(page, page.getByRole("group", { name: "Add" }).getByRole("button", { name: what, exact: true }));
+  await page.keyboard.press("Enter");
+  await goTo(page, page.getByRole("button", { name: command }));
+  await page.keyboard.press("Enter");
+}
 
 async function writeOnFirstThing(page: Page, words: string): Promise<void> {
   await page.keyboard.press(".");
