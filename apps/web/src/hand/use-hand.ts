@@ -1,18 +1,20 @@
-import { applyOperations, elementOf } from "@cornerway/schema";
 import type { Assessment, Container, Operation, Scheme } from "@cornerway/schema";
-import { startTransition, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useLayoutEffect, useMemo, useState } from "react";
 import { laterPart } from "../controls/later-part.ts";
 import type { PickedElement, Side } from "../drawing/contract.ts";
 import type { ToolName } from "../sheet/contract.ts";
 import { tooMany } from "../tools/act-size.ts";
 import type { Point } from "./carried.ts";
-import { inSite } from "./eye-axes.ts";
 import type { StepsMm } from "./eye-axes.ts";
 import type { TurnedOrSized } from "./turn-or-size.ts";
 import type { Held } from "./held.ts";
-import { isCarriedOn, Lift } from "./lift.ts";
+import { isCarriedOn } from "./lift.ts";
+import { madeElements } from "./made-elements.ts";
+import { stepUnit } from "./step-unit.ts";
 import { useChosen } from "./use-chosen.ts";
+import { useHeld } from "./use-held.ts";
 import { useWaiting } from "./use-waiting.ts";
+import { withOperations } from "./with-operations.ts";
 import { project } from "../drawing/view-transform.ts";
 
 export type { Point } from "./carried.ts";
@@ -49,12 +51,7 @@ const useActs = laterPart(() => import("./acts.ts"));
 /** The hand on the paper: which tool, what is chosen, what is held, and what the paper shows meanwhile. */
 export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneStanding, lifts = false }: HandOptions) {
   const [tool, setTool] = useState<ToolName | null>(null);
-  /** What is held, as it is drawn; `lift` has where the hand has carried it since. */
-  const [held, setHeld] = useState<Held | null>(null);
-  const [lift] = useState(() => new Lift());
-  const [lifted, setLifted] = useState(false);
-  /** What is being drawn where the hand rested, from then on. */
-  const resting = useRef<Held | null>(null);
+  const { held, lift, lifted, hold, heldNow, carryOn } = useHeld();
   /** What would go, while it is asked about what hangs or stands on it. */
   const [going, setGoing] = useState<readonly string[] | null>(null);
   const chosen = useChosen(scheme);
@@ -71,14 +68,6 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     () => (going === null || acts === null ? noOperations : acts.removeElements(scheme, going)),
     [acts, scheme, going],
   );
-
-  const hold = (next: Held | null) => {
-    lift.end();
-    resting.current = null;
-    setLifted(false);
-    setHeld(next);
-  };
-  const heldNow = () => lift.now()?.held ?? held;
 
   const take = (next: ToolName | null) => {
     if (next !== null && !mayDraw) return cannot("Only the architect draws.");
@@ -139,18 +128,7 @@ export function useHand({ scheme, draw, cannot, mayDraw, side, standing = noneSt
     const next = acts.carried(scheme, last, point);
     if (!lifts || !isCarriedOn(held, next)) return hold(next);
     const moved = acts.heldOperations(scheme, next);
-    const carriedOn = { held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) };
-    if (lift.now() === null) startTransition(() => setLifted(true));
-    // the hand moves on before what was begun where it rested is drawn
-    if (resting.current !== null && resting.current !== held) startTransition(() => setHeld(held));
-    resting.current = null;
-    lift.carry(carriedOn, (come) => {
-      resting.current = next;
-      startTransition(() => {
-        setHeld(next);
-        come();
-      });
-    });
+    carryOn({ held: next, operations: moved, from: scheme, scheme: withOperations(scheme, moved) });
   };
 
   const drop = () => {
@@ -260,27 +238,3 @@ const noneStanding = () => [];
 const noOperations: Operation[] = [];
 
 const noSteps: StepsMm = { rightMm: 0, upMm: 0 };
-
-function stepUnit(unit: Container, side: Side, steps: StepsMm): Container {
-  const { xMm, yMm } = inSite(side, steps);
-  return { ...unit, xUm: unit.xUm + Math.round(xMm * 1000), yUm: unit.yUm + Math.round(yMm * 1000) };
-}
-
-/** What an act drew anew: units before all else, so that a copied group is what is chosen next. */
-function madeElements(operations: readonly Operation[]): string[] {
-  const units = operations.flatMap((each) => (each.kind === "container.place" ? [each.container.id] : []));
-  if (units.length > 0) return units;
-  const [first] = operations.filter(({ kind }) => chosenOnceMade.has(kind)).flatMap((one) => elementOf(one)?.id ?? []);
-  return first === undefined ? [] : [first];
-}
-
-const chosenOnceMade: ReadonlySet<Operation["kind"]> = new Set<Operation["kind"]>([
-  ...(["opening.cut", "post.set", "beam.set", "seat.set", "tie.set", "lock.set", "free-load.put"] as const),
-]);
-
-/** The scheme with what is held; without it where the scheme would not take it. */
-function withOperations(scheme: Scheme, operations: readonly Operation[]): Scheme {
-  if (operations.length === 0) return scheme;
-  const applied = applyOperations(scheme, operations);
-  return applied.ok ? applied.scheme : scheme;
-}
