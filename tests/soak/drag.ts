@@ -10,6 +10,7 @@ import { updateDraft } from "../../apps/api/src/store/draft-rows.ts";
 import { manyUnits } from "../../apps/web/test/support/many-units.ts";
 import { openBrowser } from "../journeys/support/browser.ts";
 import { dragOne } from "./drag/drag-one.ts";
+import type { FrameWork } from "./drag/frame-work.ts";
 import { firstDrawing } from "./drag/first-drawing.ts";
 import { BuiltProcess } from "./support/built-process.ts";
 import { ownDatabase } from "./support/own-database.ts";
@@ -44,7 +45,7 @@ for (const dragged of [
   { words: "one of 60 containers", tag: "F1", edge: false },
   { words: "the edge of an opening in one of them", tag: windowToWiden(sixty), edge: true },
 ]) {
-  const frames = [];
+  const frames: FrameWork[] = [];
   for (let n = 0; n < times; n += 1) frames.push(...(await dragOne(page, ofSixty, dragged)));
   const work = (share: number) =>
     quantile(
