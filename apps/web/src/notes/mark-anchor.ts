@@ -36,12 +36,14 @@ export function anchorFinder({
   picture,
 }: ViewsOnField): (target: LeaderTarget) => LeaderAnchor | null {
   const elevation = elevationModel(scheme, side);
-  const solid = pictureOf(scheme, picture);
+  let drawn: ReturnType<typeof pictureOf> | undefined;
+  /** Ordering its solids is slow, and most places are seen on the elevation. */
+  const solid = () => (drawn ??= pictureOf(scheme, picture));
   return (target) => {
     const found =
       inSight(views.elevation, elevationAnchor(target, elevation, views.elevation.transform)) ??
       (isometric && !views.oneView
-        ? inSight(views.isometric, isometricAnchor(target.elementId, solid, views.isometric.transform))
+        ? inSight(views.isometric, isometricAnchor(target.elementId, solid(), views.isometric.transform))
         : null) ??
       (!views.oneView && storeyAt(scheme, target.at) === storey ? inSight(views.plan, onPlan(target.at, views)) : null);
     return found === null ? null : { ...found, xPx: found.xPx + field.leftPx, yPx: found.yPx + field.topPx };
