@@ -60,13 +60,16 @@ export function solveSettling(
   };
 }
 
-/** Containers that are of the same stiffness there are taken as they are, with all their loads: they may be ready. */
+/**
+ * Containers of the same lines and stiffness there are taken as they are, with all their loads: they may be ready. They are told
+ * by their key: whether they are the same objects hangs on what is still at hand, and would change the last digits.
+ */
 function withUnitsOf(built: BuiltModel, other: BuildingModel | undefined): BuiltModel {
   if (other === undefined) return built;
   const ready = new Map(other.units.map((unit) => [unit.id, unit]));
   const units = built.model.units.map((unit) => {
     const known = ready.get(unit.id);
-    return known?.fragment === unit.fragment ? known : unit;
+    return known?.fragment.key === unit.fragment.key ? known : unit;
   });
   return { ...built, model: { ...built.model, units } };
 }

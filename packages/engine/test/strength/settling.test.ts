@@ -3,6 +3,7 @@ import type { Lock, Scheme } from "@cornerway/schema";
 import { inOrder } from "../../src/geometry/in-order.ts";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
+import { buildModel } from "../../src/model/build-model.ts";
 import { SOLUTION_ACCURACY } from "../../src/numerics/tolerances.ts";
 import { assumptionSets, type AssumptionSet } from "../../src/strength/assumption-sets.ts";
 import { modelledBearings, bearingForce } from "../../src/strength/modelled-bearings.ts";
@@ -77,4 +78,18 @@ describe("the same box with all its holds tied", () => {
     expect(moved).toHaveLength(4);
     expect(Math.max(...level)).toBeLessThan(1);
   });
+});
+
+it("containers that are ready elsewhere are told by what they are, also once they have been made anew", () => {
+  const analysis = analyse(scheme);
+  const [own, other] = [ownWeight(scheme, 40_000), { ...ownWeight(scheme, 9_000), id: "other" }];
+  const set = firstSet();
+  const { model } = buildModel(analysis, [own, other], {}, set.assumptions);
+  const anew = { ...model, units: model.units.map((unit) => ({ ...unit, fragment: { ...unit.fragment } })) };
+  const [kept, made] = [model, anew].map((ready) => {
+    const { built } = solveSettling(analysis, [own], [run("still", { own: 1 })], set, strengthMemory(), ready);
+    return built.model.units.map(({ loadsKey }) => loadsKey);
+  });
+  expect(made).toEqual(kept);
+  expect(made).toEqual(model.units.map(({ loadsKey }) => loadsKey));
 });
