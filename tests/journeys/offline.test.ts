@@ -27,6 +27,9 @@ describe("while the line is down", () => {
     await page.getByText("G1 · 40 ft high cube").waitFor();
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     // What the page is made of is on the shelf last of all, after what was fetched ahead.
+    await vi.waitUntil(() => page.evaluate(() => performance.getEntriesByName("shell kept").length > 0), {
+      timeout: 120_000,
+    });
     await vi.waitUntil(() => allKept(page), { timeout: 60_000 });
     await vi.waitUntil(async () => (await keptKeys(page)).some((key) => key.startsWith("draft ")), { timeout: 60_000 });
   });

@@ -45,6 +45,7 @@ const keptAhead = [
   () => import("../drawing/empty/EmptyElevation.tsx"),
   () => import("../drawing/empty/TeachingDrawings.tsx"),
   () => import("../sheet/LeaderLayer.tsx"),
+  () => import("../notes/NoteFilters.tsx"),
   () => import("../screens/scheme/SchemeSheet.tsx"),
   () => import("../screens/scheme/BeginSheet.tsx"),
   () => import("../screens/scheme/DraftFooter.tsx"),
@@ -87,7 +88,11 @@ async function keepPartsInUse(): Promise<void> {
   const parts = performance.getEntriesByType("resource").map(({ name }) => name);
   const own = parts.filter((name) => name.startsWith(`${location.origin}/assets/`));
   await fewAtOnce(own.map((name) => () => fetch(name, { cache: "force-cache" })));
+  performance.mark(shellKept);
 }
+
+/** Marked once all that is fetched ahead has been asked for: from then on the page does without a line. */
+const shellKept = "shell kept";
 
 /** A hundred at once would hold up a hand that draws. What cannot be fetched now is asked for when the page opens again. */
 async function fewAtOnce(fetches: readonly (() => Promise<unknown>)[]): Promise<void> {
