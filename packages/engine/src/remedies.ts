@@ -37,7 +37,10 @@ export function remedySearch(draw: Draw): RemedySearch {
       return known.asIs;
     };
     const look = (drawn: Scheme, governed: GoverningVectors) =>
-      strengthLive(drawn, strengthBasisFor(drawn.site.edition), memory, governed);
+      strengthLive(drawn, strengthBasisFor(drawn.site.edition), memory, governed, NOT_ENLARGED);
     return remediesOf(scheme, markId, { draw, assess, judgeAsIs, judge, look, premium, book });
   };
 }
+
+/** A look is never more than the whole run says: it does not ask how the building leans, and enlarges no level load by that. */
+const NOT_ENLARGED = 1;

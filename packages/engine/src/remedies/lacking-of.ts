@@ -10,7 +10,7 @@ import type { Accepted, SearchGround } from "./search-ground.ts";
 
 /** What a trial lacks under the vectors that governed the scheme as it is: never more than the whole run finds. */
 export function lackingAtALook(drawn: Drawn, ground: SearchGround): Lacking {
-  const { parts } = ground.look(drawn.scheme);
+  const { parts } = ground.look(drawn.scheme, newElements(drawn.trial.operations));
   return lacking(drawn, ground, { parts: parts.map(usedLive), holds: [], wouldDo: new Map() });
 }
 

@@ -1,6 +1,7 @@
 import type { Assessment, CostBook, Mark, Operation, Premium, Scheme } from "@cornerway/schema";
-import { governingVectors, type GoverningVectors, type LiveStrength } from "../strength/live-strength.ts";
+import type { GoverningVectors, LiveStrength } from "../strength/live-strength.ts";
 import type { Strength } from "../strength/strength-of.ts";
+import { everywhere, together, withOwners } from "./governing-anywhere.ts";
 import { KnownParts, type UsedPart } from "./known-parts.ts";
 import { bears, moves } from "./mark-groups.ts";
 import { plainStand } from "./plain-stand.ts";
@@ -32,8 +33,8 @@ export class SearchGround {
   /** The unit the mark is about. */
   readonly unitId: string;
   readonly premium: Premium;
-  /** Vectors that governed the scheme as it is. */
-  private readonly governed: GoverningVectors;
+  /** Vectors that governed the scheme as it is, and each change that was run whole since. */
+  private governed: GoverningVectors;
   private readonly knownAsIs: KnownParts;
   /** Parts of the unit that fail in the scheme as it is, whatever is assumed. */
   private readonly failing: ReadonlySet<string>;
@@ -48,14 +49,15 @@ export class SearchGround {
     this.tools = tools;
     this.unitId = mark.elements.find((id) => scheme.containers.some((unit) => unit.id === id)) ?? "";
     this.premium = tools.premium(scheme, tools.book);
-    this.governed = governingVectors(asIs);
+    this.governed = everywhere(asIs);
     this.knownAsIs = new KnownParts(asIs.results);
     const reasons = asIs.units.find(({ unitId }) => unitId === this.unitId)?.reasons ?? [];
     this.failing = new Set(reasons.flatMap((reason) => (reason.kind === "over" ? [reason.partId] : [])));
   }
 
-  look(scheme: Scheme): Extract<LiveStrength, { accepted: true }> {
-    const seen = this.tools.look(scheme, this.governed);
+  /** What is new has governed nothing yet: it is held against every vector that governed anything. */
+  look(scheme: Scheme, added: ReadonlySet<string>): Extract<LiveStrength, { accepted: true }> {
+    const seen = this.tools.look(scheme, withOwners(this.governed, added));
     if (!seen.accepted) throw new Error("a change does not change the hazards");
     return seen;
   }
@@ -63,6 +65,7 @@ export class SearchGround {
   judge(scheme: Scheme): Accepted {
     const after = this.tools.judge(scheme);
     if (!after.accepted) throw new Error("a change does not change the hazards");
+    this.governed = together(this.governed, everywhere(after));
     return after;
   }
 
