@@ -26,7 +26,14 @@ export type RemedyChange =
   | { readonly kind: "lower opening"; readonly openingId: string; readonly byMm: number }
   /** Cut once the unit stands, under shores, and not in the yard. */
   | { readonly kind: "cut in place"; readonly openingId: string }
-  /** Two openings with a piece of wall between them. */
+  /** Two openings half as wide each, apart by so much wall. */
+  | {
+      readonly kind: "split opening";
+      readonly openingId: string;
+      readonly eachMm: number;
+      readonly pierMm: number;
+    }
+  /** Two openings with a piece of wall between them, which their width loses. */
   | { readonly kind: "leave a pier"; readonly openingId: string; readonly pierMm: number }
   | {
       readonly kind: "frame opening";
@@ -187,7 +194,7 @@ export type RemedyList = {
   readonly proved: number;
   /** Changes that were not run because the search is bounded. */
   readonly leftOut: number;
-  /** Units that do not stand and come down on what the mark is about: nothing is looked for before they do. */
+  /** Units that do not stand: the mark's own, or such as come down on what it is about. Nothing is looked for before they do. */
   readonly settleFirst?: readonly string[];
 };
 

@@ -38,7 +38,7 @@ export function remediesText(scheme: Scheme, list: RemedyList): string {
     cautionLine,
     "",
     `Ways to settle ${markId}. ${looked} changes looked at, ${proved} run through strength whole, ${leftOut} left out.`,
-    ...(settleFirst === undefined ? [] : [settleFirstSentence(settleFirst, namer(scheme))]),
+    ...(settleFirst === undefined ? [] : [settleFirstSentence({ markId, settleFirst }, namer(scheme))]),
     "",
     "CHEAPEST FIRST",
     ...(offered.length === 0 ? ["  none"] : offered.flatMap((remedy) => remedyLines(scheme, remedy))),

@@ -85,7 +85,7 @@ function Searching({ so: { proving, done, of, state, broke, scheme, list } }: { 
   if (broke !== null)
     return <p role="alert">{`The search stopped: ${broke} The drawing is safe, and it can be looked at again.`}</p>;
   if (state === "stopped") return <p>{`Left after ${done} of ${of}. What was found stands below.`}</p>;
-  if (list?.settleFirst !== undefined) return <p>{settleFirstSentence(list.settleFirst, namesIn(scheme))}</p>;
+  if (list?.settleFirst !== undefined) return <p>{settleFirstSentence(list, namesIn(scheme))}</p>;
   if (list !== null) return <p className="note-grey">{searchedWords(list)}</p>;
   return (
     <p className="note-grey" role="status">

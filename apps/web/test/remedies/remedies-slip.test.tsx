@@ -105,6 +105,21 @@ describe("the ways for a mark", () => {
     ).not.toBeNull();
   });
 
+  it("send what strength notes of a unit that falls to what makes it stand", () => {
+    laid({
+      ...{ found: [], state: "searched", markId: "uplift:t1" },
+      list: {
+        ...{ markId: "uplift:t1", under: "gravity loads only", offered: [], apart: [], looked: 0, proved: 0 },
+        ...{ leftOut: 0, failed: [], settleFirst: ["t1"] },
+      },
+    });
+    expect(
+      screen.getByText(
+        "Nothing was looked for yet: T1 does not stand, and this goes with what makes it stand. Settle that first, then look again.",
+      ),
+    ).not.toBeNull();
+  });
+
   it("say so where nothing was found", () => {
     laid({
       ...{ found: [], state: "searched" },

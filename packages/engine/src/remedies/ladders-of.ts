@@ -19,6 +19,7 @@ import { postsUnderCorners, postsUnderUnitAbove } from "./ways/posts-under-corne
 import { pressedRails } from "./ways/pressed-rails.ts";
 import { seats } from "./ways/seats.ts";
 import { shorterOverhang } from "./ways/shorter-overhang.ts";
+import { splitOpening } from "./ways/split-opening.ts";
 import { stiffeners } from "./ways/stiffeners.ts";
 import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
@@ -38,6 +39,7 @@ const wallWays: readonly Generator[] = [
   moveOpening,
   narrowOpening,
   lowerOpening,
+  splitOpening,
   leavePier,
   frameOpening,
   headerAlone,
@@ -69,6 +71,7 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
     postsUnderUnitAbove,
     moveOpening,
     narrowOpening,
+    splitOpening,
     leavePier,
     postsUnderBearings,
     postsAtOpening,
@@ -86,6 +89,7 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   "made-connection": [holdDown, landOnFittings],
   rocks: [packing, seats, landOnFittings],
   "stands-clear": [packing, seats],
+  "seat-packing": [packing],
   uplift: [holdDown, ties],
   slides: [holdDown, ties],
   "no-lateral-wall": [ties],

@@ -68,6 +68,7 @@ function sightsOf(change: RemedyChange): RemedySight[] {
       return ["frame round the opening"];
     case "header":
       return change.outOfProportion ? ["deep header"] : ["frame round the opening"];
+    case "split opening":
     case "leave a pier":
       return ["pier"];
     case "posts":

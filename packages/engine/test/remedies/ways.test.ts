@@ -8,6 +8,7 @@ import { heavierFrames } from "../../src/remedies/ways/heavier-frames.ts";
 import { otherUnit } from "../../src/remedies/ways/other-unit.ts";
 import { packing } from "../../src/remedies/ways/packing.ts";
 import { postsAtOpening } from "../../src/remedies/ways/posts-at-opening.ts";
+import { splitOpening } from "../../src/remedies/ways/split-opening.ts";
 import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
 import { unframedOpening } from "../../src/remedies/ways/unframed-opening.ts";
@@ -122,6 +123,33 @@ describe("packing", () => {
   });
 });
 
+describe("an opening split", () => {
+  const door = { id: "d", in: "g", face: "right" as const, use: "door" as const, at: 1500, sill: 180, width: 2400 };
+  const scheme = schemeOf({ units: [lower], pads: padsUnder(lower), cuts: [{ ...door, height: 2200 }] });
+
+  // about its middle at 1500 + 1200 = 2700: halves of 1200 beside a pier of 700 begin at 2700 − 350 − 1200 = 1150 and 3050
+  it("is two, half as wide each, apart by ever more wall about its middle, with no clear width lost", () => {
+    const found = waysOf(splitOpening, scheme, ["d", "g"]);
+    expect(found.map(({ change }) => (change.kind === "split opening" ? change.pierMm : undefined))).toEqual([
+      700, 1220, 1800, 2400,
+    ]);
+    const [first] = found.map(({ operations }) => drawn(scheme, operations).openings);
+    expect(first?.map(({ offsetUm, widthUm }) => [offsetUm / 1000, widthUm / 1000])).toEqual([
+      [1150, 1200],
+      [3050, 1200],
+    ]);
+    for (const { operations } of found)
+      expect(drawn(scheme, operations).openings.reduce((sum, { widthUm }) => sum + widthUm, 0)).toBe(2_400_000);
+  });
+
+  it("is none where its halves are too narrow to pass, or the wall is out", () => {
+    const cut = (one: { use?: "open-wall"; at?: number; width: number }) =>
+      schemeOf({ units: [lower], pads: padsUnder(lower), cuts: [{ ...door, height: 2200, ...one }] });
+    expect(waysOf(splitOpening, cut({ width: 1700 }), ["d", "g"])).toEqual([]);
+    expect(waysOf(splitOpening, cut({ use: "open-wall", at: 300, width: 5400 }), ["d", "g"])).toEqual([]);
+  });
+});
+
 describe("units that change places", () => {
   // a 40 ft unit lies across a 20 ft one that has nothing under its door end; beside it a 20 ft one stands on a 40 ft one
   const long = { id: "a", type: "1AAA" as const, x: 0, y: 4000 };
@@ -211,7 +239,14 @@ describe("what is to be settled first", () => {
     expect(firstOf(["g"])).toEqual(["t"]);
   });
 
-  it("is nothing for its own marks, nor for what it does not touch", () => {
+  it("is the unit itself for what strength notes of it", () => {
+    if (anyMark === undefined) throw new Error("a unit on pads has a mark");
+    const uplift: Mark["fact"] = { kind: "uplift", places: [], forceKn: 10, run: "0.9D + W" };
+    expect(settleFirst(analyse(scheme), { ...anyMark, elements: ["t"], fact: uplift }, marks)).toEqual(["t"]);
+    expect(settleFirst(analyse(scheme), { ...anyMark, elements: ["h"], fact: uplift }, marks)).toEqual([]);
+  });
+
+  it("is nothing for its other marks, nor for what it does not touch", () => {
     expect(firstOf(["t"])).toEqual([]);
     expect(firstOf(["d", "g", "t"])).toEqual([]);
     expect(firstOf(["h"])).toEqual([]);

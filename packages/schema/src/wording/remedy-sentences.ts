@@ -1,4 +1,4 @@
-import type { RemedyChange, RemedyFailed, RemedyRefusal } from "../remedy.ts";
+import type { RemedyChange, RemedyFailed, RemedyList, RemedyRefusal } from "../remedy.ts";
 import { chartSentence } from "./chart-sentences.ts";
 import { inRow, type Figures } from "./figures.ts";
 
@@ -15,6 +15,8 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
       return `Lower the head of ${tagOf(change.openingId)} by ${say.length(change.byMm)}.`;
     case "cut in place":
       return `Cut ${tagOf(change.openingId)} once the unit stands, under shores.`;
+    case "split opening":
+      return `Split ${tagOf(change.openingId)} into two, ${say.length(change.eachMm)} wide each, with ${say.length(change.pierMm)} of wall between.`;
     case "leave a pier":
       return `Leave a pier of ${say.length(change.pierMm)} in ${tagOf(change.openingId)}.`;
     case "frame opening":
@@ -86,9 +88,16 @@ const counted = (count: number, what: string): string =>
   `${count < words.length ? words[count] : count} ${what}${count === 1 ? "" : "s"}`;
 const words = ["no", "one", "two", "three", "four", "five", "six"] as const;
 
-/** Why nothing was looked for: what comes down there does not stand. */
-export const settleFirstSentence = (unitIds: readonly string[], tagOf: Tag): string =>
-  `Nothing was looked for yet: ${inRow(unitIds.map(tagOf))} ${unitIds.length === 1 ? "comes down on it and does" : "come down on it and do"} not stand. Settle that first, then look again.`;
+/** Why nothing was looked for: what the mark is about does not stand itself, or what comes down there does not. */
+export function settleFirstSentence({ markId, settleFirst = [] }: SettleFirst, tagOf: Tag): string {
+  const names = inRow(settleFirst.map(tagOf));
+  if (settleFirst.some((id) => markId.split(":")[1] === id))
+    return `Nothing was looked for yet: ${names} does not stand, and this goes with what makes it stand. Settle that first, then look again.`;
+  const verbs = settleFirst.length === 1 ? "comes down on it and does" : "come down on it and do";
+  return `Nothing was looked for yet: ${names} ${verbs} not stand. Settle that first, then look again.`;
+}
+
+type SettleFirst = Pick<RemedyList, "markId" | "settleFirst">;
 
 /** Why a change is not offered, in one sentence. */
 export function remedyRefusalSentence(why: RemedyRefusal, tagOf: Tag): string {
