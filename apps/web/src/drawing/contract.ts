@@ -88,7 +88,11 @@ export type ElevationViewProps = ViewProps & {
   figures?: boolean | undefined;
 };
 
-export type PlanViewProps = ViewProps & { storey: number };
+export type PlanViewProps = ViewProps & {
+  storey: number;
+  /** Px down to which strings and figures may stand under it, where its title begins; as far as they like unless given. */
+  stringsToPx?: number | undefined;
+};
 
 /** `eye` is where one looks from; the south-east and above unless given. */
 export type IsometricViewProps = ViewProps & { eye?: EyePlace | undefined };

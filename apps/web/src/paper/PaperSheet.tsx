@@ -1,3 +1,4 @@
+import { smallBelowPxPerM } from "../drawing/elevation/elevation-labels.ts";
 import { lazy, Suspense, useRef, useState } from "react";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { SheetFrame } from "../sheet/SheetFrame.tsx";
@@ -67,6 +68,7 @@ export function PaperSheet(props: PaperSheetProps) {
                 slots={slots}
                 chosenNumber={walk.chosenNumber}
                 lettered={lettered}
+                small={views !== null && views.elevation.transform.pxPerM < smallBelowPxPerM}
               />
             </Suspense>
           )}

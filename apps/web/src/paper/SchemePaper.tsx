@@ -2,7 +2,7 @@ import { lazy, memo, Suspense, useCallback, useDeferredValue, useLayoutEffect, u
 import type { ViewProps } from "../drawing/contract.ts";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
-import type { LaidView } from "./lay-views.ts";
+import { planTitleTopPx, type LaidView } from "./lay-views.ts";
 import { isPlain, type Lens } from "./lens.ts";
 import { OverViews } from "./OverViews.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
@@ -87,7 +87,13 @@ function PlanPlace({ views, looking, storey, section, shared, ...props }: Scheme
   const { plan, oneView } = views;
   return (
     <WithinView name="plan" view={plan} lens={looking.lenses.plan}>
-      <CalmPlan {...shared} transform={plan.transform} storey={storey} seenFrom={seenFrom(plan, looking.lenses.plan)} />
+      <CalmPlan
+        {...shared}
+        transform={plan.transform}
+        storey={storey}
+        seenFrom={seenFrom(plan, looking.lenses.plan)}
+        stringsToPx={planTitleTopPx(plan.rect)}
+      />
       {section === null || !props.isometric || oneView ? null : (
         <Suspense fallback={null}>
           <SectionMark line={section} view={plan.transform} onLine={props.onSection} />

@@ -45,12 +45,17 @@ export interface LaidViews {
 /** Drawing scales on offer, px a metre; 50 px a metre is called 1:100 on screen. */
 const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
-const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 60, footPx: 118 };
-const planRoom = { leftPx: 64, rightPx: 66, topPx: 38, footPx: 60 };
-/** Room for one more string, that of the openings. */
+const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 48, footPx: 118 };
+/** A narrow field has no level strip beside it, and the heights stand close. */
+const narrowRoom = { leftPx: 30, rightPx: 62, topPx: 48, footPx: 118 };
+/** Room for the title of a plan and nothing else under it. */
+const titleRoomPx = 45;
+const plainPlanRoom = { leftPx: 64, rightPx: 66, topPx: 38, footPx: titleRoomPx };
+/** Room for the string of the whole as well, and for that of the openings. */
+const planRoom = { ...plainPlanRoom, footPx: titleRoomPx + stringStepPx };
 const roomWithOpenings = { ...planRoom, footPx: planRoom.footPx + stringStepPx };
-/** Shares of the field's height the elevation may take; the best is the one that draws both views largest. */
-const elevationShares = Array.from({ length: 17 }, (_, step) => 0.58 + step * 0.01);
+/** Shares of the field's height the elevation takes at least and at most. */
+const elevationShare = { least: 0.58, most: 0.74 } as const;
 
 /** A narrower field shows the elevation alone. */
 const oneViewBelowPx = 480;
@@ -68,13 +73,16 @@ export function layViews(
 ): LaidViews {
   const half = Math.round(field.widthPx * 0.52);
   const oneView = field.widthPx < oneViewBelowPx;
-  const above = oneView ? field.heightPx : Math.round(field.heightPx * bestShare(field, half, scheme, side));
+  const above = oneView ? field.heightPx : bestHeightPx(field, half, scheme, side);
   const top = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: above };
   const left = { leftPx: 0, topPx: above, widthPx: half, heightPx: field.heightPx - above };
   const right = { ...left, leftPx: half, widthPx: field.widthPx - half };
   return {
     oneView,
-    elevation: { rect: top, transform: standOnGround(top, extentOf(scheme, side)) },
+    elevation: {
+      rect: top,
+      transform: standOnGround(top, extentOf(scheme, side), oneView ? narrowRoom : elevationRoom),
+    },
     plan: planOn(oneView ? top : left, scheme, storey),
     isometric: {
       rect: right,
@@ -84,24 +92,37 @@ export function layViews(
   };
 }
 
-/** The plan as large as its own storey allows; on a narrow field it takes the place of the elevation when asked for. */
+/**
+ * The plan as large as its own storey allows, with as many strings under it as cost it nothing; on a narrow field it
+ * takes the place of the elevation when asked for.
+ */
 function planOn(rect: RectPx, scheme: Scheme, storey: number): LaidView {
   const extent = extentOf(seenOnPlan(scheme, storey), "plan");
-  const roomy = centred(rect, extent, roomWithOpenings);
-  return { rect, transform: hasOpeningString(roomy.pxPerM) ? roomy : centred(rect, extent, planRoom) };
+  const largest = scaleFor(rect, extent, plainPlanRoom);
+  const room = [roomWithOpenings, planRoom].find(
+    (each) => scaleFor(rect, extent, each) === largest && (each !== roomWithOpenings || hasOpeningString(largest)),
+  );
+  return { rect, transform: centred(rect, extent, room ?? plainPlanRoom) };
 }
 
-/** The share of the height that draws elevation and plan largest together, the elevation before all. */
-function bestShare(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {
-  const drawn = (share: number) => {
-    const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: field.heightPx * share };
-    const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx * (1 - share) };
-    return (
-      cubed(scaleFor(above, extentOf(scheme, side), elevationRoom)) *
-      scaleFor(below, extentOf(scheme, "plan"), planRoom)
-    );
+/** Where the title of a plan begins, px: no string runs so far down. */
+export const planTitleTopPx = ({ topPx, heightPx }: RectPx): number => topPx + heightPx - titleRoomPx + 2;
+
+/** The height that draws elevation and plan largest together, the elevation before all: one its scale just needs. */
+function bestHeightPx(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {
+  const extent = extentOf(scheme, side);
+  const planExtent = extentOf(scheme, "plan");
+  const tallM = (extent.vHigh - extent.vLow) / 1000;
+  const least = Math.round(field.heightPx * elevationShare.least);
+  const most = Math.round(field.heightPx * elevationShare.most);
+  const needed = scales.map((scale) => Math.ceil(elevationRoom.topPx + elevationRoom.footPx + tallM * scale));
+  const drawn = (abovePx: number) => {
+    const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: abovePx };
+    const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx - abovePx };
+    return cubed(scaleFor(above, extent, elevationRoom)) * scaleFor(below, planExtent, plainPlanRoom);
   };
-  return elevationShares.reduce((best, share) => (drawn(share) > drawn(best) ? share : best));
+  const heights = [least, ...needed.filter((height) => height > least && height <= most).toSorted((a, b) => a - b)];
+  return heights.reduce((best, height) => (drawn(height) > drawn(best) ? height : best));
 }
 
 /** The view a point of the field lies in, of the two one can draw on. */
@@ -153,12 +174,12 @@ function scaleFor(rect: RectPx, extent: Extent, room: RoomPx): number {
   return scales.find((scale) => scale <= Math.min(across, up)) ?? 1;
 }
 
-function standOnGround(rect: RectPx, extent: Extent): ViewTransform {
-  const pxPerM = scaleFor(rect, extent, elevationRoom);
-  const middle = rect.leftPx + (elevationRoom.leftPx + rect.widthPx - elevationRoom.rightPx) / 2;
+function standOnGround(rect: RectPx, extent: Extent, room: RoomPx): ViewTransform {
+  const pxPerM = scaleFor(rect, extent, room);
+  const middle = rect.leftPx + (room.leftPx + rect.widthPx - room.rightPx) / 2;
   return {
     originXPx: middle - ((extent.uLow + extent.uHigh) / 2 / 1000) * pxPerM,
-    originYPx: rect.topPx + rect.heightPx - elevationRoom.footPx + (extent.vLow / 1000) * pxPerM,
+    originYPx: rect.topPx + rect.heightPx - room.footPx + (extent.vLow / 1000) * pxPerM,
     pxPerM,
   };
 }

@@ -25,15 +25,20 @@ export function dimensionString(placesMm: readonly number[], place: StringPlace)
   return { lines: [{ key, upright, placesPx: placesMm.map(toPx), atPx }], labels };
 }
 
-/** Strings that have room for every figure of theirs, from the building outwards, each a step farther than the last. */
+/**
+ * Strings that have room for every figure of theirs, from the building outwards, each a step farther than the last, the
+ * last no farther than `toPx`.
+ */
 export function stacked(
   strings: readonly ((atPx: number) => DimensionStrings)[],
   fromPx: number,
   stepPx: number,
+  toPx = Infinity,
 ): DimensionStrings {
   let atPx = fromPx;
   const kept: DimensionStrings[] = [];
   for (const string of strings) {
+    if (atPx > toPx) break;
     const drawn = string(atPx);
     if (drawn.lines.length === 0 || placeLabels(drawn.labels, []).length < drawn.labels.length) continue;
     kept.push(drawn);

@@ -5,6 +5,7 @@ import { GroundLine } from "../ground/GroundLine.tsx";
 import { PadSection } from "../ground/PadSection.tsx";
 import { rectToPx, xToPx, yToPx } from "../paper-to-px.ts";
 import { itemOf, type ElementSetting } from "../element-setting.ts";
+import { figurePlace } from "./figure-place.ts";
 
 /** Ground beyond the building on either side, px. */
 const groundBeyondPx = 46;
@@ -33,27 +34,6 @@ export function ElevationGround({
       })}
     </>
   );
-}
-
-type FigurePlace = { peopleMm: number; treeMm: number | null };
-
-/** Ground free beside or under the building that is wide enough for two people, mm. */
-const freeMm = 1900;
-
-/**
- * People where an overhang or the ground leaves room, a tree on the other side; never over a member, never more than
- * three, and clear of the heights at the right.
- */
-function figurePlace(model: ElevationModel): FigurePlace | null {
-  if (model.extent === null) return null;
-  const { u0Mm, u1Mm } = model.extent;
-  const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);
-  const right = Math.max(...low.map((face) => face.u1Mm), u0Mm);
-  const left = Math.min(...low.map((face) => face.u0Mm), u1Mm);
-  if (low.length === 0) return { peopleMm: (u0Mm + u1Mm) / 2, treeMm: null };
-  if (u1Mm - right > freeMm) return { peopleMm: right + (u1Mm - right) * 0.6, treeMm: left - 620 };
-  if (left - u0Mm > freeMm) return { peopleMm: left - (left - u0Mm) * 0.6, treeMm: null };
-  return { peopleMm: left - 650, treeMm: null };
 }
 
 function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: number; view: ElementSetting["view"] }) {

@@ -15,6 +15,7 @@ import {
 } from "../label/place-labels.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
+import { peopleBoxes } from "./figure-place.ts";
 import { keynotes } from "./keynotes.ts";
 import { rectToPx } from "../paper-to-px.ts";
 import type { RectPx } from "../px-path.ts";
@@ -36,8 +37,19 @@ export type TagSpot = { id: string; of: "opening" | "post"; tag: string; xPx: nu
 /** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
 const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
 
-/** On a view this small, px a metre, figures and numbers need the room: only an opening twice its hexagon shows one. */
-const smallBelowPxPerM = 18;
+/**
+ * On a view this small, px a metre, figures and numbers need the room: names and figures are lettered small, and only an
+ * opening twice its hexagon shows one.
+ */
+export const smallBelowPxPerM = 18;
+
+/** Sizes of lettering, px: the least that is read on a drawing is 11. */
+const sizesPx = {
+  usual: { unit: 15, unitBeyond: 12, force: 11.5 },
+  small: { unit: 12, unitBeyond: 11, force: 11 },
+} as const;
+
+const sizesOn = ({ pxPerM }: ViewTransform) => (pxPerM < smallBelowPxPerM ? sizesPx.small : sizesPx.usual);
 const leastTaggedSmall = { widthPx: 4 * hexagonHalfPx.widthPx, heightPx: 2 * hexagonHalfPx.heightPx } as const;
 
 /** Where each opening's hexagon stands: its middle, unless a nearer face covers it or it is too small. */
@@ -127,6 +139,7 @@ export function elevationLabels(
     ...objectBoxes(model.objects, elevationEye(model.side, view), units),
     ...model.pads.map((place) => boxOf(rectToPx(view, place))),
     ...model.posts.map((place) => boxOf(rectToPx(view, place))),
+    ...peopleBoxes(model, view),
     ...inked,
   ];
   // A keynote says again what the schedules say: it is lettered only where it lies on nothing.
@@ -136,10 +149,10 @@ export function elevationLabels(
 /** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */
 function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem): Lettered {
   const { stretch, figureAt } = stroke;
-  const { to, widthToPx } = strokeRun(stroke, view);
+  const { from, to, widthToPx } = strokeRun(stroke, view);
   const aside = widthToPx / 2 + 5;
-  const rises =
-    figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : [15, 31, 47, 63, 79, 95];
+  const alongIt = [15, 31, 47, 63, 79, 95].filter((rise, at) => at === 0 || rise < to.yPx - from.yPx);
+  const rises = figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : alongIt;
   const spots = rises.flatMap((rise): Spot[] => [
     { xPx: to.xPx + aside, yPx: to.yPx - rise, anchor: "start" },
     { xPx: to.xPx - aside, yPx: to.yPx - rise, anchor: "end" },
@@ -149,7 +162,7 @@ function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem):
     text: forceFigure(stretch.forceFootKn, units),
     spots,
     kind: "force",
-    sizePx: 11.5,
+    sizePx: sizesOn(view).force,
     colour: stroke.added ? ink.prussian : ink.ink,
     fontWeight: 600,
     trackingEm: 0.01,
@@ -159,7 +172,8 @@ function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem):
 /** The name of a unit on its face; none where nearer faces leave it no room. */
 function unitLabel(face: ElevationFace, nearer: readonly ElevationFace[], view: ViewTransform): Lettered | null {
   const rect = rectToPx(view, face);
-  const sizePx = face.beyond ? 12 : 15;
+  const sizes = sizesOn(view);
+  const sizePx = face.beyond ? sizes.unitBeyond : sizes.unit;
   const spots = nameSpots(rect, sizePx);
   const covers = nearer.map((each) => boxOf(rectToPx(view, each)));
   const free = spots.filter((spot) =>
@@ -179,14 +193,21 @@ function unitLabel(face: ElevationFace, nearer: readonly ElevationFace[], view: 
   };
 }
 
-/** Left to right along the upper part of a face, then along its middle and its foot. */
+/** Left to right along the upper part of a face, then along its middle and its foot; never beyond its edges. */
 function nameSpots({ xPx, yPx, widthPx, heightPx }: RectPx, sizePx: number): Spot[] {
   const rows = [yPx + 11 + sizePx, yPx + heightPx * 0.42, yPx + heightPx / 2 + sizePx / 2, yPx + heightPx - 18];
-  const steps = Math.max(1, Math.floor((widthPx - 44) / 14));
+  const insetPx = Math.min(1.6 * sizePx, widthPx / 2);
+  const steps = Math.floor((widthPx - 2 * insetPx) / nameStepPx);
   return rows.flatMap((row) =>
-    Array.from({ length: steps + 1 }, (_, step): Spot => ({ xPx: xPx + 24 + step * 14, yPx: row, anchor: "middle" })),
+    Array.from({ length: steps + 1 }, (_, step): Spot => ({
+      xPx: xPx + insetPx + step * nameStepPx,
+      yPx: row,
+      anchor: "middle",
+    })),
   );
 }
+
+const nameStepPx = 14;
 
 function strokeBox(stroke: PathStroke, view: ViewTransform): BoxPx {
   const { from, to, widthFromPx, widthToPx } = strokeRun(stroke, view);

@@ -1,11 +1,13 @@
 import type { ScreenPoint } from "../view-transform.ts";
 import type { KeptClear, LeaderEnd } from "./route-leaders.ts";
 
-/** Half the circle of a number with a hair of air round it, px. */
-const halfPx = 10;
+/** Half the circle of a number, px: the usual one, and one on a drawing too small for it. */
+export const numberHalfPx = { usual: 9, small: 7.5 } as const;
+/** A hair of air round it. */
+const airPx = 1;
 
 /** How far a number may move off its place, px, and how many ways it may take. */
-const movesPx = [0, 16, 24, 34, 46] as const;
+const movesPx = [0, 16, 24, 34, 46, 60] as const;
 const ways = [
   [1, 0],
   [0, -1],
@@ -17,8 +19,9 @@ const ways = [
   [-0.7, 0.7],
 ] as const;
 
-/** A number over another cannot be read at all; a number over a word hides only part of it. */
+/** A number over another cannot be read at all; a number over a word hides part of it, and a name is soon hidden whole. */
 const numberOverNumber = 8;
+const numberOverWord = 2;
 /** A px moved costs this many px² covered. */
 const costOfMove = 0.6;
 
@@ -26,13 +29,18 @@ const costOfMove = 0.6;
  * Where the numbers of notes stand on the drawing: at their places, or as near to them as they hide neither each other
  * nor what is lettered; the first given are placed first.
  */
-export function placeNumbers(ends: readonly LeaderEnd[], lettered: readonly KeptClear[]): Map<number, ScreenPoint> {
+export function placeNumbers(
+  ends: readonly LeaderEnd[],
+  lettered: readonly KeptClear[],
+  halfPx: number = numberHalfPx.usual,
+): Map<number, ScreenPoint> {
+  const around = (at: ScreenPoint) => boxAround(at, halfPx + airPx);
   const placed = new Map<number, ScreenPoint>();
   for (const end of ends) {
     const taken = [...placed.values()].map(around);
     const cost = (spot: ScreenPoint) =>
       numberOverNumber * covered(around(spot), taken) +
-      covered(around(spot), lettered) +
+      numberOverWord * covered(around(spot), lettered) +
       costOfMove * Math.hypot(spot.xPx - end.xPx, spot.yPx - end.yPx);
     const best = spotsBy(end).reduce((least, spot) => (cost(spot) < cost(least) ? spot : least));
     placed.set(end.number, best);
@@ -43,7 +51,7 @@ export function placeNumbers(ends: readonly LeaderEnd[], lettered: readonly Kept
 const spotsBy = ({ xPx, yPx }: ScreenPoint): ScreenPoint[] =>
   movesPx.flatMap((move) => ways.map(([across, down]) => ({ xPx: xPx + across * move, yPx: yPx + down * move })));
 
-const around = ({ xPx, yPx }: ScreenPoint): KeptClear => ({
+const boxAround = ({ xPx, yPx }: ScreenPoint, halfPx: number): KeptClear => ({
   leftPx: xPx - halfPx,
   topPx: yPx - halfPx,
   rightPx: xPx + halfPx,

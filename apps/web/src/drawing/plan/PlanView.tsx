@@ -21,7 +21,7 @@ const noLetters: readonly string[] = [];
 
 /** One storey cut 1.2 m above its level and looked down on. */
 export function PlanView(props: PlanViewProps) {
-  const { scheme, transform: view, storey, selectedId = null, revisionLetters = noLetters } = props;
+  const { scheme, transform: view, storey, selectedId = null, revisionLetters = noLetters, stringsToPx } = props;
   const model = useMemo(() => planModel(scheme, storey), [scheme, storey]);
   const words = useElementWords(props);
   const { verdicts, nameOf } = words;
@@ -35,8 +35,8 @@ export function PlanView(props: PlanViewProps) {
   };
   const units = useUnits();
   const { outline, grid, strings, circles } = useMemo(
-    () => framedPlan(model, { scheme, view, revisionLetters, units }),
-    [model, scheme, view, revisionLetters, units],
+    () => framedPlan(model, { scheme, view, revisionLetters, units, stringsToPx }),
+    [model, scheme, view, revisionLetters, units, stringsToPx],
   );
   const frame =
     outline === null ? null : (

@@ -13,7 +13,7 @@ export interface FramedPlan {
   outline: BoxPx | null;
   grid: PlanGrid;
   strings: DimensionStrings;
-  /** The room its circles take, px. */
+  /** The room its circles take, and its title under it, px. */
   circles: readonly BoxPx[];
 }
 
@@ -22,19 +22,27 @@ interface Framing {
   view: ViewTransform;
   revisionLetters: readonly string[];
   units: UnitSystem;
+  /** Px down to which strings and figures may stand under it: there its title begins. */
+  stringsToPx?: number | undefined;
 }
 
 /** The grid of what a plan shows, and what is dimensioned beside it. */
-export function framedPlan(model: PlanModel, { scheme, view, revisionLetters, units }: Framing): FramedPlan {
+export function framedPlan(
+  model: PlanModel,
+  { scheme, view, revisionLetters, units, stringsToPx }: Framing,
+): FramedPlan {
   const outline = planOutline(scheme, model.storey, view);
   if (outline === null)
     return { outline, grid: { numbers: [], letters: [] }, strings: { lines: [], labels: [] }, circles: [] };
   const grid = gridWithin(gridOf(scheme, revisionLetters), outline, view);
   return {
-    ...{ outline, grid, strings: planStrings(model, grid, outline, view, units) },
-    circles: planCircles(grid, outline, view),
+    ...{ outline, grid, strings: planStrings(model, grid, outline, view, units, stringsToPx) },
+    circles: [...planCircles(grid, outline, view), ...titleBox(stringsToPx)],
   };
 }
+
+const titleBox = (topPx: number | undefined): BoxPx[] =>
+  topPx === undefined ? [] : [{ left: -Infinity, right: Infinity, top: topPx, bottom: Infinity }];
 
 /** The other lines of the grid belong to other storeys. */
 const gridWithin = (

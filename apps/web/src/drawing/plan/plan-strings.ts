@@ -13,7 +13,7 @@ export type PlanGrid = { numbers: readonly GridLine[]; letters: readonly GridLin
 
 /**
  * Strings of a plan: bays between the circles of the grid, above and at the left; under it the openings of the wall there
- * from fitting to fitting, then the whole; the whole across at the right.
+ * from fitting to fitting, then the whole, as far as there is room down to `toPx`; the whole across at the right.
  */
 export function planStrings(
   model: PlanModel,
@@ -21,6 +21,7 @@ export function planStrings(
   outline: BoxPx,
   view: ViewTransform,
   units: UnitSystem,
+  toPx = Infinity,
 ): DimensionStrings {
   const acrossPx = (atMm: number) => xToPx(view, atMm);
   const upPx = (atMm: number) => yToPx(view, atMm);
@@ -40,6 +41,7 @@ export function planStrings(
       ],
       outline.bottom + planStringsPx.foot,
       stringStepPx,
+      toPx,
     ),
     stacked([upright("across", ends(letters.toReversed()))], outline.right + planStringsPx.right, 0),
   ]);

@@ -8,7 +8,7 @@ import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
 import { GhostPlan } from "../../drawing/plan/GhostPlan.tsx";
 import { PlanView } from "../../drawing/plan/PlanView.tsx";
 import { ViewTitle } from "../../drawing/ViewTitle.tsx";
-import type { LaidView, LaidViews } from "../../paper/lay-views.ts";
+import { planTitleTopPx, type LaidView, type LaidViews } from "../../paper/lay-views.ts";
 import { SideChoice } from "../../paper/SideChoice.tsx";
 import type { Field } from "../../paper/use-field.ts";
 import "../../paper/paper.css";
@@ -81,7 +81,12 @@ function Later({ onPressed, ...props }: ComparePaperProps & { onPressed: (id: st
       {views.oneView ? null : (
         <>
           <GhostPlan scheme={schemes.before} like={schemes.after} storey={storey} view={views.plan.transform} />
-          <PlanView {...shared} transform={views.plan.transform} storey={storey} />
+          <PlanView
+            {...shared}
+            transform={views.plan.transform}
+            storey={storey}
+            stringsToPx={planTitleTopPx(views.plan.rect)}
+          />
         </>
       )}
       <ElevationView
@@ -101,7 +106,14 @@ function FormerAlone({ views, schemes, assessments, side, storey, share, field, 
   const top = Math.max(0, storeysOf(schemes.before).length - 1);
   return (
     <g opacity={1 - share} aria-hidden={share > 0 || undefined}>
-      {views.oneView ? null : <PlanView {...shared} transform={views.plan.transform} storey={Math.min(storey, top)} />}
+      {views.oneView ? null : (
+        <PlanView
+          {...shared}
+          transform={views.plan.transform}
+          storey={Math.min(storey, top)}
+          stringsToPx={planTitleTopPx(views.plan.rect)}
+        />
+      )}
       <ElevationView
         {...shared}
         transform={views.elevation.transform}
