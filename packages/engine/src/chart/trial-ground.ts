@@ -11,6 +11,8 @@ import { schemeActions } from "../strength/scheme-actions.ts";
 import { andGravityAlone } from "../strength/gravity-alone.ts";
 import { governingRuns, screen } from "../strength/screen.ts";
 import { movesGround, solveSettling } from "../strength/settling.ts";
+import { OwnInsides } from "../strength/own-forces.ts";
+import { partsMadeWith } from "../strength/parts-made.ts";
 import { onSoftPads } from "../strength/soft-pads.ts";
 import { solveRuns, type SolvedSet, type StrengthMemory } from "../strength/solve-runs.ts";
 import { spreadOnRails } from "../strength/spread-on-rails.ts";
@@ -50,6 +52,8 @@ export type TrialGround = {
   readonly neighbours: readonly string[];
   readonly basis: StrengthBasis;
   readonly memory: StrengthMemory;
+  /** Of the unit as tried last and of its neighbours, under each set. */
+  readonly insides: OwnInsides;
   readonly under: "gravity loads only" | "all loads";
   /** Every run under the first set, for the forces that are drawn. */
   readonly whole: SolvedSet;
@@ -98,7 +102,7 @@ export function trialGround(
       : undefined;
   });
   const neighbours = neighboursOf(ownBearings, unit.id);
-  const parts = triedParts(analysis, first.built, { unit, besides: neighbours }, scheme, basis);
+  const parts = triedParts(analysis, first.built, { unit, besides: neighbours }, scheme, basis, partsMadeWith(memory));
   const screened = whole.reduce((found, set) => screen(parts, set?.solved ?? [], found), screen(parts, []));
   const governing = new Set(andGravityAlone(governingRuns(screened), plan.runs).map(({ id }) => id));
   const runs = firstOrder.runs.filter(({ id }) => governing.has(id));
@@ -112,7 +116,8 @@ export function trialGround(
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
   const otherOpenings = scheme.openings.filter(({ containerId }) => containerId !== unit.id);
-  const solved = { sets, sway, leans, bearings, ownBearings, neighbours, whole: first, under } as const;
+  const insides = new OwnInsides(memory.cache, sets.length * (1 + neighbours.length));
+  const solved = { insides, sets, sway, leans, bearings, ownBearings, neighbours, whole: first, under } as const;
   return {
     accepted: true,
     ground: { request, scheme, analysis, unit, otherOpenings, cases: used, basis, memory, ...solved },

@@ -8,11 +8,11 @@ import { ModelledUnit } from "../model/modelled-unit.ts";
 import { softRacking } from "../strength/assumption-sets.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import { screen, type PartWorst } from "../strength/screen.ts";
+import { partsMadeWith } from "../strength/parts-made.ts";
 import type { StrengthPart } from "../strength/strength-part.ts";
 import { statedResult } from "../strength/stated-result.ts";
 import { leansOf, swayFactor, type Lean } from "../strength/sway.ts";
 import { enlarged } from "../strength/sway-runs.ts";
-import { OwnInsides } from "../strength/own-forces.ts";
 import { solveTried, type TriedBuilding, type TriedRuns } from "./solve-tried.ts";
 import type { HeldRuns } from "./surroundings.ts";
 import { analysisWith, swaying, type TrialGround, type TrialSet } from "./trial-ground.ts";
@@ -91,12 +91,13 @@ export class TrialOf {
       { unit: tried.unit, besides: tried.besides },
       tried.scheme,
       ground.basis,
+      partsMadeWith(ground.memory),
     );
     const groups = trialSet.groups.map((group): HeldRuns => ({
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
-    return solveTried(building, groups, tried.insides);
+    return solveTried(building, groups, ground.insides);
   }
 }
 
@@ -112,7 +113,6 @@ type Tried = {
   readonly scheme: Scheme;
   readonly analysis: Analysis;
   readonly actions: UnitActions;
-  readonly insides: OwnInsides;
   /** The building under each set of assumptions. */
   readonly under: Map<TrialSet, BuiltTrial>;
   /** The loads are the same under every set of assumptions. */
@@ -139,7 +139,6 @@ function triedUnit(
     scheme,
     analysis,
     actions: unitActions(cases, scheme, unit.id, building, first.built.plan),
-    insides: new OwnInsides(ground.memory.cache),
     under: new Map(),
   };
 }
@@ -181,7 +180,7 @@ function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[])
   if (sway === undefined || soft === undefined) return undefined;
   const { built, building } = builtWith(ground, tried, soft);
   const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
-  const { solved } = solveTried({ ...building, besides: [] }, groups, tried.insides);
+  const { solved } = solveTried({ ...building, besides: [] }, groups, ground.insides);
   const [upright, ...pushed] = solved;
   if (upright?.run.id !== sway.upright.id) return [];
   return leansOf(built.model.units, bearings, upright, pushed, basis.factored);

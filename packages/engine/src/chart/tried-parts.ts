@@ -4,6 +4,7 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { PlannedBearing } from "../model/bearing-plan.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { checkedParts, partsInside } from "../strength/checked-parts.ts";
+import type { PartsMade } from "../strength/parts-made.ts";
 import type { StrengthBasis } from "../strength/strength-basis.ts";
 import type { StrengthPart } from "../strength/strength-part.ts";
 import { touches } from "./touches.ts";
@@ -11,13 +12,17 @@ import { touches } from "./touches.ts";
 /** A unit, and others whose insides are checked with it. */
 export type TriedUnits = { readonly unit: Unit; readonly besides: readonly string[] };
 
-/** Everything that is checked of one unit and at its bearings, of the pads that carry it alone, and inside those besides. */
+/**
+ * Everything that is checked of one unit and at its bearings, of the pads that carry it alone, and inside those besides. `made` has
+ * what was checked where an opening was tried before: most of it stays.
+ */
 export function triedParts(
   analysis: Analysis,
   built: BuiltModel,
   { unit, besides }: TriedUnits,
   scheme: Scheme,
   basis: StrengthBasis,
+  made: PartsMade,
 ): StrengthPart[] {
   const { model, plan, notes } = built;
   const { structure } = analysis;
@@ -46,7 +51,10 @@ export function triedParts(
     },
   };
   const others = structure.building.units.filter(({ id }) => besides.includes(id));
-  return [...checkedParts(alone, ownModel, scheme, basis), ...partsInside(others, analysis, built, scheme, basis)];
+  return [
+    ...checkedParts(alone, ownModel, scheme, basis, made),
+    ...partsInside(others, analysis, built, scheme, basis, made),
+  ];
 }
 
 const padOf = (below: PlannedBearing["below"]): string[] => ("ground" in below ? [below.ground] : []);

@@ -2,6 +2,7 @@ import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import { sharesUnder, type LoadBasis } from "../analysis/load-basis.ts";
 import { reducedUnder, type LocalUnitLoads } from "../analysis/unit-loads.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
 import { addFixedForces, FORCES_OF_LINE, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
@@ -22,10 +23,12 @@ export type OwnForces = {
  */
 export class OwnInsides {
   private readonly cache: CondensationCache;
-  private readonly known = new Map<string, InnerRows>();
+  private readonly known: RecentlyMade<InnerRows>;
 
-  constructor(cache: CondensationCache) {
+  /** `kept`: of so many fabrics. */
+  constructor(cache: CondensationCache, kept = 1) {
     this.cache = cache;
+    this.known = new RecentlyMade(kept);
   }
 
   /** Of one container in several runs. */
@@ -34,8 +37,7 @@ export class OwnInsides {
     const condensation = cache.part(unit.fragment);
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
-    const inner = known.get(unit.fragment.key) ?? innerRows(condensed);
-    known.set(unit.fragment.key, inner);
+    const inner = known.take(unit.fragment.key, () => innerRows(condensed));
     return forcesIn(unit.id, inner, condensed.factor, cache.loadsOn(unit, condensed), sides);
   }
 }

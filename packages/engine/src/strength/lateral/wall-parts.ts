@@ -36,18 +36,20 @@ export function wallsByUnit(
 ): (unitId: string) => readonly JudgedWall[] {
   const { building, fabric } = structure;
   const known = judged.get(structure);
-  const walls =
-    known?.rule === rule && known.basis === basis
-      ? known.walls
-      : new Map(building.units.map((unit) => [unit.id, wallsOf(unit, fabric(unit.id), rule, basis)]));
+  const walls = known?.rule === rule && known.basis === basis ? known.walls : new Map<string, readonly JudgedWall[]>();
   judged.set(structure, { rule, basis, walls });
-  return (unitId) => walls.get(unitId) ?? [];
+  return (unitId) => {
+    const unit = building.unitById.get(unitId);
+    const own = walls.get(unitId) ?? (unit === undefined ? [] : wallsOf(unit, fabric(unitId), rule, basis));
+    walls.set(unitId, own);
+    return own;
+  };
 }
 
 type Judged = {
   readonly rule: SheetWalls;
   readonly basis: CheckBasis;
-  readonly walls: ReadonlyMap<string, readonly JudgedWall[]>;
+  readonly walls: Map<string, readonly JudgedWall[]>;
 };
 const judged = new WeakMap<Structure, Judged>();
 
