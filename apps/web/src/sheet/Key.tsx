@@ -44,7 +44,7 @@ export const Key = memo(function Key({ pxPerM }: { pxPerM: number }) {
         <svg width="146" height="42" role="img" aria-label={`Stroke widths for ${forces.join(", ")} ${unit}`}>
           {forces.map((force, index) => (
             <g key={force}>
-              <path d={keyStroke(force * unitKn, index, pxPerM)} fill={ink.ink} opacity={0.94} />
+              <path d={keyStroke(force * unitKn, index, pxPerM)} fill={ink.ink} fillOpacity={0.94} />
               <text x={strokeX(index)} y="39" textAnchor="middle" fontSize="11" fill={ink.graphite}>
                 {force}
               </text>

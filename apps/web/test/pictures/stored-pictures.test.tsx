@@ -28,6 +28,17 @@ describe("the drawing of each sheet is as it was stored", () => {
   });
 });
 
+it("a single line or shape is made lighter by its ink: opacity would have the browser lay it as a layer of its own", () => {
+  for (const { name, drawn } of sheetsOf("main", demoScheme)) {
+    const { container } = render(drawn());
+    const layers = container.querySelectorAll(":is(path, rect, circle, text)[opacity]");
+    expect(
+      [...layers].filter((each) => each.closest("defs") === null),
+      name,
+    ).toEqual([]);
+  }
+});
+
 describe("a stored drawing", () => {
   const geometryOf = (d: string) =>
     storedGeometry(

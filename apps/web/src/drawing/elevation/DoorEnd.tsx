@@ -18,7 +18,7 @@ export function DoorEnd({ face, view }: { face: ElevationFace; view: ViewTransfo
   const bars = [0.09, 0.4, 0.6, 0.91];
   return (
     <g fill="none" stroke={line}>
-      <path d={folds} stroke={face.beyond ? ink.pencil : ink.slate} strokeWidth={0.45} opacity={0.7} />
+      <path d={folds} stroke={face.beyond ? ink.pencil : ink.slate} strokeWidth={0.45} strokeOpacity={0.7} />
       <path d={upright(0.5)} strokeWidth={0.9} />
       <path d={bars.map((share) => upright(share, 3)).join("")} strokeWidth={1} />
       <path

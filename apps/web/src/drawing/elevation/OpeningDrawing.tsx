@@ -182,6 +182,11 @@ function Glint({ rect }: { rect: RectPx }) {
   const stroke = (share: number, along: number) =>
     linePath(x + along, y, x + along + size * share * 0.82, y - size * share);
   return (
-    <path d={stroke(1, 0) + stroke(0.78, 8) + stroke(0.5, 16)} stroke={ink.graphite} strokeWidth={0.4} opacity={0.6} />
+    <path
+      d={stroke(1, 0) + stroke(0.78, 8) + stroke(0.5, 16)}
+      stroke={ink.graphite}
+      strokeWidth={0.4}
+      strokeOpacity={0.6}
+    />
   );
 }

@@ -49,7 +49,7 @@ export function ProposedElevation({ before, after, side, view }: ProposedElevati
       ))}
       {steel.map(({ id, tag, rect }) => (
         <g key={id}>
-          <path d={rectPath(rect)} fill={ink.paper} opacity={0.8} />
+          <path d={rectPath(rect)} fill={ink.paper} fillOpacity={0.8} />
           <path
             d={rectPath(rect)}
             fill={hatchFill("works with steel", "small")}

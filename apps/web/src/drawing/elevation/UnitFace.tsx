@@ -64,13 +64,18 @@ function Corrugation({ face, view }: { face: ElevationFace; view: ViewTransform 
   const colour = face.beyond ? ink.pencil : ink.slate;
   return (
     <>
-      <path d={path(false)} stroke={colour} strokeWidth={face.beyond ? 0.45 : 0.6} opacity={crowded ? 0.55 : 0.85} />
+      <path
+        d={path(false)}
+        stroke={colour}
+        strokeWidth={face.beyond ? 0.45 : 0.6}
+        strokeOpacity={crowded ? 0.55 : 0.85}
+      />
       {!crowded && (
         <path
           d={path(true)}
           stroke={face.beyond ? ink.pencil : ink.slate}
           strokeWidth={0.45}
-          opacity={face.beyond ? 0.4 : 0.5}
+          strokeOpacity={face.beyond ? 0.4 : 0.5}
         />
       )}
     </>

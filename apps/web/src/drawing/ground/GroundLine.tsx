@@ -16,7 +16,14 @@ export const GroundLine = memo(function GroundLine({
   const { strokes, stones } = groundClumps(fromPx, toPx, groundPx);
   return (
     <g aria-hidden="true">
-      <path d={strokes} fill="none" stroke={ink.graphite} strokeWidth={0.55} strokeLinecap="round" opacity={0.9} />
+      <path
+        d={strokes}
+        fill="none"
+        stroke={ink.graphite}
+        strokeWidth={0.55}
+        strokeLinecap="round"
+        strokeOpacity={0.9}
+      />
       {stones.map(({ xPx, yPx }, index) => (
         <circle key={index} cx={xPx} cy={yPx} r={0.6} fill={ink.graphite} />
       ))}

@@ -160,7 +160,7 @@ function IsoFaceDrawing({ face, toPx, unit, verdicts }: IsoFaceDrawingProps) {
         d={face.folds.map((fold) => polylinePath(fold.map(toPx))).join("")}
         stroke={ink.slate}
         strokeWidth={0.4}
-        opacity={0.75}
+        strokeOpacity={0.75}
       />
       {face.openings.map(({ opening, outline: hole, mullions }) => {
         const verdict = verdicts[openings.indexOf(opening.id)];

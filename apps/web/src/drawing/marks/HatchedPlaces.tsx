@@ -16,7 +16,9 @@ export const HatchedPlaces = memo(function HatchedPlaces({ places, view, answere
     const d = rectPath(rectToPx(view, place));
     return (
       <g key={place.key}>
-        {place.size === "small" && place.verdict !== "not checked" && <path d={d} fill={ink.paper} opacity={0.85} />}
+        {place.size === "small" && place.verdict !== "not checked" && (
+          <path d={d} fill={ink.paper} fillOpacity={0.85} />
+        )}
         <path
           d={d}
           fill={hatchFill(place.verdict, place.size, screening ? "pencil" : "ink")}

@@ -38,7 +38,8 @@ export const LoadStroke = memo(function LoadStroke({
         fill={lifts ? ink.paper : colour}
         stroke={lifts ? colour : "none"}
         strokeWidth={lifts ? 0.9 : undefined}
-        opacity={faint ? 0.2 : 0.94}
+        fillOpacity={faint ? 0.2 : 0.94}
+        strokeOpacity={lifts ? (faint ? 0.2 : 0.94) : undefined}
       />
       {breakColour !== undefined && (
         <LongBreak

@@ -80,7 +80,7 @@ function FaceSheet({ flat, rect, sheet }: { flat: FlatFace; rect: RectPx; sheet:
   return (
     <>
       <path d={rectPath(rect)} className="face-paper" fill={ink.paper} />
-      {upright ? <path d={folds.join("")} stroke={ink.slate} strokeWidth={0.45} opacity={0.5} /> : null}
+      {upright ? <path d={folds.join("")} stroke={ink.slate} strokeWidth={0.45} strokeOpacity={0.5} /> : null}
       <path
         d={
           linePath(rect.xPx, sheet.yPx, rect.xPx + rect.widthPx, sheet.yPx) +

@@ -70,7 +70,7 @@ function Folds({ side: { sheet }, scale }: Wall) {
       d={lines.map((x) => linePath(x, scale.upPx(sheet.v1), x, scale.upPx(sheet.v0))).join("")}
       stroke={ink.slate}
       strokeWidth={weight.hair}
-      opacity={0.6}
+      strokeOpacity={0.6}
     />
   );
 }
