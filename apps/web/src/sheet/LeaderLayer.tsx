@@ -1,6 +1,6 @@
 import { memo } from "react";
 import { ink } from "../look/ink.ts";
-import { placeNumbers } from "../drawing/leaders/place-numbers.ts";
+import { numberHalfPx, placeNumbers } from "../drawing/leaders/place-numbers.ts";
 import { routeLeaders, type KeptClear } from "../drawing/leaders/route-leaders.ts";
 import { px } from "../drawing/px-path.ts";
 import { sameDrawn } from "../drawing/same-drawn.ts";
@@ -18,6 +18,8 @@ type LeaderLayerProps = {
   lettered?: readonly KeptClear[] | undefined;
   /** False where the drawing bears the numbers itself. */
   numbered?: boolean | undefined;
+  /** True where the drawing is too small for numbers of the usual size. */
+  small?: boolean | undefined;
 };
 
 const nothingLettered: readonly KeptClear[] = [];
@@ -39,7 +41,9 @@ export const LeaderLayer = memo(function LeaderLayer({
   chosenNumber = null,
   lettered = nothingLettered,
   numbered = true,
+  small = false,
 }: LeaderLayerProps) {
+  const halfPx = small ? numberHalfPx.small : numberHalfPx.usual;
   const near = anchors.filter((anchor) =>
     isNear(
       anchor,
@@ -48,7 +52,8 @@ export const LeaderLayer = memo(function LeaderLayer({
   );
   const routed = new Map(routeLeaders(near, slots, lettered).map(({ number, line }) => [number, line]));
   const alone = ({ number }: { number: number }) => (routed.get(number) ?? null) === null;
-  const spots = placeNumbers([...anchors.filter(alone), ...anchors.filter((anchor) => !alone(anchor))], lettered);
+  const byNeed = [...anchors.filter(alone), ...anchors.filter((anchor) => !alone(anchor))];
+  const spots = placeNumbers(byNeed, lettered, halfPx);
   return (
     <g className="leaders">
       {anchors.map((anchor) => {
@@ -64,6 +69,7 @@ export const LeaderLayer = memo(function LeaderLayer({
                 of={anchor}
                 at={spots.get(number) ?? anchor}
                 number={number}
+                halfPx={halfPx}
                 colour={colour}
                 hasLeader={line !== null}
               />
@@ -91,7 +97,7 @@ function Leader({
   const before = line.at(-2);
   return (
     <g className="leader" fill="none" strokeLinejoin="round">
-      <path d={d} stroke={ink.paper} strokeWidth={3.4} strokeOpacity={0.85} />
+      <path d={d} stroke={ink.paper} strokeWidth={3.4} opacity={0.85} />
       <path d={d} stroke={colour} strokeWidth={chosen ? 1.5 : 0.8} />
       {tip !== undefined && end === "dot" && <circle cx={px(tip.xPx)} cy={px(tip.yPx)} r={2.6} fill={colour} />}
       {tip !== undefined && before !== undefined && end === "arrow" && <path d={arrow(before, tip)} fill={colour} />}
@@ -110,12 +116,13 @@ type NumberOnDrawingProps = {
   of: ScreenPoint;
   at: ScreenPoint;
   number: number;
+  halfPx: number;
   colour: string;
   hasLeader: boolean;
 };
 
 /** The number of a note by its place, tied to it where it had to move; one with a leader only on sheets too narrow for leaders. */
-function NumberOnDrawing({ of, at, number, colour, hasLeader }: NumberOnDrawingProps) {
+function NumberOnDrawing({ of, at, number, halfPx, colour, hasLeader }: NumberOnDrawingProps) {
   const moved = of.xPx !== at.xPx || of.yPx !== at.yPx;
   return (
     <g className={hasLeader ? "number-when-narrow" : undefined}>
@@ -125,8 +132,15 @@ function NumberOnDrawing({ of, at, number, colour, hasLeader }: NumberOnDrawingP
           <circle cx={px(of.xPx)} cy={px(of.yPx)} r={2.2} />
         </g>
       )}
-      <circle cx={px(at.xPx)} cy={px(at.yPx)} r={9} fill={ink.slip} stroke={colour} strokeWidth={1.1} />
-      <text x={px(at.xPx)} y={px(at.yPx + 3.8)} textAnchor="middle" fontSize={11} fontWeight={600} fill={colour}>
+      <circle cx={px(at.xPx)} cy={px(at.yPx)} r={halfPx} fill={ink.slip} stroke={colour} strokeWidth={1.1} />
+      <text
+        x={px(at.xPx)}
+        y={px(at.yPx + halfPx * 0.42)}
+        textAnchor="middle"
+        fontSize={halfPx + 2}
+        fontWeight={600}
+        fill={colour}
+      >
         {number}
       </text>
     </g>
