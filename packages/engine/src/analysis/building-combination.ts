@@ -8,10 +8,13 @@ export interface BuildingCombination {
   readonly frame: FrameSolution;
   /** The inside of one container. */
   readonly unit: (id: string) => UnitSolution;
-  /** Six movements of every node between the containers, global axes, in the order of `nodeIds`. */
+  /**
+   * Six movements of every node between the containers, global axes, in the order of `nodeIds`; rotations that nothing outside
+   * a container turns are 0 here and stand in `frame` and `unit`.
+   */
   readonly movement: Float64Array;
   readonly nodeIds: readonly string[];
-  /** Six movements of each retained node of a container, in its own axes. */
+  /** Movements of the freedoms by which a container is joined to others, in its own axes. */
   readonly retainedIn: (unitId: string) => Float64Array;
   /** Three forces on what stands on a link (by its id) or a support (by its node), global axes. */
   readonly bearing: (name: string) => readonly [number, number, number];

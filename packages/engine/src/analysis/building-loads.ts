@@ -24,11 +24,15 @@ export function buildingLoads({ frame, skeleton, units }: BuildingSystem, combo:
   };
 }
 
-function addUnit({ firstNode, turn, loads }: CondensedUnit, combo: Combo, forces: Float64Array): void {
+function addUnit(
+  { firstNode, condensed: { freedoms }, turn, loads }: CondensedUnit,
+  combo: Combo,
+  forces: Float64Array,
+): void {
   const shares = sharesUnder(loads.basis, combo);
   for (let k = 0; k < shares.length; k++) {
     const share = shares[k] ?? 0;
-    if (share !== 0) addTurned(loads.condensed.onRetained[k] ?? NOTHING, turn, share, forces, firstNode * 6);
+    if (share !== 0) addTurned(loads.condensed.onRetained[k] ?? NOTHING, freedoms, turn, share, forces, firstNode * 6);
   }
 }
 

@@ -1,7 +1,8 @@
-import { freedomsOf, type Element } from "../elements/element.ts";
+import type { Element } from "../elements/element.ts";
 import type { AnalyticalModel, ModelNode } from "../model/analytical-model.ts";
 import { bearingsThatLoseHold } from "./bearings.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "../model/building-model.ts";
+import { momentNodes } from "../model/moment-nodes.ts";
 import { frameSystem, type FrameSystem } from "./frame-system.ts";
 import { turned, turnOf, type Turn } from "../model/turn.ts";
 import type { CondensationCache } from "./condensation-cache.ts";
@@ -11,7 +12,7 @@ import { turnStiffness } from "./turn-stiffness.ts";
 import type { UnitElements } from "./unit-elements.ts";
 import type { LocalUnitLoads } from "./unit-loads.ts";
 
-/** A container as the building sees it: a stiffness on its retained nodes, numbered in a row from `firstNode`. */
+/** A container as the building sees it: a stiffness on freedoms of its retained nodes, which are numbered in a row from `firstNode`. */
 export interface CondensedUnit {
   readonly unit: PlacedUnit;
   readonly turn: Turn;
@@ -53,6 +54,8 @@ export function buildingSystem(model: BuildingModel, cache: CondensationCache): 
 }
 
 function joined(model: BuildingModel, units: readonly CondensedUnit[]): BuildingSystem {
+  const turned = momentNodes(model);
+  for (const { unit } of units) checkMoments(unit, turned);
   const { between, springs, links, supports, combos } = model;
   const skeleton: AnalyticalModel = {
     nodes: [...units.flatMap(retainedNodes), ...between.nodes],
@@ -77,6 +80,17 @@ function joined(model: BuildingModel, units: readonly CondensedUnit[]): Building
   };
 }
 
+/** What turns a container, or keeps it from turning, where it is not joined so would be lost. */
+function checkMoments(
+  { id, fragment: { retained, momentNodes: known = [] } }: PlacedUnit,
+  turned: ReadonlySet<string>,
+): void {
+  if (turned.size === 0) return;
+  const lost = retained.find((node) => turned.has(nodeName(id, node)) && !known.includes(node));
+  if (lost !== undefined)
+    throw new Error(`a moment acts on "${nodeName(id, lost)}", which is joined without its rotations`);
+}
+
 function retainedNodes({ unit, turn, condensed }: CondensedUnit): ModelNode[] {
   return condensed.retained.flatMap((n) => {
     const node = unit.fragment.nodes[n];
@@ -95,6 +109,6 @@ function turnedElements(units: readonly CondensedUnit[]): Element[] {
     matrices.set(stiffness, byTurn);
     const matrix = byTurn.get(unit.turnMdeg) ?? turnStiffness(stiffness, turn);
     byTurn.set(unit.turnMdeg, matrix);
-    return { freedoms: freedomsOf(condensed.retained.map((_, k) => firstNode + k)), matrix };
+    return { freedoms: condensed.freedoms.map((freedom) => firstNode * 6 + freedom), matrix };
   });
 }

@@ -89,12 +89,13 @@ const ELEMENTS_KEPT = 2;
 const BYTES_PER_NUMBER = 8;
 
 function withPart(condensed: Condensed<UnitElements>, take: () => UnitElements): Condensed<UnitElements> {
-  const { retained, stiffness, factor, equationOf } = condensed;
+  const { retained, freedoms, stiffness, factor, equationOf } = condensed;
   return {
     get part() {
       return take();
     },
     retained,
+    freedoms,
     stiffness,
     factor,
     equationOf,

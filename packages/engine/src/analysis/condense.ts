@@ -12,16 +12,19 @@ import type { LastNumbering } from "./last-numbering.ts";
 import { looseMovements } from "./mechanism.ts";
 import { numberFreedoms } from "./prepare.ts";
 import { restoreRigidMotion } from "./restore-rigid-motion.ts";
+import { retainedFreedoms } from "./retained-freedoms.ts";
 import type { Substructure } from "./substructure.ts";
 import type { Vector } from "../numerics/vector.ts";
 
-/** A part reduced to its retained nodes. */
+/** A part reduced to the freedoms by which it is joined to others. */
 export interface Condensed<P extends Substructure = Substructure> {
   /** What was condensed: large, so it may be made anew whenever it is asked for. */
   readonly part: P;
   /** Node numbers, ascending. */
   readonly retained: readonly number[];
-  /** Stiffness on the six freedoms of each retained node, in order; full, row-major. */
+  /** By which the part is joined to others, in order: 6·(place among the retained nodes) + 0…5. */
+  readonly freedoms: Int32Array;
+  /** Stiffness on these freedoms; full, row-major. */
   readonly stiffness: Float64Array;
   readonly factor: SparseFactor;
   readonly equationOf: Int32Array;
@@ -29,18 +32,19 @@ export interface Condensed<P extends Substructure = Substructure> {
 
 export type Condensation<P extends Substructure> =
   | { readonly stable: true; readonly condensed: Condensed<P> }
-  /** Something inside moves (6 per node) though all retained nodes are held. */
+  /** Something inside moves (6 per node) though all freedoms by which it is joined are held. */
   | { readonly stable: false; readonly movements: readonly Float64Array[] };
 
 /**
- * Static condensation: the factorisation of the part, stopped at its retained nodes (Guyan, AIAA J. 3 (1965), from memory;
+ * Static condensation: the factorisation of the part, stopped at the freedoms by which it is joined (Guyan, AIAA J. 3 (1965), from memory;
  * exact for static loads). `known` saves the work that parts condensed before have in common with this one.
  */
 export function condense<P extends Substructure>(part: P, known: KnownWork | null = null): Condensation<P> {
   const nodeCount = part.places.length;
   const held = new Uint8Array(nodeCount * 6);
-  const retained = new Uint8Array(nodeCount);
-  for (const node of part.retained) retained[node] = 1;
+  const retained = new Uint8Array(nodeCount * 6);
+  const freedoms = retainedFreedoms(part.retained, part.momentNodes);
+  for (const freedom of freedoms) retained[(part.retained[Math.floor(freedom / 6)] ?? 0) * 6 + (freedom % 6)] = 1;
   const system = { nodeCount, elements: part.elements, held, sheetOnly: part.sheetOnly, bearings: [] };
   const order = (graph: FreedomGraph): FrontTree => treeOf(graph, placesOf(graph, part.places), known);
   const numbered = numberFreedoms(system, part.elements, held, retained, order, known?.last);
@@ -50,7 +54,7 @@ export function condense<P extends Substructure>(part: P, known: KnownWork | nul
     const factor = known?.fronts.factorise(tree, sparse, trusted) ?? factorise(tree, sparse, trusted);
     const movements = looseMovements({ factor, elements, equationOf }, trusted);
     if (movements.length > 0) return { stable: false, movements };
-    if (factor.loose.length === 0) return { stable: true, condensed: finish(part, factor, equationOf) };
+    if (factor.loose.length === 0) return { stable: true, condensed: finish(part, freedoms, factor, equationOf) };
     factor.loose.forEach((equation) => trusted.add(equation));
   }
 }
@@ -82,20 +86,26 @@ function placesOf({ groupOf, weights }: FreedomGraph, places: readonly Vector[])
   return found;
 }
 
-function finish<P extends Substructure>(part: P, factor: SparseFactor, equationOf: Int32Array): Condensed<P> {
+function finish<P extends Substructure>(
+  part: P,
+  freedoms: Int32Array,
+  factor: SparseFactor,
+  equationOf: Int32Array,
+): Condensed<P> {
   const { retained } = part;
   const places = retained.map((node) => part.places[node] ?? ([0, 0, 0] as const));
-  return { part, retained, stiffness: restoreRigidMotion(factor.schur, places), factor, equationOf };
+  const stiffness = restoreRigidMotion(factor.schur, places, freedoms);
+  return { part, retained, freedoms, stiffness, factor, equationOf };
 }
 
-/** Loads inside a part: what reaches its retained nodes, and what is needed to recover the inside. */
+/** Loads inside a part: what reaches the freedoms by which it is joined, and what is needed to recover the inside. */
 export interface CondensedLoads {
-  /** Per load vector: six forces at each retained node, in order. */
+  /** Per load vector: the force on each of these freedoms, in order. */
   readonly onRetained: readonly Float64Array[];
   readonly reduced: Float64Array;
 }
 
-/** Brings loads on all freedoms of the part (one array per load vector, the part's axes) to its retained nodes. */
+/** Brings loads on all freedoms of the part (one array per load vector, the part's axes) to those by which it is joined. */
 export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly Float64Array[]): CondensedLoads {
   const count = loads.length;
   const { equations, eliminated } = factor.tree;
@@ -115,20 +125,18 @@ export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly
 
 /**
  * Movements of every freedom of the part under several load vectors, from the reduced loads on its inner equations
- * (reduced[equation·count + side]; overwritten) and the movements of its retained nodes.
+ * (reduced[equation·count + side]; overwritten) and the movements of the freedoms by which it is joined.
  */
 export function recoverPart(
   { factor, equationOf }: Condensed,
   reduced: Float64Array,
-  onRetainedNodes: readonly Float64Array[],
+  onRetained: readonly Float64Array[],
 ): Float64Array[] {
-  const count = onRetainedNodes.length;
+  const count = onRetained.length;
   const { eliminated } = factor.tree;
-  onRetainedNodes.forEach((movement, s) =>
-    movement.forEach((value, k) => (reduced[(eliminated + k) * count + s] = value)),
-  );
+  onRetained.forEach((movement, s) => movement.forEach((value, k) => (reduced[(eliminated + k) * count + s] = value)));
   recoverInner(factor, reduced, count);
-  return onRetainedNodes.map((_, s) => {
+  return onRetained.map((_, s) => {
     const inside = new Float64Array(equationOf.length);
     for (let f = 0; f < equationOf.length; f++) {
       const equation = equationOf[f] ?? -1;

@@ -6,9 +6,9 @@ export interface FreedomGraph extends NodeGraph {
   readonly groupOf: Int32Array;
 }
 
-/** Each node is one vertex. `active` flags the freedoms that have an equation. */
+/** Each node is one vertex, or two where some of its freedoms are retained. `active` flags the freedoms that have an equation. */
 export function nodeGraph(elements: readonly Element[], active: Uint8Array, retained: Uint8Array): FreedomGraph {
-  return graphOf(elements, groupsOf(new Int32Array(active.length), active), retained);
+  return graphOf(elements, groupsOf(Int32Array.from(retained), active), retained);
 }
 
 /**
@@ -18,7 +18,7 @@ export function nodeGraph(elements: readonly Element[], active: Uint8Array, reta
  */
 export function freedomGraph(elements: readonly Element[], active: Uint8Array): FreedomGraph {
   const groupOf = groupsOf(signatures(elements, active.length), active);
-  return graphOf(elements, groupOf, new Uint8Array(active.length / 6));
+  return graphOf(elements, groupOf, new Uint8Array(active.length));
 }
 
 function graphOf(elements: readonly Element[], groupOf: Int32Array, retained: Uint8Array): FreedomGraph {
@@ -26,7 +26,7 @@ function graphOf(elements: readonly Element[], groupOf: Int32Array, retained: Ui
   const whole = new Uint8Array(weights.length);
   for (let f = 0; f < groupOf.length; f++) {
     const group = groupOf[f] ?? -1;
-    if (group >= 0) whole[group] = retained[Math.floor(f / 6)] ?? 0;
+    if (group >= 0) whole[group] = retained[f] ?? 0;
   }
   return { groupOf, weights, retained: whole, cliques: distinctCliques(elements, groupOf) };
 }

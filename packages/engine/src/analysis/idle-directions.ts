@@ -10,8 +10,8 @@ export interface IdleDirection {
 
 /**
  * Movements that are no mechanism because nothing is asked of them: the rotation of a joint in which every member is
- * pinned, and the movement of a point of a sheet out of its plane. Translations of other nodes are never idle, nor is anything
- * of `retained` nodes, which the rest of the building holds.
+ * pinned, and the movement of a point of a sheet out of its plane. Translations of other nodes are never idle, nor is
+ * any of the `retained` freedoms, which the rest of the building holds.
  */
 export function idleDirections(
   elements: readonly Element[],
@@ -21,10 +21,11 @@ export function idleDirections(
 ): IdleDirection[] {
   const left = withoutOwnHold(elements, sheetOnly.length);
   const blocks = nodeBlocks(elements, left);
+  const fixed = retained === null ? held : held.map((flag, f) => flag | (retained[f] ?? 0));
   const found: IdleDirection[] = [];
   for (let node = 0; node < sheetOnly.length; node++) {
-    if (!left[node] || retained?.[node]) continue;
-    addUnresisted(blocks, node, held, sheetOnly[node] === 1, found);
+    if (!left[node]) continue;
+    addUnresisted(blocks, node, fixed, sheetOnly[node] === 1, found);
   }
   return found;
 }
@@ -78,7 +79,7 @@ const scratch = new Float64Array(36);
 function addUnresisted(
   blocks: Float64Array,
   node: number,
-  held: Uint8Array,
+  fixed: Uint8Array,
   ofSheet: boolean,
   found: IdleDirection[],
 ): void {
@@ -86,7 +87,7 @@ function addUnresisted(
   const block = node * 36;
   for (let n = 0; n < 36; n++) a[n] = blocks[block + n] ?? 0;
   for (let k = 0; k < 6; k++) {
-    if (held[node * 6 + k]) {
+    if (fixed[node * 6 + k]) {
       clearRow(a, k);
       continue;
     }
@@ -105,7 +106,7 @@ function addUnresisted(
   }
 }
 
-/** Takes a held or skipped freedom out; its zero diagonal marks it. */
+/** Takes a fixed or skipped freedom out; its zero diagonal marks it. */
 function clearRow(a: Float64Array, k: number): void {
   for (let j = 0; j < 6; j++) {
     a[k * 6 + j] = 0;

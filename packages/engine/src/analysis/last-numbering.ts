@@ -18,11 +18,23 @@ export interface Numbering {
 export class LastNumbering {
   private last: Kept | undefined;
 
-  take(elements: readonly Element[], active: Uint8Array, number: () => Numbering): Numbering {
+  /** `retained` is null where nothing is. */
+  take(
+    elements: readonly Element[],
+    active: Uint8Array,
+    retained: Uint8Array | null,
+    number: () => Numbering,
+  ): Numbering {
     const { last } = this;
-    if (last !== undefined && isOn(elements, last.freedoms) && sameNumbers(active, last.active)) return last.numbering;
+    if (
+      last !== undefined &&
+      isOn(elements, last.freedoms) &&
+      areSame(active, last.active) &&
+      areSame(retained, last.retained)
+    )
+      return last.numbering;
     const numbering = number();
-    this.last = { freedoms: elements.map(({ freedoms }) => freedoms), active, numbering };
+    this.last = { freedoms: elements.map(({ freedoms }) => freedoms), active, retained, numbering };
     return numbering;
   }
 }
@@ -30,8 +42,12 @@ export class LastNumbering {
 interface Kept {
   readonly freedoms: readonly Int32Array[];
   readonly active: Uint8Array;
+  readonly retained: Uint8Array | null;
   readonly numbering: Numbering;
 }
+
+const areSame = (one: Uint8Array | null, other: Uint8Array | null): boolean =>
+  one === other || (one !== null && other !== null && sameNumbers(one, other));
 
 function isOn(elements: readonly Element[], freedoms: readonly Int32Array[]): boolean {
   if (elements.length !== freedoms.length) return false;

@@ -50,8 +50,8 @@ export interface Numbered {
 }
 
 /**
- * Orders and numbers the free, resisted freedoms; those of `retained` nodes, if any, come last and in order. `last` may know
- * how; it must have been used for parts with the same retained nodes on the same freedoms alone.
+ * Orders and numbers the free, resisted freedoms; those that are `retained` (1 for each), if any, come last and in order.
+ * `last` may know how.
  */
 export function numberFreedoms(
   system: System,
@@ -66,7 +66,7 @@ export function numberFreedoms(
   const active = activeFreedoms(elements, held, retained);
   for (const direction of idle) if (!isOblique(direction)) active[direction.node * 6 + axisOf(direction)] = 0;
   const number = (): Numbering => numbering(elements, active, retained, treeOf);
-  const { tree, equationOf, equations } = last === null ? number() : last.take(elements, active, number);
+  const { tree, equationOf, equations } = last?.take(elements, active, retained, number) ?? number();
   const sparse = elements.map(({ matrix }, n): SparseElement => ({ equations: equations[n] ?? NO_EQUATIONS, matrix }));
   return { elements, equationOf, idle, tree, sparse };
 }
@@ -100,7 +100,7 @@ function activeFreedoms(elements: readonly Element[], held: Uint8Array, retained
         const freedom = freedoms[f] ?? 0;
         active[freedom] = held[freedom] ? 0 : 1;
       }
-  retained?.forEach((flag, node) => flag && active.fill(1, node * 6, node * 6 + 6));
+  retained?.forEach((flag, freedom) => flag && (active[freedom] = 1));
   return active;
 }
 

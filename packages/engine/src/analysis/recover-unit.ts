@@ -4,7 +4,8 @@ import type { Triple } from "../model/analytical-model.ts";
 import { reducedUnder } from "./unit-loads.ts";
 import type { CondensedUnit } from "./building-system.ts";
 import { recoverPart } from "./condense.ts";
-import { turnVector, turnVectorBack } from "./turn-stiffness.ts";
+import { ownMovement } from "./own-movement.ts";
+import { turnVector } from "./turn-stiffness.ts";
 
 /** What happens inside one container under one combination; names are the container's own, units N, mm, radians. */
 export interface UnitSolution {
@@ -24,9 +25,8 @@ export interface Solved {
 
 /** Recovers the inside of a container under several combinations; each gets the bits it would get by itself. */
 export function recoverUnit(unit: CondensedUnit, solved: readonly Solved[]): UnitSolution[] {
-  const { firstNode, condensed, turn, loads } = unit;
-  const end = firstNode + condensed.retained.length;
-  const onRetained = solved.map(({ movement }) => turnVectorBack(movement.subarray(firstNode * 6, end * 6), turn));
+  const { condensed, loads } = unit;
+  const onRetained = solved.map(({ movement }) => ownMovement(unit, movement));
   const combos = solved.map(({ combo }) => combo);
   const reduced = reducedUnder(loads, combos, condensed.factor.tree.equations);
   const inside = new Inside(unit, combos, recoverPart(condensed, reduced, onRetained));

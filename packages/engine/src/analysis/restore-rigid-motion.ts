@@ -1,13 +1,19 @@
+import { roundingBound } from "../numerics/tolerances.ts";
 import type { Vector } from "../numerics/vector.ts";
 
 /**
- * Takes out of a condensed stiffness (6 freedoms per place, full, row-major) the rounding with which it answers rigid
- * movement: S ← (I − V·Vᵀ)·S·(I − V·Vᵀ) with V an orthonormal basis of the six rigid movements. In exact arithmetic this
- * changes nothing; in rounded arithmetic it keeps equilibrium exact and lets a floating part be told from a soft one.
+ * Takes out of a condensed stiffness (full, row-major) the rounding with which it answers rigid movement:
+ * S ← (I − V·Vᵀ)·S·(I − V·Vᵀ) with V an orthonormal basis of the rigid movements. In exact arithmetic this changes nothing;
+ * in rounded arithmetic it keeps equilibrium exact and lets a floating part be told from a soft one. Each row is one freedom:
+ * 6·place + 0…5 in `freedoms`.
  */
-export function restoreRigidMotion(stiffness: Float64Array, places: readonly Vector[]): Float64Array {
-  const size = places.length * 6;
-  const { basis, scale } = rigidBasis(places);
+export function restoreRigidMotion(
+  stiffness: Float64Array,
+  places: readonly Vector[],
+  freedoms: Int32Array,
+): Float64Array {
+  const size = freedoms.length;
+  const { basis, scale } = rigidBasis(places, freedoms);
   const s = scaled(stiffness, scale, size, false);
   const answer = basis.map((v) => multiply(s, v, size)); // S·V, zero but for rounding
   // with C = S·V − ½·V·(Vᵀ·S·V) the projection is S − C·Vᵀ − V·Cᵀ
@@ -34,7 +40,7 @@ function subtractSymmetric(s: Float64Array, c: Float64Array, v: Float64Array, si
 }
 
 /** Rigid movements made orthonormal, rotations measured as movement at the part's mean half size. */
-function rigidBasis(places: readonly Vector[]): { basis: Float64Array[]; scale: Float64Array } {
+function rigidBasis(places: readonly Vector[], freedoms: Int32Array): { basis: Float64Array[]; scale: Float64Array } {
   const centre = [0, 1, 2].map((c) => places.reduce((sum, place) => sum + (place[c] ?? 0), 0) / places.length);
   const about = places.map((place): Vector => [
     place[0] - (centre[0] ?? 0),
@@ -43,25 +49,31 @@ function rigidBasis(places: readonly Vector[]): { basis: Float64Array[]; scale: 
   ]);
   const square = about.reduce((sum, [x, y, z]) => sum + x * x + y * y + z * z, 0) / places.length;
   const arm = square > 0 ? Math.sqrt(square) : 1;
-  const scale = Float64Array.from({ length: places.length * 6 }, (_, f) => (f % 6 < 3 ? 1 : 1 / arm));
+  const scale = Float64Array.from(freedoms, (freedom) => (freedom % 6 < 3 ? 1 : 1 / arm));
   const basis: Float64Array[] = [];
-  for (let c = 0; c < 6; c++) orthonormalise(rigidMovement(about, arm, c), basis);
+  for (let c = 0; c < 6; c++) orthonormalise(rigidMovement(about, freedoms, arm, c), basis);
   return { basis, scale };
 }
 
-function rigidMovement(about: readonly Vector[], arm: number, c: number): Float64Array {
-  const v = new Float64Array(about.length * 6);
-  about.forEach(([x, y, z], n) => {
-    v[n * 6 + c] = 1;
-    if (c === 3) v.set([0, -z / arm, y / arm], n * 6);
-    if (c === 4) v.set([z / arm, 0, -x / arm], n * 6);
-    if (c === 5) v.set([-y / arm, x / arm, 0], n * 6);
+/** A movement by 1 along an axis, or a turn about it. */
+function rigidMovement(about: readonly Vector[], freedoms: Int32Array, arm: number, c: number): Float64Array {
+  return Float64Array.from(freedoms, (freedom) => {
+    const direction = freedom % 6;
+    if (direction >= 3 || c < 3) return direction === c ? 1 : 0;
+    const [x, y, z] = about[Math.floor(freedom / 6)] ?? ORIGIN;
+    if (c === 3) return ([0, -z, y][direction] ?? 0) / arm;
+    return ((c === 4 ? [z, 0, -x] : [-y, x, 0])[direction] ?? 0) / arm;
   });
-  return v;
 }
+
+const ORIGIN: Vector = [0, 0, 0];
+
+/** What is less of a movement is the rounding of the others: turning about the line on which all places lie moves nothing. */
+const ROUNDING = roundingBound(1024);
 
 /** Gram–Schmidt, twice for full accuracy (Kahan and Parlett: "twice is enough", from memory). */
 function orthonormalise(v: Float64Array, basis: Float64Array[]): void {
+  const before = Math.sqrt(inner(v, v));
   for (let pass = 0; pass < 2; pass++) {
     for (const other of basis) {
       const part = inner(other, v);
@@ -69,7 +81,7 @@ function orthonormalise(v: Float64Array, basis: Float64Array[]): void {
     }
   }
   const size = Math.sqrt(inner(v, v));
-  basis.push(v.map((value) => value / size));
+  if (size > ROUNDING * before) basis.push(v.map((value) => value / size));
 }
 
 function scaled(s: Float64Array, scale: Float64Array, size: number, back: boolean): Float64Array<ArrayBuffer> {

@@ -5,11 +5,12 @@ import type { BuildingSystem } from "./building-system.ts";
 import type { CombinedLoads } from "./combined-loads.ts";
 import type { ContactOutcome } from "./contact.ts";
 import type { FrameSolution } from "./frame-result.ts";
+import { ownMovement } from "./own-movement.ts";
 import { liftedNames } from "./planned-holds.ts";
 import { recoverFrame } from "./recover-frame.ts";
 import { unbalanced } from "./solve-movement.ts";
 import type { ContactState } from "./system.ts";
-import { turnVectorBack } from "./turn-stiffness.ts";
+import { withInnerRotations } from "./inner-rotations.ts";
 
 type Settled = {
   readonly building: BuildingSystem;
@@ -46,8 +47,7 @@ export class SettledCombination implements BuildingCombination {
   retainedIn(unitId: string): Float64Array {
     const own = this.settled.building.unitById.get(unitId);
     if (own === undefined) throw new RangeError(`the building has no container "${unitId}"`);
-    const from = own.firstNode * 6;
-    return turnVectorBack(this.movement.subarray(from, from + own.condensed.retained.length * 6), own.turn);
+    return ownMovement(own, this.movement);
   }
 
   bearing(name: string): readonly [number, number, number] {
@@ -73,6 +73,14 @@ export class SettledCombination implements BuildingCombination {
     const { frame, skeleton } = building;
     const lifted = liftedNames(outcome.prepared.state.lost, frame.supportBearings, frame.linkBearings);
     const held = withHolds(skeleton.links, skeleton.supports, holds, lifted);
-    return recoverFrame(frame, { ...skeleton, ...held }, outcome, load);
+    const { unit, settled } = this;
+    const solution = recoverFrame(frame, { ...skeleton, ...held }, outcome, load);
+    let displacements: FrameSolution["displacements"] | undefined;
+    return {
+      ...solution,
+      get displacements() {
+        return (displacements ??= withInnerRotations(solution.displacements, settled.building, unit));
+      },
+    };
   }
 }

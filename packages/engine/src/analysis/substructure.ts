@@ -12,4 +12,6 @@ export interface Substructure {
   readonly sheetOnly: Uint8Array;
   /** Node numbers, ascending. */
   readonly retained: readonly number[];
+  /** Those of them whose rotations are joined to the rest as well; of the others only translations are. */
+  readonly momentNodes: readonly number[];
 }

@@ -20,20 +20,22 @@ export function turnVector(values: Float64Array, { cos, sin }: Turn): Float64Arr
   return result;
 }
 
-/** Adds `factor` times the turned values to `sum` from `at` on. */
+/** Adds `factor` times the turned values to `sum`, each where its freedom stands, counted from `first`. */
 export function addTurned(
   values: Float64Array,
+  freedoms: Int32Array,
   { cos, sin }: Turn,
   factor: number,
   sum: Float64Array,
-  at: number,
+  first: number,
 ): void {
   for (let f = 0; f < values.length; f += 3) {
+    const at = first + (freedoms[f] ?? 0); // three directions stand in a row
     const x = values[f] ?? 0;
     const y = values[f + 1] ?? 0;
-    sum[at + f] = (sum[at + f] ?? 0) + factor * (cos * x - sin * y);
-    sum[at + f + 1] = (sum[at + f + 1] ?? 0) + factor * (sin * x + cos * y);
-    sum[at + f + 2] = (sum[at + f + 2] ?? 0) + factor * (values[f + 2] ?? 0);
+    sum[at] = (sum[at] ?? 0) + factor * (cos * x - sin * y);
+    sum[at + 1] = (sum[at + 1] ?? 0) + factor * (sin * x + cos * y);
+    sum[at + 2] = (sum[at + 2] ?? 0) + factor * (values[f + 2] ?? 0);
   }
 }
 

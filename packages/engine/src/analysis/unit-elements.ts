@@ -20,9 +20,11 @@ export function unitElements(fragment: UnitFragment, alike?: AlikeElements, befo
     before !== undefined && differInSheetsAlone(fragment, before.fragment)
       ? withPanels(before.made.frame, panels, alike)
       : frameSystem({ nodes, sections, beams, panels, ...ALONE }, bearingsThatKeepHold, alike);
-  const retained = fragment.retained.map((id) => nodeNumber(frame, id)).sort((a, b) => a - b);
+  const numbered = (ids: readonly string[]): number[] =>
+    ids.map((id) => nodeNumber(frame, id)).toSorted((a, b) => a - b);
+  const [retained, momentNodes] = [numbered(fragment.retained), numbered(fragment.momentNodes ?? [])];
   const { elements, sheetOnly } = frame.system;
-  return { key: fragment.key, places: frame.places, elements, sheetOnly, retained, frame };
+  return { key: fragment.key, places: frame.places, elements, sheetOnly, retained, momentNodes, frame };
 }
 
 export interface MadeUnit {

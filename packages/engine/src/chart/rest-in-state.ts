@@ -1,4 +1,4 @@
-import { addElementForcesOfSides, freedomsOf, type Element } from "../elements/element.ts";
+import { addElementForcesOfSides, type Element } from "../elements/element.ts";
 import { eliminateDense, solveDense } from "../numerics/dense-ldlt.ts";
 import { frontTree } from "../numerics/front-tree.ts";
 import { factorise } from "../numerics/sparse-ldlt.ts";
@@ -10,9 +10,6 @@ import { numberFreedoms } from "../analysis/prepare.ts";
 import type { LoadVector, Movement } from "../analysis/solve-movement.ts";
 import { actingElements, heldFreedoms, type ContactState, type System } from "../analysis/system.ts";
 
-/** The nodes of one container in a building: their numbers follow one another. */
-export type OwnNodes = { readonly first: number; readonly count: number };
-
 /**
  * A building without one container in one state of its bearings, condensed to that container's bearing points. Any container on
  * these points is solved with it as the whole building would be. N, mm, radians.
@@ -22,11 +19,17 @@ export class RestInState {
   readonly held: Uint8Array;
   readonly equationOf: Int32Array;
   readonly idle: readonly IdleDirection[];
-  private readonly own: OwnNodes;
+  private readonly own: Int32Array;
   private readonly elements: readonly Element[];
   private readonly factor: SparseFactor;
 
-  private constructor(own: OwnNodes, state: ContactState, held: Uint8Array, numbered: Numbered, factor: SparseFactor) {
+  private constructor(
+    own: Int32Array,
+    state: ContactState,
+    held: Uint8Array,
+    numbered: Numbered,
+    factor: SparseFactor,
+  ) {
     this.own = own;
     this.state = state;
     this.held = held;
@@ -36,10 +39,14 @@ export class RestInState {
     this.idle = numbered.idle;
   }
 
-  /** `system` is without the container. Undefined where something in it moves though these points are held. */
-  static of(system: System, own: OwnNodes, state: ContactState): RestInState | undefined {
+  /**
+   * `system` is without the container, `own` are the freedoms by which it is joined, ascending. Undefined where something in it
+   * moves though these are held.
+   */
+  static of(system: System, own: Int32Array, state: ContactState): RestInState | undefined {
     const held = heldFreedoms(system, state);
-    const retained = new Uint8Array(system.nodeCount).fill(1, own.first, own.first + own.count);
+    const retained = new Uint8Array(held.length);
+    for (const freedom of own) retained[freedom] = 1;
     const numbered = numberFreedoms(system, actingElements(system, state), held, retained, frontTree);
     const factor = factorise(numbered.tree, numbered.sparse);
     return factor.loose.length > 0 ? undefined : new RestInState(own, state, held, numbered, factor);
@@ -49,9 +56,7 @@ export class RestInState {
   solve(stiffness: Float64Array, loads: readonly LoadVector[]): Movement[] | undefined {
     const joint = this.joined(stiffness);
     if (joint === undefined) return undefined;
-    const { first, count } = this.own;
-    const nodes = Array.from({ length: count }, (_, n) => first + n);
-    const elements = [...this.elements, { freedoms: freedomsOf(nodes), matrix: stiffness }];
+    const elements = [...this.elements, { freedoms: this.own, matrix: stiffness }];
     const sides = loads.length;
     const movement = new Float64Array(this.held.length * sides);
     loads.forEach(({ settlement }, s) => {
@@ -70,8 +75,8 @@ export class RestInState {
   /** The container and what the rest answers at its points, factorised over those that are free. */
   private joined(stiffness: Float64Array): Joint | undefined {
     const { own, held, factor } = this;
-    const size = own.count * 6;
-    const free = Int32Array.from({ length: size }, (_, k) => k).filter((k) => !held[own.first * 6 + k]);
+    const size = own.length;
+    const free = Int32Array.from(own.keys()).filter((k) => !held[own[k] ?? 0]);
     const matrix = new Float64Array(free.length * free.length);
     const scale = new Float64Array(free.length);
     free.forEach((row, i) => {

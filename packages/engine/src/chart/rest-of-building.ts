@@ -4,12 +4,14 @@ import type { BuildingCombination } from "../analysis/building-combination.ts";
 import { buildingLoads } from "../analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem, type CondensedUnit } from "../analysis/building-system.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
+import { ownMovement } from "../analysis/own-movement.ts";
 import type { LoadVector, Movement } from "../analysis/solve-movement.ts";
 import type { ContactState, System } from "../analysis/system.ts";
-import { turnStiffness, turnVectorBack } from "../analysis/turn-stiffness.ts";
+import { turnStiffness } from "../analysis/turn-stiffness.ts";
 import { unresistedLoad } from "../analysis/unresisted-load.ts";
 import { addTimes } from "../analysis/vectors.ts";
 import { nodeName, type BuildingModel, type PlacedUnit } from "../model/building-model.ts";
+import { sameNumbers } from "../numerics/same-graph.ts";
 import { SOLUTION_ACCURACY } from "../numerics/tolerances.ts";
 import { RestInState } from "./rest-in-state.ts";
 
@@ -62,6 +64,7 @@ export class RestOfBuilding {
     const points = condensed.retained.map((n) => nodeName(unit.id, unit.fragment.nodes[n]?.id ?? ""));
     const known = building.frame.nodeIds.slice(own.firstNode, own.firstNode + own.condensed.retained.length);
     if (points.length !== known.length || points.some((name, n) => name !== known[n])) return undefined;
+    if (!sameNumbers(condensed.freedoms, own.condensed.freedoms)) return undefined;
     return { ...own, unit, condensed, loads: cache.loadsOn(unit, condensed) };
   }
 
@@ -92,7 +95,8 @@ export class RestOfBuilding {
     const key = stateKey(state);
     if (!this.states.has(key)) {
       const { firstNode, condensed } = this.own;
-      this.states.set(key, RestInState.of(this.system, { first: firstNode, count: condensed.retained.length }, state));
+      const freedoms = condensed.freedoms.map((freedom) => firstNode * 6 + freedom);
+      this.states.set(key, RestInState.of(this.system, freedoms, state));
     }
     return this.states.get(key);
   }
@@ -148,9 +152,7 @@ export class RestOfBuilding {
       retainedIn: (unitId) => {
         const asked = unitId === unit.unit.id ? unit : building.unitById.get(unitId);
         if (asked === undefined) throw new RangeError(`the model has no container ${unitId}`);
-        const { firstNode, condensed, turn } = asked;
-        const from = firstNode * 6;
-        return turnVectorBack(result.movement.subarray(from, from + condensed.retained.length * 6), turn);
+        return ownMovement(asked, result.movement);
       },
       bearing: (name) => {
         all ??= forces.under({ prepared: rest, result }, load);

@@ -5,6 +5,7 @@ import type { ActionCase } from "../loads/action-case.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { ModelledUnit } from "../model/modelled-unit.ts";
+import { momentNodes, withMomentNodes } from "../model/moment-nodes.ts";
 import { softRacking } from "../strength/assumption-sets.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import { screen, type PartWorst } from "../strength/screen.ts";
@@ -148,7 +149,8 @@ function builtWith(ground: TrialGround, tried: Tried, trialSet: TrialSet): Built
   if (known !== undefined) return known;
   const { built, set } = trialSet;
   const { unit, analysis, actions, besides } = tried;
-  const placed = new ModelledUnit(analysis, built.plan, unit, set.assumptions).placed(actions, tried.loads);
+  const modelled = new ModelledUnit(analysis, built.plan, unit, set.assumptions);
+  const placed = withMomentNodes(modelled.placed(actions, tried.loads), momentNodes(built.model));
   tried.loads ??= placed;
   const units = built.model.units.map((one) => (one.id === unit.id ? placed : one));
   const model = { ...built.model, units };

@@ -12,6 +12,7 @@ import { isTaken } from "./measured-steel.ts";
 import { usualAssumptions, type ModelAssumptions } from "./model-assumptions.ts";
 import { beyondBeam, linkOf, supportsOf, type BearingPlaces } from "./model-bearings.ts";
 import { ModelledUnit } from "./modelled-unit.ts";
+import { momentNodes, withMomentNodes } from "./moment-nodes.ts";
 import { planHolds, type HoldPlan } from "./plan-holds.ts";
 import { plannedTies } from "./tie-plan.ts";
 
@@ -62,6 +63,13 @@ export function buildModel(
   const beams = drawBeams(plan, building, assumptions, (bearing, beam) => beyondBeam(bearing, beam, places));
   const ties = drawTies(plan.ties, (point) => find(byId, point.unitId).tiedNode(point), assumptions);
   const byContainer = actions.map((action) => [action.id, loadsOnUnits(action, plan)] as const);
+  const joints = {
+    between: { ...joined(posts, beams, ties), loads: loadsBetween(actions, plan, places) },
+    springs: ties.springs,
+    links,
+    supports: supportsOf(plan.bearings, places),
+  };
+  const turned = momentNodes(joints);
   return {
     plan,
     notes: [
@@ -70,11 +78,8 @@ export function buildModel(
       ...steelNotes(analysis, plan),
     ],
     model: {
-      units: units.map((one) => one.placed(byContainer, unitIn(one.unit.id, sameLoads))),
-      between: { ...joined(posts, beams, ties), loads: loadsBetween(actions, plan, places) },
-      springs: ties.springs,
-      links,
-      supports: supportsOf(plan.bearings, places),
+      units: units.map((one) => withMomentNodes(one.placed(byContainer, unitIn(one.unit.id, sameLoads)), turned)),
+      ...joints,
       holds,
       combos,
     },

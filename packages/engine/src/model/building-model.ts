@@ -21,6 +21,8 @@ export interface UnitFragment {
   readonly panels: readonly ModelPanel[];
   /** Nodes that touch anything outside the container. */
   readonly retained: readonly string[];
+  /** Those of them on which what is outside acts with a moment (moment-nodes.ts); absent where there are none. */
+  readonly momentNodes?: readonly string[];
 }
 
 /** A container in the building: turned about the upright axis by thousandths of a degree, then moved, mm. */

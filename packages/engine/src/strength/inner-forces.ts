@@ -24,7 +24,7 @@ export type ForceLayout = {
 
 /** How forces inside a container come about, whatever the loads: all that its lines and sheets say of it. */
 export type InnerInfluence = InnerRows & {
-  /** Every force of the layout under each of the six movements of each bearing point by one, the others held; force by force. */
+  /** Every force of the layout under each movement by which the container is joined to others by one, the others held; force by force. */
   readonly byMovement: Float64Array;
 };
 

@@ -7,7 +7,7 @@ import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
 import { addFixedForces, FORCES_OF_LINE, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
 
-/** A run with six movements of each retained node of the container, in its own axes. */
+/** A run with the movements of the freedoms by which the container is joined to others, in its own axes. */
 export type SolvedSide = { readonly factors: Readonly<Record<string, number>>; readonly retained: Float64Array };
 
 /** Forces of its lines and flows of its sheets, in one array. */

@@ -32,11 +32,21 @@ describe("the graph by freedoms", () => {
 });
 
 it("the graph by nodes has one vertex for each node and keeps those that are retained", () => {
-  const graph = nodeGraph(elements, active, Uint8Array.of(0, 1, 0));
+  const graph = nodeGraph(elements, active, new Uint8Array(18).fill(1, 6, 12));
   expect([...graph.weights]).toEqual([6, 6, 1]);
   expect([...graph.retained]).toEqual([0, 1, 0]);
   expect(graph.cliques).toEqual([
     [0, 1],
     [1, 2],
+  ]);
+});
+
+it("and parts a node of which only translations are retained", () => {
+  const graph = nodeGraph(elements, active, new Uint8Array(18).fill(1, 6, 9));
+  expect([...graph.groupOf]).toEqual([0, 0, 0, 0, 0, 0, 1, 1, 1, 2, 2, 2, -1, -1, 3, -1, -1, -1]);
+  expect([...graph.retained]).toEqual([0, 1, 0, 0]);
+  expect(graph.cliques).toEqual([
+    [0, 1, 2],
+    [1, 3],
   ]);
 });

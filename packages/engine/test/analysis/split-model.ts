@@ -1,5 +1,6 @@
 import type { AnalyticalModel, ModelCase, Triple } from "../../src/model/analytical-model.ts";
 import type { BuildingModel, PlacedUnit } from "../../src/model/building-model.ts";
+import { momentNodes, withMomentNodes } from "../../src/model/moment-nodes.ts";
 
 export interface Origin {
   turnMdeg: number;
@@ -8,13 +9,13 @@ export interface Origin {
 
 /** Cuts a reference model into its units by the letter before the colon or point, each in its own axes. */
 export function splitModel(model: AnalyticalModel, origins: Record<string, Origin>): BuildingModel {
+  const { springs, links, supports, combos } = model;
+  const joints = { between: { nodes: [], sections: {}, beams: [], loads: {} }, springs, links, supports };
+  const turned = momentNodes(joints);
   return {
-    units: Object.entries(origins).map(([letter, origin]) => unitOf(model, letter, origin)),
-    between: { nodes: [], sections: {}, beams: [], loads: {} },
-    springs: model.springs,
-    links: model.links,
-    supports: model.supports,
-    combos: model.combos,
+    units: Object.entries(origins).map(([letter, origin]) => withMomentNodes(unitOf(model, letter, origin), turned)),
+    ...joints,
+    combos,
   };
 }
 

@@ -80,8 +80,8 @@ describe("a building solved as often as asked", () => {
       for (const [name, [x = NaN, y = NaN, z = NaN]] of forces)
         answer.bearing(name).forEach((force, c) => expect(force).toBeCloseTo([x, y, z][c] ?? NaN, 6));
       answer.nodeIds.forEach((id, n) =>
-        expect([...answer.movement.subarray(n * 6, n * 6 + 6)].map((value) => value + 0)).toEqual(
-          frame.displacements[id],
+        expect([...answer.movement.subarray(n * 6, n * 6 + 3)].map((value) => value + 0)).toEqual(
+          frame.displacements[id]?.slice(0, 3),
         ),
       );
       expect(answer.residual).toBe(frame.residual);
