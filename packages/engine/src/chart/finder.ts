@@ -5,6 +5,7 @@ import { holdsNeeded } from "../strength/holds-needed.ts";
 import { liftOf } from "../strength/lift-results.ts";
 import type { PartWorst } from "../strength/screen.ts";
 import type { StrengthReason } from "../strength/strength-reason.ts";
+import { isTold, toldOnce } from "../strength/sure-part.ts";
 import { findingOf, type Judged } from "./judged.ts";
 import { TrialOf, type Looking, type Trial } from "./trial.ts";
 import type { TrialGround, TrialSet } from "./trial-ground.ts";
@@ -47,7 +48,7 @@ export class Finder {
       one.fallen.map(({ id }) => ({ set: sets[n]?.set.id ?? missing(), run: id })),
     );
     const judged: Judged = {
-      results: [...worsts.map(findingOf), ...leans],
+      results: [...toldOnce(worsts.filter(({ part, asDrawn }) => isTold(part, asDrawn)).map(findingOf)), ...leans],
       holds: holdsNeeded(
         ownBearings,
         solved.flatMap((one) => one.solved),

@@ -5,6 +5,7 @@ import type { ElementResult } from "../strength/element-result.ts";
 import type { HoldNeeded } from "../strength/holds-needed.ts";
 import { governingOf, type PartWorst } from "../strength/screen.ts";
 import type { StrengthReason } from "../strength/strength-reason.ts";
+import { alsoAsSure } from "../strength/sure-part.ts";
 import { unitStrength } from "../strength/unit-strength.ts";
 import type { ChartAnswer, ChartReason } from "./chart.ts";
 
@@ -25,7 +26,7 @@ export type Finding = Omit<ElementResult, "ifProved" | "certainty" | "working">;
 export function findingOf(worst: PartWorst): Finding {
   const { part, envelope, heldDown } = worst;
   const { screened, solved, use } = governingOf(worst);
-  const { id, ownerId, element, place } = part;
+  const { id, ownerId, element, place, sureOf } = part;
   const { limitState } = screened;
   const { coverage, why } = coverageOf(limitState, element);
   const refused = Number.isFinite(use) ? undefined : governing(screened.checks());
@@ -43,7 +44,8 @@ export function findingOf(worst: PartWorst): Finding {
     held: solved.held,
     envelope: Object.fromEntries([...envelope].map(([set, value]) => [set, Number.isFinite(value) ? value : null])),
     ...(heldDown && { ifHeldDown: Number.isFinite(heldDown.use) ? heldDown.use : null }),
-    covered: coverage,
+    covered: sureOf === undefined ? coverage : "checked",
+    ...(sureOf !== undefined && { sureOf }),
     ...(why !== undefined && { coveredWhy: why }),
   };
 }
@@ -104,7 +106,7 @@ function strengthBefore(before: Judged): ReadonlyMap<string, number> {
 function strengthsIn({ results }: Judged): ReadonlyMap<string, number> {
   const known = new Map<string, number>();
   const note = (key: string, use: number): void => void known.set(key, Math.max(known.get(key) ?? 0, use));
-  for (const result of results) {
+  for (const result of results.flatMap(alsoAsSure)) {
     note(result.id, useOf(result));
     note(kindOf(result), useOf(result));
   }
@@ -112,10 +114,10 @@ function strengthsIn({ results }: Judged): ReadonlyMap<string, number> {
 }
 
 /** Frames belong to one opening; all else of a wall is divided by openings into stretches. */
-export function kindOf({ ownerId, element, place, id }: Finding): string {
+export function kindOf({ ownerId, element, place, id, sureOf }: Finding): string {
   if (element === "jamb" || element === "added beam" || element === "added post") return id;
   const [wall = ""] = place.split(/ over | \d/);
-  return `${ownerId} ${element} ${wall}`;
+  return `${ownerId} ${element} ${wall}${sureOf === undefined ? "" : ", what is sure"}`;
 }
 
 function isWorse(result: Finding, known: ReadonlyMap<string, number>): boolean {

@@ -16,7 +16,7 @@ import type { Check } from "./check.ts";
 import type { CheckedMember, MemberStrengths } from "./checked-member.ts";
 import { codeBasis } from "./code-basis.ts";
 import { cornerFitting, type FittingForce } from "./corner-fitting.ts";
-import { cornerPost, type PostDemand, type PostElement } from "./corner-post.ts";
+import { cornerPost, cornerPostAtBest, type PostDemand, type PostElement } from "./corner-post.ts";
 import { deflection, type Deflection } from "./deflection.ts";
 import { basePlate, capPlate } from "./end-plate.ts";
 import { floorBoards, type BoardLoad } from "./floor-boards.ts";
@@ -24,12 +24,19 @@ import { forceOnBeam, type BeamForce } from "./force-on-beam.ts";
 import { forceOnTubeBeam, type TubeForce } from "./force-on-tube.ts";
 import { frameWeld } from "./frame-weld.ts";
 import { jointStrengths, type JointStrengths } from "./joint-strengths.ts";
-import type { CheckedElement } from "./limit-state.ts";
+import type { CheckedElement, LimitState } from "./limit-state.ts";
 import { lockTogether } from "./lock.ts";
 import { memberChecks } from "./member-checks.ts";
 import type { MemberDemand } from "./member-demand.ts";
 import { memberStrengths } from "./member-strengths.ts";
-import { capacitiesOf, memberUse, memberUtilisation, type Capacities, type Deciding } from "./member-utilisation.ts";
+import {
+  capacitiesOf,
+  memberUse,
+  memberUtilisation,
+  utilisationAmong,
+  type Capacities,
+  type Deciding,
+} from "./member-utilisation.ts";
 import { padConcrete } from "./pad-concrete.ts";
 import { doorPostBounds, frontPostBounds, type PostBounds } from "./post-bounds.ts";
 import { remembered } from "./remembered.ts";
@@ -58,6 +65,8 @@ export type CheckBasis = {
   memberUse(capacities: Capacities, demand: MemberDemand): number;
   /** What decides under one set of forces, without workings. */
   memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding;
+  /** The same among these limit states alone, as far as their strengths are stated. */
+  utilisationAmong(among: ReadonlySet<LimitState>, capacities: Capacities, demand: MemberDemand): Deciding;
   /** Every limit state with its working. */
   memberChecks(strengths: MemberStrengths, demand: MemberDemand): readonly Check[];
   /** A pressed member's own bow, at strength level, and the compression at which it is half as much again. */
@@ -73,6 +82,8 @@ export type CheckBasis = {
     bounds: PostBounds,
     proof: Working,
   ): ReturnType<typeof cornerPost>;
+  /** A post held by its sheet and no weaker in compression than its proof load: beyond it, it is beyond every bound. */
+  cornerPostAtBest(element: PostElement, demand: PostDemand, bounds: PostBounds, proof: Working): Check;
   cornerFitting(force: FittingForce, demandN: number, stacking: Working): Check;
   sheetShear(panel: PlainPanel): Resistance;
   sheetBending(sheet: CorrugatedSheet, steel: Steel): Resistance;
@@ -119,6 +130,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     capacities: capacitiesOf,
     memberUse,
     memberUtilisation,
+    utilisationAmong,
     memberChecks,
     bow: (element, bowed) => bowCheck(element, bowed, basis.steel),
     mostBowedN,
@@ -126,6 +138,7 @@ export function checkBasisOf(edition: Scheme["site"]["edition"], method: DesignM
     frontPost: remembered((post) => frontPostBounds(post, basis.thin)),
     doorPost: remembered((post) => doorPostBounds(post, basis.thin)),
     cornerPost: (element, demand, bounds, proof) => cornerPost(element, demand, bounds, proof, basis.thin),
+    cornerPostAtBest: (element, demand, bounds, proof) => cornerPostAtBest(element, demand, bounds, proof, basis.thin),
     cornerFitting: (force, demandN, stacking) => cornerFitting(force, demandN, stacking, method),
     sheetShear: shear,
     sheetBending: (sheet, steel) => sheetBending(sheet, steel, basis.thin),

@@ -60,6 +60,22 @@ export function cornerPost(
   };
 }
 
+/**
+ * A post at its best: held along its length by whole sheet, and pressed by no less than its type was proved with. What is beyond
+ * this is beyond every bound. Shear and torsion are left out: they have no upper bound.
+ */
+export function cornerPostAtBest(
+  element: PostElement,
+  demand: PostDemand,
+  { upper }: PostBounds,
+  proof: Working,
+  basis: ColdFormedBasis,
+): Check {
+  const { compression } = upper;
+  const isProved = demand.axialN >= 0 && !(compression.ok && compression.available >= proof.result.value);
+  return isProved ? pressedAndBent(element, demand, proof, upper, basis) : againstBound(element, demand, upper, basis);
+}
+
 const worse = (one: Check, other: Check): Check => {
   if (!one.ok) return one;
   return !other.ok || other.utilisation > one.utilisation ? other : one;
@@ -85,12 +101,24 @@ function sheared(element: PostElement, demand: PostDemand, bound: PostStrengths,
 }
 
 function againstBound(element: PostElement, demand: PostDemand, bound: PostStrengths, basis: ColdFormedBasis): Check {
-  const subject = { element, limitState: "axial force with bending" } as const;
-  const refuse = (why: Refusal): Check => ({ ok: false, ...subject, why });
   const axial = demand.axialN >= 0 ? bound.compression : bound.tension;
-  if (!axial.ok) return refuse(axial.why);
-  if (!bound.mx.ok) return refuse(bound.mx.why);
-  if (!bound.my.ok) return refuse(bound.my.why);
-  const available = { axial: axial.working, mx: bound.mx.working, my: bound.my.working };
-  return checkOf(subject, thinAxialWithBending(demand, available, basis));
+  return axial.ok
+    ? pressedAndBent(element, demand, axial.working, bound, basis)
+    : { ok: false, ...bent(element), why: axial.why };
+}
+
+const bent = (element: PostElement) => ({ element, limitState: "axial force with bending" }) as const;
+
+/** `axial`: the strength in compression, or in tension. */
+function pressedAndBent(
+  element: PostElement,
+  demand: PostDemand,
+  axial: Working,
+  { mx, my }: Pick<PostStrengths, "mx" | "my">,
+  basis: ColdFormedBasis,
+): Check {
+  if (!mx.ok) return { ok: false, ...bent(element), why: mx.why };
+  if (!my.ok) return { ok: false, ...bent(element), why: my.why };
+  const available = { axial, mx: mx.working, my: my.working };
+  return checkOf(bent(element), thinAxialWithBending(demand, available, basis));
 }

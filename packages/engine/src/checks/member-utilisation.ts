@@ -57,6 +57,60 @@ export type Deciding = { readonly limitState: LimitState; readonly utilisation: 
  * are made only where something decides.
  */
 export function memberUtilisation(capacities: Capacities, demand: MemberDemand): Deciding {
+  return isUnstated(capacities, demand)
+    ? { limitState: "axial force with bending", utilisation: Infinity }
+    : greatest(memberStates(capacities, demand));
+}
+
+/**
+ * The greatest among these limit states whose strengths are stated: what is refused says nothing, nor does what it enters.
+ * 0 where there is none.
+ */
+export function utilisationAmong(
+  among: ReadonlySet<LimitState>,
+  capacities: Capacities,
+  demand: MemberDemand,
+): Deciding {
+  const unstated = isUnstated(capacities, demand);
+  return greatest(
+    memberStates(capacities, demand).filter(
+      ([limitState, use]) => among.has(limitState) && Number.isFinite(use) && !(unstated && together.has(limitState)),
+    ),
+  );
+}
+
+/** Every limit state of a member. */
+export const statesOfMembers = [
+  "compression",
+  "tension",
+  "bending, strong axis",
+  "bending, weak axis",
+  "shear",
+  "torsion",
+  "torsion with other forces",
+  "axial force with bending",
+  "bending with shear",
+] as const satisfies readonly LimitState[];
+
+/** Those in which forces act together. */
+const together: ReadonlySet<LimitState> = new Set<LimitState>([
+  "torsion with other forces",
+  "axial force with bending",
+  "bending with shear",
+]);
+
+/** A strength that bending and axial force enter is refused, and two forces share the member. */
+function isUnstated(capacities: Capacities, demand: MemberDemand): boolean {
+  const axial = demand.axialN >= 0 ? capacities.compression : capacities.tension;
+  const strong = demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed;
+  const stated = axial !== undefined && strong !== undefined && capacities.weak !== undefined;
+  return !stated && sharing(demand) > 1;
+}
+
+function memberStates(
+  capacities: Capacities,
+  demand: MemberDemand,
+): readonly (readonly [(typeof statesOfMembers)[number], number])[] {
   const compressed = demand.axialN >= 0;
   const axial = compressed ? capacities.compression : capacities.tension;
   const strong = demand.momentStrongNmm >= 0 ? capacities.headPressed : capacities.footPressed;
@@ -67,18 +121,17 @@ export function memberUtilisation(capacities: Capacities, demand: MemberDemand):
   const vy = share(demand.shearWeakN, capacities.shearWeak);
   const t = share(demand.torsionNmm, capacities.torsion);
   const thin = capacities.family === "cold-formed";
-  const stated = axial !== undefined && strong !== undefined && capacities.weak !== undefined;
-  if (!stated && sharing(demand) > 1) return { limitState: "axial force with bending", utilisation: Infinity };
-  return greatest([
+  return [
     [compressed ? "compression" : "tension", p],
     ["bending, strong axis", mx],
     ["bending, weak axis", my],
-    ["shear", Math.max(vx, vy)],
+    ["shear", vx],
+    ["shear", vy],
     ["torsion", t],
     ["torsion with other forces", t > 0.2 ? p + mx + my + (vx + vy + t) * (vx + vy + t) : 0],
     ["axial force with bending", thin ? p + mx + my : heavyOrLight(p, mx + my)],
     ["bending with shear", thin ? Math.sqrt(mx * mx + vx * vx) : 0],
-  ]);
+  ];
 }
 
 /** How many forces share the member: a strength that is refused matters once there are two. */

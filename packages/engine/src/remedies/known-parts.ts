@@ -1,9 +1,10 @@
 import type { LimitState } from "../checks/limit-state.ts";
 import type { ElementResult } from "../strength/element-result.ts";
 import type { LivePart } from "../strength/live-strength.ts";
+import { alsoAsSure } from "../strength/sure-part.ts";
 
 /** A part with what it uses of its strength: infinite where a strength that acts is refused or not covered. */
-export type UsedPart = Pick<ElementResult, "id" | "ownerId" | "element" | "place"> & {
+export type UsedPart = Pick<ElementResult, "id" | "ownerId" | "element" | "place" | "sureOf"> & {
   readonly use: number;
   /** Absent where only the governing vectors were looked at. */
   readonly limitState?: LimitState;
@@ -11,14 +12,16 @@ export type UsedPart = Pick<ElementResult, "id" | "ownerId" | "element" | "place
 
 /** As drawn, or once what lifts is held: whichever is greater. */
 export function usedOf(result: ElementResult): UsedPart {
-  const { id, ownerId, element, place, limitState, utilisation, refused, ifHeldDown, covered } = result;
+  const { id, ownerId, element, place, sureOf, limitState, utilisation, refused, ifHeldDown, covered } = result;
   const unknown = refused !== undefined || covered === "not covered";
   const held = ifHeldDown === undefined ? 0 : (ifHeldDown ?? Infinity);
-  return { id, ownerId, element, place, limitState, use: unknown ? Infinity : Math.max(utilisation ?? 0, held) };
+  const use = unknown ? Infinity : Math.max(utilisation ?? 0, held);
+  return { id, ownerId, element, place, ...(sureOf !== undefined && { sureOf }), limitState, use };
 }
 
-export const usedLive = ({ id, ownerId, element, place, utilisation }: LivePart): UsedPart => ({
+export const usedLive = ({ id, ownerId, element, place, sureOf, utilisation }: LivePart): UsedPart => ({
   ...{ id, ownerId, element, place },
+  ...(sureOf !== undefined && { sureOf }),
   use: utilisation ?? Infinity,
 });
 
@@ -28,7 +31,7 @@ export class KnownParts {
   private readonly judged = new Set<LimitState>();
 
   constructor(results: readonly ElementResult[]) {
-    for (const result of results) {
+    for (const result of results.flatMap(alsoAsSure)) {
       const part = usedOf(result);
       const kind = kindOf(part);
       this.judged.add(result.limitState);
@@ -58,9 +61,9 @@ export class KnownParts {
 export const WALL_MODEL_ACCURACY = 0.013;
 
 /** Wall, element and check of a part, whatever the stretch; undefined where one thing bears on another: that is a place. */
-function kindOf({ ownerId, element, place }: UsedPart): string | undefined {
+function kindOf({ ownerId, element, place, sureOf }: UsedPart): string | undefined {
   if (place.startsWith("at ")) return undefined;
   const [stretch = "", ...checks] = place.split(", ");
   const [wall = ""] = stretch.split(/ over | at | \d/);
-  return [ownerId, element, wall, ...checks].join(" ");
+  return [ownerId, element, wall, ...checks, ...(sureOf === undefined ? [] : ["what is sure"])].join(" ");
 }

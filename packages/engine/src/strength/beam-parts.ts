@@ -9,7 +9,7 @@ import { beamLines } from "../model/draw-beams.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import type { PlannedBearing } from "../model/bearing-plan.ts";
 import { bowingOf, bowParts } from "./bow-parts.ts";
-import { memberPart, type MemberStretch } from "./member-part.ts";
+import { memberPart, sureMemberPart, type MemberStretch } from "./member-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
 /**
@@ -21,7 +21,11 @@ export function beamParts({ beamById }: Building, { plan }: BuiltModel, basis: C
     const beam = beamById.get(id);
     if (beam === undefined) return [];
     const stretch = stretchOf(beam, plan.bearings);
-    return [memberPart(stretch, basis), ...bowParts(id, bowingOf(stretch), stretch.forces, basis)];
+    return [
+      memberPart(stretch, basis),
+      ...sureMemberPart(stretch, basis),
+      ...bowParts(id, bowingOf(stretch), stretch.forces, basis),
+    ];
   });
 }
 

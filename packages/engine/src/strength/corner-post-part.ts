@@ -34,8 +34,7 @@ export type PostStretch = {
  */
 export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPart {
   const { ownerId, element, place, clearMm, sheeted, beams } = post;
-  const boundsAt = (steel: Steel): PostBounds =>
-    element === "front corner post" ? basis.frontPost({ steel, clearMm }) : basis.doorPost({ steel, clearMm });
+  const boundsAt = (steel: Steel): PostBounds => boundsOf(post, steel, basis);
   const bounds = boundsAt(steels.unproved);
   const upper = shares(bounds.upper);
   const lower = sheeted ? upper : shares(bounds.lower);
@@ -106,6 +105,12 @@ export function cornerPostPart(post: PostStretch, basis: CheckBasis): StrengthPa
   };
 }
 
+/** What posts are tested for at the least. */
+export const proofLoad = isoProofLoad({ edition: "1990" });
+
+export const boundsOf = ({ element, clearMm }: PostStretch, steel: Steel, basis: CheckBasis): PostBounds =>
+  element === "front corner post" ? basis.frontPost({ steel, clearMm }) : basis.doorPost({ steel, clearMm });
+
 function boundChecks(
   element: PostElement,
   demand: PostDemand,
@@ -113,16 +118,16 @@ function boundChecks(
   sheeted: boolean,
   basis: CheckBasis,
 ): Check[] {
-  const finding = basis.cornerPost(element, demand, bounds, isoProofLoad({ edition: "1990" }));
+  const finding = basis.cornerPost(element, demand, bounds, proofLoad);
   if ("refused" in finding)
     return [{ ok: false, element, limitState: "axial force with bending", why: finding.refused }];
   return [sheeted ? finding.upper : finding.lower];
 }
 
 /** A demand that is written over from place to place. */
-type PostDemandRoom = { -readonly [K in keyof PostDemand]: PostDemand[K] };
+export type PostDemandRoom = { -readonly [K in keyof PostDemand]: PostDemand[K] };
 
-const postDemandRoom = (): PostDemandRoom => ({
+export const postDemandRoom = (): PostDemandRoom => ({
   axialN: 0,
   torsionNmm: 0,
   mxNmm: 0,
@@ -139,7 +144,7 @@ function bothWays(demand: MemberDemand, bow: number, room: PostDemandRoom, visit
   visit(room);
 }
 
-function turn(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
+export function turn(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
   room.axialN = demand.axialN;
   room.torsionNmm = demand.torsionNmm;
   room.mxNmm = bow * demand.momentStrongNmm;
@@ -149,7 +154,7 @@ function turn(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
 }
 
 /** The outline the other way round. */
-function turnOther(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
+export function turnOther(demand: MemberDemand, bow: number, room: PostDemandRoom): void {
   room.mxNmm = bow * demand.momentWeakNmm;
   room.myNmm = bow * demand.momentStrongNmm;
   room.shearXN = demand.shearStrongN;

@@ -40,6 +40,8 @@ export type ElementResult = {
   /** Greatest of runs that stand only if bearings hold what lifts; null where refused, absent where there is none. */
   readonly ifHeldDown?: number | null;
   readonly covered: Coverage;
+  /** The part of which it tells what is sure; then it is checked. */
+  readonly sureOf?: string;
   readonly coveredWhy?: string;
   readonly certainty?: Certainty;
   readonly working?: Working;
@@ -58,7 +60,7 @@ type Screening = {
 /** The full working of a part under the run that governs it: every limit state in that run, and the one that decides. */
 export function resultUnder(solved: SolvedRun, { part, envelope, heldDown }: Screening): ElementResult {
   const screened = part.decide(solved);
-  const { id, ownerId, element, place, said } = part;
+  const { id, ownerId, element, place, said, sureOf } = part;
   const decides = governing(screened.checks());
   const limitState = decides?.limitState ?? screened.limitState;
   const coverage = coverageOf(limitState, element);
@@ -83,7 +85,8 @@ export function resultUnder(solved: SolvedRun, { part, envelope, heldDown }: Scr
     held: solved.held,
     envelope: Object.fromEntries([...envelope].map(([set, value]) => [set, finite(value)])),
     ...(heldDown && { ifHeldDown: finite(heldDown.use) }),
-    covered: coverage.coverage,
+    covered: sureOf === undefined ? coverage.coverage : "checked",
+    ...(sureOf !== undefined && { sureOf }),
     ...(coverage.why !== undefined && { coveredWhy: coverage.why }),
   };
 }

@@ -6,7 +6,7 @@ import type { Building } from "../geometry/building.ts";
 import type { BuiltModel } from "../model/build-model.ts";
 import { nodeName } from "../model/building-model.ts";
 import { bowingOf, bowParts } from "./bow-parts.ts";
-import { memberPart, type MemberStretch } from "./member-part.ts";
+import { memberPart, sureMemberPart, type MemberStretch } from "./member-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
 /** Posts that stand by themselves, pinned at both ends; a section the catalogue lacks is taken as the frames' tube. */
@@ -24,6 +24,10 @@ export function freePostParts({ postById }: Building, { plan }: BuiltModel, basi
       beams: [{ id: nodeName(id, "post"), lengthMm }],
       forces: ({ between }) => between(),
     };
-    return [memberPart(stretch, basis), ...bowParts(id, bowingOf(stretch), stretch.forces, basis)];
+    return [
+      memberPart(stretch, basis),
+      ...sureMemberPart(stretch, basis),
+      ...bowParts(id, bowingOf(stretch), stretch.forces, basis),
+    ];
   });
 }

@@ -64,7 +64,8 @@ function hung(scheme: Scheme, container: Container, basis: StrengthBasis, memory
   }));
   const bearings = modelledBearings(built, analysis.structure.building);
   const { solved } = solveBuilt(built, bearings, runs, lift, memory);
-  const parts = unitPartsAlone(analysis, built, container.id, basis);
+  // what is lifted is the engineer's in any case: what of it is sure is not told apart
+  const parts = unitPartsAlone(analysis, built, container.id, basis).filter(({ sureOf }) => sureOf === undefined);
   const worsts = screen(parts, solved);
   const most = Math.max(...worsts.map(useIn));
   // workings are long: of what is neither the worst nor too much none is asked for

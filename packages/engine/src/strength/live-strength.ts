@@ -15,6 +15,7 @@ import type { StrengthBasis } from "./strength-basis.ts";
 import type { Strength } from "./strength-of.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { strengthPlan, type StrengthPlan } from "./strength-plan.ts";
+import { isTold } from "./sure-part.ts";
 import type { StrengthRun } from "./run-plan.ts";
 
 /** Runs that governed the parts of each owner in a full run, by set of assumptions. */
@@ -26,6 +27,8 @@ export type LivePart = {
   readonly ownerId: string;
   readonly element: CheckedElement;
   readonly place: string;
+  /** The part of which it tells what is sure. */
+  readonly sureOf?: string;
   /** Greatest utilisation; null where a strength that acts is refused. */
   readonly utilisation: number | null;
   readonly run: string;
@@ -166,7 +169,10 @@ function lookFor(
     return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
       const known = governed.get(set.id)?.get(ownerId);
       const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
-      checks += runs.reduce((sum, { run }) => sum + own.filter((part) => isHeldAgainst(part, run)).length, 0);
+      checks += runs.reduce(
+        (sum, { run }) => sum + own.filter((part) => part.sureOf === undefined && isHeldAgainst(part, run)).length,
+        0,
+      );
       return screen(own, inThisOrder(runs), found);
     }, []);
   });
@@ -183,12 +189,22 @@ const vectorsOf = ({ set, solved, refused }: SolvedSet) => ({
 
 function livePart({ part, asDrawn, heldDown }: PartWorst): LivePart[] {
   const worst = asDrawn ?? heldDown;
-  if (worst === undefined) return [];
-  const { id, ownerId, element, place } = part;
+  if (worst === undefined || !isTold(part, asDrawn)) return [];
+  const { id, ownerId, element, place, sureOf } = part;
   const { use, solved } = worst;
   const utilisation = Number.isFinite(use) ? use : null;
   return [
-    { id, ownerId, element, place, utilisation, run: solved.run.id, assumptions: solved.set.id, held: solved.held },
+    {
+      id,
+      ownerId,
+      element,
+      place,
+      ...(sureOf !== undefined && { sureOf }),
+      utilisation,
+      run: solved.run.id,
+      assumptions: solved.set.id,
+      held: solved.held,
+    },
   ];
 }
 

@@ -1,12 +1,17 @@
 import { steels, type Steel } from "../catalog/materials.ts";
+import type { Check } from "../checks/check.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
+import { coverageOf } from "../checks/coverage.ts";
+import type { MemberDemand } from "../checks/member-demand.ts";
+import { statesOfMembers, type Capacities, type Deciding } from "../checks/member-utilisation.ts";
 import { bowLimits, enlargement, type BowLimits } from "./bowed-demand.ts";
 import { demandRoom, DemandsAlong, type DemandRoom } from "./demands-along.ts";
 import { linePlaces } from "./line-places.ts";
 import { MemberBound } from "./member-bound.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthPart } from "./strength-part.ts";
+import { surePart } from "./sure-part.ts";
 
 /** A stretch of a member: the lines of the model it is made of, all with the same strengths. */
 export type MemberStretch = {
@@ -21,16 +26,58 @@ export type MemberStretch = {
 };
 
 /** A member by its code: strengths once, then every place of every line in every run. */
-export function memberPart(stretch: MemberStretch, basis: CheckBasis): StrengthPart {
+export const memberPart = (stretch: MemberStretch, basis: CheckBasis): StrengthPart =>
+  placeByPlace(stretch, basis, everyState(stretch, basis));
+
+/** The same by what is sure of it, where it has limit states that are only bounded, or strengths that are refused. */
+export function sureMemberPart(stretch: MemberStretch, basis: CheckBasis): StrengthPart[] {
+  const { member } = stretch;
+  const coverages = statesOfMembers.map((limitState) => coverageOf(limitState, member.element));
+  const checked = new Set(
+    coverages.flatMap(({ limitState, coverage }) => (coverage === "checked" ? [limitState] : [])),
+  );
+  const capacities = basis.capacities(basis.memberStrengths(member));
+  const stated = Object.values(capacities).every((one) => one !== undefined);
+  if (stated && coverages.every(({ coverage }) => coverage === "checked" || coverage === "does not arise")) return [];
+  // a strength that is not looked at stops no line from being passed over
+  const bounding = checked.has("torsion") ? capacities : { ...capacities, torsion: Infinity };
+  const judging: Judging = {
+    bounding,
+    use: (demand) => basis.utilisationAmong(checked, capacities, demand).utilisation,
+    decide: (demand) => basis.utilisationAmong(checked, capacities, demand),
+    isJudged: ({ ok, limitState }) => ok && checked.has(limitState),
+  };
+  return [surePart(placeByPlace(stretch, basis, judging), "what is checked")];
+}
+
+/** By which limit states a member is judged. */
+type Judging = {
+  /** Strengths by which lines are passed over. */
+  readonly bounding: Capacities;
+  readonly use: (demand: MemberDemand) => number;
+  readonly decide: (demand: MemberDemand) => Deciding;
+  readonly isJudged: (check: Check) => boolean;
+};
+
+function everyState({ member }: MemberStretch, basis: CheckBasis): Judging {
+  const capacities = basis.capacities(basis.memberStrengths(member));
+  return {
+    bounding: capacities,
+    use: (demand) => basis.memberUse(capacities, demand),
+    decide: (demand) => basis.memberUtilisation(capacities, demand),
+    isJudged: () => true,
+  };
+}
+
+function placeByPlace(stretch: MemberStretch, basis: CheckBasis, judging: Judging): StrengthPart {
   const { ownerId, place, member, beams, forces, said } = stretch;
   const { element } = member;
-  const capacities = basis.capacities(basis.memberStrengths(member));
   const limits = bowLimits(member);
   const linesIn = linePlaces(beams);
   const along = new DemandsAlong();
   const room = demandRoom();
   const lengthsMm = Float64Array.from(beams, ({ lengthMm }) => lengthMm);
-  const bound = new MemberBound(capacities, limits);
+  const bound = new MemberBound(judging.bounding, limits);
   /** The greatest use of any place, or `above` where none is greater; written to `worst` where that is asked for. */
   const mostIn = (solved: SolvedRun, above: number, worst?: DemandRoom): number => {
     const { values, at } = forces(solved);
@@ -45,7 +92,7 @@ export function memberPart(stretch: MemberStretch, basis: CheckBasis): StrengthP
       for (let n = 0; n < along.count; n++) {
         along.write(n, room);
         bow(room, limits);
-        const use = basis.memberUse(capacities, room);
+        const use = judging.use(room);
         if (use <= most) continue;
         most = use;
         if (worst !== undefined) Object.assign(worst, room);
@@ -65,8 +112,9 @@ export function memberPart(stretch: MemberStretch, basis: CheckBasis): StrengthP
       const worst = demandRoom();
       mostIn(solved, 0, worst);
       return {
-        ...basis.memberUtilisation(capacities, worst),
-        checks: (steel = member.steel) => basis.memberChecks(basis.memberStrengths({ ...member, steel }), worst),
+        ...judging.decide(worst),
+        checks: (steel = member.steel) =>
+          basis.memberChecks(basis.memberStrengths({ ...member, steel }), worst).filter(judging.isJudged),
       };
     },
   };

@@ -34,6 +34,7 @@ export function screen(
       for (const { part, worst } of heldAt[solved.run.level]) {
         const use = part.use(solved, worst.least(solved));
         if (use > 0) worst.add(use, solved);
+        else if (Number.isNaN(use)) throw new Error(`${part.id} has no utilisation in ${solved.run.id}`);
       }
     }
   }

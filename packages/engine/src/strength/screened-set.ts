@@ -34,7 +34,10 @@ export const screenedSet = (
   worsts: screen(parts, solved.solved).map(worstFound),
   refused: solved.refused,
   holds: holdsNeeded(bearings, solved.solved, friction),
-  checks: checksMade(parts, solved),
+  checks: checksMade(
+    parts.filter(({ sureOf }) => sureOf === undefined),
+    solved,
+  ),
 });
 
 const reportOf = ({ set, solved, refused }: SolvedSet): SetReport => ({

@@ -18,6 +18,7 @@ import type { RefusedRun } from "./solve-runs.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthShare } from "./strength-share.ts";
+import { toldOnce } from "./sure-part.ts";
 import type { Lean } from "./sway.ts";
 import type { UnitStrength } from "./unit-strength.ts";
 import { unitVerdicts } from "./unit-verdicts.ts";
@@ -72,7 +73,7 @@ export function strengthFrom(
   { leans, enlargement, whole, rest, governing, beside }: StrengthFound,
 ): Strength {
   const { scheme, analysis, actions, runs } = { ...ground, runs: ground.firstOrder.runs.length * whole.length };
-  const judged = sizedPads(governing, scheme, basis);
+  const judged = sizedPads(toldOnce(governing), scheme, basis);
   const results = [
     ...judged,
     ...leans.map(leanResult),

@@ -15,6 +15,11 @@ export type StrengthPart = {
   readonly ownerId: string;
   readonly element: CheckedElement;
   readonly place: string;
+  /**
+   * The part of which this one judges what is sure: only limit states that are wholly checked, or beyond both of its bounds, and
+   * only in runs that stand as drawn. Told where it is beyond its strength.
+   */
+  readonly sureOf?: string;
   /** What its numbers rest on beside what every part's do; printed with its working. */
   readonly said?: string;
   /** Runs it is held against. */

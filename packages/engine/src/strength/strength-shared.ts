@@ -9,6 +9,7 @@ import type { StrengthBasis } from "./strength-basis.ts";
 import { strengthFrom, type Strength } from "./strength-from.ts";
 import { strengthGround } from "./strength-plan.ts";
 import { besides, StrengthShare, type Beside } from "./strength-share.ts";
+import { isTold } from "./sure-part.ts";
 import { swayFactor } from "./sway.ts";
 import { governingNames, governsIn, worstOfAll, type WorstFound } from "./worst-found.ts";
 
@@ -51,17 +52,21 @@ export function* strengthShared(
   const leans = leaning === undefined ? share.leans() : yield* told(leaning);
   const enlargement = swayFactor(leans);
   const whole = wholeSets.map((id) => step(share.screened(id, enlargement)));
-  const names = governingNames(worstOfAll(whole.map(({ worsts }) => worsts)));
+  const names = governingNames(toldOf(whole));
   const resting = yield* askRest(helpers, enlargement, names);
   const own = restSets.filter((id) => !resting.has(id)).map((id) => step(share.screened(id, enlargement, names)));
   const ownBeside = besidesLeft(helpers).flatMap((what) => share.beside(what));
   const elsewhere: ScreenedSet[] = [];
   for (const asked of resting.values()) elsewhere.push(step(yield* told(asked)));
   const rest = inOrder([...own, ...elsewhere]);
-  const governing = yield* resultsOf(worstOfAll([...whole, ...rest].map(({ worsts }) => worsts)), share, helpers);
+  const governing = yield* resultsOf(toldOf([...whole, ...rest]), share, helpers);
   const beside = [...(yield* toldOfAll(asked)), ...ownBeside];
   return strengthFrom(share, basis, { leans, enlargement, whole, rest, governing, beside });
 }
+
+/** The worst of every part that is told over these sets. */
+const toldOf = (sets: readonly ScreenedSet[]): WorstFound[] =>
+  worstOfAll(sets.map(({ worsts }) => worsts)).filter((worst) => isTold(worst, worst.asDrawn));
 
 /** In the order of the envelope, whoever solved them. */
 const inOrder = (sets: readonly ScreenedSet[]): ScreenedSet[] =>

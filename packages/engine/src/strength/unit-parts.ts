@@ -3,9 +3,9 @@ import type { Unit } from "../geometry/building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import type { UnitLines } from "../model/unit-lines.ts";
 import { bowingOf, bowParts, type Bowing } from "./bow-parts.ts";
-import { cornerPostPart, leastPostInertiaMm4 } from "./corner-post-part.ts";
+import { cornerPostPart, leastPostInertiaMm4, type PostStretch } from "./corner-post-part.ts";
 import { frameWeldPart } from "./frame-weld-parts.ts";
-import { memberPart } from "./member-part.ts";
+import { memberPart, sureMemberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
 import { PartsMade } from "./parts-made.ts";
 import { roofDiaphragm } from "./roof-diaphragm.ts";
@@ -14,6 +14,7 @@ import { sheetPieces } from "./sheet-pieces.ts";
 import type { LineForces, SolvedRun } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthPart } from "./strength-part.ts";
+import { surePostPart } from "./sure-post-part.ts";
 import { unitBeams, type UnitBeam } from "./unit-beams.ts";
 
 /**
@@ -38,6 +39,11 @@ export function unitParts(
       made.takeStretch(strengthBasis, [id, { ...stretch, beams: stretch.beams.map(lineOf) }], () => [
         memberPart({ ...stretch, ownerId: id, forces }, basis),
       ]),
+    ),
+    ...stretches.flatMap((stretch) =>
+      made.takeStretch(strengthBasis, [id, "sure", { ...stretch, beams: stretch.beams.map(lineOf) }], () =>
+        sureMemberPart({ ...stretch, ownerId: id, forces }, basis),
+      ),
     ),
     ...stretches
       .filter(({ member }) => member.element === "jamb" || member.element === "added beam")
@@ -76,20 +82,18 @@ const SHEET_MM = 556;
 
 function cornerPosts(ownerId: string, beams: readonly UnitBeam[], lines: UnitLines, basis: CheckBasis): StrengthPart[] {
   return (["front", "door"] as const).flatMap((end) =>
-    (["left", "right"] as const).map((side) =>
-      cornerPostPart(
-        {
-          ownerId,
-          element: `${end} corner post`,
-          place: side,
-          clearMm: lines.topRailMm - lines.bottomRailMm,
-          sheeted: end === "front" && isSheeted(lines, side),
-          beams: beams.filter(
-            (beam) => beam.kind === "post" && beam.side === side && beam.uMm < lines.lengthMm / 2 === (end === "front"),
-          ),
-        },
-        basis,
-      ),
-    ),
+    (["left", "right"] as const).flatMap((side) => {
+      const post: PostStretch = {
+        ownerId,
+        element: `${end} corner post`,
+        place: side,
+        clearMm: lines.topRailMm - lines.bottomRailMm,
+        sheeted: end === "front" && isSheeted(lines, side),
+        beams: beams.filter(
+          (beam) => beam.kind === "post" && beam.side === side && beam.uMm < lines.lengthMm / 2 === (end === "front"),
+        ),
+      };
+      return [cornerPostPart(post, basis), surePostPart(post, basis)];
+    }),
   );
 }

@@ -26,13 +26,13 @@ export type UnitFindings = {
 };
 
 /**
- * The verdict of one unit: `does not work` where a checked part is over 1 under every set of assumptions in a run that
- * stands as drawn, or where nothing drawn resists what pulls or pushes it; otherwise `needs the engineer` where anything is
+ * The verdict of one unit: `does not work` where what is sure of a part is over 1 under every set of assumptions in a run that
+ * stands as drawn, whatever else is open of it, or where nothing drawn resists what pulls or pushes it; otherwise `needs the engineer` where anything is
  * open; never more than what solved runs say.
  */
 export function unitStrength(findings: UnitFindings): UnitStrength {
   const { unitId, results, withSteel, given } = findings;
-  const reasons = [...results.flatMap(resultReasons), ...standing(findings), ...holding(findings), ...given];
+  const reasons = [...results.flatMap(partReasons), ...standing(findings), ...holding(findings), ...given];
   const built = withSteel ? "works with steel" : "works as built";
   const verdict = reasons.some(settlesIt)
     ? "does not work"
@@ -50,20 +50,26 @@ const settlesIt = (reason: StrengthReason): boolean =>
   reason.kind === "hold not drawn" ||
   (reason.kind === "no lateral wall" && reason.gap.wholeStorey);
 
-function resultReasons(result: ElementResult): StrengthReason[] {
+/** What stands against a part as drawn; where nothing does, what does once bearings hold what lifts. */
+function partReasons(result: ElementResult): StrengthReason[] {
+  const drawn = drawnReason(result);
+  return drawn === undefined ? heldDownReason(result) : [drawn];
+}
+
+function drawnReason(result: ElementResult): StrengthReason | undefined {
   const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;
-  if (refused !== undefined) return [{ kind: "strength refused", partId, why: refused }];
-  if (covered === "not covered") return [{ kind: "not covered", partId, element, limitState, why: coveredWhy ?? "" }];
-  const ifHeld = heldDownReason(result);
-  if (utilisation === undefined || utilisation <= 1 || result.held.length > 0) return ifHeld;
+  if (refused !== undefined) return { kind: "strength refused", partId, why: refused };
+  if (covered === "not covered") return { kind: "not covered", partId, element, limitState, why: coveredWhy ?? "" };
+  if (utilisation === undefined) throw new RangeError(`${partId} is neither used nor refused`);
+  if (utilisation <= 1 || result.held.length > 0) return undefined;
   if (covered === "bounded") {
     const upper = result.upperBound === undefined ? {} : { upperBound: result.upperBound };
-    return [{ kind: "beyond its bound", partId, utilisation, ...upper }];
+    return { kind: "beyond its bound", partId, utilisation, ...upper };
   }
   const [least, most] = extremes(result);
   return (result.envelope[least] ?? Infinity) <= 1
-    ? [{ kind: "assumption decides", partId, least, most }]
-    : [{ kind: "over", partId, utilisation }];
+    ? { kind: "assumption decides", partId, least, most }
+    : { kind: "over", partId, utilisation };
 }
 
 /** Runs without equilibrium never make a part fail; they say what would, were the connections there. */

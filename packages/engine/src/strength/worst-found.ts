@@ -7,6 +7,8 @@ export type Found = { readonly use: number; readonly run: string; readonly assum
 /** The worst of one part as plain data, which can go from thread to thread. */
 export type WorstFound = {
   readonly partId: string;
+  /** What is sure of another part. */
+  readonly sureOf?: string;
   readonly asDrawn?: Found;
   readonly heldDown?: Found;
   /** Greatest utilisation of runs that stand as drawn in each set solved for it, in the order of the sets. */
@@ -15,6 +17,7 @@ export type WorstFound = {
 
 export const worstFound = ({ part, asDrawn, heldDown, envelope }: PartWorst): WorstFound => ({
   partId: part.id,
+  ...(part.sureOf !== undefined && { sureOf: part.sureOf }),
   ...(asDrawn && { asDrawn: found(asDrawn) }),
   ...(heldDown && { heldDown: found(heldDown) }),
   envelope: [...envelope],
@@ -36,6 +39,7 @@ function together(known: WorstFound, next: WorstFound): WorstFound {
   const [asDrawn, heldDown] = [greater(known.asDrawn, next.asDrawn), greater(known.heldDown, next.heldDown)];
   return {
     partId: known.partId,
+    ...(known.sureOf !== undefined && { sureOf: known.sureOf }),
     ...(asDrawn && { asDrawn }),
     ...(heldDown && { heldDown }),
     envelope: [...known.envelope, ...next.envelope],
