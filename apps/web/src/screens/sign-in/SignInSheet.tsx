@@ -2,15 +2,17 @@ import { SignIn } from "@cornerway/schema";
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useQueryClient } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { useForm } from "react-hook-form";
 import { CautionLine } from "../../controls/CautionLine.tsx";
 import { Command } from "../../controls/Command.tsx";
 import { PersonField } from "../../controls/PersonField.tsx";
 import { changePerson } from "../../data/change-person.ts";
 import { signIn } from "../../data/session.ts";
-import { SignInDrawing } from "./SignInDrawing.tsx";
 import "./sign-in.css";
+
+/** Who comes to sign in need not wait for the drawing. */
+const SignInDrawing = lazy(async () => ({ default: (await import("./SignInDrawing.tsx")).SignInDrawing }));
 
 /** Who stands at the sheet: address and password. */
 export function SignInSheet() {
@@ -32,7 +34,11 @@ export function SignInSheet() {
   return (
     <main className="sign-in">
       <div className="sign-in-sheet">
-        <SignInDrawing />
+        <div className="sign-in-place">
+          <Suspense fallback={null}>
+            <SignInDrawing />
+          </Suspense>
+        </div>
         <form className="sign-in-form" onSubmit={(event) => void enter(event)} noValidate>
           <h1>Cornerway</h1>
           <p>One scheme of containers, and what each move does to the load.</p>
