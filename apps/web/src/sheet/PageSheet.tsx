@@ -32,7 +32,12 @@ export function PageSheet({
           {way === undefined ? null : <div className="page-sheet-way">{way}</div>}
         </header>
         {children}
-        <CautionLine />
+        <footer className="page-sheet-foot">
+          <CautionLine />
+          <p className="caption" aria-hidden="true">
+            {title}
+          </p>
+        </footer>
       </div>
     </main>
   );

@@ -24,6 +24,13 @@ export function FigureTable(props: FigureTableProps) {
       <h2 className="caption">{caption}</h2>
       <PageScroll label={caption}>
         <table className="cost-table">
+          <colgroup>
+            <col className="what" />
+            <col className="amount" />
+            <col className="unit" />
+            <col />
+            <col className="stands" />
+          </colgroup>
           <thead>
             <tr>
               <th scope="col">What</th>

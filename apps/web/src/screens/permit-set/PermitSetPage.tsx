@@ -1,6 +1,8 @@
 import { Link } from "@tanstack/react-router";
+import { useSets } from "../../data/permit-set.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
+import { FirstSet } from "./FirstSet.tsx";
 import { PlanCheckSection } from "./PlanCheckSection.tsx";
 import { SetsSection } from "./SetsSection.tsx";
 import "./permit-set.css";
@@ -8,6 +10,7 @@ import "./permit-set.css";
 /** The printed set of a revision, and the comments of the authority that it answers. */
 export function PermitSetPage() {
   const { project } = useRoom();
+  const sets = useSets(project.id);
   const params = { projectId: project.id };
   return (
     <PageSheet
@@ -25,8 +28,11 @@ export function PermitSetPage() {
         </>
       }
     >
-      <SetsSection />
-      <PlanCheckSection />
+      <div className="page-columns">
+        <SetsSection />
+        <PlanCheckSection />
+      </div>
+      {sets.data?.length === 0 ? <FirstSet /> : null}
     </PageSheet>
   );
 }

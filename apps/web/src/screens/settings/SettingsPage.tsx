@@ -41,7 +41,7 @@ export function SettingsPage() {
         </>
       }
     >
-      <div className="page-columns settings">
+      <div className="page-run settings">
         <section>
           <h2 className="caption">The site, as drawn</h2>
           {draft === null ? <SiteOfRevision /> : <SiteOfDraft store={draft} />}
@@ -60,15 +60,15 @@ export function SettingsPage() {
         </section>
         <KeepSection project={project} newest={project.revision} />
         <AuthoritySection />
-        <section className="settings-basis">
-          <h2 className="caption">Design basis</h2>
-          {draft === null ? (
-            <p>The basis is seen with the draft, and in each revision sent.</p>
-          ) : (
-            <BasisOfDraft store={draft} />
-          )}
-        </section>
       </div>
+      <section className="settings settings-basis">
+        <h2 className="caption">Design basis</h2>
+        {draft === null ? (
+          <p>The basis is seen with the draft, and in each revision sent.</p>
+        ) : (
+          <BasisOfDraft store={draft} />
+        )}
+      </section>
     </PageSheet>
   );
 }

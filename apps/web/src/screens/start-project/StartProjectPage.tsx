@@ -10,6 +10,7 @@ import { useStartProject } from "../../data/people.ts";
 import { useSession } from "../../data/session.ts";
 import { PageSheet } from "../../sheet/PageSheet.tsx";
 import { ArchiveForm } from "./ArchiveForm.tsx";
+import { FirstProject } from "./FirstProject.tsx";
 import "./start-project.css";
 
 const parts = { none: null, architect: "architect", owner: "owner" } as const;
@@ -38,6 +39,7 @@ export function StartProjectPage() {
       ) : (
         <p>Whoever set up this service is its administrator, and can start one and ask you in.</p>
       )}
+      <FirstProject />
     </PageSheet>
   );
 }
