@@ -34,7 +34,8 @@ export function SchemePaper(props: SchemePaperProps) {
     onElementPointerDown: pick,
     onElementFocus: useSame(props.onFocusElement),
   };
-  useLiftedShift(paper, props);
+  const lifted = useRef<SVGSVGElement>(null);
+  useLiftedShift(paper, lifted, props);
   const calm = useCalm(props);
   return (
     <>
@@ -70,6 +71,7 @@ export function SchemePaper(props: SchemePaperProps) {
         )}
         <PaperTitles {...props} planShown={planShown} onPlan={setPlanWanted} />
       </svg>
+      <svg ref={lifted} className="paper-lifted" width={field.widthPx} height={field.heightPx} aria-hidden="true" />
       <OverViews {...props} planShown={planShown} />
     </>
   );

@@ -1,34 +1,41 @@
 import type { PointMm } from "@cornerway/schema";
 import { useLayoutEffect, useRef, type RefObject } from "react";
 import { project, type Projection, type ViewTransform } from "../drawing/view-transform.ts";
+import { LiftedSheet } from "./lifted-sheet.ts";
 import { liftedShifts } from "./lifted-shifts.ts";
 import type { SchemePaperProps } from "./paper-props.ts";
 
 /**
- * Shifts what is drawn of the thing in hand to where the hand has it, on elevation and plan, without drawing anything anew;
- * what is gone meanwhile is hidden. A drawing made anew has it where it is, and nothing is shifted any longer.
+ * Has what is drawn of the thing in hand where the hand has it, on elevation and plan, without drawing anything anew: what
+ * goes along is taken off the paper and laid on a sheet of its own, so that the paper under it stays as it is painted; what
+ * is gone meanwhile is hidden. A drawing made anew has it where it is, and nothing is lifted any longer.
  */
 export function useLiftedShift(
   paper: RefObject<SVGSVGElement | null>,
+  sheet: RefObject<SVGSVGElement | null>,
   { lift, scheme, views, side }: Pick<SchemePaperProps, "lift" | "scheme" | "views" | "side">,
 ): void {
-  const shifted = useRef<ReadonlySet<SVGElement>>(new Set());
+  const lifted = useRef<ReadonlySet<SVGElement>>(new Set());
   useLayoutEffect(() => {
     const drawn = new DrawnParts(paper);
+    const over = new LiftedSheet(sheet.current);
     const shift = () => {
       const carried = lift.now();
       const shifts = carried === null ? none : liftedShifts(scheme, carried.scheme);
       const now = new Set<SVGElement>();
       const layAll = (view: "elevation" | "plan", projection: Projection) => {
         for (const part of drawn.outermost(view, shifts)) {
-          lay(part, shifts.get(idOf(part)) ?? null, projection, views[view].transform);
+          const by = shifts.get(idOf(part)) ?? null;
+          part.dataset["lifted"] = by === null ? "gone" : "along";
+          if (by !== null) over.lay(part, shiftPx(by, projection, views[view].transform));
           now.add(part);
         }
       };
       layAll("elevation", side);
       layAll("plan", "plan");
-      for (const part of shifted.current) if (!now.has(part)) layBack(part);
-      shifted.current = now;
+      over.keep(now);
+      for (const part of lifted.current) if (!now.has(part)) delete part.dataset["lifted"];
+      lifted.current = now;
     };
     shift();
     return lift.listen(shift);
@@ -67,14 +74,7 @@ class DrawnParts {
 
 const idOf = ({ dataset }: SVGElement): string => dataset["element"] ?? dataset["of"] ?? "";
 
-function lay(part: SVGElement, shift: PointMm | null, projection: Projection, { pxPerM }: ViewTransform): void {
-  part.dataset["lifted"] = shift === null ? "gone" : "along";
-  if (shift === null) return;
+function shiftPx(shift: PointMm, projection: Projection, { pxPerM }: ViewTransform): string {
   const { uMm, vMm } = project(projection, shift);
-  part.style.transform = `translate(${(uMm * pxPerM) / 1000}px, ${(-vMm * pxPerM) / 1000}px)`;
-}
-
-function layBack(part: SVGElement): void {
-  delete part.dataset["lifted"];
-  part.style.transform = "";
+  return `translate(${(uMm * pxPerM) / 1000}px, ${(-vMm * pxPerM) / 1000}px)`;
 }

@@ -20,22 +20,29 @@ const [opening] = furnished.openings.filter(({ containerId }) => containerId ===
 
 function Paper({ lift, scheme }: { lift: Lift; scheme: Scheme }) {
   const paper = useRef<SVGSVGElement>(null);
-  useLiftedShift(paper, { lift, scheme, views, side: "south" });
+  const over = useRef<SVGSVGElement>(null);
+  useLiftedShift(paper, over, { lift, scheme, views, side: "south" });
   return (
-    <svg ref={paper}>
-      <g data-view="elevation">
-        <g data-element="g1" data-testid="unit">
-          <g data-element={opening?.id} data-testid="cut in it" />
+    <>
+      <svg ref={paper}>
+        <g data-view="elevation" className="of the south">
+          <g data-element="g1" data-testid="unit" className="unit" role="treeitem">
+            <g data-element={opening?.id} data-testid="cut in it" className="cut in it" />
+          </g>
+          <g data-of="g1" data-testid="name" className="name" />
+          <g data-element="g2" data-testid="other" className="other" />
+          <g data-element={beam.id} data-testid="beam" className="beam" />
         </g>
-        <g data-of="g1" data-testid="name" />
-        <g data-element="g2" data-testid="other" />
-        <g data-element={beam.id} data-testid="beam" />
-      </g>
-    </svg>
+      </svg>
+      <svg ref={over} data-testid="over" />
+    </>
   );
 }
 
-const shiftOf = (testId: string) => screen.getByTestId(testId).style.transform;
+/** How far what is lifted lies from its place, by class; nothing where it is not on the sheet over the paper. */
+const shiftOf = (className: string) =>
+  screen.getByTestId("over").getElementsByClassName(className)[0]?.closest<SVGElement>("[style]")?.style.transform;
+const isLifted = (testId: string) => screen.getByTestId(testId).dataset["lifted"];
 
 describe("useLiftedShift(paper, { lift, scheme, … })", () => {
   afterEach(cleanup);
@@ -55,10 +62,22 @@ describe("useLiftedShift(paper, { lift, scheme, … })", () => {
     const lift = new Lift();
     render(<Paper lift={lift} scheme={furnished} />);
     carry(lift, movedTo(wasUm + 400_000)); // 0.4 m at 50 px a metre
-    expect(shiftOf("unit")).toBe("translate(20px, 0px)");
-    expect(shiftOf("name")).toBe("translate(20px, 0px)");
-    expect(shiftOf("cut in it")).toBe(""); // within its unit it goes along already
-    expect(shiftOf("other")).toBe("");
+    expect(["unit", "name", "cut in it"].map(shiftOf)).toEqual(Array(3).fill("translate(20px, 0px)"));
+    expect(screen.getByTestId("over").getElementsByClassName("cut in it")).toHaveLength(1); // within its unit alone
+    expect(shiftOf("other")).toBeUndefined();
+    expect(["unit", "name", "cut in it", "other"].map(isLifted)).toEqual(["along", "along", undefined, undefined]);
+    lift.end();
+  });
+
+  it("carries it on in the groups it is drawn in, and nothing on the sheet can be named or reached", () => {
+    const lift = new Lift();
+    render(<Paper lift={lift} scheme={furnished} />);
+    carry(lift, movedTo(wasUm + 400_000));
+    carry(lift, movedTo(wasUm + 800_000));
+    expect(shiftOf("unit")).toBe("translate(40px, 0px)");
+    const over = screen.getByTestId("over");
+    expect(over.querySelectorAll(".of.the.south > g > .unit")).toHaveLength(1);
+    expect(over.querySelectorAll("[id], [role], [data-element], [data-of], [data-lifted]")).toHaveLength(0);
     lift.end();
   });
 
@@ -68,8 +87,8 @@ describe("useLiftedShift(paper, { lift, scheme, … })", () => {
     const { rerender } = render(<Paper lift={lift} scheme={furnished} />);
     carry(lift, now);
     rerender(<Paper lift={lift} scheme={now} />);
-    expect(shiftOf("unit")).toBe("");
-    expect(screen.getByTestId("unit").dataset["lifted"]).toBeUndefined();
+    expect(screen.getByTestId("over").childElementCount).toBe(0);
+    expect(isLifted("unit")).toBeUndefined();
     lift.end();
   });
 
@@ -77,9 +96,9 @@ describe("useLiftedShift(paper, { lift, scheme, … })", () => {
     const lift = new Lift();
     render(<Paper lift={lift} scheme={furnished} />);
     carry(lift, { ...furnished, beams: [] });
-    expect(screen.getByTestId("beam").dataset["lifted"]).toBe("gone");
+    expect(isLifted("beam")).toBe("gone");
     carry(lift, furnished);
-    expect(screen.getByTestId("beam").dataset["lifted"]).toBeUndefined();
+    expect(isLifted("beam")).toBeUndefined();
     lift.end();
   });
 });
