@@ -113,13 +113,17 @@ describe("wholeFigures(schemes, sides, units, plain)", () => {
     expect(containers).toEqual({ name: "Containers", before: "2", after: "3", by: "+ 1" });
   });
 
-  it("knows no farthest overhang while a unit tips", () => {
+  it("measures the farthest overhang on what stands, and says so, where a unit tips", () => {
+    // 40 ft units are 12.192 m long: F1 8 m along has its middle past the end of G1 at 6.096 m and tips; F2 3 m along runs 3 m past it.
     const tipping = schemeOf([unitAt("f1", "F1", 8000, 0, 2896), unitAt("g1", "G1", 0, 0, 0)]);
-    const assessment = { before: assess(tipping), after: assess(three) };
-    const figures = wholeFigures({ before: tipping, after: three }, { assessment, premium: none }, "SI", false);
-    const found = figures.find(({ name }) => name === "Farthest overhang");
-    expect([found?.before, found?.by]).toEqual([null, null]);
-    expect(found?.after).not.toBeNull();
+    const standing = schemeOf([unitAt("f2", "F2", 3000, 0, 2896), unitAt("g1", "G1", 0, 0, 0)]);
+    const assessment = { before: assess(tipping), after: assess(standing) };
+    const figures = wholeFigures({ before: tipping, after: standing }, { assessment, premium: none }, "SI", false);
+    const found = figures.find(({ name }) => name === "Farthest overhang, of what stands");
+    expect(found).toMatchObject({ before: "0.00 m", after: "3.00 m", by: "+ 3.00 m" });
+    const both = { before: assess(standing), after: assess(standing) };
+    const names = wholeFigures({ before: standing, after: standing }, { assessment: both, premium: none }, "SI", false);
+    expect(names.map(({ name }) => name)).toContain("Farthest overhang");
   });
 
   it("has no force for a reader of plain words", () => {

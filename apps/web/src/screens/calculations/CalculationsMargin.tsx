@@ -30,9 +30,9 @@ export function CalculationsMargin({ result, report }: { result: Assessment | nu
             {report.results.length} parts, each by its governing check. Scope: {result?.scope}. Screening, until an
             engineer has answered.
           </p>
-          <List heading="Assumed where the scheme says nothing" items={strength.assumed} />
           <List heading="Not judged" items={strength.notJudged} />
           <List heading="Actions left out" items={report.actionsLeftOut} />
+          <List heading="Assumed where the scheme says nothing" items={strength.assumed} />
         </>
       )}
       <CautionLine />
@@ -47,12 +47,30 @@ function List({ heading, items }: { heading: string; items: readonly string[] })
   if (items.length === 0) return null;
   return (
     <details open>
-      <summary className="caption">{heading}</summary>
-      <ul>
+      <summary className="caption">
+        {heading} · {items.length}
+      </summary>
+      <ul className="calculations-lines">
         {items.map((item) => (
-          <li key={item}>{item}</li>
+          <li key={item}>
+            <Line words={item} />
+          </li>
         ))}
       </ul>
     </details>
+  );
+}
+
+/** Longer than this, what stands before a colon is no name of what the line is about. */
+const mostNameLetters = 60;
+
+/** A line that begins with what it is about has that in bold, so that one finds it among the others. */
+function Line({ words }: { words: string }) {
+  const [about = "", ...rest] = words.split(": ");
+  if (rest.length === 0 || about.length > mostNameLetters) return words;
+  return (
+    <>
+      <b>{about}:</b> {rest.join(": ")}
+    </>
   );
 }

@@ -33,7 +33,7 @@ export function wholeFigures(
       count(({ posts, beams }) => posts.length + beams.length),
       String,
     ),
-    figure("Farthest overhang", eachSide(assessment, farthestMm), long),
+    figure(overhangName(assessment), eachSide(assessment, farthestMm), long),
     ...(plain ? [] : [figure("Heaviest reaction", eachSide(assessment, heaviestKn), force)]),
   ];
   const currency = premium.after?.currency ?? premium.before?.currency;
@@ -54,9 +54,15 @@ export function signed(by: number, say: (value: number) => string): string {
   return `${by > 0 ? "+" : "−"} ${text}`;
 }
 
-/** What tips bears on nothing to be measured from: its overhang is not known. */
+const tips = (assessment: Assessment | null): boolean =>
+  assessment?.marks.some(({ fact }) => fact.kind === "tips-over") ?? false;
+
+/** What tips bears on nothing to be measured from: where anything does, the overhang is that of the rest. */
+const overhangName = ({ before, after }: ComparedSides["assessment"]): string =>
+  tips(before) || tips(after) ? "Farthest overhang, of what stands" : "Farthest overhang";
+
 const farthestMm = (assessment: Assessment | null): number | null =>
-  assessment === null || assessment.marks.some(({ fact }) => fact.kind === "tips-over")
+  assessment === null
     ? null
     : Math.max(0, ...assessment.marks.map(({ fact }) => (fact.kind === "overhang" ? fact.lengthMm : 0)));
 
