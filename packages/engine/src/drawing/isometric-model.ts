@@ -1,10 +1,10 @@
 import type { Container, Opening, PointMm, Scheme } from "@cornerway/schema";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
-import { placeContainer, solidCorners, type PlacedContainer } from "../geometry/place.ts";
+import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
 import type { SideFace } from "./elevation-faces.ts";
 import { convexHull, holdsAll } from "./convex-hull.ts";
 import { drawingOrder } from "./drawing-order.ts";
-import { groundShadow, roofShadows } from "./iso-shadows.ts";
+import { groundShadow, roofShadows, standing, type Standing } from "./iso-shadows.ts";
 import { dot, isometricEye, onPicture, type PictureEye, type IsoPoint } from "./picture-eye.ts";
 import { addedSolids, type AddedSolid } from "./added-solids.ts";
 import { outlineBounds } from "./outline-bounds.ts";
@@ -53,12 +53,12 @@ export type IsometricModel = {
 
 /** The building as a picture without vanishing point, from the south-east and above unless another eye is given. */
 export function isometricModel(scheme: Scheme, eye: PictureEye = isometricEye): IsometricModel {
-  const placed = scheme.containers.map(placeContainer);
-  const solids: PictureSolid[] = [...placed.map(unitSolid), ...addedSolids(scheme)];
+  const stands = scheme.containers.map((container) => standing(placeContainer(container)));
+  const solids: PictureSolid[] = [...stands.map(unitSolid), ...addedSolids(scheme)];
   const drawn = drawingOrder(solids, eye).map((solid): IsoThing => {
     if (solid.kind !== "unit") return addedOf(solid, eye);
     const openings = scheme.openings.filter(({ containerId }) => containerId === solid.id);
-    return { kind: "unit", ...unitOf(solid.placed, placed, openings, eye) };
+    return { kind: "unit", ...unitOf(solid.stands, stands, openings, eye) };
   });
   const things = drawn.filter((thing, at) => thing.kind === "unit" || !isHidden(thing, drawn.slice(at + 1)));
   const units = things.filter((thing) => thing.kind === "unit");
@@ -66,7 +66,7 @@ export function isometricModel(scheme: Scheme, eye: PictureEye = isometricEye): 
   return {
     things,
     units,
-    shadows: placed.map((unit) => groundShadow(unit, ground, eye)),
+    shadows: stands.map((unit) => groundShadow(unit, ground, eye)),
     middle: middleOf(units.flatMap(({ silhouette }) => silhouette)),
   };
 }
@@ -75,13 +75,13 @@ export function isometricModel(scheme: Scheme, eye: PictureEye = isometricEye): 
 const isHidden = ({ silhouette }: IsoThing, nearer: readonly IsoThing[]): boolean =>
   nearer.some((other) => holdsAll(other.silhouette, silhouette));
 
-type PictureSolid = (Solid & { kind: "unit"; placed: PlacedContainer }) | AddedSolid;
+type PictureSolid = (Solid & { kind: "unit"; stands: Standing }) | AddedSolid;
 
-const unitSolid = (placed: PlacedContainer): PictureSolid => ({
+const unitSolid = (stands: Standing): PictureSolid => ({
   kind: "unit",
-  id: placed.id,
-  corners: solidCorners(placed),
-  placed,
+  id: stands.unit.id,
+  corners: stands.corners,
+  stands,
 });
 
 function addedOf(solid: AddedSolid, eye: PictureEye): IsoAdded {
@@ -108,12 +108,8 @@ const facesSun = (normal: PointMm): boolean => -normal.xMm * 0.55 - normal.yMm >
 
 const sideFaces: readonly SideFace[] = ["left", "right", "front", "door"];
 
-function unitOf(
-  placed: PlacedContainer,
-  all: readonly PlacedContainer[],
-  openings: readonly Opening[],
-  eye: PictureEye,
-): IsoUnit {
+function unitOf(stands: Standing, all: readonly Standing[], openings: readonly Opening[], eye: PictureEye): IsoUnit {
+  const { unit: placed, corners } = stands;
   const shown = sideFaces.filter((face) => facesEye(faceFrame(placed, face).normal, eye));
   const faces = [...shown, "roof" as const].map((face) =>
     faceOf(
@@ -125,9 +121,9 @@ function unitOf(
   );
   return {
     container: placed.container,
-    silhouette: convexHull(solidCorners(placed).map((at) => onPicture(eye, at))),
+    silhouette: convexHull(corners.map((at) => onPicture(eye, at))),
     faces,
-    roofShadows: roofShadows(placed, all, eye),
+    roofShadows: roofShadows(stands, all, eye),
   };
 }
 

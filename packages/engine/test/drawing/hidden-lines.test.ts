@@ -1,4 +1,4 @@
-import { emptyScheme, type Scheme } from "@cornerway/schema";
+import { emptyScheme, type Container, type Scheme } from "@cornerway/schema";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { placeContainer, solidCorners } from "../../src/geometry/place.ts";
@@ -7,6 +7,7 @@ import { addedSolids } from "../../src/drawing/added-solids.ts";
 import { isometricEye, onPicture, pictureEye, type PictureEye } from "../../src/drawing/picture-eye.ts";
 import { convexHull } from "../../src/drawing/convex-hull.ts";
 import type { Solid } from "../../src/drawing/solid.ts";
+import { plainOrder } from "./plain-order.ts";
 import { randomScheme } from "../../../../tests/support/random-scheme.ts";
 
 type V = [number, number, number];
@@ -63,8 +64,10 @@ function unit(a: V): V {
 const apart = (solids: readonly Solid[]): Solid[] =>
   solids.reduce<Solid[]>((kept, next) => (kept.some((one) => overlapMm(one, next) > 12) ? kept : [...kept, next]), []);
 
+const boxOf = (unit: Container): Solid => ({ id: unit.id, corners: solidCorners(placeContainer(unit)) });
+
 const solidsOf = (scheme: Scheme): Solid[] => [
-  ...scheme.containers.map((unit) => ({ id: unit.id, corners: solidCorners(placeContainer(unit)) })),
+  ...scheme.containers.map(boxOf),
   // A pad level with the ground is only its top, which hides nothing.
   ...addedSolids(scheme).filter(({ corners }) => corners[0]?.zMm !== corners[4]?.zMm),
 ];
@@ -101,6 +104,21 @@ function wrongPlaces(solids: readonly Solid[], eye: PictureEye): { places: numbe
   return { places, wrong };
 }
 
+/** Containers set down anywhere in a yard, in one another as well. */
+const manyBoxes = fc
+  .array(
+    fc.record({
+      xUm: fc.integer({ min: 0, max: 40 }).map((m) => m * 1_000_000),
+      yUm: fc.integer({ min: 0, max: 12 }).map((row) => row * 2_438_000),
+      zUm: fc.integer({ min: 0, max: 3 }).map((level) => level * 2_591_000),
+      turnMdeg: fc.constantFrom(0, 0, 0, 90_000, 90_000, 17_000),
+    }),
+    { minLength: 20, maxLength: 40 },
+  )
+  .map((places) =>
+    places.map((place, at) => ({ id: `${at}`, tag: `${at}`, type: "1AAA" as const, ...place })).map(boxOf),
+  );
+
 const eyes = [
   isometricEye,
   ...[-170, -120, -30, 0, 15, 90, 140].flatMap((turn) =>
@@ -121,6 +139,19 @@ describe("hidden lines of a picture", () => {
     );
     expect(tally.places).toBeGreaterThan(2000);
     expect(tally.wrong).toEqual([]);
+  });
+
+  it("are told by a sweep as they are where each solid is held against each other one", () => {
+    let drawn = 0;
+    fc.assert(
+      fc.property(manyBoxes, fc.constantFrom(...eyes), (solids, eye) => {
+        const order = drawingOrder(solids, eye);
+        expect(order).toEqual(plainOrder(solids, eye));
+        drawn += order.length;
+      }),
+      { numRuns: 100, seed: 12 },
+    );
+    expect(drawn).toBeGreaterThan(2000);
   });
 
   it("would be found wrong if nearer things were drawn first", () => {
