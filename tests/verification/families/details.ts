@@ -4,6 +4,8 @@ import {
   railBesideTubeMm,
   roofFlow,
   thinWeldUse,
+  twistedRailUse,
+  webUnderCrossMemberUse,
   weldFlowAsAlong,
   weldFlowUnder,
 } from "../../../packages/engine/test/strength/support/detail-answers.ts";
@@ -156,6 +158,27 @@ export const details: VerificationFamily = {
       unit: "mm",
       allowed: { relative: 1e-9 },
       ours: railBesideTubeMm,
+    },
+    {
+      id: "bottom rail twisted at a seat",
+      what: "8 kN across under a channel 162 × 48 × 30 × 4.5 midway between two cross members, 79 mm to the seat's plate: utilisation by warping alone, LRFD",
+      source:
+        "Vlasov by hand: shear centre 120.2 mm above the foot flange, C_w 3.956e8 mm⁶, ω 2561 mm² at the tip of the foot; 8 kN × 134.9 mm, half to either side × 79 mm, over 0.9 · 235 MPa",
+      certainty: "derived",
+      reference: (8000 * 134.9 * 0.5 * 79 * 2561) / 3.956e8 / (0.9 * 235),
+      unit: "1",
+      allowed: { relative: 0.01 },
+      ours: () => twistedRailUse(8000 * 90),
+    },
+    {
+      id: "web of a bottom rail under a cross member",
+      what: "0.72 kN·m at the end of a cross member 122 deep on the web of a rail 162 deep, 4.5 mm: utilisation, LRFD",
+      source: "plastic hinges: m = 235 · 4.5²/4, strip 40 + 2 · 39.5 mm wide, force 0.72e6/118 N at 39.5 of 157.5 mm",
+      certainty: "derived",
+      reference: 0.72e6 / 118 / (0.9 * 2 * ((235 * 4.5 ** 2) / 4) * 119 * (1 / 39.5 + 1 / 118)),
+      unit: "1",
+      allowed: { relative: 1e-3 },
+      ours: () => webUnderCrossMemberUse(0.72e6),
     },
     {
       id: "roof in shear",

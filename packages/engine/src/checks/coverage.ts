@@ -72,7 +72,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "torsion with other forces": {
     checked: ["added post", "added beam", "jamb"],
     bounded: [...channels, ...thinTubes, "door header"],
-    why: "the clause of structural tubes, where torsion takes more than a fifth of its strength; open shapes as if by it",
+    why: "the clause of structural tubes, where torsion takes more than a fifth of its strength; open shapes as if by it; a bottom rail between a seat and the nearest cross member by its stresses, warping alone",
   },
   "axial force with bending": {
     checked: members,
@@ -104,9 +104,9 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "wall plastification": {
     checked: ["added post"],
-    bounded: ["top side rail", "added beam"],
+    bounded: ["top side rail", "added beam", "bottom side rail"],
     notCovered: ["front header", "door header", "jamb"],
-    why: "thin rail by the clause of structural tubes; half of the loaded face is taken as used",
+    why: "thin rail by the clause of structural tubes; half of the loaded face is taken as used; a bottom rail's web under a cross member by plastic hinges",
   },
   "side wall yielding": {
     bounded: ["top side rail", "front header", "added beam"],
@@ -146,9 +146,9 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   weld: {
     checked: ["added post"],
-    bounded: ["made connection", "tie", "jamb", "added beam"],
+    bounded: ["made connection", "tie", "jamb", "added beam", "cross member"],
     notCovered: ["corner fitting"],
-    why: "made connections, seats that hold down, ties and frames by a stated detail, not the one drawn; cast fittings need a qualified procedure",
+    why: "the end of a cross member by a fillet of 3 mm; made connections, seats that hold down, ties and frames by a stated detail, not the one drawn; cast fittings need a qualified procedure",
   },
   bolt: {
     bounded: ["made connection"],

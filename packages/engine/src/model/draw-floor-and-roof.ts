@@ -1,15 +1,22 @@
 import type { FreedomName, ModelPanel } from "./analytical-model.ts";
 import { nearestLine } from "./nearest-line.ts";
+import { holdsTwist } from "./twist-holds.ts";
 import type { UnitDraft } from "./unit-draft.ts";
 import type { SideName } from "./unit-lines.ts";
 
-/** Cross members, pinned for upright bending since the channel rail cannot hold them in torsion, and the floor's shear. */
+/**
+ * Cross members, pinned for upright bending since the channel rail cannot hold them in torsion, and the floor's shear. Where one
+ * holds the rail against the twist of a seat beside it (twist-holds.ts) its end is stiff, as it is welded.
+ */
 export function drawFloor(draft: UnitDraft): void {
   const { lengthMm, widthMm, floorBays, bottomRailMm } = draft.lines;
   for (let n = 1; n < floorBays; n++) {
     const u = (lengthMm * n) / floorBays;
     const ends = [railNode(draft, "right", u, bottomRailMm), railNode(draft, "left", u, bottomRailMm)] as const;
-    const beam = draft.addBeam("cross", ...ends, "crossMember", { rel_i: PINNED, rel_j: PINNED });
+    const beam = draft.addBeam("cross", ...ends, "crossMember", {
+      ...(!holdsTwist(draft.twistHolds, "right", n) && { rel_i: PINNED }),
+      ...(!holdsTwist(draft.twistHolds, "left", n) && { rel_j: PINNED }),
+    });
     const middle = { x: u - lengthMm / 2, y: 0, z: bottomRailMm };
     draft.carriers.push({ beam, face: "floor", stripMm: lengthMm / floorBays, lengthMm: widthMm, ...middle });
   }

@@ -13,6 +13,7 @@ export function holdCandidates(
   const found = new Map<string, HoldCandidate>();
   const locked = lockedUnits(bearings);
   const stands = standingBeams(bearings);
+  const made = new Set(places.building.locks.filter(({ kind }) => kind === "made connection").map(({ id }) => id));
   // what stands on something that is pinned at both ends, or carried by such, goes with what it bears, whatever else holds that
   const goesAlong = ({ above, below }: PlannedBearing): boolean =>
     "post" in above ||
@@ -29,10 +30,16 @@ export function holdCandidates(
     const of = along ? null : "unitId" in above ? above.unitId : "beam" in above ? above.beam : null;
     // holes of bolts are wider than the bolts: a beam that bends does not push its bearings apart
     const atPlay = "beam" in above && of !== null ? ({ atPlay: true } as const) : {};
-    if (!found.has(bearing)) found.set(bearing, { bearing, of, onCorner: "corner" in above, xMm, yMm, ...atPlay });
+    const welded = isWelded(planned, made) ? ({ welded: true } as const) : {};
+    const held = { bearing, of, onCorner: "corner" in above, xMm, yMm };
+    if (!found.has(bearing)) found.set(bearing, { ...held, ...atPlay, ...welded });
   });
   return [...found.values()];
 }
+
+/** A seat that holds down or a made connection, both welds of a stated detail. On the ground a pad may give way: not counted. */
+const isWelded = ({ above, below, heldById, seatId }: PlannedBearing, made: ReadonlySet<string>): boolean =>
+  "unitId" in above && !("ground" in below) && heldById !== undefined && (heldById === seatId || made.has(heldById));
 
 /** Beams with two supports or more that are no pinned posts, nor beams on such: they keep their own place in plan. */
 function standingBeams(bearings: readonly PlannedBearing[]): ReadonlySet<string> {

@@ -3,7 +3,7 @@ import { corrugatedSheet, folds, type Fold } from "../catalog/sections/corrugate
 import { statedTie } from "../catalog/stated-tie.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { poissonRatio, steelModulus } from "../catalog/materials.ts";
-import type { Section } from "../catalog/sections/section.ts";
+import type { PressedSection, Section } from "../catalog/sections/section.ts";
 import type { ModelSection } from "./analytical-model.ts";
 import type { SheetStiffness, UnitLines } from "./unit-lines.ts";
 
@@ -46,6 +46,19 @@ export function lineSection(section: Section): ModelSection {
   return { E, G, A: section.areaMm2, Iy: section.ixMm4, Iz: section.iyMm4, J: section.jMm4 };
 }
 
+const CROSS_MEMBER_SPACING_MM = 308;
+
+/**
+ * A bottom rail between a seat and the nearest cross member, half a space away at most. So short an open shape resists twisting by
+ * its flanges, not by G J: point torque in the middle of a space, held against turning at both of its ends and free to warp there,
+ * E Cw over s as a beam's E I over its span, 48 E Cw/s³ against 4 G J/s. Derived (Vlasov).
+ */
+export function railAtSeat(section: PressedSection): ModelSection {
+  const line = lineSection(section);
+  const warping = (12 * E * section.cwMm6) / (G * CROSS_MEMBER_SPACING_MM * CROSS_MEMBER_SPACING_MM);
+  return { ...line, J: line.J + warping };
+}
+
 /**
  * Stiffness of a corrugated sheet of this thickness: shear G·t·pitch/developed, upright E·t·developed/pitch, along the wall
  * E·t³/(12(1−ν²))·pitch/∮z²ds. Derived; checked against a fold-by-fold shell model (shared/reference/walls.json).
@@ -84,6 +97,7 @@ export const usualAssumptions: ModelAssumptions = {
     post: { E, G, A: 3800, Iy: 7e6, Iz: 7e6, J: 7e6 },
     topRail: lineSection(containerMembers["top side rail"]),
     bottomRail: lineSection(containerMembers["bottom side rail"]),
+    bottomRailAtSeat: railAtSeat(containerMembers["bottom side rail"]),
     crossMember: lineSection(containerMembers["cross member"]),
     doorHeader: lineSection(assumedDoorHeader),
     frame: lineSection(frameTube),
@@ -99,5 +113,5 @@ export const usualAssumptions: ModelAssumptions = {
   bearingStiffness: 1e6,
   tieStiffness: plateStiffness(statedTie),
   holds: "locks at play",
-  crossMemberSpacingMm: 308,
+  crossMemberSpacingMm: CROSS_MEMBER_SPACING_MM,
 };

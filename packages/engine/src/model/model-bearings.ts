@@ -9,7 +9,7 @@ import type { UnitPoint } from "./unit-point.ts";
 
 /** What tells where the points of bearings are, by name and in the site frame, mm. */
 export type BearingPlaces = {
-  readonly building: Pick<Building, "postById" | "beamById">;
+  readonly building: Pick<Building, "postById" | "beamById" | "locks">;
   readonly unit: (unitId: string) => {
     readonly node: (point: UnitPoint) => string;
     readonly at: (point: UnitPoint) => Triple;

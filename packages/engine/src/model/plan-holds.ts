@@ -10,6 +10,8 @@ export interface HoldCandidate {
   readonly yMm: number;
   /** Held with play though the plan ties: it holds no more than its container needs to keep its place. */
   readonly atPlay?: true;
+  /** A weld to what stands below has no play: it holds across together with another weld of its container on the same line. */
+  readonly welded?: true;
 }
 
 /** How a building is held in plan: which bearings do it depends on which have lifted. */
@@ -30,8 +32,8 @@ export interface PlanHold {
  * The holds in force once these bearings have lifted, and the containers with fewer than two bearings left to hold them.
  *
  * Locks at play: every container is held by one bearing both ways and by its farthest bearing across the line between the
- * two, which is determinate in plan: upright loads cause no level reactions. Tied: every bearing holds both ways, but those
- * that play.
+ * two, which is determinate in plan: upright loads cause no level reactions. Where one of the two is welded, welds on its line
+ * across hold with it across. Tied: every bearing holds both ways, but those that play.
  */
 export function planHolds(
   plan: HoldPlan,
@@ -53,10 +55,27 @@ export function planHolds(
         own.filter(({ bearing }) => !lifted.has(bearing)),
         first,
       );
-    if (first === undefined || far === undefined) unheld.push(of);
-    else holds.set(far.bearing, acrossFrom(first, far));
+    if (first === undefined || far === undefined) {
+      unheld.push(of);
+      continue;
+    }
+    const across = acrossFrom(first, far);
+    holds.set(far.bearing, across);
+    for (const other of own)
+      if (!lifted.has(other.bearing) && !holds.has(other.bearing) && sharesWith(other, [first, far], across))
+        holds.set(other.bearing, across);
   }
   return { holds, unheld };
+}
+
+/** Half the length of a fitting, ISO 1161 (178 mm, from memory): nearer than this along the container is on one line across. */
+const ON_LINE_MM = 89;
+
+function sharesWith(other: HoldCandidate, held: readonly HoldCandidate[], across: PlanHold): boolean {
+  const along = ({ xMm, yMm }: HoldCandidate): number => (across.y ? xMm : yMm);
+  return (
+    other.welded === true && held.some((one) => one.welded === true && Math.abs(along(one) - along(other)) < ON_LINE_MM)
+  );
 }
 
 /** Links and supports with the holds of this plan written into them, as the exchange format needs them. */

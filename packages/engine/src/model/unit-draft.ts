@@ -3,12 +3,14 @@ import type { LoadCarrier } from "./load-carrier.ts";
 import { NodeBook } from "./node-book.ts";
 import { panelOf, type DrawnSheet } from "./drawn-sheet.ts";
 import { unitGrids, type UnitGrids } from "./unit-grids.ts";
+import { twistHolds, type TwistHold } from "./twist-holds.ts";
 import type { EndName, FrameBar, SideName, TiedPlace, UnitLines, UnitSeat } from "./unit-lines.ts";
 
 /** One container while its lines are drawn: where its points are, and what has been drawn so far. */
 export class UnitDraft {
   readonly lines: UnitLines;
   readonly grids: UnitGrids;
+  readonly twistHolds: readonly TwistHold[];
   readonly book = new NodeBook();
   readonly beams: ModelBeam[] = [];
   readonly panels: ModelPanel[] = [];
@@ -21,6 +23,7 @@ export class UnitDraft {
   constructor(lines: UnitLines) {
     this.lines = lines;
     this.grids = unitGrids(lines);
+    this.twistHolds = twistHolds(lines);
   }
 
   readonly corner = (end: EndName, side: SideName, level: "foot" | "head"): string => {

@@ -1,7 +1,7 @@
 import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
-import { measuredSection } from "../catalog/sections/measured-section.ts";
+import { measuredPressed, measuredSection } from "../catalog/sections/measured-section.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import type { Structure } from "../bearing/structure.ts";
 import type { Cut } from "../fabric/fabric-of.ts";
@@ -12,7 +12,7 @@ import { actingCut, endingAtFrames } from "./bare-edges.ts";
 import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { measuredSteel, type MeasuredSteel } from "./measured-steel.ts";
-import { lineSection, type ModelAssumptions } from "./model-assumptions.ts";
+import { lineSection, railAtSeat, type ModelAssumptions } from "./model-assumptions.ts";
 import type { FrameBar, SheetStiffness, UnitLines, UnitOpening, UnitPost, UnitSeat, WallName } from "./unit-lines.ts";
 
 /** One container of the scheme as lines: its fabric, what stands in its walls and where it bears. */
@@ -63,7 +63,12 @@ function measuredLines(measured: MeasuredSteel): Partial<UnitLines["sections"]> 
     if (thicknessMm === undefined) return [];
     return [[line, lineSection(measuredSection(section, thicknessMm))] as const];
   });
-  return Object.fromEntries(lines);
+  const rail = measured["bottom side rail"];
+  const atSeat =
+    rail === undefined
+      ? {}
+      : { bottomRailAtSeat: railAtSeat(measuredPressed(containerMembers["bottom side rail"], rail)) };
+  return { ...Object.fromEntries(lines), ...atSeat };
 }
 
 const weldedShut = ({ container, openings }: Unit): boolean =>

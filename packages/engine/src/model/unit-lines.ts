@@ -26,6 +26,8 @@ export interface UnitLines {
     readonly post: ModelSection;
     readonly topRail: ModelSection;
     readonly bottomRail: ModelSection;
+    /** Between a seat and the nearest cross member, which holds it against twisting. */
+    readonly bottomRailAtSeat: ModelSection;
     readonly crossMember: ModelSection;
     /** Over the doors; a top rail where it is not given. */
     readonly doorHeader?: ModelSection;

@@ -17,8 +17,10 @@ import { seatAt, type DrawnSeat } from "./drawn-seat.ts";
 import { forcePart } from "./force-part.ts";
 import type { StrengthPart } from "./strength-part.ts";
 
-/** Along the rail where no seat is drawn: common practice, no published source; a fitting across, ISO 1161, from memory. */
-const [SEAT_MM, FITTING_MM] = [100, 162];
+/** Along the rail where no seat is drawn: common practice, no published source. */
+export const SEAT_MM = 100;
+/** A fitting across, ISO 1161, from memory. */
+const FITTING_MM = 162;
 /** A post is right below a seat where its axis is this near to the middle of it, mm. */
 const UNDER_MM = 1;
 /** Share of the loaded face already used by the rail's own forces; assumed, no published source. */

@@ -9,7 +9,7 @@ import { unitLinesOf } from "../model/unit-lines-of.ts";
 import { anchorParts } from "./anchor-parts.ts";
 import { beamBearingParts } from "./beam-bearing-parts.ts";
 import { beamParts } from "./beam-parts.ts";
-import { bearingParts } from "./bearing-parts.ts";
+import { bearingParts, SEAT_MM } from "./bearing-parts.ts";
 import { boltParts, isBolted } from "./bolt-parts.ts";
 import { connectionParts } from "./connection-parts.ts";
 import { driftBasis, driftParts } from "./drift-parts.ts";
@@ -22,6 +22,8 @@ import { PartsMade } from "./parts-made.ts";
 import { padParts } from "./pad-parts.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
+import { seatAt } from "./drawn-seat.ts";
+import type { SeatLength } from "./rail-twist-parts.ts";
 import { seatParts } from "./seat-parts.ts";
 import { tieParts } from "./tie-parts.ts";
 import { unitParts } from "./unit-parts.ts";
@@ -84,8 +86,19 @@ export function partsInside(
     const walls = wallsOf(unit.id);
     const ofWalls = [unit.frame, walls, own, sheetWalls];
     return [
-      ...made.take(basis, [unit.id, fragment.key, postsInWalls(analysis, built, unit.id)], () =>
-        unitParts(unit, model, lines, postSections(analysis, built, unit.id), basis, made),
+      ...made.take(
+        basis,
+        [unit.id, fragment.key, postsInWalls(analysis, built, unit.id), seatLengths(own, structure)],
+        () =>
+          unitParts(
+            unit,
+            model,
+            lines,
+            postSections(analysis, built, unit.id),
+            basis,
+            made,
+            lengthAt(seatLengths(own, structure)),
+          ),
       ),
       ...made.take(basis, [unit.id, fragment.key, ofWalls], () =>
         wallParts(unit, walls, { fragment, lines }, own, sheetWalls, basis.allowable),
@@ -121,6 +134,23 @@ const postsInWalls = ({ structure }: Analysis, { plan }: BuiltModel, unitId: str
   (plan.inWalls.get(unitId) ?? []).map(
     ({ side, u, postId }) => `${side} ${u} ${structure.building.postById.get(postId)?.post.section ?? ""}`,
   );
+
+type SeatLengthAt = { readonly side: string; readonly u: number; readonly mm: number };
+
+/** Plates welded under a unit's bottom rails, as long as drawn; of a post's foot as bearings take it. */
+const seatLengths = (own: readonly ModelledBearing[], { building }: Analysis["structure"]): SeatLengthAt[] =>
+  own.flatMap((bearing): SeatLengthAt[] => {
+    const { above, below, heldById } = bearing.planned;
+    if (!("seat" in above)) return [];
+    const { side, u } = above.seat;
+    if (heldById === undefined && !("ground" in below)) return [];
+    return [{ side, u, mm: seatAt(bearing, above, building).seatMm ?? SEAT_MM }];
+  });
+
+const lengthAt =
+  (lengths: readonly SeatLengthAt[]): SeatLength =>
+  (side, uMm) =>
+    lengths.find((one) => one.side === side && Math.abs(one.u - uMm) < 1)?.mm ?? 0;
 
 function postSections({ structure }: Analysis, { plan }: BuiltModel, unitId: string) {
   return (side: "left" | "right", uMm: number): string => {

@@ -43,8 +43,12 @@ export class DemandsAlong {
 
   /** Writes the demand at one of the places. */
   write(n: number, room: DemandRoom): void {
+    this.writeAt(this.places[n] ?? 0, room);
+  }
+
+  /** Writes the demand at x from the first end, mm. */
+  writeAt(x: number, room: DemandRoom): void {
     const { line } = this;
-    const x = this.places[n] ?? 0;
     const [ay, az] = [line[1] ?? 0, line[2] ?? 0];
     const [across, up] = [line[7] ?? 0, line[8] ?? 0];
     room.axialN = (line[0] ?? 0) + (line[6] ?? 0) * x;

@@ -7,7 +7,9 @@ import { cornerPostPart, leastPostInertiaMm4, type PostStretch } from "./corner-
 import { frameWeldPart } from "./frame-weld-parts.ts";
 import { memberPart, sureMemberPart } from "./member-part.ts";
 import { memberStretches } from "./member-stretches.ts";
+import { holdingEndParts } from "./holding-end-parts.ts";
 import { PartsMade } from "./parts-made.ts";
+import { besideSeatParts, isBesideSeat, type SeatLength } from "./rail-twist-parts.ts";
 import { roofDiaphragm } from "./roof-diaphragm.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { sheetPieces } from "./sheet-pieces.ts";
@@ -28,23 +30,29 @@ export function unitParts(
   sectionOfPost: (side: "left" | "right", uMm: number) => string,
   strengthBasis: StrengthBasis,
   made: PartsMade = new PartsMade(),
+  lengthOf: SeatLength = () => 0,
 ): StrengthPart[] {
   const { factored: basis } = strengthBasis;
   const beams = unitBeams(fragment, lines);
   const { id } = unit;
   const forces = (solved: SolvedRun): LineForces => solved.inner(id);
   const stretches = memberStretches(id, beams, lines, sectionOfPost);
+  const besideSeat = isBesideSeat(lines);
+  const offSeats = stretches.map((one) => ({ ...one, beams: one.beams.filter((beam) => !besideSeat(beam)) }));
+  const bottomRail = stretches.find(({ member }) => member.element === "bottom side rail");
   return [
-    ...stretches.flatMap((stretch) =>
+    ...offSeats.flatMap((stretch) =>
       made.takeStretch(strengthBasis, [id, { ...stretch, beams: stretch.beams.map(lineOf) }], () => [
         memberPart({ ...stretch, ownerId: id, forces }, basis),
       ]),
     ),
-    ...stretches.flatMap((stretch) =>
+    ...offSeats.flatMap((stretch) =>
       made.takeStretch(strengthBasis, [id, "sure", { ...stretch, beams: stretch.beams.map(lineOf) }], () =>
         sureMemberPart({ ...stretch, ownerId: id, forces }, basis),
       ),
     ),
+    ...stretches.flatMap((stretch) => besideSeatParts({ ...stretch, ownerId: id, forces }, lines, lengthOf, basis)),
+    ...(bottomRail === undefined ? [] : holdingEndParts(id, beams, lines, forces, basis, bottomRail.member)),
     ...stretches
       .filter(({ member }) => member.element === "jamb" || member.element === "added beam")
       .flatMap((stretch) => frameWeldPart({ ...stretch, ownerId: id, forces }, lines, basis)),

@@ -20,6 +20,7 @@ const assumptions: ModelAssumptions = {
     post: section("post"),
     topRail: section("toprail"),
     bottomRail: section("botrail"),
+    bottomRailAtSeat: usualAssumptions.sections.bottomRailAtSeat,
     crossMember: section("cross"),
     frame: section("s100"),
     fold: usualAssumptions.sections.fold,

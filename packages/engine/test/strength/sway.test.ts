@@ -20,7 +20,7 @@ function reducedSet() {
     along: less * along,
   });
   const { sections, sideSheet, frontSheet, floorShear, roofShear, roofAcross } = usualAssumptions;
-  const { post, topRail, bottomRail, crossMember, doorHeader, frame, fold } = sections;
+  const { post, topRail, bottomRail, bottomRailAtSeat, crossMember, doorHeader, frame, fold } = sections;
   return {
     ...firstSet(),
     assumptions: {
@@ -29,6 +29,7 @@ function reducedSet() {
         post: bar(post),
         topRail: bar(topRail),
         bottomRail: bar(bottomRail),
+        bottomRailAtSeat: bar(bottomRailAtSeat),
         crossMember: bar(crossMember),
         ...(doorHeader && { doorHeader: bar(doorHeader) }),
         frame: bar(frame),

@@ -80,3 +80,12 @@ function warpingConstant(walls: readonly WallStrip[], shearCentre: SectionPoint,
   const byWall = new Map(normalised.map(({ wall, start, end }) => [wall, [start, end] as const]));
   return integral(normalised, (wall) => byWall.get(wall) ?? [0, 0]);
 }
+
+/** Greatest normalised sectorial coordinate, mm²: where a bimoment B stresses the section most, B ω/C_w (Vlasov). */
+export function greatestSectorialMm2(outline: readonly SectionPoint[], thicknessMm: number): number {
+  const walls = wallsAlong(outline, thicknessMm);
+  const plane = thinWalledSection(walls);
+  const omega = sectorial(walls, shearCentreOf(walls, plane));
+  const mean = integral(omega, () => [1, 1]) / plane.areaMm2;
+  return Math.max(...omega.flatMap(({ start, end }) => [Math.abs(start - mean), Math.abs(end - mean)]));
+}

@@ -1,8 +1,11 @@
 import { e70Mpa, steels } from "../../../src/catalog/materials.ts";
 import { containerMembers } from "../../../src/catalog/sections/container-members.ts";
 import { frameTube } from "../../../src/catalog/sections/frame-tubes.ts";
+import { codeBasis } from "../../../src/checks/code-basis.ts";
 import { frameWeld, weldFlow } from "../../../src/checks/frame-weld.ts";
+import { holdingEnd } from "../../../src/checks/holding-end.ts";
 import type { MemberDemand } from "../../../src/checks/member-demand.ts";
+import { warpedUse } from "../../../src/checks/rail-twist.ts";
 import type { ActionCase } from "../../../src/loads/action-case.ts";
 import { usualAssumptions } from "../../../src/model/model-assumptions.ts";
 import { lengthBeside } from "../../../src/strength/bars-on-one-line.ts";
@@ -103,4 +106,25 @@ export function namedPad(pullN: number): PadSize | undefined {
     padChecks({ lengthMm: sideMm, widthMm: sideMm, depthMm }, ground, 17.2, basis),
   );
   return sized?.wouldDo;
+}
+
+/** Use of a bottom rail by warping alone, twisted by this torque midway between two cross members, 79 mm from the seat's plate, LRFD. */
+export const twistedRailUse = (torsionNmm: number): number =>
+  warpedUse(
+    { section: containerMembers["bottom side rail"], nearMm: 79, farMm: 79, lineMm: 90, baseMm: 12.5 },
+    steels.unproved,
+    codeBasis("IBC 2021", "LRFD"),
+  )({ ...nothing, torsionNmm });
+
+/** Use of the web of a bottom rail under the end of a cross member that keeps it from turning, LRFD. */
+export function webUnderCrossMemberUse(momentNmm: number): number {
+  const end = {
+    cross: containerMembers["cross member"],
+    rail: containerMembers["bottom side rail"],
+    steel: steels.unproved,
+  };
+  const web = holdingEnd(end, momentNmm, codeBasis("IBC 2021", "LRFD")).find(
+    ({ element }) => element === "bottom side rail",
+  );
+  return web?.ok === true ? web.utilisation : Number.NaN;
 }

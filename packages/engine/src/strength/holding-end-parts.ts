@@ -1,0 +1,72 @@
+import { steels } from "../catalog/materials.ts";
+import { containerMembers } from "../catalog/sections/container-members.ts";
+import { measuredPressed } from "../catalog/sections/measured-section.ts";
+import type { Check } from "../checks/check.ts";
+import type { CheckBasis } from "../checks/check-basis.ts";
+import type { CheckedMember } from "../checks/checked-member.ts";
+import { holdingEnd } from "../checks/holding-end.ts";
+import { twistHolds } from "../model/twist-holds.ts";
+import type { UnitLines } from "../model/unit-lines.ts";
+import { metres } from "./beam-at-opening.ts";
+import { demandRoom, DemandsAlong } from "./demands-along.ts";
+import { linePlaces } from "./line-places.ts";
+import type { MemberStretch } from "./member-part.ts";
+import { pressedOf } from "./rail-twist-parts.ts";
+import type { SolvedRun } from "./solve-runs.ts";
+import type { StrengthPart } from "./strength-part.ts";
+import type { UnitBeam } from "./unit-beams.ts";
+
+/** Ends of cross members that keep a rail from turning: their weld, and the web of the rail under it. */
+export function holdingEndParts(
+  ownerId: string,
+  all: readonly UnitBeam[],
+  lines: UnitLines,
+  forces: MemberStretch["forces"],
+  basis: CheckBasis,
+  rail: CheckedMember,
+): StrengthPart[] {
+  const cross = measuredPressed(containerMembers["cross member"], lines.measured?.["cross member"]);
+  const { basis: codes } = basis.memberStrengths(rail);
+  const ends = twistHolds(lines).filter(({ member }) => member > 0 && member < lines.floorBays);
+  const once = [...new Map(ends.map((hold) => [`${hold.side} ${hold.member}`, hold])).values()];
+  return once.flatMap(({ side, holdU }): StrengthPart[] => {
+    const beam = all.find(({ kind, uMm }) => kind === "cross" && Math.abs(uMm - holdU) < 1);
+    if (beam === undefined) return [];
+    const linesIn = linePlaces([beam]);
+    const along = new DemandsAlong();
+    const room = demandRoom();
+    const momentIn = (solved: SolvedRun): number => {
+      const { values, at } = forces(solved);
+      along.take(values, linesIn(at)[0] ?? 0, beam.lengthMm);
+      along.write(side === "right" ? 0 : 1, room);
+      return room.momentStrongNmm;
+    };
+    const checksAt = (momentNmm: number, steel = rail.steel) =>
+      holdingEnd({ cross, rail: pressedOf(rail), steel }, momentNmm, codes);
+    // utilisations grow in proportion to the moment
+    const { limitState, use } = worstOf(checksAt(MILLION));
+    const place = `end ${side} at ${metres(holdU)} m, which keeps the rail from turning`;
+    return [
+      {
+        id: `${ownerId} cross member ${place}`,
+        ...{ ownerId, element: "cross member", place, level: "strength" },
+        use: (solved) => (Math.abs(momentIn(solved)) * use) / MILLION,
+        decide: (solved) => {
+          const momentNmm = momentIn(solved);
+          return {
+            limitState,
+            utilisation: (Math.abs(momentNmm) * use) / MILLION,
+            checks: (steel = steels.unproved) => checksAt(momentNmm, steel),
+          };
+        },
+      },
+    ];
+  });
+}
+
+const MILLION = 1e6;
+
+function worstOf(checks: readonly Check[]) {
+  const uses = checks.map((check) => ({ limitState: check.limitState, use: check.ok ? check.utilisation : Infinity }));
+  return uses.reduce((worst, next) => (next.use > worst.use ? next : worst));
+}
