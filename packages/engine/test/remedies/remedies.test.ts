@@ -15,6 +15,18 @@ const schemeOfMark = (markId: string): Scheme => {
   return found.scheme;
 };
 
+function schemeNamed(what: string): Scheme {
+  const found = smallSchemes.find((one) => one.what === what);
+  if (found === undefined) throw new Error(`no small scheme in which ${what}`);
+  return found.scheme;
+}
+
+function offeredOf(scheme: Scheme, markId: string, kind: Remedy["change"]["kind"]): Remedy {
+  const found = listOf(scheme, markId).offered.find(({ change }) => change.kind === kind);
+  if (found === undefined) throw new Error(`nothing of the kind ${kind} is offered for ${markId}`);
+  return found;
+}
+
 const memory = strengthMemory();
 /** The whole assessment made anew, on one memory. */
 const assessed = (scheme: Scheme): Assessment =>
@@ -32,14 +44,15 @@ function fallen(before: Assessment, after: Assessment): string[] {
 
 describe("remedies", () => {
   it.each(smallSchemes)(
-    "settle the mark where $what, and bring nothing that does not work",
+    "settle the mark where $what, by $kinds among others, and bring nothing that does not work",
     { timeout: 240_000 },
-    ({ scheme, markId }) => {
+    ({ scheme, markId, kinds }) => {
       const list = listOf(scheme, markId);
+      expect(list.offered.map(({ change }) => change.kind)).toEqual(expect.arrayContaining([...kinds]));
       expect(list.offered.length, JSON.stringify(list.failed.slice(0, 3))).toBeGreaterThan(0);
       const before = assessed(scheme);
       const was = before.marks.find(({ id }) => id === markId);
-      for (const { operations } of list.offered) {
+      for (const { operations } of list.offered.filter(({ change }) => kinds.includes(change.kind))) {
         const after = assessed(drawn(scheme, operations));
         const now = after.marks.find(({ id }) => id === markId);
         if (was?.verdict === "does not work") expect(now?.verdict).not.toBe("does not work");
@@ -73,6 +86,56 @@ describe("remedies", () => {
     expect(connected?.premium?.money).toBeCloseTo(4 * (2 * 0.15 * 0.1 * 0.012 * 7850 * 3.2 + 1 * 0.24 * 130 + 150), 6);
     expect(connected?.premium?.money).toBeCloseTo(760.97, 2);
     expect(connected?.premium?.forShow).toBe(true);
+  });
+
+  // By hand: 2 × 0.95 m beside a pier of 0.70 m, under the rail that comes down 1195 mm past the middle of the unit, at
+  // 3029 + 1195 = 4224 mm: 4224 − 350 − 950 = 2924 and 4224 + 350 = 4574. A wall of 0.70 m is whole sheet where the load spreads.
+  it("split a door so that its pier stands right under what comes down", { timeout: 240_000 }, () => {
+    const scheme = schemeOfMark("load-over-opening:d+g+t");
+    const split = offeredOf(scheme, "load-over-opening:d+g+t", "split opening");
+    const halves = drawn(scheme, split.operations).openings.map(({ offsetUm, widthUm }) => [offsetUm, widthUm]);
+    expect(halves.map(([at = 0]) => Math.round(at / 1000))).toEqual([2924, 4574]);
+    expect(halves.map(([, width]) => width)).toEqual([950_000, 950_000]);
+    expect(split.quantities.lostWidthMm).toBe(0);
+  });
+
+  // Two posts in the middle, their pads of 900 mm touching, and 100 mm more wall at either side: 5400 − 200. Each half of the rail
+  // then spans (5200 − 900)/2 = 2150 mm where it spanned 5400: under an even load it is bent less by (5400/2150)² = 6.3 times.
+  it("part a wall that is out by two posts in its middle where one header cannot do", { timeout: 240_000 }, () => {
+    const list = listOf(schemeOfMark("wall-out:o+g"), "wall-out:o+g");
+    const pair = list.offered.find(({ change }) => change.kind === "posts" && change.postIds.length === 2);
+    expect(pair?.also).toEqual([
+      { kind: "narrow opening", openingId: "o", fromMm: 5400, toMm: 5200, from: "both sides" },
+    ]);
+    const posts = pair?.operations.flatMap((one) => (one.kind === "post.set" ? [one.post.xUm / 1000] : [])) ?? [];
+    expect(posts.toSorted((a, b) => a - b)).toEqual([-29 - 450, -29 + 450]);
+    expect(list.offered.filter(({ change }) => change.kind === "header")).toEqual([]);
+  });
+
+  // W18×50 is 50 lb/ft = 74.4 kg/m (AISC Manual Table 1-1): 5.4 m weigh 402 kg; 18.0 in are 457 mm, more than a tenth of 2500 mm
+  it(
+    "tell a header that does not do with depth and mass, and that it is out of proportion",
+    { timeout: 240_000 },
+    () => {
+      const { failed } = listOf(schemeOfMark("wall-out:o+g"), "wall-out:o+g");
+      const deepest = failed.flatMap(({ change }) => (change.kind === "header" ? [change] : [])).at(-1);
+      expect(deepest).toMatchObject({ section: "W18x50", depthMm: 457, massKg: 402, outOfProportion: true });
+    },
+  );
+
+  // Holes of a fitting 6 mm above the rail (ISO 1496-1, from memory), and 20 mm by which the unit is too high: 26 mm of packing
+  it("pack a seat to the 26 mm that are between", { timeout: 240_000 }, () => {
+    const { change, also } = offeredOf(schemeOfMark("seat-packing:s0"), "seat-packing:s0", "packing");
+    expect([change, also]).toEqual([{ kind: "packing", seatId: "s0", toMm: 26 }, []]);
+  });
+
+  // Outer holes of one and inner holes of the other below are 2438 + gap apart, those of a 20 ft unit 5853 (ISO 668): 3415 mm
+  it("open the gap below to 5853 − 2438 = 3415 mm so that corners land", { timeout: 240_000 }, () => {
+    const scheme = schemeNamed("a unit turned across two whose gap does not suit it");
+    const gaps = listOf(scheme, "borne-on-rail:t").offered.flatMap(({ change }) =>
+      change.kind === "land on fittings" ? [change.gap?.neededMm] : [],
+    );
+    expect(gaps).toContain(3415);
   });
 
   it("are the same list for the same scheme, whatever order its elements come in", { timeout: 240_000 }, () => {
@@ -121,7 +184,7 @@ describe("remedies", () => {
   });
 
   it("start from marks the load path itself notes", () => {
-    for (const { scheme, markId } of smallSchemes.filter((one) => !one.markId.startsWith("overstressed")))
+    for (const { scheme, markId } of smallSchemes.filter((one) => !/^(overstressed|slides):/.test(one.markId)))
       expect(assess(scheme).marks.map(({ id }) => id)).toContain(markId);
   });
 });

@@ -1,5 +1,6 @@
-import type { Scheme } from "@cornerway/schema";
+import { defaultBasis, type RemedyChange, type Scheme, type Seat } from "@cornerway/schema";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
+import { sampleHazards } from "../codes-loads/sample-hazards.ts";
 
 // 20 ft high cubes on pads of their own: 2896 mm high, 2438 wide, holes 5853 apart (ISO 668, from memory).
 const high = 2896;
@@ -29,46 +30,84 @@ const lookout = schemeOf({
   cuts: [{ ...door, at: 3700, width: 1000 }],
 });
 
-/** Small schemes, each with a mark that something settles. */
-export const smallSchemes: readonly { readonly what: string; readonly markId: string; readonly scheme: Scheme }[] = [
+/** A unit 20 mm above its place and 1.5 m along the one below, on seats: those on the rail are 16 mm too thin. */
+const thinlyPacked: Scheme = {
+  ...schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: high + 20 }], pads }),
+  seats: [-1, 1].flatMap((side, n) => [
+    seat(`s${n}`, { x: 1500 - 2926.5, y: side * 1189, length: 200, width: 60, packing: 10 }),
+    seat(`e${n}`, { x: 2926.5, y: side * 1189, length: 140, width: 40, packing: 32.5 }),
+  ]),
+};
+
+type SeatMm = { readonly x: number; readonly y: number; readonly length: number; readonly width: number };
+
+function seat(id: string, { x, y, length, width, packing }: SeatMm & { readonly packing: number }): Seat {
+  return {
+    ...{ id, tag: id.toUpperCase(), upperId: "t", lowerId: "g", heldDown: false },
+    ...{ xUm: x * 1000, yUm: y * 1000, lengthUm: length * 1000, widthUm: width * 1000, packingUm: packing * 1000 },
+  };
+}
+
+// a 20 ft unit lies in the middle of a 40 ft one; beside them a 40 ft one lies on a 20 ft one
+const long = { id: "a", type: "1AAA" as const, x: 0, y: 4000 };
+const [short, away] = [
+  { id: "u", type: "1CCC" as const, x: 0, y: 4000, z: high },
+  { ...beside, y: 4000 },
+];
+
+/** Small schemes, each with a mark that something settles, and kinds of ways that are found and proved there. */
+export const smallSchemes: readonly {
+  readonly what: string;
+  readonly markId: string;
+  readonly scheme: Scheme;
+  readonly kinds: readonly RemedyChange["kind"][];
+}[] = [
   {
     what: "a unit pushed 3.6 m over the one below tips",
     markId: "tips-over:t",
+    kinds: ["shorter overhang", "made connections", "posts"],
     scheme: schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 3600, y: 0, z: high }], pads }),
   },
   {
     what: "a unit pushed 1.5 m over the one below overhangs",
     markId: "overhang:t:door",
+    kinds: ["seats", "shorter overhang", "made connections", "posts"],
     scheme: schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: high }], pads }),
   },
   {
     what: "the same comes down on rails",
     markId: "borne-on-rail:t",
+    kinds: ["land on fittings", "seats", "posts"],
     scheme: schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: high }], pads }),
   },
   {
     what: "the same rocks on two heights",
     markId: "rocks:t",
+    kinds: ["land on fittings", "seats"],
     scheme: schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: high }], pads }),
   },
   {
     what: "a unit 20 mm off needs made connections",
     markId: "made-connection:t+g",
+    kinds: ["land on fittings", "made connections"],
     scheme: schemeOf({ units: [lower, { id: "t", type: "1CCC", x: 20, y: 0, z: high }], pads }),
   },
   {
     what: "a door cut through the top rail",
     markId: "member-cut:d+g:top-side-rail",
+    kinds: ["lower opening"],
     scheme: schemeOf({ units: [lower], pads, cuts: [{ ...door, at: 1500, width: 1000, height: 2700 }] }),
   },
   {
     what: "a door of 3 m next to the end",
     markId: "opening-in-sheet:d+g",
+    kinds: ["narrow opening", "cut in place", "leave a pier", "posts"],
     scheme: schemeOf({ units: [lower], pads, cuts: [{ ...door, at: 300, width: 3000 }] }),
   },
   {
     what: "a whole side taken out",
     markId: "wall-out:o+g",
+    kinds: ["posts"],
     scheme: schemeOf({
       units: [lower],
       pads,
@@ -78,25 +117,29 @@ export const smallSchemes: readonly { readonly what: string; readonly markId: st
   {
     what: "a unit turned across two stands over a door",
     markId: "load-over-opening:d+g+t",
+    kinds: ["split opening", "posts", "header"],
     scheme: schemeOf({
       units: [lower, beside, { id: "t", type: "1CCC", x: 0, y: 1244, z: high, turn: 90 }],
       pads: ofTwo,
-      cuts: [{ ...door, at: 3300, width: 1600 }],
+      cuts: [{ ...door, at: 3100, width: 1900 }],
     }),
   },
   {
     what: "a lookout tips over a wall with a door",
     markId: "tips-over:t",
+    kinds: ["made connections", "posts"],
     scheme: lookout,
   },
   {
     what: "the door lies under the lookout's rail",
     markId: "load-over-opening:d+g+t",
+    kinds: ["move opening", "posts", "header"],
     scheme: lookout,
   },
   {
     what: "pads of 400 mm under two floors",
     markId: "overstressed:g",
+    kinds: ["larger pads"],
     scheme: schemeOf({
       units: [lower, { id: "t", type: "1CCC", x: 0, y: 0, z: high }],
       pads: padsUnder(lower).map((pad) => ({ ...pad, length: 400, width: 400 })),
@@ -105,5 +148,58 @@ export const smallSchemes: readonly { readonly what: string; readonly markId: st
         { in: "t", pa: 2400 },
       ],
     }),
+  },
+  {
+    what: "a window in a side",
+    markId: "opening-in-sheet:w+g",
+    kinds: ["frame opening", "leave unframed", "header", "lower opening", "move opening"],
+    scheme: schemeOf({
+      units: [lower],
+      pads,
+      cuts: [{ id: "w", in: "g", face: "right", use: "window", at: 2120, sill: 900, width: 1200, height: 1200 }],
+    }),
+  },
+  {
+    what: "seats too thin to be reached",
+    markId: "seat-packing:s0",
+    kinds: ["packing"],
+    scheme: thinlyPacked,
+  },
+  {
+    what: "a short unit lies on a long one, and a long one on a short one",
+    markId: "borne-on-rail:u",
+    kinds: ["swap units", "seats"],
+    scheme: schemeOf({
+      units: [lower, { id: "t", type: "1AAA", x: 3067, y: 0, z: high }, long, short],
+      pads: [lower, long].flatMap((unit) => padsUnder(unit).map((pad) => ({ ...pad, length: 1400, width: 1400 }))),
+    }),
+  },
+  {
+    what: "a unit turned across two whose gap does not suit it",
+    markId: "borne-on-rail:t",
+    kinds: ["land on fittings"],
+    scheme: schemeOf({
+      units: [lower, away, { id: "t", type: "1CCC", x: 1797, y: 2000, z: high, turn: 90 }],
+      pads: [lower, away].flatMap((unit) => padsUnder(unit).map((pad) => ({ ...pad, length: 1400, width: 1400 }))),
+    }),
+  },
+  {
+    what: "a 30 ft unit reaches past the 20 ft one below",
+    markId: "near-tipping:t",
+    kinds: ["other unit", "shorter overhang", "made connections"],
+    scheme: schemeOf({ units: [lower, { id: "t", type: "1BBB", x: 2800, y: 0, z: high }], pads }),
+  },
+  {
+    what: "two units side by side in the wind",
+    markId: "slides:g",
+    kinds: ["made connections", "ties"],
+    scheme: {
+      ...schemeOf({
+        units: [lower, beside],
+        pads: ofTwo.map((pad) => ({ ...pad, length: 1200, width: 1200 })),
+        loads: [{ in: "h", pa: 4000, case: "finish" }],
+      }),
+      basis: { ...defaultBasis, hazards: sampleHazards({ wind: { mph: 85 }, seismic: { ss: 0.1, s1: 0.04 } }) },
+    },
   },
 ];
