@@ -82,8 +82,8 @@ function freedomsOf(unknown: BorderUnknown): number[] {
   return unknown.kind === "spring" ? [unknown.lower, unknown.upper] : [unknown.freedom];
 }
 
-/** Whether nothing resists the freedom, or some direction at its node, which another state may resist. */
+/** Whether nothing resists the freedom, or some direction that goes along it, which another state may resist. */
 function isOrTouchesIdle({ idle, equationOf, held }: Prepared, freedom: number): boolean {
   if ((equationOf[freedom] ?? -1) < 0 && !held[freedom]) return true;
-  return idle.some(({ node }) => node === Math.floor(freedom / 6));
+  return idle.some(({ node, direction }) => node === Math.floor(freedom / 6) && direction[freedom % 6] !== 0);
 }
