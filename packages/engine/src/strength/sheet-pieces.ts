@@ -65,7 +65,8 @@ function cellOf(
 ): Cell {
   if (a === undefined || b === undefined || d === undefined) throw new RangeError(`panel ${id} has no corners`);
   const heightMm = d.z - a.z;
-  const across = Math.abs(b.x - a.x) < 1;
+  // beside the edge of an opening a cell of a side may be narrower than a millimetre
+  const across = Math.abs(b.x - a.x) < Math.abs(b.y - a.y);
   if (across) return { id, wall: a.x < 0 ? "front" : "door", from: a.y + widthMm / 2, to: b.y + widthMm / 2, heightMm };
   const wall = a.y > 0 ? "left" : "right";
   return { id, wall, from: a.x + lengthMm / 2, to: b.x + lengthMm / 2, heightMm };
