@@ -11,12 +11,16 @@ import { writeForces } from "./force-sums.ts";
 
 type CondensedPart = CondensedUnit["condensed"];
 
-/** Forces kept of each line: three forces and three moments at its first end, three forces at its second; local axes. */
-export const FORCES_OF_LINE = 9;
+/** Forces worked out of each line: three forces and three moments at its first end; local axes. Those at its second follow. */
+const FORCES_OF_LINE = 6;
 const FREEDOMS_OF_LINE = 12;
+/** Forces both ends of a loaded line take of its load together, and all that is known of it with its ends held. */
+export const FORCES_OF_ENDS = 3;
+const FIXED_OF_LINE = FORCES_OF_LINE + FORCES_OF_ENDS;
 
-/** Where the forces of each line and the flow of each sheet of a container stand in one array. */
+/** Rows of what is worked out inside a container: six forces of each line, then the flow of each sheet. */
 export type ForceLayout = {
+  /** Where the first of each stands. */
   readonly lines: ReadonlyMap<string, number>;
   readonly panels: ReadonlyMap<string, number>;
   readonly length: number;
@@ -32,7 +36,10 @@ export type InnerInfluence = InnerRows & {
 export type InnerRows = {
   readonly layout: ForceLayout;
   readonly rows: readonly Rows[];
-  /** By line: nine forces with both ends held under 1 N/mm along each axis of the container. */
+  /**
+   * By line, under 1 N/mm along each axis of the container: six forces at its first end with both ends held, and the three both
+   * ends take of it together.
+   */
   readonly fixed: ReadonlyMap<string, Float64Array>;
 };
 
@@ -58,7 +65,10 @@ export function innerRows(condensed: CondensedPart): InnerRows {
 /** Room for movements on their way: forces are all that is kept. */
 const MOVEMENTS = new Scratch();
 
-/** Every force of the layout with the bearing points held, under each load of the container's basis; force by force. */
+/**
+ * Every force of the layout with the bearing points held, under each load of the container's basis, force by force; then what the
+ * ends of each loaded line take together.
+ */
 export function heldForces(
   inner: InnerRows,
   { factor }: Pick<CondensedPart, "factor">,
@@ -69,18 +79,38 @@ export function heldForces(
   const x = MOVEMENTS.room(equations * count).fill(0, eliminated * count, equations * count);
   x.set(condensed.reduced.subarray(0, eliminated * count));
   recoverInner(factor, x, count);
-  const forces = forcesOf(inner, x, count);
+  const forces = new Float64Array((inner.layout.length + FORCES_OF_ENDS * basis.slots.lines.size) * count);
+  writeForcesOf(inner, x, count, forces);
   addFixedForces(forces, inner, basis);
   return forces;
 }
 
-/** Adds what lines loaded between their ends take with the ends held, under each load of the basis; force by force. */
+/**
+ * Adds what lines loaded between their ends take with the ends held, under each load of the basis, force by force; and, behind all
+ * rows of the layout, what both ends of each take together.
+ */
 export function addFixedForces(forces: Float64Array, { layout, fixed }: InnerRows, { loads, slots }: LoadBasis): void {
+  let ends = layout.length;
   slots.lines.forEach((slot, line) => {
     const [at, own] = [layout.lines.get(line), fixed.get(line)];
     if (at === undefined || own === undefined) throw new Error(`the container has no line "${line}" to load`);
-    loads.forEach((load, k) => isLoaded(load, slot, 3) && addFixed(forces, loads.length, k, at, own, load, slot));
+    loads.forEach(
+      (load, k) => isLoaded(load, slot, 3) && addFixed(forces, loads.length, k, { at, ends, own }, load, slot),
+    );
+    ends += FORCES_OF_ENDS;
   });
+}
+
+/** Rows that loads on lines write to with the ends of lines held. */
+export function rowsOfLoaded({ layout }: InnerRows, { slots }: LoadBasis): Int32Array {
+  const rows: number[] = [];
+  let ends = layout.length;
+  for (const line of slots.lines.keys()) {
+    const at = layout.lines.get(line) ?? NaN;
+    for (let n = 0; n < FORCES_OF_LINE; n++) rows.push(at + n);
+    for (let c = 0; c < FORCES_OF_ENDS; c++) rows.push(ends++);
+  }
+  return Int32Array.from(rows);
 }
 
 /** Rows of forces that hang on the same equations, −1 where a freedom has none: `byFreedom` freedom by freedom. */
@@ -110,11 +140,15 @@ function rowsOf({ part, equationOf }: CondensedPart): Rows[] {
 }
 
 /** Forces under several movements at once, x[equation·sides + side]; force by force: forces[n·sides + side]. */
-export function forcesOf({ rows, layout }: InnerRows, x: Float64Array, sides: number): Float64Array {
-  const forces = new Float64Array(layout.length * sides);
+export function forcesOf(inner: InnerRows, x: Float64Array, sides: number): Float64Array {
+  const forces = new Float64Array(inner.layout.length * sides);
+  writeForcesOf(inner, x, sides, forces);
+  return forces;
+}
+
+function writeForcesOf({ rows }: InnerRows, x: Float64Array, sides: number, forces: Float64Array): void {
   for (const own of rows)
     for (let n = 0; n < own.count; n++) writeForces(forces, (own.at + n) * sides, own, n, x, sides);
-  return forces;
 }
 
 /** Worked out once for all elements of one stiffness, which are of one kind, in whatever container. */
@@ -137,9 +171,9 @@ const FLOW_BY_FREEDOM = new WeakMap<Float64Array, Float64Array>();
 const ofUnitFlow = ({ strainOf, facts }: ShearPanel): Float64Array =>
   strainOf.map((strain) => strain * facts.shearStiffness);
 
-/** Nine forces under a unit load along x, then y, then z of the container. */
+/** Six forces and the three of both ends under a unit load along x, then y, then z of the container. */
 function fixedUnderUnitLoads(member: Member): Float64Array {
-  const columns = new Float64Array(3 * FORCES_OF_LINE);
+  const columns = new Float64Array(3 * FIXED_OF_LINE);
   const along = [
     [1, 0, 0],
     [0, 1, 0],
@@ -147,30 +181,31 @@ function fixedUnderUnitLoads(member: Member): Float64Array {
   ] as const;
   along.forEach((q, axis) => {
     const forces = fixedForces(member, toLocalComponents(member.facts.axes, q));
-    columns.set(forces.subarray(0, FORCES_OF_LINE), axis * FORCES_OF_LINE);
+    const at = axis * FIXED_OF_LINE;
+    columns.set(forces.subarray(0, FORCES_OF_LINE), at);
+    for (let c = 0; c < FORCES_OF_ENDS; c++)
+      columns[at + FORCES_OF_LINE + c] = (forces[c] ?? 0) + (forces[FORCES_OF_LINE + c] ?? 0);
   });
   return columns;
 }
 
+/** Of one line under one load: its six forces from row `at` on, and what both ends take from row `ends` on. */
 function addFixed(
   forces: Float64Array,
   sides: number,
   side: number,
-  at: number,
-  fixed: Float64Array,
+  { at, ends, own }: { readonly at: number; readonly ends: number; readonly own: Float64Array },
   load: Float64Array,
   slot: number,
 ): void {
   const x = load[slot] ?? 0;
   const y = load[slot + 1] ?? 0;
   const z = load[slot + 2] ?? 0;
-  for (let n = 0; n < FORCES_OF_LINE; n++) {
-    const own = (at + n) * sides + side;
-    forces[own] =
-      (forces[own] ?? 0) +
-      x * (fixed[n] ?? 0) +
-      y * (fixed[n + FORCES_OF_LINE] ?? 0) +
-      z * (fixed[n + 2 * FORCES_OF_LINE] ?? 0);
+  for (let n = 0; n < FIXED_OF_LINE; n++) {
+    const row = n < FORCES_OF_LINE ? at + n : ends + n - FORCES_OF_LINE;
+    const to = row * sides + side;
+    forces[to] =
+      (forces[to] ?? 0) + x * (own[n] ?? 0) + y * (own[n + FIXED_OF_LINE] ?? 0) + z * (own[n + 2 * FIXED_OF_LINE] ?? 0);
   }
 }
 
@@ -183,7 +218,7 @@ function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayou
   return { lines: lineAt, panels: panelAt, length: first + panelAt.size };
 }
 
-/** Nine forces by each of the line's twelve freedoms, freedom by freedom. */
+/** Six forces by each of the line's twelve freedoms, freedom by freedom. */
 function ofUnitMovements(member: Member): Float64Array {
   const rows = new Float64Array(FORCES_OF_LINE * FREEDOMS_OF_LINE);
   const forces = endForcesByFreedom(member);

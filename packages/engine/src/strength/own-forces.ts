@@ -5,12 +5,13 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import { RecentlyMade } from "../numerics/recently-made.ts";
 import type { SparseFactor } from "../numerics/sparse-factor.ts";
 import { recoverInner } from "../numerics/sparse-solve.ts";
-import { addFixedForces, FORCES_OF_LINE, forcesOf, innerRows, type InnerRows } from "./inner-forces.ts";
+import { addFixedForces, forcesOf, innerRows, rowsOfLoaded, type InnerRows } from "./inner-forces.ts";
+import { ToldForces } from "./told-forces.ts";
 
 /** A run with the movements of the freedoms by which the container is joined to others, in its own axes. */
 export type SolvedSide = { readonly factors: Readonly<Record<string, number>>; readonly retained: Float64Array };
 
-/** Forces of its lines and flows of its sheets, in one array. */
+/** Forces of its lines, nine of each, and flows of its sheets, in one array. */
 export type OwnForces = {
   readonly values: Float64Array;
   readonly at: (id: string) => number;
@@ -38,12 +39,11 @@ export class OwnInsides {
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
     const inner = known.take(unit.fragment.key, () => innerRows(condensed));
-    return forcesIn(unit.id, inner, condensed.factor, cache.loadsOn(unit, condensed), sides);
+    return forcesIn(inner, condensed.factor, cache.loadsOn(unit, condensed), sides);
   }
 }
 
 function forcesIn(
-  unitId: string,
   inner: InnerRows,
   factor: SparseFactor,
   loads: LocalUnitLoads,
@@ -54,38 +54,31 @@ function forcesIn(
   const x = reducedUnder(loads, combos, equations);
   sides.forEach(({ retained }, s) => retained.forEach((value, k) => (x[(eliminated + k) * sides.length + s] = value)));
   recoverInner(factor, x, sides.length);
-  const { lines, panels } = inner.layout;
+  const told = new ToldForces(inner.layout, loads.basis);
   const moved = forcesOf(inner, x, sides.length);
-  const ofSide = withHeldLoads(inner, loads.basis, moved, sides.length);
-  const at = (id: string): number => {
-    const place = lines.get(id) ?? panels.get(id);
-    if (place === undefined) throw new RangeError(`container ${unitId} has no line or sheet ${id}`);
-    return place;
-  };
-  return combos.map((combo, s) => ({ values: ofSide(s, combo), at, panelAt: at }));
+  const held = heldRows(inner, loads.basis, told.rows);
+  const worked = new Float64Array(told.rows);
+  return combos.map((combo, s) => {
+    worked.fill(0);
+    for (let n = 0; n < inner.layout.length; n++) worked[n] = moved[n * sides.length + s] ?? 0;
+    held(sharesUnder(loads.basis, combo), worked);
+    const values = new Float64Array(told.length);
+    told.write(worked, values);
+    return { values, at: told.at, panelAt: told.panelAt };
+  });
 }
 
-/** Forces of one run: those of its movements, and what loaded lines take with their ends held. */
-function withHeldLoads(inner: InnerRows, basis: LoadBasis, moved: Float64Array, sides: number) {
-  const { length, lines } = inner.layout;
+/** Adds what loaded lines take with their ends held, under shares of the loads of the basis, to the rows of one run. */
+function heldRows(inner: InnerRows, basis: LoadBasis, rows: number) {
   const count = basis.loads.length;
-  const held = new Float64Array(length * count);
+  const held = new Float64Array(rows * count);
   addFixedForces(held, inner, basis);
-  const loaded = [...basis.slots.lines.keys()].map((line) => lines.get(line) ?? 0);
-  return (side: number, combo: Readonly<Record<string, number>>): Float64Array => {
-    const shares = sharesUnder(basis, combo);
-    const values = new Float64Array(length);
-    for (let n = 0; n < length; n++) values[n] = moved[n * sides + side] ?? 0;
-    for (const line of loaded) addHeld(values, line, held, shares);
-    return values;
+  const loaded = rowsOfLoaded(inner, basis);
+  return (shares: Float64Array, worked: Float64Array): void => {
+    for (const n of loaded) {
+      let sum = worked[n] ?? 0;
+      for (let k = 0; k < count; k++) sum += (shares[k] ?? 0) * (held[n * count + k] ?? 0);
+      worked[n] = sum;
+    }
   };
-}
-
-/** Nine forces of one line. */
-function addHeld(values: Float64Array, line: number, held: Float64Array, shares: Float64Array): void {
-  for (let n = line; n < line + FORCES_OF_LINE; n++) {
-    let sum = values[n] ?? 0;
-    for (let k = 0; k < shares.length; k++) sum += (shares[k] ?? 0) * (held[n * shares.length + k] ?? 0);
-    values[n] = sum;
-  }
 }

@@ -5,6 +5,7 @@ import type { BuildingCombination } from "../building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { ForceRows, type SeenRun } from "./force-rows.ts";
 import { heldForces, innerInfluence, type InnerInfluence } from "./inner-forces.ts";
+import { ToldForces } from "./told-forces.ts";
 
 /** What repeats of the insides of containers: alike ones share it, also from one model to the next. */
 export type InsideStores = {
@@ -41,45 +42,36 @@ export class UnitForces implements InsideForces {
   readonly panelAt: (id: string) => number;
   private readonly unitId: string;
   private readonly basis: LoadBasis;
-  private readonly lines: ForceRows;
-  private readonly panels: ForceRows;
+  private readonly rows: ForceRows;
 
   constructor(unit: PlacedUnit, cache: CondensationCache, { influences, held }: InsideStores) {
     const condensation = cache.part(unit.fragment);
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
     const influence = influences.take(unit.fragment.key, () => innerInfluence(condensed));
-    const { layout, byMovement } = influence;
     const loads = cache.loadsOn(unit, condensed);
     const known = insideKey(unit);
     const work = (): Float64Array => heldForces(influence, condensed, loads);
     const byLoad = known === undefined ? work() : held.take(known, work);
-    const first = layout.length - layout.panels.size;
-    const rowsOf = (values: Float64Array, from: number, to: number): Float64Array => {
-      const columns = values.length / layout.length;
-      return values.subarray(from * columns, to * columns);
-    };
-    const between = (from: number, to: number): ForceRows =>
-      new ForceRows(rowsOf(byMovement, from, to), rowsOf(byLoad, from, to), to - from);
-    this.lines = between(0, first);
-    this.panels = between(first, layout.length);
-    this.at = (id) => layout.lines.get(id) ?? missing(id);
-    this.panelAt = (id) => (layout.panels.get(id) ?? missing(id)) - first;
+    const told = new ToldForces(influence.layout, loads.basis);
+    this.rows = new ForceRows(influence.byMovement, byLoad, told);
+    this.at = told.at;
+    this.panelAt = told.panelAt;
     this.basis = loads.basis;
     this.unitId = unit.id;
   }
 
   /** Room for the runs at hand, beside what alike containers share. */
   get bytes(): number {
-    return this.lines.bytes + this.panels.bytes;
+    return this.rows.bytes;
   }
 
   under(run: Loaded, after: RunsAfter): Float64Array {
-    return this.lines.known(run.token) ?? this.lines.under(this.seen(run), (places) => this.seenAfter(after, places));
+    return this.rows.known(run.token) ?? this.rows.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
   flowsUnder(run: Loaded, after: RunsAfter): Float64Array {
-    return this.panels.known(run.token) ?? this.panels.under(this.seen(run), (places) => this.seenAfter(after, places));
+    return this.under(run, after);
   }
 
   private seenAfter(after: RunsAfter, places: number): SeenRun | undefined {
@@ -99,7 +91,3 @@ export class UnitForces implements InsideForces {
 /** By what the forces inside a container are known, whichever container it is; undefined where its loads have no key. */
 export const insideKey = ({ loadsKey, fragment }: PlacedUnit): string | undefined =>
   loadsKey === undefined ? undefined : `${loadsKey} ${fragment.key}`;
-
-function missing(id: string): never {
-  throw new RangeError(`the model has no line or sheet ${id}`);
-}
