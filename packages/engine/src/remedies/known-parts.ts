@@ -51,8 +51,11 @@ export class KnownParts {
    */
   isWorse(part: UsedPart): boolean {
     if (part.use <= 1) return false;
-    if (part.limitState !== undefined && !this.judged.has(part.limitState)) return false;
-    const before = this.uses.get(part.id) ?? this.uses.get(kindOf(part) ?? "") ?? 0;
+    const known = this.uses.get(part.id) ?? this.uses.get(kindOf(part) ?? "");
+    // what is sure of a part is told only where it is too much; that its part was judged tells that it was not
+    const wasJudged = known !== undefined || (part.sureOf !== undefined && this.uses.has(part.sureOf));
+    if (!wasJudged && part.limitState !== undefined && !this.judged.has(part.limitState)) return false;
+    const before = known ?? 0;
     return before <= 1 || part.use > before * (1 + WALL_MODEL_ACCURACY);
   }
 }

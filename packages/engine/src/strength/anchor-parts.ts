@@ -86,6 +86,7 @@ function anchorPart(
     ownerId: placed.id,
     element: "pad",
     place,
+    ...(held.length > 1 && { said: TOGETHER_SAID }),
     level: "strength",
     use: useOf,
     decide: (solved) => ({
@@ -96,19 +97,22 @@ function anchorPart(
   };
 }
 
+const TOGETHER_SAID =
+  "Hold-downs of several fittings on this pad count as one group of anchors about its middle: their pulls are added, and their shears whichever way they point.";
+
 /** ACI 318 17.8.3, from memory. */
 const TOGETHER = 1.2;
 const NEWTON = 1;
 
 function pullOn(held: readonly ModelledBearing[], solved: SolvedRun): Pull {
-  let [x, y, up] = [0, 0, 0];
+  let [pullN, shearN] = [0, 0];
   for (const bearing of held) {
-    const [fx, fy, fz] = bearingForce(bearing, solved);
-    x += fx;
-    y += fy;
-    up += Math.max(-fz, 0);
+    const [x, y, z] = bearingForce(bearing, solved);
+    pullN += Math.max(-z, 0);
+    // pushed against each other they do not relieve each other: each is drawn with anchors of its own
+    shearN += Math.sqrt(x * x + y * y);
   }
-  return { pullN: up, shearN: Math.sqrt(x * x + y * y) };
+  return { pullN, shearN };
 }
 
 const ANCHOR = { ...statedAnchors, steelAreaMm2: 157, tensileMpa: 400, headMm2: 314 };

@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import { checkOf } from "../checks/check.ts";
+import { checkOf, type Check } from "../checks/check.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import { storeysOf } from "../geometry/storeys.ts";
 import { buildingFrame } from "../loads/building-frame.ts";
@@ -10,6 +10,7 @@ import type { SiteHazards } from "../loads/site-hazards.ts";
 import { bareStability } from "../loads/stability/bare-stability.ts";
 import type { ElementResult } from "./element-result.ts";
 import { statedResult } from "./stated-result.ts";
+import type { Working } from "../working/working.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 
 /** Part of the design wind speed while a building is set up in less than six weeks: ASCE 37-14 6.2.1, from memory. */
@@ -54,16 +55,18 @@ function justSet(
 ): ElementResult[] {
   const building = buildingFrame(standing);
   if (building === undefined) throw new RangeError(`${stage} sets no unit`);
-  const { cases } = windLoading(standing, building, hazards, loads);
+  const { cases } = windLoading(standing, building, hazards, loads, [unitId]);
   const found = bareStability(building, deadCase(standing, "bare"), cases, combinations, standing.basis.friction, [
     unitId,
   ]);
-  const [worst] = found
-    .filter(({ working }) => working.utilisation !== undefined)
-    .toSorted((a, b) => (b.working.utilisation ?? 0) - (a.working.utilisation ?? 0));
+  const [worst] = found.toSorted((a, b) => useOf(b.working) - useOf(a.working));
   if (worst === undefined) return [];
   const { mode, caseId, combinationId, working } = worst;
-  const check = checkOf({ element: "building", limitState: "stability while set up" }, working);
+  const subject = { element: "building", limitState: "stability while set up" } as const;
+  const check: Check =
+    working.utilisation === undefined
+      ? { ok: false, ...subject, why: "nothing resists it" }
+      : checkOf(subject, working);
   return [
     statedResult(
       { ownerId: unitId, place: `just set, ${mode}`, run: `${stage}, ${combinationId}: D bare, ${caseId}` },
@@ -71,6 +74,9 @@ function justSet(
     ),
   ];
 }
+
+/** Where nothing resists there is no number: worse than all that stands, and told where no number says that it does not. */
+const useOf = ({ utilisation }: Working): number => utilisation ?? 1;
 
 const inErection = (combination: LoadCombination): LoadCombination => ({
   ...combination,

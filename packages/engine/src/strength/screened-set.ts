@@ -40,12 +40,13 @@ export const screenedSet = (
   ),
 });
 
-const reportOf = ({ set, solved, refused }: SolvedSet): SetReport => ({
-  assumptions: set.id,
-  runs: solved.length + refused.filter(({ held }) => held === undefined).length,
-  withoutEquilibrium: refused.length,
-  worstResidual: solved.reduce((worst, { residual }) => Math.max(worst, residual), 0),
-});
+/** Throws for a solution that is no number: it would compare as within everything. */
+function reportOf({ set, solved, refused }: SolvedSet): SetReport {
+  const worstResidual = solved.reduce((worst, { residual }) => Math.max(worst, residual), 0);
+  if (!Number.isFinite(worstResidual)) throw new Error(`the solution with ${set.id} is no number`);
+  const runs = solved.length + refused.filter(({ held }) => held === undefined).length;
+  return { assumptions: set.id, runs, withoutEquilibrium: refused.length, worstResidual };
+}
 
 /** Every part against every run of its level; runs for a few owners only against theirs. */
 function checksMade(parts: readonly StrengthPart[], { solved }: SolvedSet): number {

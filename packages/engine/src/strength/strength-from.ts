@@ -72,7 +72,8 @@ export function strengthFrom(
   basis: StrengthBasis,
   { leans, enlargement, whole, rest, governing, beside }: StrengthFound,
 ): Strength {
-  const { scheme, analysis, actions, runs } = { ...ground, runs: ground.firstOrder.runs.length * whole.length };
+  const { scheme, analysis, actions } = ground;
+  const sets = [...whole, ...rest];
   const judged = sizedPads(toldOnce(governing), scheme, basis);
   const results = [
     ...judged,
@@ -80,17 +81,17 @@ export function strengthFrom(
     ...skinResults(scheme, actions, basis, judged),
     ...beside,
   ].toSorted(worstFirst);
-  const refused = whole.flatMap((set) => set.refused);
+  const refused = sets.flatMap((set) => set.refused);
+  const runs = sets.reduce((sum, { report }) => sum + report.runs, 0);
   const holds = holdsOfAll(
     bearings,
-    whole.map((set) => set.holds),
+    sets.map((set) => set.holds),
   );
   const gaps = lateralGapsOf(scheme, analysis, basis);
   const units = unitVerdicts(
     { scheme, built, bearings, results, holds, refused, runs, gaps },
     buildingReasons(actions, scheme, analysis),
   );
-  const sets = [...whole, ...rest];
   const envelope = sets.map(({ report }) => report);
   return {
     accepted: true,

@@ -9,8 +9,16 @@ export const surePart = (by: StrengthPart, what: Sure): StrengthPart => ({
   ...by,
   id: sureId(by.id, what),
   sureOf: by.id,
+  said: by.said === undefined ? said[what] : `${by.said} ${said[what]}`,
   use: (solved, above) => (solved.held.length > 0 ? 0 : by.use(solved, above)),
 });
+
+const said = {
+  "what is checked":
+    "Only limit states that are wholly checked: what is bounded alone asks for more, and is told beside.",
+  "both bounds":
+    "Held along its length by sheet, and in compression no weaker than its proof load: beyond this it is beyond every bound.",
+} as const;
 
 type Sure = "what is checked" | "both bounds";
 

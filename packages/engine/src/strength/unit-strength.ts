@@ -59,7 +59,8 @@ function partReasons(result: ElementResult): StrengthReason[] {
 function drawnReason(result: ElementResult): StrengthReason | undefined {
   const { id: partId, utilisation, refused, covered, element, limitState, coveredWhy } = result;
   if (refused !== undefined) return { kind: "strength refused", partId, why: refused };
-  if (covered === "not covered") return { kind: "not covered", partId, element, limitState, why: coveredWhy ?? "" };
+  if (covered === "not covered" || covered === "does not arise")
+    return { kind: "not covered", partId, element, limitState, why: coveredWhy ?? "" };
   if (utilisation === undefined) throw new RangeError(`${partId} is neither used nor refused`);
   if (utilisation <= 1 || result.held.length > 0) return undefined;
   if (covered === "bounded") {

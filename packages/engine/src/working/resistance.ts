@@ -8,7 +8,8 @@ export type Refusal =
   | "proportions outside the clause's limits"
   | "weld smaller than the least size"
   | "effective section vanishes"
-  | "part bears beyond its edge";
+  | "part bears beyond its edge"
+  | "nothing resists it";
 
 /** A strength with its working, or the reason there is none. `nominal` and `available` are in the working's unit. */
 export type Resistance =

@@ -70,6 +70,32 @@ describe("a unit held down on four pads and lifted by 40 kN more than its weight
   });
 });
 
+// Two 20 ft units end to end, 300 mm apart; one pad of 2.0 × 1.2 m under both corners of a side. Each is pushed with 30 kN away
+// from the other, so that the pad takes 2 × 7.5 kN that cancel: in anchors of their own they do not.
+describe("hold-downs of two units on one pad", () => {
+  const two = sharingPads();
+  const away = (forceN: number, id: string, xMm: number): ActionCase["loads"][number] => ({
+    ...{ kind: "point", elementId: id, at: { xMm, yMm: 0, zMm: 150 } },
+    ...{ xN: forceN, yN: 0, zN: 0 },
+  });
+  const shearsOn = (forces: readonly [number, number]): number => {
+    const push: ActionCase = {
+      id: "push",
+      symbol: "W",
+      loads: [away(forces[0], "u1", 0), away(forces[1], "u2", 6358)],
+    };
+    const worst = oneRun(two, [ownWeight(two, 20_000), push]).worsts.find(
+      ({ part }) => part.place === "anchors of the stated detail" && part.ownerId.startsWith("shared"),
+    );
+    return worst === undefined ? NaN : governingOf(worst).use;
+  };
+
+  it("are pushed apart as hard as they are pushed together one way", () => {
+    const [apart, oneWay] = [shearsOn([-30_000, 30_000]), shearsOn([30_000, 30_000])];
+    expect(apart).toBeGreaterThan(0.9 * oneWay);
+  });
+});
+
 // Two posts under one end of a 20 ft unit.
 describe("a post by itself on a pad", () => {
   const lower = { id: "g", type: "1CCC" as const, x: 0, y: 0 };
@@ -122,3 +148,31 @@ describe("a post in a wall, on a pad of its own", () => {
     for (const worst of anchored(20_000)) expect(governingOf(worst).use).toBe(0);
   });
 });
+
+function sharingPads(): Scheme {
+  const one = drawnUnit({ type: "1CC" });
+  const [unit] = one.containers;
+  if (unit === undefined) throw new Error("a unit is drawn");
+  const apartUm = 6_358_000;
+  const atEnd = (end: string) => one.pads.filter(({ id }) => id.startsWith(`p-${end}`));
+  const containers = [unit, { ...unit, id: "u2", tag: "U2", xUm: apartUm }];
+  return {
+    ...one,
+    containers,
+    pads: [
+      ...atEnd("front"),
+      ...atEnd("door").map((pad) => ({ ...pad, id: `shared-${pad.id}`, xUm: apartUm / 2, lengthUm: 2_000_000 })),
+      ...atEnd("door").map((pad) => ({ ...pad, id: `far-${pad.id}`, xUm: apartUm + pad.xUm })),
+    ],
+    loads: [],
+    locks: containers.flatMap(({ id }) =>
+      fittings.map((fitting): Lock => ({
+        id: `h-${id}-${fitting}`,
+        tag: "H",
+        containerId: id,
+        fitting,
+        kind: "hold-down",
+      })),
+    ),
+  };
+}

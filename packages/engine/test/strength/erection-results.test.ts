@@ -39,6 +39,18 @@ describe("a row of five bare 40 ft units set one after the other", () => {
   });
 });
 
+describe("a unit that nothing holds against sliding", () => {
+  it("is said to slide, though friction of nothing gives no utilisation, and not merely how far it is from turning over", () => {
+    const scheme = row(40);
+    const [smooth] = results({ ...scheme, basis: { ...scheme.basis, friction: 0 } });
+    expect([smooth?.place, smooth?.refused, smooth?.utilisation]).toEqual([
+      "just set, slides",
+      "nothing resists it",
+      undefined,
+    ]);
+  });
+});
+
 describe("units with connections drawn", () => {
   it("are held from the start", () => {
     const held = ordinarySchemes["two 40 ft stacked"];

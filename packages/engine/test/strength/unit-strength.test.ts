@@ -87,6 +87,18 @@ describe("unitStrength", () => {
     expect(kinds([unstated])).toEqual(["needs the engineer", "strength refused"]);
   });
 
+  it("leaves to the engineer a limit state that the table of what is judged does not know of its element", () => {
+    expect(kinds([result({ limitState: "bearing on soil", covered: "does not arise" })])).toEqual([
+      "needs the engineer",
+      "not covered",
+    ]);
+  });
+
+  it("never says works of a part that is neither used nor refused", () => {
+    const { utilisation: _, ...unstated } = result();
+    expect(() => kinds([unstated])).toThrow(RangeError);
+  });
+
   it("never says works where a run does not stand even with what moves held, whether this unit moves or another", () => {
     const { held: _, ...fallen } = refusedRun("u1:0,0,0");
     const { held: __, ...other } = refusedRun("u10:0,0,0");
