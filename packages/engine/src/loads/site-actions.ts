@@ -106,17 +106,22 @@ const gravityWorkings = (scheme: Scheme, basis: DesignBasis) => ({
   imposed: scheme.containers.map((container) => imposedWorking(scheme, basis, container)),
 });
 
-/** The compartment with the highest pressure inside sets it for the whole. Worked out once for what is alike to the wind. */
+/**
+ * The compartment with the highest pressure inside sets it for the whole. Worked out once for what is alike to the wind. `on`:
+ * the units whose loads are told, of wind on the whole; absent: all.
+ */
 export function windLoading(
   scheme: Scheme,
   building: BuildingFrame,
   hazards: SiteHazards,
   basis: DesignBasis,
+  on?: readonly string[],
 ): WindLoading {
   const known = blown.get(basis) ?? new RecentlyMade<WindLoading>(LOADINGS_KEPT);
   blown.set(basis, known);
   const enclosed = envelopes(building, scheme);
-  return known.take(JSON.stringify([building, hazards, enclosed]), () => windOn(building, enclosed, hazards, basis));
+  const key = JSON.stringify([building, hazards, enclosed, on]);
+  return known.take(key, () => windOn(building, enclosed, hazards, basis, on));
 }
 
 const blown = new WeakMap<DesignBasis, RecentlyMade<WindLoading>>();
@@ -128,6 +133,7 @@ function windOn(
   enclosed: readonly Envelope[],
   hazards: SiteHazards,
   basis: DesignBasis,
+  on?: readonly string[],
 ): WindLoading {
   const limits = basis.wind.shapeLimits(buildingForm(building));
   const shape = windShapeOf(building);
@@ -138,7 +144,7 @@ function windOn(
   const pressures = others.reduce((worst, one) => (one.internalPa > worst.internalPa ? one : worst), first);
   const factors = boxFactors(building, limits);
   return {
-    cases: windCases(building, pressures, basis.wind.loadCases(), factors),
+    cases: windCases(building, pressures, basis.wind.loadCases(), factors, on),
     pressures,
     limits,
     boxFactors: factors,

@@ -13,15 +13,16 @@ import { windDirections, type WindDirection } from "./wind-shape.ts";
 /**
  * Wind on the main system as actions: every load case of the code, once with pressure inside and the strongest suction
  * on the roof, once with suction inside and the weakest one; and the least load on each windward side by itself.
- * Pressures act on what is exposed.
+ * Pressures act on what is exposed. `on`: the units whose loads are told; absent: all.
  */
 export function windCases(
   building: BuildingFrame,
   wind: MainSystemWind,
   loadCases: readonly WindLoadCase[],
   factors: BoxFactors,
+  on?: readonly string[],
 ): ActionCase[] {
-  const exposed = exposedFaces(building);
+  const exposed = exposedFaces(building).filter(({ unit }) => on?.includes(unit.id) !== false);
   const full = loadCases.flatMap((loadCase) =>
     ([1, -1] as const).map((inside): ActionCase => ({
       id: `${loadCase.id} inside ${inside > 0 ? "pressure" : "suction"}`,

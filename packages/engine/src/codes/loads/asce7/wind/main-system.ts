@@ -21,8 +21,12 @@ export function mainSystemWind(
   w.let("GC_pi", enclosure.coefficient, "1", `internal coefficient, ${enclosure.governing}`, "memory", "Table 26.13-1");
   w.compute("p_i", "q_h * GC_pi", "Pa");
   const internal = w.giving("p_i");
+  // of many compartments one sets the pressure inside: only its directions are asked for
+  let directions: MainSystemWind["directions"] | undefined;
   return {
-    directions: windDirections.map((direction) => directionalPressures(edition, wind, shape, direction)),
+    get directions() {
+      return (directions ??= windDirections.map((direction) => directionalPressures(edition, wind, shape, direction)));
+    },
     enclosure,
     internal,
     internalPa: internal.result.value,
