@@ -117,7 +117,7 @@ function chainInTorsion(): { readonly heldNmm: number; readonly nearNmm: number 
   const stations = [...Array.from({ length: 40 }, (_, n) => n * pitch), 10_985].toSorted((a, b) => a - b);
   const at = stations.indexOf(10_985);
   const n = stations.length;
-  const matrix = stations.map(() => new Array<number>(n + 1).fill(0));
+  const matrix = stations.map(() => Array.from({ length: n + 1 }, () => 0));
   const add = (i: number, j: number, value: number): void => {
     const row = matrix[i];
     if (row !== undefined) row[j] = (row[j] ?? 0) + value;
@@ -143,7 +143,7 @@ function chainInTorsion(): { readonly heldNmm: number; readonly nearNmm: number 
       const share = (matrix[r]?.[p] ?? 0) / (matrix[p]?.[p] ?? NaN);
       for (let c = p; c <= n; c++) add(r, c, -share * (matrix[p]?.[c] ?? 0));
     }
-  const turns = new Array<number>(n).fill(0);
+  const turns = Array.from({ length: n }, () => 0);
   for (let r = n - 1; r >= 0; r--) {
     const known = turns.reduce((sum, turn, c) => (c > r ? sum + (matrix[r]?.[c] ?? 0) * turn : sum), 0);
     turns[r] = ((matrix[r]?.[n] ?? 0) - known) / (matrix[r]?.[r] ?? NaN);
