@@ -10,7 +10,7 @@ export const Owed = z
     projectId: ProjectId,
     projectName: z.string(),
     what: z.enum([
-      ...["answer", "information", "question to close", "condition", "condition to close", "change"],
+      ...["answer", "information", "question to close", "condition", "condition to close", "change", "price to agree"],
       ...["container to judge", "container to repair", "survey to draw"],
       ...["site item to build", "difference to judge"],
     ] as const),

@@ -15,6 +15,7 @@ import { readHeld } from "../store/membership-rows.ts";
 import { readProjectIds, readProjectRow } from "../store/project-rows.ts";
 import { readRequests } from "../store/request-rows.ts";
 import { readConditions } from "./conditions/read-conditions.ts";
+import { pricesOwed } from "./price-owed.ts";
 import { readQuestions } from "./questions/read-questions.ts";
 import { readSite } from "./site/read-site.ts";
 import { readSurvey } from "./survey/read-survey.ts";
@@ -39,6 +40,7 @@ async function owedIn(db: Connection, projectId: string, personId: string): Prom
     ...(await readQuestions(db, { projectId, roles })).flatMap(ofQuestion),
     ...(await readConditions(db, { projectId, roles })).flatMap(ofCondition),
     ...requests.flatMap(ofRequest),
+    ...(await pricesOwed(db, { projectId, roles }, requests)).map(ofPrice),
     ...(await readSurvey(db, { projectId, roles })).containers.flatMap(ofContainer),
     ...(await readSite(db, { projectId, roles })).items.flatMap(ofSiteItem),
   ];
@@ -65,6 +67,11 @@ const ofRequest = ({ state, number, text, author, madeAt }: ChangeRequest): Owed
   state === "open"
     ? [{ what: "change", number, text, owedBy: "architect", owedTo: author.role, neededBy: null, since: madeAt }]
     : [];
+
+const ofPrice = ({ number, text, author, madeAt, answer }: ChangeRequest): OwedThing => ({
+  ...{ what: "price to agree", number, text, owedBy: "owner", owedTo: author.role, neededBy: null },
+  since: answer?.at ?? madeAt,
+});
 
 /** A container that waits for the engineer's word, for its repair, or for a revision with what was measured of it. */
 function ofContainer({ container, state, departures }: SurveyedContainerNow): OwedThing[] {

@@ -6,6 +6,7 @@ import {
   demoCostBook,
   digestOf,
   Draft,
+  Owed,
   PremiumDifference,
   Project,
   ProjectCostBook,
@@ -277,6 +278,30 @@ describe("the owner's decision", () => {
       await send();
       const decision = Decision.parse((await agree(priced).expect(201)).body);
       expect(await decisions()).toEqual([{ decision, stale: [], latest: true }]);
+    });
+
+    const owed = async (who: "owner" | "architect") =>
+      z
+        .array(Owed)
+        .parse((await as(who).get("/api/owed").expect(200)).body)
+        .flatMap(({ projectId, what, number, owedBy, owedTo }) =>
+          path.endsWith(projectId) && what === "price to agree" ? [[number, owedBy, owedTo]] : [],
+        );
+
+    it("is owed by the owner, as the desk says, until it is given", async () => {
+      const request = await takenIn();
+      const line = [[request.number, "owner", "engineer"]];
+      expect([await owed("owner"), await owed("architect")]).toEqual([line, line]);
+      await send();
+      expect(await owed("owner")).toEqual(line);
+      await agree(await requestPremiumOf(request.id)).expect(201);
+      expect(await owed("owner")).toEqual([]);
+    });
+
+    it("is owed no more once something else is drawn as well", async () => {
+      await takenIn();
+      await send(cut);
+      expect(await owed("owner")).toEqual([]);
     });
 
     it("is refused once something else is drawn as well, and one given before says that the content changed", async () => {

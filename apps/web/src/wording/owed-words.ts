@@ -25,6 +25,8 @@ export function owedThing({ what, number }: Pick<Owed, "what" | "number">): stri
       return `a word on the difference that word ${number} from the site states`;
     case "change":
       return `an answer to change request ${number}`;
+    case "price to agree":
+      return `a word on the price of change request ${number}, which was taken in`;
   }
 }
 

@@ -4721,6 +4721,7 @@ export interface components {
         | "condition"
         | "condition to close"
         | "change"
+        | "price to agree"
         | "container to judge"
         | "container to repair"
         | "survey to draw"

@@ -58,7 +58,7 @@ function OwedRow({ owed }: { owed: Owed }) {
   );
 }
 
-/** To the page where it is done: the survey, the site, or sheet 3. */
+/** To the page where it is done: the survey, the site, sheet 5 for a price, else sheet 3. */
 function OwedLink({ owed }: { owed: Owed }) {
   const { projectId, what } = owed;
   const thing = owedThing(owed);
@@ -75,7 +75,7 @@ function OwedLink({ owed }: { owed: Owed }) {
       </Link>
     );
   return (
-    <Link to="/projects/$projectId/sheet/$sheet" params={{ projectId, sheet: "3" }}>
+    <Link to="/projects/$projectId/sheet/$sheet" params={{ projectId, sheet: what === "price to agree" ? "5" : "3" }}>
       {thing}
     </Link>
   );
