@@ -63,9 +63,14 @@ export class PlaceJudge {
 
   answer(place: Place): ChartAnswer {
     const key = this.keyOf(place);
-    const found = this.sure.get(placeKey(place)) ?? this.traced.get(key) ?? this.judge(place);
+    const found = this.answered(place) ?? this.judge(place);
     this.traced.set(key, found);
     return found;
+  }
+
+  /** What was answered before. */
+  answered(place: Place): ChartAnswer | undefined {
+    return this.sure.get(placeKey(place)) ?? this.traced.get(this.keyOf(place));
   }
 
   /** Under every vector; what decides there is looked at from then on everywhere. */

@@ -21,8 +21,8 @@ export type TriedAnswer = TriedCombination | FrameRefusal;
 export type TriedSolver = (group: HeldRuns) => ReadonlyMap<string, TriedAnswer>;
 
 /**
- * What stands round one container under one set of assumptions while the container changes. A run is first solved in the state
- * of the bearings in which it last stood; where that state does not stand any more the whole building is solved with contact.
+ * What stands round one container under one set of assumptions while the container changes. A run is first solved in the states
+ * of the bearings in which it stood before; where none of them stands any more the whole building is solved with contact.
  */
 export class Surroundings {
   private readonly model: BuildingModel;
@@ -30,7 +30,8 @@ export class Surroundings {
   private readonly bearings: readonly ModelledBearing[];
   private readonly cache: CondensationCache;
   private readonly rests = new Map<HeldRuns["ground"], RestOfBuilding | undefined>();
-  private readonly states = new Map<string, ContactState>();
+  /** By run: the states it stood in, the last first. */
+  private readonly states = new Map<string, readonly ContactState[]>();
 
   constructor(model: BuildingModel, unitId: string, bearings: readonly ModelledBearing[], cache: CondensationCache) {
     this.model = model;
@@ -65,33 +66,53 @@ export class Surroundings {
     for (const run of left) {
       const answer = solved.get(run.id);
       if (answer === undefined) throw new Error(`run ${run.id} has no answer`);
-      if (!("refused" in answer) && isPlain(answer.state)) this.states.set(placeOf(group, run), answer.state);
+      if (!("refused" in answer) && isPlain(answer.state)) this.note(group, run, answer.state);
       answers.set(run.id, answer);
     }
     return answers;
   }
 
-  private inKnownStates(unit: PlacedUnit, group: HeldRuns, names: ReadonlySet<string>): [string, TriedCombination][] {
+  private inKnownStates(unit: PlacedUnit, group: HeldRuns, names: ReadonlySet<string>): Map<string, TriedCombination> {
+    const answers = new Map<string, TriedCombination>();
     const rest = this.restOn(group.ground);
     const own = rest?.joined(unit);
-    if (rest === undefined || own === undefined) return [];
-    const byState = new Map<string, { readonly state: ContactState; readonly runs: StrengthRun[] }>();
+    if (rest === undefined || own === undefined) return answers;
+    for (let nth = 0; nth < STATES_KEPT; nth++) {
+      const left = group.runs.filter(({ id }) => !answers.has(id));
+      for (const { state, runs } of this.byState(group, left, nth)) {
+        const combos = runs.map(({ factors }) => factors);
+        rest.solve(own, combos, state, names).forEach((answer, n) => {
+          const run = runs[n];
+          if (answer !== undefined && run !== undefined) answers.set(run.id, answer);
+        });
+      }
+    }
     for (const run of group.runs) {
-      const state = this.states.get(placeOf(group, run));
+      const answer = answers.get(run.id);
+      if (answer !== undefined) this.note(group, run, answer.state);
+    }
+    return answers;
+  }
+
+  /** Runs by the state they stood in so many states ago. */
+  private byState(group: HeldRuns, runs: readonly StrengthRun[], nth: number): Iterable<RunsInState> {
+    const byState = new Map<string, RunsInState>();
+    for (const run of runs) {
+      const state = this.states.get(placeOf(group, run))?.[nth];
       if (state === undefined) continue;
       const key = stateKey(state);
       const alike = byState.get(key) ?? { state, runs: [] };
       alike.runs.push(run);
       byState.set(key, alike);
     }
-    return [...byState.values()].flatMap(({ state, runs }) => {
-      const combos = runs.map(({ factors }) => factors);
-      const answers = rest.solve(own, combos, state, names);
-      return runs.flatMap(({ id }, n): [string, TriedCombination][] => {
-        const answer = answers[n];
-        return answer === undefined ? [] : [[id, answer]];
-      });
-    });
+    return byState.values();
+  }
+
+  private note(group: HeldRuns, run: StrengthRun, state: ContactState): void {
+    const place = placeOf(group, run);
+    const key = stateKey(state);
+    const others = (this.states.get(place) ?? []).filter((known) => stateKey(known) !== key);
+    this.states.set(place, [state, ...others].slice(0, STATES_KEPT));
   }
 
   private restOn(ground: HeldRuns["ground"]): RestOfBuilding | undefined {
@@ -104,6 +125,11 @@ export class Surroundings {
     return ground === "still" ? model : onMovingGround(model, this.bearings);
   }
 }
+
+type RunsInState = { readonly state: ContactState; readonly runs: StrengthRun[] };
+
+/** As an opening moves, a run goes to and fro between a few. */
+const STATES_KEPT = 4;
 
 const placeOf = ({ held, ground }: HeldRuns, { id }: StrengthRun): string => `${ground} ${held.join(" ")}: ${id}`;
 

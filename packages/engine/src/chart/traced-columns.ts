@@ -1,5 +1,5 @@
 import type { Verdict } from "@cornerway/schema";
-import type { ChartColumn, ChartSide, ChartStretch } from "./chart.ts";
+import type { ChartAnswer, ChartColumn, ChartSide, ChartStretch } from "./chart.ts";
 import type { Place } from "./chart-side.ts";
 import type { PlaceJudge } from "./judge-place.ts";
 import { isForbidden, tracedColumn } from "./trace-column.ts";
@@ -21,10 +21,13 @@ export class TracedColumns {
     return [...this.byCentre.values()].toSorted((a, b) => a.centreMm - b.centreMm);
   }
 
-  /** Both sides of every boundary, and where something works, are looked at under all the sets that decide. */
+  /**
+   * Both sides of every boundary, and where something works, are looked at under all the sets that decide; where that moves a
+   * boundary, so is each width that is asked from then on.
+   */
   trace(centreMm: number): ChartColumn {
-    for (;;) {
-      const column = this.at(centreMm);
+    for (let isMoved = false; ; isMoved = true) {
+      const column = isMoved ? this.surelyAt(centreMm) : this.at(centreMm);
       this.byCentre.set(centreMm, column);
       const told = [...boundariesOf(column), ...widestOf(column)];
       if (told.every(({ place, verdict }) => this.judge.settled(place).verdict === verdict)) return column;
@@ -42,10 +45,19 @@ export class TracedColumns {
 
   /** A column that is no column of the chart. */
   at(centreMm: number): ChartColumn {
+    return this.asked(centreMm, (place) => this.judge.answer(place));
+  }
+
+  /** The same, from what was asked before and surely answered widths between. */
+  private surelyAt(centreMm: number): ChartColumn {
+    return this.asked(centreMm, (place) => this.judge.answered(place) ?? this.judge.settled(place));
+  }
+
+  private asked(centreMm: number, answerAt: (place: Place) => ChartAnswer): ChartColumn {
     return tracedColumn(
       centreMm,
       this.side.lengthMm,
-      (widthMm) => this.judge.answer({ centreMm, widthMm }),
+      (widthMm) => answerAt({ centreMm, widthMm }),
       (widthMm) => this.judge.forbidden({ centreMm, widthMm }),
       { near: this.near(centreMm), ...(this.isPlain && { easiest: this.judge.easiest(centreMm) }) },
     );
