@@ -5,6 +5,7 @@
 export async function keepShell(): Promise<void> {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
   performance.setResourceTimingBufferSize(mostParts); // what is told of parts in use would end at 250 otherwise
+  watchHand();
   await firstSheet();
   await idle();
   // Without it the page works as ever, only not while the line is down.
@@ -30,6 +31,21 @@ const idle = (): Promise<void> =>
     if ("requestIdleCallback" in globalThis) requestIdleCallback(() => done(), { timeout: longEnoughMs });
     else setTimeout(done, longEnoughMs);
   });
+
+/** True while a pointer is down: a hand that draws is not held up by what is fetched ahead. */
+let inHand = false;
+
+function watchHand(): void {
+  addEventListener("pointerdown", () => (inHand = true), { capture: true });
+  for (const ends of ["pointerup", "pointercancel"]) addEventListener(ends, () => (inHand = false), { capture: true });
+}
+
+async function handFree(): Promise<void> {
+  while (inHand)
+    await new Promise((free) => {
+      for (const ends of ["pointerup", "pointercancel"]) addEventListener(ends, free, { once: true });
+    });
+}
 
 /** Where a browser does not say when it is idle, or is not for so long, ms. */
 const longEnoughMs = 1000;
@@ -97,6 +113,7 @@ const shellKept = "shell kept";
 /** A hundred at once would hold up a hand that draws. What cannot be fetched now is asked for when the page opens again. */
 async function fewAtOnce(fetches: readonly (() => Promise<unknown>)[]): Promise<void> {
   for (let from = 0; from < fetches.length; from += FEW) {
+    await handFree();
     await idle();
     await Promise.allSettled(fetches.slice(from, from + FEW).map((fetchPart) => fetchPart()));
   }

@@ -64,6 +64,7 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
   const ids = group.map(({ id }) => id);
   const words = from.written.filter(({ markId }) => markId !== null && ids.includes(markId));
   const elementId = mark.elements[0] ?? "";
+  const said = group.map(from.say);
   return {
     id: mark.id,
     elementId,
@@ -71,8 +72,8 @@ function noteOf(group: Mark[], from: NotesFrom): UnplacedNote {
     ...verdictOf(mark, from),
     matter: group.length > 1 ? `${matterOf(mark.fact.kind)} · ${group.length}` : undefined,
     screening: !ids.every((id) => from.answered.has(id)),
-    ...saidOf(group.map((each) => from.say(each).body)),
-    greyLine: group.length === 1 ? from.say(mark).detail : undefined,
+    ...saidOf(said.map(({ body }) => body)),
+    greyLine: group.length === 1 ? said[0]?.detail : undefined,
     comments: withAnswers(words, from.written).map(commentOf),
     at: mark.at,
     ...(group.length === 1 && from.waiting?.has(mark.id) !== true

@@ -6,8 +6,9 @@ export const numberHalfPx = { usual: 9, small: 7.5 } as const;
 /** A hair of air round it. */
 const airPx = 1;
 
-/** How far a number may move off its place, px, and how many ways it may take. */
+/** How far a number may move off its place, px, and which ways it may take. */
 const movesPx = [0, 16, 24, 34, 46, 60] as const;
+const mostMovePx = Math.max(...movesPx);
 const ways = [
   [1, 0],
   [0, -1],
@@ -37,13 +38,17 @@ export function placeNumbers(
   const around = (at: ScreenPoint) => boxAround(at, halfPx + airPx);
   const placed = new Map<number, ScreenPoint>();
   for (const end of ends) {
-    const taken = [...placed.values()].map(around);
-    const cost = (spot: ScreenPoint) =>
-      numberOverNumber * covered(around(spot), taken) +
-      numberOverWord * covered(around(spot), lettered) +
-      costOfMove * Math.hypot(spot.xPx - end.xPx, spot.yPx - end.yPx);
-    const best = spotsBy(end).reduce((least, spot) => (cost(spot) < cost(least) ? spot : least));
-    placed.set(end.number, best);
+    const reach = boxAround(end, halfPx + airPx + mostMovePx);
+    const within = (others: readonly KeptClear[]) => others.filter((other) => shared(reach, other) > 0);
+    const [taken, words] = [within([...placed.values()].map(around)), within(lettered)];
+    const priced = spotsBy(end).map((spot) => ({
+      spot,
+      cost:
+        numberOverNumber * covered(around(spot), taken) +
+        numberOverWord * covered(around(spot), words) +
+        costOfMove * Math.hypot(spot.xPx - end.xPx, spot.yPx - end.yPx),
+    }));
+    placed.set(end.number, priced.reduce((least, next) => (next.cost < least.cost ? next : least)).spot);
   }
   return placed;
 }
