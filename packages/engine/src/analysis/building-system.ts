@@ -74,10 +74,24 @@ function joined(model: BuildingModel, units: readonly CondensedUnit[]): Building
   const holds = model.holds && { plannedHolds: plannedHolds(model.holds, skeleton, bare) };
   return {
     skeleton,
-    frame: { ...bare, system: { ...bare.system, elements, sheetOnly, ...holds } },
+    frame: {
+      ...bare,
+      system: { ...bare.system, elements, held: heldBetween(bare.system.held, units), sheetOnly, ...holds },
+    },
     units,
     unitById: new Map(units.map((one) => [one.unit.id, one])),
   };
+}
+
+/** Between the containers a rotation that nothing outside turns is no freedom at all. */
+function heldBetween(held: Uint8Array, units: readonly CondensedUnit[]): Uint8Array {
+  const all = held.slice();
+  for (const { firstNode, condensed } of units) {
+    const own = all.subarray(firstNode * 6, (firstNode + condensed.retained.length) * 6);
+    own.fill(1);
+    for (const freedom of condensed.freedoms) own[freedom] = held[firstNode * 6 + freedom] ?? 0;
+  }
+  return all;
 }
 
 /** What turns a container, or keeps it from turning, where it is not joined so would be lost. */

@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { stackedModel, stackedScheme } from "../../bench/support/stacked-building.ts";
+import { buildingSystem } from "../../src/analysis/building-system.ts";
+import { prepare } from "../../src/analysis/prepare.ts";
+import { allClosed } from "../../src/analysis/system.ts";
+import { updatedState } from "../../src/analysis/updated-state.ts";
 import { condensationCache, solveBuilding } from "../../src/building.ts";
 import { solveFrame } from "../../src/frame.ts";
 import type { BuildingModel } from "../../src/model/building-model.ts";
@@ -70,6 +74,21 @@ describe("the nodes on which something outside a container acts with a moment", 
     const first = standing(plain, cache).frame.displacements;
     expect(standing(bracketed, cache).frame.displacements).toEqual(standing(bracketed).frame.displacements);
     expect(standing(plain, cache).frame.displacements).toEqual(first);
+  });
+
+  it("alone have rotations between the containers: of the others nothing is left to resist, so that a bearing opens without a factorisation", () => {
+    const assembly = buildingSystem(stackedModel(stackedScheme(8)), condensationCache(1e9));
+    if (!assembly.stable) throw new Error("stands");
+    const { system } = assembly.building.frame;
+    const closed = prepare(system, allClosed(system));
+    if (!closed.stable) throw new Error("stands");
+    expect(closed.prepared.idle).toEqual([]);
+    const opened = system.bearings.map((_, b) => {
+      const { open, lost } = allClosed(system);
+      return updatedState(closed.prepared, { open: open.with(b, 1), lost: lost.with(b, 1) });
+    });
+    expect(opened.length).toBeGreaterThan(20);
+    expect(opened.every((state) => state !== null)).toBe(true);
   });
 
   it("are never left without their rotations", () => {
