@@ -1,7 +1,6 @@
 import { steels } from "../catalog/materials.ts";
 import { containerMembers } from "../catalog/sections/container-members.ts";
 import { measuredPressed } from "../catalog/sections/measured-section.ts";
-import type { Check } from "../checks/check.ts";
 import type { CheckBasis } from "../checks/check-basis.ts";
 import type { CheckedMember } from "../checks/checked-member.ts";
 import { holdingEnd } from "../checks/holding-end.ts";
@@ -44,29 +43,27 @@ export function holdingEndParts(
     const checksAt = (momentNmm: number, steel = rail.steel) =>
       holdingEnd({ cross, rail: pressedOf(rail), steel }, momentNmm, codes);
     // utilisations grow in proportion to the moment
-    const { limitState, use } = worstOf(checksAt(MILLION));
-    const place = `end ${side} at ${metres(holdU)} m, which keeps the rail from turning`;
-    return [
-      {
-        id: `${ownerId} cross member ${place}`,
-        ...{ ownerId, element: "cross member", place, level: "strength" },
-        use: (solved) => (Math.abs(momentIn(solved)) * use) / MILLION,
+    return checksAt(MILLION).map((atMillion): StrengthPart => {
+      const { element, limitState } = atMillion;
+      const use = atMillion.ok ? atMillion.utilisation : Infinity;
+      const place = `${limitState === "weld" ? "end" : "web"} ${side} at ${metres(holdU)} m, beside a seat`;
+      const useOf = (momentNmm: number): number => (momentNmm === 0 ? 0 : (Math.abs(momentNmm) * use) / MILLION);
+      return {
+        id: `${ownerId} ${element} ${place}`,
+        ...{ ownerId, element, place, level: "strength" },
+        use: (solved) => useOf(momentIn(solved)),
         decide: (solved) => {
           const momentNmm = momentIn(solved);
           return {
             limitState,
-            utilisation: (Math.abs(momentNmm) * use) / MILLION,
-            checks: (steel = steels.unproved) => checksAt(momentNmm, steel),
+            utilisation: useOf(momentNmm),
+            checks: (steel = steels.unproved) =>
+              checksAt(momentNmm, steel).filter((check) => check.limitState === limitState),
           };
         },
-      },
-    ];
+      };
+    });
   });
 }
 
 const MILLION = 1e6;
-
-function worstOf(checks: readonly Check[]) {
-  const uses = checks.map((check) => ({ limitState: check.limitState, use: check.ok ? check.utilisation : Infinity }));
-  return uses.reduce((worst, next) => (next.use > worst.use ? next : worst));
-}
