@@ -1,7 +1,6 @@
-import type { Container, Pad, Scheme } from "@cornerway/schema";
+import type { Container, Scheme } from "@cornerway/schema";
 import { isoProofLoad } from "../checks/iso-proof-load.ts";
 import { inOrder } from "../geometry/in-order.ts";
-import { placeContainer } from "../geometry/place.ts";
 import { analyse } from "../load-path/analysis.ts";
 import { lifting } from "../loads/lifting.ts";
 import type { LoadCombination } from "../loads/load-combination.ts";
@@ -13,6 +12,7 @@ import { elementResult, type ElementResult } from "./element-result.ts";
 import { modelledBearings } from "./modelled-bearings.ts";
 import { screen, type PartWorst } from "./screen.ts";
 import { solveBuilt, type StrengthMemory } from "./solve-runs.ts";
+import { liftedAlike } from "./lifted-alike.ts";
 import { statedResult } from "./stated-result.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { StrengthRun } from "./run-plan.ts";
@@ -36,24 +36,24 @@ export function liftOf(
   return [...liftedParts(scheme, container, basis, memory), ...liftedFittings(scheme, container, basis)];
 }
 
-/** What is checked inside it: a solution of its own. */
-export function liftedParts(
+/** What is checked inside it: a solution of its own. Alike containers are hung once. */
+export const liftedParts = (
   scheme: Scheme,
   container: Container,
   basis: StrengthBasis,
   memory: StrengthMemory,
-): ElementResult[] {
-  const results = hung(scheme, container, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
-  return results.filter((result, n) => n === 0 || useOf(result) > 1);
-}
+): ElementResult[] =>
+  liftedAlike(scheme, container, basis, memory, (alone, hanging) => {
+    const results = hung(alone, hanging, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
+    return results.filter((result, n) => n === 0 || useOf(result) > 1);
+  });
 
 const useOf = ({ utilisation = Infinity }: ElementResult): number => utilisation;
 
 const DEAD_ALONE = 1.4;
 
-function hung(scheme: Scheme, container: Container, basis: StrengthBasis, memory: StrengthMemory): ElementResult[] {
-  const alone = unitAlone(scheme, container);
-  const { cases } = lifting(scheme, container);
+function hung(alone: Scheme, container: Container, basis: StrengthBasis, memory: StrengthMemory): ElementResult[] {
+  const { cases } = lifting(alone, container);
   const analysis = analyse(inOrder(alone));
   const built = freelyHeld(buildModel(analysis, cases, {}, usualAssumptions));
   const runs = cases.map(({ id }): StrengthRun => ({
@@ -98,34 +98,6 @@ const hanging = (result: ElementResult): ElementResult => ({
   coveredWhy:
     "on two diagonal fittings unless rigging equalises; cuts after placing, braces or such rigging would relieve it",
 });
-
-/**
- * One container with what is cut in it before the pick, on pads that its loads will leave empty. Its doors hang shut and barred
- * in the pick unless the door end is cut: so the ISO test racks them with 150 kN, and so they stand in the model.
- */
-function unitAlone(scheme: Scheme, container: Container): Scheme {
-  const { bottomFittings } = placeContainer(container);
-  const corners = bottomFittings.filter(({ name }) => !name.endsWith("inner"));
-  return {
-    ...scheme,
-    site: { ...scheme.site, groundZUm: container.zUm },
-    containers: [{ ...container, doors: "welded shut" }],
-    openings: scheme.openings.filter(({ containerId, cut }) => containerId === container.id && cut === undefined),
-    overrides: scheme.overrides.filter(({ elementId }) => elementId === container.id),
-    pads: corners.map(({ name, at }): Pad => ({
-      id: `lift-${name}`,
-      tag: "L",
-      xUm: Math.round(at.xMm * 1000),
-      yUm: Math.round(at.yMm * 1000),
-      topZUm: container.zUm,
-      lengthUm: 500_000,
-      widthUm: 500_000,
-      depthUm: 100_000,
-      turnMdeg: 0,
-    })),
-    ...{ posts: [], beams: [], seats: [], ties: [], locks: [], loads: [], freeLoads: [], uses: [] },
-  };
-}
 
 /** Legs and weight balance, so three supports that neither lift nor press keep it in place without holding anything. */
 function freelyHeld(built: BuiltModel): BuiltModel {

@@ -1,7 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Opening, Scheme } from "@cornerway/schema";
 import type { ElementResult } from "../../src/strength/element-result.ts";
 import { liftResults } from "../../src/strength/lift-results.ts";
+import * as solveRuns from "../../src/strength/solve-runs.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { basis } from "./one-run.ts";
@@ -76,5 +77,43 @@ describe("where a unit stands and how it is turned", () => {
     const [here, there] = [lifted(scheme), lifted(moved)];
     expect(there.map(({ id }) => id)).toEqual(here.map(({ id }) => id));
     there.forEach(({ utilisation }, n) => expect(utilisation).toBeCloseTo(here[n]?.utilisation ?? NaN, 6));
+  });
+});
+
+describe("containers that are alike", () => {
+  const one = drawnUnit({ openings: [{ face: "left", framed: true, fromMm: 4896, widthMm: 1200 }] });
+  const [first] = one.containers;
+  if (first === undefined) throw new Error("the sample has a container");
+  const other = { ...first, id: "another", yUm: 9_000_000, turnMdeg: 180_000 };
+  const both: Scheme = {
+    ...one,
+    containers: [first, other],
+    openings: [...one.openings, ...one.openings.map((cut) => ({ ...cut, containerId: other.id }))],
+  };
+  const solved = vi.spyOn(solveRuns, "solveBuilt");
+  const results = lifted(both);
+  const times = solved.mock.calls.length;
+
+  it("are hung once", () => {
+    expect(times).toBe(1);
+  });
+
+  it("say the same to the bit, each under its own name, also each alone", () => {
+    const renamed = (id: string) =>
+      results
+        .filter(({ ownerId, element }) => ownerId === id && element !== "corner fitting")
+        .map((result) => JSON.parse(JSON.stringify(result).replaceAll(id, "it")) as unknown);
+    expect(renamed(first.id).length).toBeGreaterThan(0);
+    expect(renamed(other.id)).toEqual(renamed(first.id));
+    const alone = lifted({ ...both, containers: [other] }).filter(({ element }) => element !== "corner fitting");
+    expect(alone).toEqual(
+      results.filter(({ ownerId, element }) => ownerId === other.id && element !== "corner fitting"),
+    );
+  });
+
+  it("are not hung as one where a cut differs", () => {
+    solved.mockClear();
+    lifted({ ...both, openings: one.openings });
+    expect(solved).toHaveBeenCalledTimes(2);
   });
 });
