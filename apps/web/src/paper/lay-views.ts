@@ -12,7 +12,7 @@ import type { PointMm, Scheme } from "@cornerway/schema";
 import { sectionExtent } from "../drawing/section/section-extent.ts";
 import { stringStepPx } from "../drawing/dimension/strings.ts";
 import { hasOpeningString } from "../drawing/plan/plan-strings.ts";
-import { seenOnPlan } from "../drawing/plan/seen-on-plan.ts";
+import { planWindow } from "../drawing/plan/plan-window.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
 import type { Side } from "../drawing/contract.ts";
@@ -97,12 +97,25 @@ export function layViews(
  * takes the place of the elevation when asked for.
  */
 function planOn(rect: RectPx, scheme: Scheme, storey: number): LaidView {
-  const extent = extentOf(seenOnPlan(scheme, storey), "plan");
+  const extent = planExtent(scheme, storey);
   const largest = scaleFor(rect, extent, plainPlanRoom);
   const room = [roomWithOpenings, planRoom].find(
     (each) => scaleFor(rect, extent, each) === largest && (each !== roomWithOpenings || hasOpeningString(largest)),
   );
   return { rect, transform: centred(rect, extent, room ?? plainPlanRoom) };
+}
+
+/** What the plan of a storey shows, and the posts beside it. */
+function planExtent(scheme: Scheme, storey: number): Extent {
+  const window = planWindow(scheme, storey);
+  if (window === null) return extentOf(scheme, "plan");
+  const posts = postPoints(scheme).map((point) => project("plan", point));
+  return {
+    uLow: Math.min(window.uLow, ...posts.map(({ uMm }) => uMm)),
+    uHigh: Math.max(window.uHigh, ...posts.map(({ uMm }) => uMm)),
+    vLow: Math.min(window.vLow, ...posts.map(({ vMm }) => vMm)),
+    vHigh: Math.max(window.vHigh, ...posts.map(({ vMm }) => vMm)),
+  };
 }
 
 /** Where the title of a plan begins, px: no string runs so far down. */
@@ -159,12 +172,15 @@ export function extentOf(scheme: Scheme, projection: Projection): Extent {
 }
 
 /** Corners of the units, and ends of posts: a post may stand out beyond what it holds up. */
-const pointsOf = ({ containers, posts }: Scheme): PointMm[] => [
-  ...containers.flatMap((unit) => solidCorners(placeContainer(unit))),
-  ...posts.flatMap(({ xUm, yUm, baseZUm, topZUm }) =>
-    [baseZUm, topZUm].map((zUm) => ({ xMm: xUm / 1000, yMm: yUm / 1000, zMm: zUm / 1000 })),
-  ),
+const pointsOf = (scheme: Scheme): PointMm[] => [
+  ...scheme.containers.flatMap((unit) => solidCorners(placeContainer(unit))),
+  ...postPoints(scheme),
 ];
+
+const postPoints = ({ posts }: Scheme): PointMm[] =>
+  posts.flatMap(({ xUm, yUm, baseZUm, topZUm }) =>
+    [baseZUm, topZUm].map((zUm) => ({ xMm: xUm / 1000, yMm: yUm / 1000, zMm: zUm / 1000 })),
+  );
 
 type RoomPx = typeof elevationRoom;
 

@@ -11,6 +11,7 @@ import type { ElementWords } from "../use-element-words.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { toScreen, type ViewPoint } from "../view-transform.ts";
 import { LayerOn } from "../LayerOn.tsx";
+import { BrokenOutline } from "./BrokenOutline.tsx";
 import { PlanProposed } from "./PlanProposed.tsx";
 import { planHatches } from "./plan-hatches.ts";
 import { overheadInk, planLabels } from "./plan-labels.ts";
@@ -58,13 +59,13 @@ export function PlanSigns({
           strokeWidth={0.75}
         />
       ))}
-      {model.overhead.map(({ container, outline }) => (
-        <path
-          key={container.id}
-          data-of={container.id}
-          d={outlinePx(outline)}
-          fill="none"
-          stroke={overheadInk(verdicts.get(container.id)?.verdict)}
+      {model.overhead.map((unit) => (
+        <BrokenOutline
+          key={unit.container.id}
+          of={unit.container.id}
+          units={[unit]}
+          view={view}
+          stroke={overheadInk(verdicts.get(unit.container.id)?.verdict)}
           strokeWidth={1.2}
           strokeDasharray={dash.overhead}
         />

@@ -5,13 +5,14 @@ import { dash, ink } from "../../look/ink.ts";
 import type { PlanViewProps } from "../contract.ts";
 import { ElementTree } from "../ElementTree.tsx";
 import { entryElement } from "../entry-element.ts";
-import { polygonPath } from "../px-path.ts";
 import { Objects } from "../objects/Objects.tsx";
 import { planEye } from "../objects/object-eye.ts";
 import { useElementWords } from "../use-element-words.ts";
-import { screenToSite, toScreen, type ViewTransform } from "../view-transform.ts";
+import { screenToSite } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
 import { framedPlan } from "./framed-plan.ts";
+import { BrokenOutline } from "./BrokenOutline.tsx";
+import { planWindow, withinWindow } from "./plan-window.ts";
 import { PlanFrame } from "./PlanFrame.tsx";
 import { PlanPads, PlanPosts } from "./PlanFootings.tsx";
 import { PlanSigns } from "./PlanSigns.tsx";
@@ -22,7 +23,7 @@ const noLetters: readonly string[] = [];
 /** One storey cut 1.2 m above its level and looked down on. */
 export function PlanView(props: PlanViewProps) {
   const { scheme, transform: view, storey, selectedId = null, revisionLetters = noLetters, stringsToPx } = props;
-  const model = useMemo(() => planModel(scheme, storey), [scheme, storey]);
+  const model = useMemo(() => withinWindow(planModel(scheme, storey), planWindow(scheme, storey)), [scheme, storey]);
   const words = useElementWords(props);
   const { verdicts, nameOf } = words;
   const setting = {
@@ -47,7 +48,13 @@ export function PlanView(props: PlanViewProps) {
   return (
     <g className="plan">
       {closer ? null : frame}
-      <UnitsBelow model={model} view={view} />
+      <BrokenOutline
+        units={model.below}
+        view={view}
+        stroke={ink.graphite}
+        strokeWidth={0.7}
+        strokeDasharray={dash.hidden}
+      />
       <ElementTree
         label={`Plan, storey ${storey}`}
         locate={(_id, _kind, at) => ({ at: screenToSite(view, "plan", at, -(model.cutMm - cutAboveMm)) })}
@@ -64,21 +71,6 @@ export function PlanView(props: PlanViewProps) {
       <PlanSigns model={model} words={words} strings={strings} circles={circles} {...props} />
       {closer ? <g pointerEvents="none">{frame}</g> : null}
     </g>
-  );
-}
-
-/** Units of the storey below that these do not cover, dashed; drawn first, so that these cover the rest. */
-function UnitsBelow({ model, view }: { model: PlanModel; view: ViewTransform }) {
-  const outlines = model.below.map(({ outline }) => polygonPath(outline.map((point) => toScreen(view, point))));
-  return (
-    <path
-      d={outlines.join("")}
-      fill="none"
-      stroke={ink.graphite}
-      strokeWidth={0.7}
-      strokeDasharray={dash.hidden}
-      pointerEvents="none"
-    />
   );
 }
 

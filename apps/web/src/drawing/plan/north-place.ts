@@ -1,21 +1,15 @@
-import { placeContainer, solidCorners } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import type { BoxPx } from "../label/place-labels.ts";
-import { project, toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
-import { seenOnPlan } from "./seen-on-plan.ts";
+import { toScreen, type ScreenPoint, type ViewTransform } from "../view-transform.ts";
+import { planWindow } from "./plan-window.ts";
 
 /** The bounds of what a plan shows, px of the field; null where nothing is drawn. */
 export function planOutline(scheme: Scheme, storey: number, view: ViewTransform): BoxPx | null {
-  const corners = seenOnPlan(scheme, storey)
-    .containers.flatMap((container) => solidCorners(placeContainer(container)))
-    .map((corner) => toScreen(view, project("plan", corner)));
-  if (corners.length === 0) return null;
-  return {
-    left: Math.min(...corners.map(({ xPx }) => xPx)),
-    right: Math.max(...corners.map(({ xPx }) => xPx)),
-    top: Math.min(...corners.map(({ yPx }) => yPx)),
-    bottom: Math.max(...corners.map(({ yPx }) => yPx)),
-  };
+  const window = planWindow(scheme, storey);
+  if (window === null) return null;
+  const low = toScreen(view, { uMm: window.uLow, vMm: window.vLow });
+  const high = toScreen(view, { uMm: window.uHigh, vMm: window.vHigh });
+  return { left: low.xPx, right: high.xPx, top: high.yPx, bottom: low.yPx };
 }
 
 /** Where the north arrow stands beside a plan, px: the middle of its circle. */
