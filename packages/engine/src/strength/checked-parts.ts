@@ -137,14 +137,15 @@ const postsInWalls = ({ structure }: Analysis, { plan }: BuiltModel, unitId: str
 
 type SeatLengthAt = { readonly side: string; readonly u: number; readonly mm: number };
 
-/** Plates welded under a unit's bottom rails, as long as drawn; of a post's foot as bearings take it. */
+/** What stands under a unit's bottom rails, as long along them as a plate that is welded to them; where nothing is drawn as bearings take it. */
 const seatLengths = (own: readonly ModelledBearing[], { building }: Analysis["structure"]): SeatLengthAt[] =>
   own.flatMap((bearing): SeatLengthAt[] => {
     const { above, below, heldById } = bearing.planned;
     if (!("seat" in above)) return [];
     const { side, u } = above.seat;
-    if (heldById === undefined && !("ground" in below)) return [];
-    return [{ side, u, mm: seatAt(bearing, above, building).seatMm ?? SEAT_MM }];
+    const mm = seatAt(bearing, above, building).seatMm ?? SEAT_MM;
+    // what only presses is no stiff plate: a force spread evenly over c bends a span by c/8 less, as does a plate of half that length
+    return [{ side, u, mm: heldById === undefined && !("ground" in below) ? mm / 2 : mm }];
   });
 
 const lengthAt =
