@@ -36,13 +36,14 @@ export function reducedUnder(
 ): Float64Array {
   const [sides, count] = [combos.length, basis.loads.length];
   const reduced = new Float64Array(equations * sides);
-  combos.forEach((combo, s) =>
-    sharesUnder(basis, combo).forEach((share, k) => {
-      if (share === 0) return;
-      for (let e = 0; e < equations; e++)
-        reduced[e * sides + s] = (reduced[e * sides + s] ?? 0) + share * (condensed.reduced[e * count + k] ?? 0);
-    }),
-  );
+  const shares = combos.map((combo) => sharesUnder(basis, combo));
+  for (let e = 0; e < equations; e++)
+    for (let s = 0; s < sides; s++) {
+      const own = shares[s] ?? NOTHING;
+      let sum = 0;
+      for (let k = 0; k < count; k++) if (own[k] !== 0) sum += (own[k] ?? 0) * (condensed.reduced[e * count + k] ?? 0);
+      reduced[e * sides + s] = sum;
+    }
   return reduced;
 }
 
