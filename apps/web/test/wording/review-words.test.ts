@@ -36,6 +36,7 @@ describe("who owes whom what", () => {
     ["condition", "condition 3"],
     ["condition to close", "condition 3, to look at and close"],
     ["change", "an answer to change request 3"],
+    ["price to agree", "a word on the price of change request 3, which was taken in"],
   ])("of kind %s: %s", (what, words) => {
     expect(owedThing({ what, number: 3 })).toBe(words);
   });

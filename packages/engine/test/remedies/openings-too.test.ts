@@ -91,6 +91,39 @@ describe("a change that leaves the mark as it is by an opening", () => {
     expect(twice?.operations.filter(({ kind }) => kind === "opening.shape")).toHaveLength(1);
   });
 
+  // 1400/1.02 = 1372, to whole 50 mm 1350, one step less 1300; the door that is moved is left as wide as it is
+  it("has another one narrower beside an opening that is moved along", () => {
+    const two = schemeOf({
+      units: [unit],
+      pads: padsUnder(unit),
+      cuts: [
+        { ...door, at: 800, width: 900, height: 2200 },
+        { ...door, id: "e", at: 3500, width: 1400, height: 2200 },
+      ],
+    });
+    const moved: Trial = {
+      change: { kind: "move opening", openingId: "d", byMm: 650, towards: "east" },
+      operations: [{ kind: "opening.shape", id: "d", offsetUm: 1.45e6, sillUm: 1.8e5, widthUm: 9e5, heightUm: 2.2e6 }],
+    };
+    // places count from the middle of the corner post: 3500 − 102.5 = 3397.5
+    const next = narrowerOpeningsToo(moved, {
+      ...{ scheme: two, tried: drawn(two, moved.operations), parts: [], holds: [], wouldDo: new Map() },
+      unsettled: [part("right over 3.40–4.80 m", 1.02), part("right over 1.35–2.25 m", 1.02)],
+    });
+    expect(next?.also).toEqual([
+      { kind: "narrow opening", openingId: "e", fromMm: 1400, toMm: 1300, from: "both sides" },
+    ]);
+    const widths = drawn(two, next?.operations ?? []).openings.map(({ id, offsetUm, widthUm }) => [
+      id,
+      offsetUm,
+      widthUm,
+    ]);
+    expect(widths).toEqual([
+      ["d", 1_450_000, 900_000],
+      ["e", 3_550_000, 1_300_000],
+    ]);
+  });
+
   it("is left alone where a door would be too narrow to pass, and where a wall is out", () => {
     expect(mended(landing, part("right over 1.90–3.90 m", 2.2))).toBeUndefined();
     expect(mended(landing, part("left over 0.00–5.85 m", 1.2))).toBeUndefined();

@@ -202,4 +202,18 @@ export const smallSchemes: readonly {
       basis: { ...defaultBasis, hazards: sampleHazards({ wind: { mph: 85 }, seismic: { ss: 0.1, s1: 0.04 } }) },
     },
   },
+  {
+    what: "a unit lies off its corners over one whose rail is bent below a wide door",
+    markId: "strength-open:g",
+    kinds: ["land on fittings"],
+    scheme: schemeOf({
+      units: [lower, { id: "t", type: "1CCC", x: 1500, y: 0, z: high }],
+      pads: padsUnder(lower).map((pad) => ({ ...pad, length: 1600, width: 1600 })),
+      cuts: [{ ...door, at: 1800, width: 2400, cut: "after shoring" }],
+      loads: [
+        { in: "g", pa: 4800 },
+        { in: "t", pa: 2400 },
+      ],
+    }),
+  },
 ];
