@@ -54,7 +54,7 @@ export function buildingSolver(model: BuildingModel, cache: CondensationCache): 
   }
   const { building } = assembly;
   const { frame } = building;
-  const closed = prepare(frame.system, allClosed(frame.system), cache.building);
+  const closed = prepare(frame.system, allClosed(frame.system), cache.building, cache.between);
   if (!closed.stable)
     return (combos) =>
       new Map(

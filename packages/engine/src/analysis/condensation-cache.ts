@@ -3,6 +3,7 @@ import { FactorMemory } from "../numerics/factor-memory.ts";
 import { KnownFronts } from "../numerics/known-fronts.ts";
 import { KnownOrders } from "../numerics/known-orders.ts";
 import { KnownTrees } from "../numerics/known-trees.ts";
+import { sameNumbers } from "../numerics/same-graph.ts";
 import { BoundedStore } from "./bounded-store.ts";
 import { loadBasis, type LoadBasis } from "./load-basis.ts";
 import { localUnitLoads, type LocalUnitLoads } from "./unit-loads.ts";
@@ -30,6 +31,8 @@ export class CondensationCache {
   private readonly bases: BoundedStore<LoadBasis>;
   /** The last building solved, on its bearing points. */
   readonly building = new FactorMemory();
+  /** Of the freedoms between its containers. */
+  readonly between = new LastNumbering(sameNumbers);
 
   constructor(limitBytes: number) {
     this.parts = new BoundedStore(limitBytes * PARTS_SHARE, partBytes);

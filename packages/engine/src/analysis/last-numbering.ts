@@ -13,10 +13,16 @@ export interface Numbering {
 
 /**
  * The numbering made last, for elements on the very same freedoms: under the next set of assumptions a container has the same
- * lines. No two parts share these arrays but where the one was made from the other.
+ * lines. No two parts share these arrays but where the one was made from the other. `alike`: where places say nothing of the
+ * order of work, equal freedoms are the same, as between containers of which one was edited.
  */
 export class LastNumbering {
   private last: Kept | undefined;
+  private readonly alike: (one: Int32Array, other: Int32Array) => boolean;
+
+  constructor(alike = (one: Int32Array, other: Int32Array): boolean => one === other) {
+    this.alike = alike;
+  }
 
   /** `retained` is null where nothing is. */
   take(
@@ -28,7 +34,7 @@ export class LastNumbering {
     const { last } = this;
     if (
       last !== undefined &&
-      isOn(elements, last.freedoms) &&
+      this.isOn(elements, last.freedoms) &&
       areSame(active, last.active) &&
       areSame(retained, last.retained)
     )
@@ -36,6 +42,15 @@ export class LastNumbering {
     const numbering = number();
     this.last = { freedoms: elements.map(({ freedoms }) => freedoms), active, retained, numbering };
     return numbering;
+  }
+
+  private isOn(elements: readonly Element[], freedoms: readonly Int32Array[]): boolean {
+    if (elements.length !== freedoms.length) return false;
+    for (let n = 0; n < freedoms.length; n++) {
+      const [one, other] = [elements[n]?.freedoms, freedoms[n]];
+      if (one === undefined || other === undefined || !this.alike(one, other)) return false;
+    }
+    return true;
   }
 }
 
@@ -48,9 +63,3 @@ interface Kept {
 
 const areSame = (one: Uint8Array | null, other: Uint8Array | null): boolean =>
   one === other || (one !== null && other !== null && sameNumbers(one, other));
-
-function isOn(elements: readonly Element[], freedoms: readonly Int32Array[]): boolean {
-  if (elements.length !== freedoms.length) return false;
-  for (let n = 0; n < freedoms.length; n++) if (elements[n]?.freedoms !== freedoms[n]) return false;
-  return true;
-}

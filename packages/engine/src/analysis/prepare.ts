@@ -18,12 +18,18 @@ export type Preparation =
 
 /**
  * Factorises the system in this state, or returns the movements (6 per node) that nothing resists. `memory` saves work where
- * the same building was factorised before.
+ * the same building was factorised before, `last` where its elements are on the same freedoms as those numbered last.
  */
-export function prepare(system: System, state: ContactState, memory: FactorMemory | null = null): Preparation {
+export function prepare(
+  system: System,
+  state: ContactState,
+  memory: FactorMemory | null = null,
+  last: LastNumbering | null = null,
+): Preparation {
   const acting = actingElements(system, state);
   const held = heldFreedoms(system, state);
-  const numbered = numberFreedoms(system, acting, held, null, (graph) => memory?.tree(graph) ?? frontTree(graph));
+  const treeOf = (graph: FreedomGraph): FrontTree => memory?.tree(graph) ?? frontTree(graph);
+  const numbered = numberFreedoms(system, acting, held, null, treeOf, last);
   const { elements, equationOf, idle, tree, sparse } = numbered;
   const trusted = new Set<number>();
   for (;;) {

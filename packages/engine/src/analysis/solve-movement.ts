@@ -42,9 +42,10 @@ function solveSome(
   near: readonly (Float64Array | null)[],
 ): Movement[] {
   const begun = start(prepared, loads, near);
-  const open = near.some((given) => given !== null)
-    ? loads.flatMap((load, s) => (near[s] && isInBalance(prepared, begun.answered, load, s, loads.length) ? [] : [s]))
-    : [...loads.keys()];
+  if (near.every((given) => given === null)) return refinedFrom(prepared, loads, begun);
+  const open = loads.flatMap((load, s) =>
+    near[s] && isInBalance(prepared, begun.answered, load, s, loads.length) ? [] : [s],
+  );
   const answers = loads.map((_, s) => sideOf(begun, s, loads.length));
   if (open.length === 0) return answers;
   const refined = refinedFrom(

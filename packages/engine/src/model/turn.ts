@@ -8,8 +8,10 @@ export interface Turn {
 }
 
 export function turnOf(turnMdeg: number): Turn {
-  return { cos: cosDegThousandths(turnMdeg), sin: sinDegThousandths(turnMdeg) };
+  return turnMdeg === 0 ? AS_DRAWN : { cos: cosDegThousandths(turnMdeg), sin: sinDegThousandths(turnMdeg) };
 }
+
+const AS_DRAWN: Turn = { cos: 1, sin: 0 };
 
 /** From the turned part's own axes to global axes. */
 export function turned({ cos, sin }: Turn, [x, y, z]: Triple): Triple {
