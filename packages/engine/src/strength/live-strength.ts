@@ -7,10 +7,11 @@ import { checkedParts } from "./checked-parts.ts";
 import { buildModel } from "../model/build-model.ts";
 import { imposedEverywhere } from "../loads/imposed-cases.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
-import { isHeldAgainst, screen, type PartWorst } from "./screen.ts";
+import { isForOwner, screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import { inThisOrder, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
 import { partsMadeWith } from "./parts-made.ts";
+import type { CombinationLevel } from "../loads/load-combination.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
 import type { Strength } from "./strength-of.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -166,13 +167,13 @@ function lookFor(
   }
   let checks = 0;
   const worsts = [...byOwner].flatMap(([ownerId, own]) => {
+    const told = own.filter(({ sureOf }) => sureOf === undefined);
+    const at = (level: CombinationLevel) => told.filter((part) => part.level === level).length;
+    const heldAt = { strength: at("strength"), allowable: at("allowable") };
     return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
       const known = governed.get(set.id)?.get(ownerId);
       const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
-      checks += runs.reduce(
-        (sum, { run }) => sum + own.filter((part) => part.sureOf === undefined && isHeldAgainst(part, run)).length,
-        0,
-      );
+      checks += runs.reduce((sum, { run }) => sum + (isForOwner(run, ownerId) ? heldAt[run.level] : 0), 0);
       return screen(own, inThisOrder(runs), found);
     }, []);
   });

@@ -47,7 +47,7 @@ export const isHeldAgainst = ({ level, ownerId }: StrengthPart, run: StrengthRun
   level === run.level && isForOwner(run, ownerId);
 
 /** Runs with overstrength are only for what they are meant for. */
-const isForOwner = ({ owners }: StrengthRun, ownerId: string): boolean => owners?.has(ownerId) !== false;
+export const isForOwner = ({ owners }: StrengthRun, ownerId: string): boolean => owners?.has(ownerId) !== false;
 
 function byOwner<T extends { readonly part: StrengthPart }>(all: readonly T[]): Map<string, T[]> {
   const groups = new Map<string, T[]>();

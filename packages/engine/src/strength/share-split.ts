@@ -11,19 +11,20 @@ export type HelpersShare = {
 
 /**
  * Sets of the usual stiffness share one condensation, so one thread solves them: it is the longest share, and a third
- * helper gains nothing more. The first helper begins with the lean, which condenses the softest walls. Measured on nine
+ * helper gains nothing more. The first helper begins with the lean, which condenses the softest walls but looks into no
+ * container: what is inside them is made ready ahead as well, where he would wait. Measured on nine
  * and on 64 containers.
  */
 const splits: readonly (readonly HelpersShare[])[] = [
   [
     {
       sets: ["racking ×0.7", "diaphragms ×¼", "diaphragms ×4"],
-      ahead: ["diaphragms ×¼", "diaphragms ×4"],
+      ahead: ["racking ×0.7", "diaphragms ×¼", "diaphragms ×4"],
       beside: ["lift", "erection", "floor"],
     },
   ],
   [
-    { sets: ["racking ×0.7", "racking ×1.3"], ahead: ["racking ×1.3"], beside: ["erection", "floor"] },
+    { sets: ["racking ×0.7", "racking ×1.3"], ahead: ["racking ×0.7", "racking ×1.3"], beside: ["erection", "floor"] },
     { sets: ["diaphragms ×¼", "diaphragms ×4"], ahead: ["diaphragms ×¼", "diaphragms ×4"], beside: ["lift"] },
   ],
 ];
