@@ -104,9 +104,9 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "wall plastification": {
     checked: ["added post"],
-    bounded: ["top side rail", "added beam", "bottom side rail"],
+    bounded: ["top side rail", "added beam", "bottom side rail", "cross member"],
     notCovered: ["front header", "door header", "jamb"],
-    why: "thin rail by the clause of structural tubes; half of the loaded face is taken as used; a bottom rail's web under a cross member by plastic hinges",
+    why: "thin rail by the clause of structural tubes; half of the loaded face is taken as used; a bottom rail's web under a cross member by plastic hinges, where its end keeps the rail from turning",
   },
   "side wall yielding": {
     bounded: ["top side rail", "front header", "added beam"],
