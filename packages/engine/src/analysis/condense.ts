@@ -110,10 +110,12 @@ export function condenseLoads({ factor, equationOf }: Condensed, loads: readonly
   const count = loads.length;
   const { equations, eliminated } = factor.tree;
   const reduced = new Float64Array(equations * count);
-  for (let f = 0; f < equationOf.length; f++) {
-    const equation = equationOf[f] ?? -1;
-    if (equation >= 0) for (let s = 0; s < count; s++) reduced[equation * count + s] = loads[s]?.[f] ?? 0;
-  }
+  loads.forEach((load, s) => {
+    for (let f = 0; f < equationOf.length; f++) {
+      const equation = equationOf[f] ?? -1;
+      if (equation >= 0) reduced[equation * count + s] = load[f] ?? 0;
+    }
+  });
   reduceLoads(factor, reduced, count);
   const onRetained = loads.map((_, s) => {
     const forces = new Float64Array(equations - eliminated);

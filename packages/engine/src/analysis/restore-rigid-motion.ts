@@ -49,7 +49,8 @@ function rigidBasis(places: readonly Vector[], freedoms: Int32Array): { basis: F
   ]);
   const square = about.reduce((sum, [x, y, z]) => sum + x * x + y * y + z * z, 0) / places.length;
   const arm = square > 0 ? Math.sqrt(square) : 1;
-  const scale = Float64Array.from(freedoms, (freedom) => (freedom % 6 < 3 ? 1 : 1 / arm));
+  const scale = new Float64Array(freedoms.length);
+  for (let f = 0; f < scale.length; f++) scale[f] = (freedoms[f] ?? 0) % 6 < 3 ? 1 : 1 / arm;
   const basis: Float64Array[] = [];
   for (let c = 0; c < 6; c++) orthonormalise(rigidMovement(about, freedoms, arm, c), basis);
   return { basis, scale };
@@ -57,13 +58,21 @@ function rigidBasis(places: readonly Vector[], freedoms: Int32Array): { basis: F
 
 /** A movement by 1 along an axis, or a turn about it. */
 function rigidMovement(about: readonly Vector[], freedoms: Int32Array, arm: number, c: number): Float64Array {
-  return Float64Array.from(freedoms, (freedom) => {
-    const direction = freedom % 6;
-    if (direction >= 3 || c < 3) return direction === c ? 1 : 0;
-    const [x, y, z] = about[Math.floor(freedom / 6)] ?? ORIGIN;
-    if (c === 3) return ([0, -z, y][direction] ?? 0) / arm;
-    return ((c === 4 ? [z, 0, -x] : [-y, x, 0])[direction] ?? 0) / arm;
-  });
+  const movement = new Float64Array(freedoms.length);
+  for (let f = 0; f < movement.length; f++) {
+    const direction = (freedoms[f] ?? 0) % 6;
+    const place = about[Math.floor((freedoms[f] ?? 0) / 6)] ?? ORIGIN;
+    if (direction >= 3 || c < 3) movement[f] = direction === c ? 1 : 0;
+    else movement[f] = turning(place, c - 3, direction) / arm;
+  }
+  return movement;
+}
+
+/** How far a place goes in a direction where the part turns by 1 about an axis through its centre: e × r. */
+function turning(place: Vector, axis: number, direction: number): number {
+  if (direction === axis) return 0;
+  const other = 3 - axis - direction;
+  return (direction - axis + 3) % 3 === 1 ? -(place[other] ?? 0) : (place[other] ?? 0);
 }
 
 const ORIGIN: Vector = [0, 0, 0];
