@@ -22,7 +22,7 @@ describe("useHand() before its acts are there", () => {
     act(() => result.current.moveTo(point(500)));
     act(() => result.current.drop());
     expect(draw).not.toHaveBeenCalled();
-    await vi.waitFor(() => expect(draw).toHaveBeenCalledTimes(1));
+    await vi.waitFor(() => expect(draw).toHaveBeenCalledTimes(1), { timeout: 20_000 }); // until they are fetched
     const was = furnished.containers.find(({ id }) => id === "g1")?.xUm ?? Number.NaN;
     expect(draw.mock.calls[0]?.[0][0]).toMatchObject({ kind: "container.move", id: "g1", xUm: was + 500_000 });
     await vi.waitFor(() => expect(result.current.held).toBeNull());
