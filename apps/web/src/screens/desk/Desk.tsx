@@ -40,6 +40,8 @@ export function Desk() {
   const rolesIn = (projectId: string) => projects.data?.find(({ id }) => id === projectId)?.roles ?? [];
   const owedByMe = owed.filter(({ projectId, owedBy }) => sideOf(owedBy, rolesIn(projectId)) === "you").length;
   const waiting = projects.data.filter((project) => stepForMe(project) !== null);
+  // In the order of what waits above, so that no leader runs over another's house.
+  const street = [...waiting, ...projects.data.filter((project) => !waiting.includes(project))];
   return (
     <main className="desk-page">
       <title>Desk · Cornerway</title>
@@ -71,7 +73,7 @@ export function Desk() {
         </header>
         <div className="desk-plot">
           <WaitsForMe projects={waiting} onOpen={openStep} />
-          <Street projects={projects.data} onOpen={open} />
+          <Street projects={street} onOpen={open} />
           <DeskLeaders drawn={projects.data} />
         </div>
         <OwedTable />
