@@ -1,33 +1,40 @@
-import type { CondensationCache } from "../analysis/condensation-cache.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
-import { OwnInsides, type OwnForces } from "./own-forces.ts";
-import type { InsideForces, Loaded } from "./unit-forces.ts";
+import type { OwnForces, OwnInsides } from "./own-forces.ts";
+import type { InsideForces, Loaded, RunsAfter } from "./unit-forces.ts";
 
-/** Forces inside one container under a few runs that are all known, by their tokens. */
+/** Forces inside one container under the few runs that are asked for, those asked for after one another recovered at once. */
 export class ForcesOfRuns implements InsideForces {
   readonly at: (id: string) => number;
   readonly panelAt: (id: string) => number;
-  private readonly byToken: ReadonlyMap<object, OwnForces>;
+  private readonly unit: PlacedUnit;
+  private readonly insides: OwnInsides;
+  private readonly byToken = new Map<object, OwnForces["values"]>();
 
-  constructor(unit: PlacedUnit, cache: CondensationCache, runs: readonly Loaded[]) {
-    const forces = new OwnInsides(cache).forces(
-      unit,
-      runs.map(({ solved, factors }) => ({ factors, retained: solved.retainedIn(unit.id) })),
-    );
-    const [first] = forces;
-    if (first === undefined) throw new RangeError("no run to tell the inside of a container for");
-    this.at = first.at;
-    this.panelAt = first.panelAt;
-    this.byToken = new Map(runs.map(({ token }, r) => [token, forces[r] ?? first]));
+  constructor(unit: PlacedUnit, insides: OwnInsides) {
+    [this.unit, this.insides] = [unit, insides];
+    const { at, panelAt } = insides.told(unit);
+    [this.at, this.panelAt] = [at, panelAt];
   }
 
-  under({ token }: Loaded): OwnForces["values"] {
-    const own = this.byToken.get(token);
-    if (own === undefined) throw new RangeError("a run that the inside of the container is not told for");
-    return own.values;
+  under(run: Loaded, after: RunsAfter): OwnForces["values"] {
+    return this.byToken.get(run.token) ?? this.recovered(run, after);
   }
 
-  flowsUnder(run: Loaded): OwnForces["values"] {
-    return this.under(run);
+  flowsUnder(run: Loaded, after: RunsAfter): OwnForces["values"] {
+    return this.under(run, after);
   }
+
+  private recovered(run: Loaded, after: RunsAfter): OwnForces["values"] {
+    const runs = [run];
+    for (let next = after(1); next !== undefined; next = after(runs.length))
+      if (this.byToken.has(next.token)) break;
+      else runs.push(next);
+    const sides = runs.map(({ solved, factors }) => ({ factors, retained: solved.retainedIn(this.unit.id) }));
+    this.insides.forces(this.unit, sides).forEach(({ values }, r) => this.byToken.set(runs[r]?.token ?? run, values));
+    return this.byToken.get(run.token) ?? untold();
+  }
+}
+
+function untold(): never {
+  throw new Error("each run has its forces");
 }

@@ -10,6 +10,7 @@ import { andGravityAlone } from "./gravity-alone.ts";
 import { isForOwner, screen, type PartWorst } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import { inThisOrder, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { OwnInsides } from "./own-forces.ts";
 import { partsMadeWith } from "./parts-made.ts";
 import type { CombinationLevel } from "../loads/load-combination.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -100,7 +101,7 @@ export function strengthLive(
     {},
   );
   const count = chosen.reduce((sum, { runs }) => sum + runs.length, 0);
-  const forThese = count > FEW_RUNS ? memory : { ...memory, fewRuns: true };
+  const forThese = count > FEW_RUNS ? memory : { ...memory, fewRuns: new OwnInsides(memory.cache, FABRICS_EDITED) };
   const sets = chosen.map(({ set, runs }) => solveSettling(analysis, cases, runs, set, forThese, built.model));
   const parts = checkedParts(analysis, built, scheme, basis, partsMadeWith(memory));
   const looks = lookFor(parts, sets, governed, gravity);
@@ -121,6 +122,9 @@ export function strengthLive(
 
 /** About as many runs as a container has movements of bearing points and loads: so many are cheaper by what each of those causes. */
 const FEW_RUNS = 60;
+
+/** An act edits one container, or the two on both sides of a wall. */
+const FABRICS_EDITED = 2;
 
 type Plan = Extract<StrengthPlan, { accepted: true }>;
 

@@ -34,12 +34,23 @@ export class OwnInsides {
 
   /** Of one container in several runs. */
   forces(unit: PlacedUnit, sides: readonly SolvedSide[]): OwnForces[] {
+    const { inner, condensed, loads } = this.inside(unit);
+    return forcesIn(inner, condensed.factor, loads, sides);
+  }
+
+  /** Where they stand. */
+  told(unit: PlacedUnit): ToldForces {
+    const { inner, loads } = this.inside(unit);
+    return new ToldForces(inner.layout, loads.basis);
+  }
+
+  private inside(unit: PlacedUnit) {
     const { cache, known } = this;
     const condensation = cache.part(unit.fragment);
     if (!condensation.stable) throw new Error(`container ${unit.id} is a mechanism`);
     const { condensed } = condensation;
     const inner = known.take(unit.fragment.key, () => innerRows(condensed));
-    return forcesIn(inner, condensed.factor, cache.loadsOn(unit, condensed), sides);
+    return { inner, condensed, loads: cache.loadsOn(unit, condensed) };
   }
 }
 

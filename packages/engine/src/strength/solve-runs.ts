@@ -12,6 +12,7 @@ import { smallMovements } from "./small-movements.ts";
 import { heldNext, type Fallen, type HeldGroup } from "./held-groups.ts";
 import type { StrengthRun } from "./run-plan.ts";
 import type { KeptForces } from "./kept-forces.ts";
+import type { OwnInsides } from "./own-forces.ts";
 import { ForcesOfRuns } from "./forces-of-runs.ts";
 import { UnitForces, type InsideForces, type InsideStores, type Loaded } from "./unit-forces.ts";
 
@@ -20,7 +21,7 @@ export type StrengthMemory = InsideStores & {
   readonly cache: CondensationCache;
   readonly forces: KeptForces;
   /** Where so few runs are solved that insides of a fabric that is new are recovered for each of them, and not kept. */
-  readonly fewRuns?: boolean;
+  readonly fewRuns?: OwnInsides;
 };
 
 /** Forces of lines: nine of each from `at` its name on. */
@@ -125,7 +126,7 @@ export function solveBuilt(
     waiting = heldNext(fallen, all, round >= ROUNDS - 1);
   }
   const stand = runs.flatMap(({ id }) => standing.get(id) ?? []);
-  const solved = solvedRuns(stand, set, insideOf(built.model, memory, stand));
+  const solved = solvedRuns(stand, set, insideOf(built.model, memory));
   return { set, built, solved, refused: refusedOf(runs, set, first, standing) };
 }
 
@@ -238,25 +239,21 @@ export function insidesAtHand(model: BuildingModel, memory: StrengthMemory): voi
 }
 
 /** The inside of each container is made ready when it is first asked for, and stays so as long as the container is there. */
-function insideOf(
-  model: BuildingModel,
-  memory: StrengthMemory,
-  standing: readonly Standing[],
-): (unitId: string) => InsideForces {
+function insideOf(model: BuildingModel, memory: StrengthMemory): (unitId: string) => InsideForces {
   const units = new Map(model.units.map((unit) => [unit.id, unit]));
   const recovered = new Map<string, InsideForces>();
   return (unitId) => {
     const unit = units.get(unitId);
     if (unit === undefined) throw new RangeError(`the model has no container ${unitId}`);
-    if (isKept(unit, memory)) return keptInside(unit, memory);
-    const forces = recovered.get(unitId) ?? new ForcesOfRuns(unit, memory.cache, standing);
+    if (memory.fewRuns === undefined || isKept(unit, memory)) return keptInside(unit, memory);
+    const forces = recovered.get(unitId) ?? new ForcesOfRuns(unit, memory.fewRuns);
     recovered.set(unitId, forces);
     return forces;
   };
 }
 
 const isKept = ({ fragment }: PlacedUnit, { fewRuns, influences }: StrengthMemory): boolean =>
-  fewRuns !== true || influences.has(fragment.key);
+  fewRuns === undefined || influences.has(fragment.key);
 
 const keptInside = (unit: PlacedUnit, memory: StrengthMemory): UnitForces =>
   memory.forces.take(unit, () => new UnitForces(unit, memory.cache, memory));
