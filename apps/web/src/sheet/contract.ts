@@ -65,7 +65,7 @@ export type LeaderAnchor = ScreenPoint & { end: "dot" | "arrow"; upwards?: boole
 export type NotesMarginProps = {
   /** "Notes, as you draw" */
   heading: string;
-  /** "86 questions · 8,032 checks on 144 load vectors" */
+  /** "86 points of statics · 8,032 checks on 144 load vectors" */
   remark?: string | undefined;
   notes: readonly SheetNote[];
   /** What is looked for among them, above what scrolls. */

@@ -29,7 +29,7 @@ export function judgedSoFar(path: Assessment | null, strength: LiveStrength, sch
     assessment: awaitingStrength(path),
     marks: [...path.marks, ...stale],
     waitingIds: new Set(stale.map(({ id }) => id)),
-    remark: `${path.questions} questions · ${broke == null ? waitsFor(progress, glance) : `strength not checked: ${broke}`}`,
+    remark: `${path.questions} points of statics · ${broke == null ? waitsFor(progress, glance) : `strength not checked: ${broke}`}`,
   };
 }
 
@@ -40,10 +40,10 @@ function waitsFor(progress: LiveStrength["progress"], glance: LiveStrength["glan
   return `${waits}; so far ${worst.utilisation?.toFixed(2) ?? ""} at most, on ${glance.vectors} load vectors`;
 }
 
-/** "86 questions · 8,032 checks on 144 load vectors"; undefined without an answer. */
+/** "86 points of statics · 8,032 checks on 144 load vectors"; undefined without an answer. */
 export function judgedRemark(assessment: Assessment | null): string | undefined {
   if (assessment === null) return undefined;
   const { questions, strength } = assessment;
-  if (strength === undefined) return `${questions} questions, load path only`;
-  return `${inThousands(questions)} questions · ${inThousands(strength.checks)} checks on ${inThousands(strength.vectors)} load vectors`;
+  if (strength === undefined) return `${questions} points of statics, load path only`;
+  return `${inThousands(questions)} points of statics · ${inThousands(strength.checks)} checks on ${inThousands(strength.vectors)} load vectors`;
 }

@@ -22,7 +22,7 @@ describe("judgedSoFar", () => {
     expect(marks).toEqual(path.marks);
     expect(assessment?.verdict).toMatch(/not checked|does not work/);
     for (const { verdict } of assessment?.units ?? []) expect(verdict).not.toMatch(/^works/);
-    expect(remark).toBe(`${path.questions} questions · strength waits`);
+    expect(remark).toBe(`${path.questions} points of statics · strength waits`);
   });
 
   it("says how many sets of assumptions are solved", () => {
@@ -49,7 +49,7 @@ describe("judgedSoFar", () => {
     expect(assessment).toBe(judgedAssessment);
     expect(waitingIds.size).toBe(0);
     expect(remark).toBe(judgedRemark(judgedAssessment));
-    expect(remark).toMatch(/\d+ questions · \d,\d{3} checks on \d+ load vectors/);
+    expect(remark).toMatch(/\d+ points of statics · \d,\d{3} checks on \d+ load vectors/);
   });
 
   it("keeps what strength said before a move as waiting, never as an answer", () => {
