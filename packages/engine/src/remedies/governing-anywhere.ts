@@ -1,11 +1,11 @@
 import { governingVectors, type GoverningVectors } from "../strength/live-strength.ts";
-import type { Accepted } from "./search-ground.ts";
+import type { Strength } from "../strength/strength-of.ts";
 
 /**
  * The vectors that governed in a run, each looked at in every set that is looked at: what governed in a set that is not is near to
  * governing in these.
  */
-export function everywhere(run: Accepted): GoverningVectors {
+export function everywhere(run: Extract<Strength, { accepted: true }>): GoverningVectors {
   const sets = [...governingVectors(run).keys()];
   const byOwner = new Map<string, Set<string>>();
   for (const { ownerId, governingRun } of run.results)
