@@ -13,4 +13,4 @@ export function responsesOf(from: Prepared): Responses {
 }
 
 /** Numbers in a factor from which one sweep through it for each load vector costs less (measured). */
-const LARGE = 400_000;
+const LARGE = 120_000;
