@@ -24,7 +24,17 @@ export const lockedAtFour: Remedy = {
   ],
   quantities: {
     steel: [{ section: "plate", lengthM: null, massKg: 11.3 }],
-    ...{ cutM: 0, weldM: 4, pads: 0, padConcreteM3: 0, connections: 4, craneLifts: 0, sights: [], lostWidthMm: 0, lostHeightMm: 0 },
+    ...{
+      cutM: 0,
+      weldM: 4,
+      pads: 0,
+      padConcreteM3: 0,
+      connections: 4,
+      craneLifts: 0,
+      sights: [],
+      lostWidthMm: 0,
+      lostHeightMm: 0,
+    },
   },
   premium: { currency: "USD", money: 760.97, forShow: true },
   stillOpen: ["strength-open:t1"],
