@@ -48,7 +48,7 @@ describe("while the line is down", () => {
     await page.close();
     page = await context.newPage();
     await page.goto(sheet);
-    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 60_000 });
+    await twoMovesWait(page);
     await page.keyboard.press(".");
     await expect.poll(() => east(page).inputValue()).toBe("0.700");
     await picture(page, "32-offline-again");
@@ -60,7 +60,7 @@ describe("while the line is down", () => {
     await page.getByText(/2 moves wait in this browser for the line/).waitFor();
     await page.getByRole("button", { name: "Stay" }).click();
     await page.goto(sheet);
-    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 60_000 });
+    await twoMovesWait(page);
     expect((await keptKeys(page)).filter((key) => key.startsWith("acts "))).toHaveLength(1);
   });
 
@@ -103,6 +103,19 @@ async function move(page: Page, to: string): Promise<void> {
   await east(page).fill(to);
   await page.keyboard.press("Enter");
   await expect.poll(() => page.getByText(/kept here and sent when it is back/).count()).toBe(1);
+}
+
+/** Seen on a page that was opened without a line. Where it is not, what stands there instead is told: that names the cause. */
+async function twoMovesWait(page: Page): Promise<void> {
+  try {
+    await page.getByText("2 moves wait for the line.").waitFor({ timeout: 60_000 });
+  } catch (cause) {
+    const shown = await page.locator("body").innerText();
+    const locks = await page.evaluate(async () => JSON.stringify(await navigator.locks.query()));
+    const told = `the page shows: ${shown}\nkept: ${(await keptKeys(page)).join(", ")}\nlocks: ${locks}`;
+    console.error(told); // at once: a suite that is ended leaves no report
+    throw new Error(told, { cause });
+  }
 }
 
 /** True once every part the page has fetched so far is on the shelf of the worker. */
