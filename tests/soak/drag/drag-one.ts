@@ -24,7 +24,7 @@ export async function dragOne(signedIn: SignedIn, projectId: string, { tag, edge
   const drawn = drawnAs(page, tag);
   await drawn.waitFor();
   await page
-    .getByText(/\d+ questions/)
+    .getByText(/\d+ points of statics/)
     .first()
     .waitFor();
   if (edge) await drawn.click();
