@@ -1,5 +1,5 @@
-/** What can go wrong, one by one. The coverage table has a row for each. */
-export const limitStates = [
+/** What can go wrong along a member. */
+export const statesOfMembers = [
   "tension",
   "compression",
   "bending, strong axis",
@@ -9,6 +9,11 @@ export const limitStates = [
   "torsion with other forces",
   "axial force with bending",
   "bending with shear",
+] as const;
+
+/** What can go wrong, one by one. The coverage table has a row for each. */
+export const limitStates = [
+  ...statesOfMembers,
   "amplification",
   "web yielding",
   "web crippling",

@@ -1,5 +1,5 @@
 import type { Resistance } from "../working/resistance.ts";
-import type { LimitState } from "./limit-state.ts";
+import type { LimitState, statesOfMembers } from "./limit-state.ts";
 import type { MemberDemand } from "./member-demand.ts";
 import type { MemberStrengths } from "./checked-member.ts";
 
@@ -78,19 +78,6 @@ export function utilisationAmong(
     ),
   );
 }
-
-/** Every limit state of a member. */
-export const statesOfMembers = [
-  "compression",
-  "tension",
-  "bending, strong axis",
-  "bending, weak axis",
-  "shear",
-  "torsion",
-  "torsion with other forces",
-  "axial force with bending",
-  "bending with shear",
-] as const satisfies readonly LimitState[];
 
 /** Those in which forces act together. */
 const together: ReadonlySet<LimitState> = new Set<LimitState>([
