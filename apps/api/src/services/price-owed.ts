@@ -31,7 +31,8 @@ export async function pricesOwed(
 /** The newest revision is the one it was made on, or holds the very drawing that was priced. */
 async function isDrawnAsPriced(db: Connection, projectId: string, { id, revision }: ChangeRequest): Promise<boolean> {
   const [newest] = await readRevisionHeads(db, projectId);
-  if (newest === undefined || newest.letter === revision) return newest !== undefined;
+  if (newest === undefined) return false;
+  if (newest.letter === revision) return true;
   const read = await readRequestPremium(db, projectId, id);
   return read.ok && read.value.contentDigest === newest.contentDigest;
 }
