@@ -3,6 +3,7 @@ import { assess } from "./assess.ts";
 import { premium } from "./cost/premium.ts";
 import { remediesOf, type RemedyAnswer } from "./remedies/remedies-of.ts";
 import { strengthBasisFor } from "./strength.ts";
+import { nameOf, saidOf, type KnownRun } from "./strength/known-run.ts";
 import { strengthLive, type GoverningVectors } from "./strength/live-strength.ts";
 import { strengthMemory } from "./strength/strength-memory.ts";
 import { strengthOf, type Strength } from "./strength/strength-of.ts";
@@ -10,8 +11,16 @@ import { strengthOf, type Strength } from "./strength/strength-of.ts";
 /** Draws operations on a scheme; undefined where it would not take them. */
 export type Draw = (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
 
-/** Searches one after the other: what is known of a scheme is kept for the next mark of it. */
-export type RemedySearch = (scheme: Scheme, markId: string, book: CostBook) => Generator<RemedyStep, RemedyAnswer>;
+/**
+ * Searches one after the other: what is known of a scheme is kept for the next mark of it. `known`: its full run, where that has
+ * been; the list is the same without.
+ */
+export type RemedySearch = (
+  scheme: Scheme,
+  markId: string,
+  book: CostBook,
+  known?: KnownRun,
+) => Generator<RemedyStep, RemedyAnswer>;
 
 /**
  * The ways to settle a mark of a scheme, as they are found: each proved by load path and strength of the whole building, priced
@@ -23,18 +32,19 @@ export const remedies = (
   markId: string,
   book: CostBook,
   draw: Draw,
-): Generator<RemedyStep, RemedyAnswer> => remedySearch(draw)(scheme, markId, book);
+  known?: KnownRun,
+): Generator<RemedyStep, RemedyAnswer> => remedySearch(draw)(scheme, markId, book, known);
 
 /** Searches that share one memory. */
 export function remedySearch(draw: Draw): RemedySearch {
   const memory = strengthMemory();
   const judge = (scheme: Scheme): Strength => strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory);
-  let known: { readonly key: string; readonly asIs: Strength } | undefined;
-  return (scheme, markId, book) => {
+  let last: { readonly name: string; readonly asIs: Strength } | undefined;
+  return (scheme, markId, book, known) => {
     const judgeAsIs = (drawn: Scheme): Strength => {
-      const key = JSON.stringify(drawn);
-      if (known?.key !== key) known = { key, asIs: judge(drawn) };
-      return known.asIs;
+      const name = nameOf(drawn);
+      if (last?.name !== name) last = { name, asIs: saidOf(drawn, known) ?? judge(drawn) };
+      return last.asIs;
     };
     const look = (drawn: Scheme, governed: GoverningVectors) =>
       strengthLive(drawn, strengthBasisFor(drawn.site.edition), memory, governed, NOT_ENLARGED);

@@ -7,6 +7,7 @@ import {
   type Scheme,
 } from "@cornerway/schema";
 import { remedySearch } from "../../src/remedies.ts";
+import type { KnownRun } from "../../src/strength/known-run.ts";
 
 /** A scheme with operations drawn, as the draft draws them. */
 export function drawn(scheme: Scheme, operations: readonly Operation[]): Scheme {
@@ -16,9 +17,12 @@ export function drawn(scheme: Scheme, operations: readonly Operation[]): Scheme 
 }
 
 /** The search for one mark to its end, with the steps it told. */
-export function listed(scheme: Scheme, markId: string): { readonly list: RemedyList; readonly steps: RemedyStep[] } {
+export function listed(
+  scheme: Scheme,
+  markId: string,
+  search = searching(scheme, markId),
+): { readonly list: RemedyList; readonly steps: RemedyStep[] } {
   const steps: RemedyStep[] = [];
-  const search = searching(scheme, markId);
   for (;;) {
     const next = search.next();
     if (next.done !== true) steps.push(next.value);
@@ -39,7 +43,13 @@ const lists = new WeakMap<Scheme, ReadonlyMap<string, RemedyList>>();
 /** The search itself, step by step. One memory for all: containers that are alike are condensed once. */
 export const searching = (scheme: Scheme, markId: string) => search(scheme, markId, demoCostBook);
 
-const search = remedySearch((tried, operations) => {
+/** The same on a memory of its own, with what the full run of the scheme said. */
+export const searchingWith = (known: KnownRun, scheme: Scheme, markId: string) =>
+  remedySearch(draw)(scheme, markId, demoCostBook, known);
+
+function draw(tried: Scheme, operations: readonly Operation[]): Scheme | undefined {
   const applied = applyOperations(tried, [...operations]);
   return applied.ok ? applied.scheme : undefined;
-});
+}
+
+const search = remedySearch(draw);

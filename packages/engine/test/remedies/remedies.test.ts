@@ -5,8 +5,9 @@ import { assessStrength } from "../../src/assess-strength.ts";
 import { premium } from "../../src/cost/premium.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { strengthOf } from "../../src/strength/strength-of.ts";
-import { strengthBasisFor } from "../../src/strength.ts";
-import { drawn, listed, listOf, searching } from "./listed.ts";
+import { strength, strengthBasisFor } from "../../src/strength.ts";
+import { knownRun } from "../../src/strength/known-run.ts";
+import { drawn, listed, listOf, searching, searchingWith } from "./listed.ts";
 import { smallSchemes } from "./small-schemes.ts";
 
 const schemeOfMark = (markId: string): Scheme => {
@@ -158,6 +159,23 @@ describe("remedies", () => {
     const once = listOf(scheme, "member-cut:d+g:top-side-rail");
     expect(listed(scheme, "member-cut:d+g:top-side-rail").list).toEqual(once);
     expect(listed(turned, "member-cut:d+g:top-side-rail").list).toEqual(once);
+  });
+
+  it("are the same list where the full run of the scheme is handed to the search", { timeout: 240_000 }, () => {
+    const markId = "opening-in-sheet:w+g";
+    const scheme = schemeOfMark(markId);
+    const known = knownRun(scheme, strength(scheme));
+    expect(listed(scheme, markId, searchingWith(known, scheme, markId)).list).toEqual(listOf(scheme, markId));
+  });
+
+  it("go by the run they are handed, and by none of another scheme", { timeout: 240_000 }, () => {
+    const markId = "opening-in-sheet:w+g";
+    const scheme = schemeOfMark(markId);
+    const refused = { accepted: false, refusals: [] } as const;
+    const search = searchingWith(knownRun(scheme, refused), scheme, markId);
+    expect(search.next()).toEqual({ done: true, value: refused });
+    const ofAnother = searchingWith(knownRun(schemeOfMark("wall-out:o+g"), refused), scheme, markId);
+    expect(ofAnother.next().done).toBe(false);
   });
 
   it(
