@@ -8,12 +8,17 @@ import { doorPostHeld } from "../../src/checks/door-post-strength.ts";
 import { frontPostAlone } from "../../src/checks/front-post.ts";
 import { doorPostShear, frontPostShear } from "../../src/checks/post-shear.ts";
 import { frontPostBendingAlone } from "../../src/checks/front-post-bending.ts";
-import { thinBendingWithCrippling } from "../../src/codes/cold-formed/combined-forces.ts";
+import {
+  thinAxialWithBending,
+  thinBendingWithCrippling,
+  thinBendingWithShear,
+} from "../../src/codes/cold-formed/combined-forces.ts";
 import { pressedCompression } from "../../src/codes/cold-formed/pressed-compression.ts";
 import { pressedFlexure } from "../../src/codes/cold-formed/pressed-flexure.ts";
 import { pressedShear } from "../../src/codes/cold-formed/pressed-shear.ts";
+import { pressedTension } from "../../src/codes/cold-formed/pressed-tension.ts";
 import { pressedWeakFlexure } from "../../src/codes/cold-formed/pressed-weak-flexure.ts";
-import { thinTubeFlexure } from "../../src/codes/cold-formed/thin-tube.ts";
+import { thinTubeFlexure, thinTubeShear } from "../../src/codes/cold-formed/thin-tube.ts";
 import { thinFilletWeld } from "../../src/codes/cold-formed/thin-weld.ts";
 import { pressedWebCrippling, type CripplingCase } from "../../src/codes/cold-formed/web-crippling.ts";
 import { boltStrength } from "../../src/codes/steel/bolt.ts";
@@ -95,6 +100,12 @@ const flanges = (outstandMm: number) => ({ name: "f", steel, widthMm: 200, outst
 const allX = (mm: number) => ({ xMm: mm, yMm: mm, twistMm: 1000 });
 const rail = (unbracedMm: number) =>
   thinTubeFlexure({ section: squareTube("rail", 60, 3), steel: yields(235), unbracedMm, cb: 1 }, basis);
+
+/** The bottom rail of a 20 ft unit, F_y 235: φ 0.9 × 38.40 cm³ × 235 = 8.1216 kN·m, φ 0.95 × 0.6 × 149 × 4.5 × 235 = 89.81 kN. */
+const bottomRail = { section: containerMembers["bottom side rail, 20 ft"], steel: yields(235) };
+const railBending = () =>
+  stated(pressedFlexure({ ...bottomRail, pressed: "head", unbracedMm: 0, cb: 1 }, basis)).working;
+const railTension = () => stated(pressedTension(bottomRail, basis)).working;
 
 const rows: readonly (readonly [title: string, hand: number, ours: () => number])[] = [
   [
@@ -223,6 +234,37 @@ const rows: readonly (readonly [title: string, hand: number, ours: () => number]
   ["S100 G5 end, one flange", 0.85 * 36_176.5, () => available(crippled("end, one flange"))],
   ["S100 G5 end, both flanges", 0.75 * 21_907.4, () => available(crippled("end, both flanges"))],
   ["S100 G5 inside, both flanges", 0.8 * 54_987.9, () => available(crippled("inside, both flanges"))],
+  ["S100 D2: bottom rail, 0.9 × 1022 × 235", 216_153, () => available(pressedTension(bottomRail, basis))],
+  [
+    "S100 G2.1 stocky: both webs of a rail 60×60×3, 0.95 × 0.6 × 2 × 54 × 3 × 235",
+    43_399.8,
+    () => available(thinTubeShear({ section: squareTube("rail", 60, 3), steel: yields(235) }, basis)),
+  ],
+  [
+    "S100 G2.3 elastic: both webs of 297 × 1.5, 0.95 × 5.34 × 180 762/198² × 891",
+    20_841,
+    () => available(thinTubeShear({ section: squareTube("thin", 300, 1.5), steel: yields(235) }, basis)),
+  ],
+  [
+    "S100 H1.2: 50/216.153 + 2/8.1216 + 1/8.1216",
+    0.600_703,
+    () =>
+      thinAxialWithBending(
+        { axialN: -50e3, mxNmm: -2e6, myNmm: 1e6 },
+        { axial: railTension(), mx: railBending(), my: railBending() },
+        basis,
+      ).utilisation ?? Number.NaN,
+  ],
+  [
+    "S100 H2: √((4/8.1216)² + (30/89.81)²)",
+    0.595_099,
+    () =>
+      thinBendingWithShear(
+        { momentNmm: -4e6, shearN: 30e3 },
+        { moment: railBending(), shear: stated(pressedShear(bottomRail, basis)).working },
+        basis,
+      ).utilisation ?? Number.NaN,
+  ],
   [
     "S100 H3: 0.91 × 20/50 + 2/8 over 1.33 × 0.90",
     0.512949,

@@ -191,11 +191,16 @@ export function wallReadings(wall: WallCase): WallReading[] {
     const limits = limitsOf(what, wall.judge);
     const read = (at: number) => Number([ours()[what] ?? NaN].flat(2)[at]);
     if (Array.isArray(explicit))
-      return explicit.flat().map((reference, at) => ({
-        what: `${what}, ${at + 1}`,
-        ...{ unit, reference, allowed: { absolute: 0.05 } },
-        ours: () => read(at),
-      }));
+      return explicit.map((entry, at) => {
+        // Of [x, kN] the place is ours to choose and is no answer: the force alone is compared.
+        const [reference = NaN, each] = Array.isArray(entry) ? [entry.at(-1), entry.length] : [entry, 1];
+        const where = Array.isArray(entry) ? `at x = ${entry[0]}` : `${at + 1}`;
+        return {
+          what: `${what}, ${where}`,
+          ...{ unit: each === 1 ? unit : "kN", reference, allowed: { absolute: 0.05 } },
+          ours: () => read(at * each + each - 1),
+        };
+      });
     if (limits === null) return [];
     const [short, over] = limits;
     const allowed = Math.abs(explicit) < 0.05 ? { absolute: 0.06 } : { short, over };
