@@ -32,6 +32,6 @@ function kindsOf({ openings, posts, beams, seats, locks, ties, pads }: Scheme): 
     ...named(walls, "Walls taken out"),
     ...named([...posts, ...beams], "Posts and beams"),
     ...named([...seats, ...locks, ...ties], "Connections"),
-    ...named(pads, "Pads under posts"),
+    ...named(pads, "Pads beyond the plain stack"),
   ]);
 }

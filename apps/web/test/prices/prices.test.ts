@@ -5,6 +5,7 @@ import { lastWord } from "../../src/data/decision.ts";
 import { apartWords, uncheckedWords } from "../../src/prices/apart-words.ts";
 import { premiumGroups } from "../../src/prices/premium-groups.ts";
 import { addsWords } from "../../src/prices/RequestPrice.tsx";
+import { demoScheme } from "../support/demo-scheme.ts";
 import { furnished } from "../support/furnished.ts";
 
 const mark = (verdict: Mark["verdict"], id: string): Mark => ({
@@ -24,6 +25,12 @@ describe("premiumGroups", () => {
     ]);
     expect(groups.at(-1)?.hand).toBe("engineer");
     expect(groups.reduce((sum, { money }) => sum + money, 0)).toBeCloseTo(counted.total, 9);
+  });
+
+  it("name pads by what makes them cost, which under the demo's containers is their size, no post standing on them", () => {
+    expect(demoScheme.posts).toEqual([]);
+    const names = premiumGroups(premium(demoScheme, demoCostBook), demoScheme).map(({ name }) => name);
+    expect(names).toContain("Pads beyond the plain stack");
   });
 });
 

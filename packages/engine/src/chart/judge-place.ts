@@ -116,6 +116,8 @@ export class PlaceJudge {
   }
 
   private easiestAt(place: Place): Verdict {
+    const forbidden = this.forbidden(place);
+    if (forbidden !== undefined) return forbidden.verdict; // what is wider meets the same
     const { framed, framedWhereNeeded } = this.ground.request;
     if (!framed) return "works as built";
     return framedWhereNeeded === true && this.bare(place, (tried) => this.likely(tried, place)) !== undefined
