@@ -129,7 +129,7 @@ describe("the chart of a plain 20 ft side", () => {
 // A head 180 + 2400 = 2580 mm up lies in the top rail of a unit 2591 mm high (ISO 668), wherever it is cut and however wide.
 describe("the chart of an opening that is cut through its top rail", () => {
   it("is drawn all the same, and nothing works at any place", () => {
-    const request = { ...doorRequest, heightUm: 2_400_000, framedWhereNeeded: true };
+    const request = { ...doorRequest, heightUm: 2_400_000, framedWhereNeeded: true as const };
     const { columns } = drawnChart(plain, request, { apartMm: 1600, envelope: "deciding sets" }).chart;
     expect(columns.length).toBeGreaterThan(1);
     for (const { stretches } of columns)
