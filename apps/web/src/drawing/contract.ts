@@ -90,8 +90,8 @@ export type ElevationViewProps = ViewProps & {
 
 export type PlanViewProps = ViewProps & {
   storey: number;
-  /** Px down to which strings and figures may stand under it, where its title begins; as far as they like unless given. */
-  stringsToPx?: number | undefined;
+  /** Heights its strings and circles keep to, px: under them its title begins; as far as they like unless given. */
+  stringsWithin?: { topPx: number; footPx: number } | undefined;
 };
 
 /** `eye` is where one looks from; the south-east and above unless given. */

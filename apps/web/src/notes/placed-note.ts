@@ -54,13 +54,16 @@ export const leaderAnchors = (notes: readonly PlacedNote[]) =>
 /** Room the circles of the grid take above the elevation, px. */
 const gridRoomPx = 44;
 
-/** Where one small view has to bear every number: from below the circles of its grid to the ground. */
-function heightOf({ views, field, scheme }: ViewsOnField): HeightPx | undefined {
-  if (!views.oneView) return undefined;
+/** The field but for its lowest titles; where one small view has to bear every number, from below its grid's circles to the ground. */
+function heightOf({ views, field, scheme }: ViewsOnField): HeightPx {
+  if (!views.oneView) return { topPx: field.topPx + edgePx.top, footPx: field.topPx + field.heightPx - edgePx.titles };
   const { rect, transform } = views.elevation;
   const groundPx = transform.originYPx - (scheme.site.groundZUm / 1_000_000) * transform.pxPerM;
   return { topPx: field.topPx + rect.topPx + gridRoomPx, footPx: field.topPx + groundPx };
 }
+
+/** Numbers keep this far from the border above and, over the titles, from that below, px. */
+const edgePx = { top: 12, titles: 48 } as const;
 
 const noMargin = { xPx: 0, topPx: 0, footPx: 0 };
 

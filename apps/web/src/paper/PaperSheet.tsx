@@ -1,5 +1,5 @@
-import { smallBelowPxPerM } from "../drawing/elevation/elevation-labels.ts";
-import { lazy, Suspense, useRef, useState } from "react";
+import { smallBelowPxPerM } from "../drawing/elevation/small-view.ts";
+import { lazy, Suspense, useMemo, useRef, useState } from "react";
 import { LevelStrip } from "../sheet/LevelStrip.tsx";
 import { SheetFrame } from "../sheet/SheetFrame.tsx";
 import type { NoteSlot } from "../sheet/contract.ts";
@@ -30,7 +30,12 @@ export function PaperSheet(props: PaperSheetProps) {
   const walk = useNoteWalk(props, looked.left.notes, seen.looking);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
   const overlay = useRef<SVGGElement>(null);
-  const lettered = useLettered(overlay, notes);
+  const { layer } = props;
+  // Strands come after the notes, and lettering keeps off them.
+  const stood = useLettered(
+    overlay,
+    useMemo(() => ({ notes, layer }), [notes, layer]),
+  );
   usePaperKeys(props, seen, walk);
   return (
     <SheetFrame
@@ -67,7 +72,7 @@ export function PaperSheet(props: PaperSheetProps) {
                 anchors={looked.left.anchors}
                 slots={slots}
                 chosenNumber={walk.chosenNumber}
-                lettered={lettered}
+                {...stood}
                 small={views !== null && views.elevation.transform.pxPerM < smallBelowPxPerM}
               />
             </Suspense>

@@ -4,7 +4,7 @@ import { ScaleBar } from "../drawing/ScaleBar.tsx";
 import { titleEndPx, ViewTitle } from "../drawing/ViewTitle.tsx";
 import { drawnLevel } from "../units/drawn-length.ts";
 import { useUnits } from "../units/use-units.ts";
-import type { LaidView, RectPx } from "./lay-views.ts";
+import { titleRisePx, type LaidView, type RectPx } from "./lay-views.ts";
 import { statedScale } from "./lens.ts";
 import { PaperButton } from "./PaperButton.tsx";
 import { SideChoice } from "./SideChoice.tsx";
@@ -130,4 +130,4 @@ const labelPx = 44;
 
 const scaleOf = ({ transform }: LaidView) => statedScale(transform.pxPerM);
 
-const titlePlace = ({ leftPx, topPx, heightPx }: RectPx) => ({ xPx: leftPx + 26, yPx: topPx + heightPx - 24 });
+const titlePlace = ({ leftPx, topPx, heightPx }: RectPx) => ({ xPx: leftPx + 26, yPx: topPx + heightPx - titleRisePx });

@@ -1,8 +1,8 @@
-import { lazy, memo, Suspense, useCallback, useDeferredValue, useLayoutEffect, useRef, useState } from "react";
+import { lazy, memo, Suspense, useCallback, useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { ViewProps } from "../drawing/contract.ts";
 import { ElevationView } from "../drawing/elevation/ElevationView.tsx";
 import { PlanView } from "../drawing/plan/PlanView.tsx";
-import { planTitleTopPx, type LaidView } from "./lay-views.ts";
+import { planStringsWithin, type LaidView } from "./lay-views.ts";
 import { isPlain, type Lens } from "./lens.ts";
 import { OverViews } from "./OverViews.tsx";
 import type { SchemePaperProps } from "./paper-props.ts";
@@ -87,6 +87,8 @@ function useCalm({ scheme, rested, assessment }: SchemePaperProps) {
 /** The plan, with the line of a section where one is cut. */
 function PlanPlace({ views, looking, storey, section, shared, ...props }: SchemePaperProps & { shared: SharedProps }) {
   const { plan, oneView } = views;
+  const { topPx, heightPx } = plan.rect;
+  const stringsWithin = useMemo(() => planStringsWithin({ topPx, heightPx }), [topPx, heightPx]);
   return (
     <WithinView name="plan" view={plan} lens={looking.lenses.plan}>
       <CalmPlan
@@ -94,7 +96,7 @@ function PlanPlace({ views, looking, storey, section, shared, ...props }: Scheme
         transform={plan.transform}
         storey={storey}
         seenFrom={seenFrom(plan, looking.lenses.plan)}
-        stringsToPx={planTitleTopPx(plan.rect)}
+        stringsWithin={stringsWithin}
       />
       {section === null || !props.isometric || oneView ? null : (
         <Suspense fallback={null}>

@@ -11,7 +11,7 @@ import {
 import type { PointMm, Scheme } from "@cornerway/schema";
 import { sectionExtent } from "../drawing/section/section-extent.ts";
 import { stringStepPx } from "../drawing/dimension/strings.ts";
-import { hasOpeningString } from "../drawing/plan/plan-strings.ts";
+import { hasOpeningString, planStringsPx, planTopPx, type Within } from "../drawing/plan/plan-strings.ts";
 import { planWindow } from "../drawing/plan/plan-window.ts";
 import { project } from "../drawing/view-transform.ts";
 import type { Projection, ScreenPoint, ViewTransform } from "../drawing/view-transform.ts";
@@ -45,15 +45,17 @@ export interface LaidViews {
 /** Drawing scales on offer, px a metre; 50 px a metre is called 1:100 on screen. */
 const scales = [50, 40, 33.333, 25, 20, 16.667, 14.286, 12.5, 11.111, 10, 8, 6.25, 5, 4, 2.5, 2, 1];
 /** Room round a drawing for grid bubbles, levels and dimension strings, px. */
-const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 48, footPx: 118 };
+const elevationRoom = { leftPx: 56, rightPx: 72, topPx: 45, footPx: 122 };
 /** A narrow field has no level strip beside it, and the heights stand close. */
-const narrowRoom = { leftPx: 30, rightPx: 62, topPx: 48, footPx: 118 };
-/** Room for the title of a plan and nothing else under it. */
-const titleRoomPx = 45;
-const plainPlanRoom = { leftPx: 64, rightPx: 66, topPx: 38, footPx: titleRoomPx };
-/** Room for the string of the whole as well, and for that of the openings. */
-const planRoom = { ...plainPlanRoom, footPx: titleRoomPx + stringStepPx };
-const roomWithOpenings = { ...planRoom, footPx: planRoom.footPx + stringStepPx };
+const narrowRoom = { leftPx: 30, rightPx: 62, topPx: 45, footPx: 122 };
+/** From the foot of a view to the rule under its title, and to the top of its capitals, px. */
+export const titleRisePx = 21;
+const titleRoomPx = titleRisePx + 15;
+/** Room round a plan for its grid, the string of the whole and its title. */
+const planRoom = { leftPx: 64, rightPx: 66, topPx: 26, footPx: titleRoomPx + planStringsPx.foot + 4 };
+/** Room for the string of the bays as well, which the elevation has too, and for that of the openings. */
+const roomWithBays = { ...planRoom, topPx: planTopPx };
+const roomWithOpenings = { ...roomWithBays, footPx: planRoom.footPx + stringStepPx };
 /** Shares of the field's height the elevation takes at least and at most. */
 const elevationShare = { least: 0.58, most: 0.74 } as const;
 
@@ -93,16 +95,16 @@ export function layViews(
 }
 
 /**
- * The plan as large as its own storey allows, with as many strings under it as cost it nothing; on a narrow field it
+ * The plan as large as its own storey and the string of its whole allow, with those of bays and openings where they cost nothing; on a narrow field it
  * takes the place of the elevation when asked for.
  */
 function planOn(rect: RectPx, scheme: Scheme, storey: number): LaidView {
   const extent = planExtent(scheme, storey);
-  const largest = scaleFor(rect, extent, plainPlanRoom);
-  const room = [roomWithOpenings, planRoom].find(
+  const largest = scaleFor(rect, extent, planRoom);
+  const room = [roomWithOpenings, roomWithBays].find(
     (each) => scaleFor(rect, extent, each) === largest && (each !== roomWithOpenings || hasOpeningString(largest)),
   );
-  return { rect, transform: centred(rect, extent, room ?? plainPlanRoom) };
+  return { rect, transform: centred(rect, extent, room ?? planRoom) };
 }
 
 /** What the plan of a storey shows, and the posts beside it. */
@@ -118,8 +120,11 @@ function planExtent(scheme: Scheme, storey: number): Extent {
   };
 }
 
-/** Where the title of a plan begins, px: no string runs so far down. */
-export const planTitleTopPx = ({ topPx, heightPx }: RectPx): number => topPx + heightPx - titleRoomPx + 2;
+/** Between which heights the strings of a plan run, px: its circles stand over them, its title under them. */
+export const planStringsWithin = ({ topPx, heightPx }: Pick<RectPx, "topPx" | "heightPx">): Within => ({
+  topPx,
+  footPx: topPx + heightPx - titleRoomPx - 4,
+});
 
 /** The height that draws elevation and plan largest together, the elevation before all: one its scale just needs. */
 function bestHeightPx(field: FieldPx, planWidthPx: number, scheme: Scheme, side: Side): number {
@@ -132,7 +137,7 @@ function bestHeightPx(field: FieldPx, planWidthPx: number, scheme: Scheme, side:
   const drawn = (abovePx: number) => {
     const above = { leftPx: 0, topPx: 0, widthPx: field.widthPx, heightPx: abovePx };
     const below = { ...above, widthPx: planWidthPx, heightPx: field.heightPx - abovePx };
-    return cubed(scaleFor(above, extent, elevationRoom)) * scaleFor(below, planExtent, plainPlanRoom);
+    return cubed(scaleFor(above, extent, elevationRoom)) * scaleFor(below, planExtent, planRoom);
   };
   const heights = [least, ...needed.filter((height) => height > least && height <= most).toSorted((a, b) => a - b)];
   return heights.reduce((best, height) => (drawn(height) > drawn(best) ? height : best));

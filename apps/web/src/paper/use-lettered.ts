@@ -2,16 +2,26 @@ import { useLayoutEffect, useState } from "react";
 import type { RefObject } from "react";
 import type { KeptClear } from "../drawing/leaders/route-leaders.ts";
 
-const none: readonly KeptClear[] = [];
+export interface Lettered {
+  /** Words, figures and tags: nothing runs through them. */
+  lettered: readonly KeptClear[];
+  /** Openings on the elevation: a number beside one hides nothing of it. */
+  openings: readonly KeptClear[];
+}
 
-/** Where words, figures and tags stand on the drawing, px of the sheet; measured anew, a frame later, when what is drawn changed. */
-export function useLettered(place: RefObject<Element | null>, drawn: unknown): readonly KeptClear[] {
+const none: Lettered = { lettered: [], openings: [] };
+
+/** Where words and openings stand on the drawing, px of the sheet; measured anew, a frame later, when what is drawn changed. */
+export function useLettered(place: RefObject<Element | null>, drawn: unknown): Lettered {
   const [lettered, setLettered] = useState(none);
   useLayoutEffect(() => {
     const frame = requestAnimationFrame(() => {
       const sheet = place.current?.closest(".sheet");
       if (sheet === null || sheet === undefined) return;
-      const next = letteredOn(sheet);
+      const next = {
+        lettered: boxesOf(sheet, ".paper text, .paper .tag > path"),
+        openings: boxesOf(sheet, '.paper .elevation [data-kind="opening"]'),
+      };
       setLettered((last) => (JSON.stringify(last) === JSON.stringify(next) ? last : next));
     });
     return () => cancelAnimationFrame(frame);
@@ -19,10 +29,10 @@ export function useLettered(place: RefObject<Element | null>, drawn: unknown): r
   return lettered;
 }
 
-function letteredOn(sheet: Element): KeptClear[] {
+function boxesOf(sheet: Element, selector: string): KeptClear[] {
   const whole = sheet.getBoundingClientRect();
-  return [...sheet.querySelectorAll(".paper text, .paper .tag > path")].map((text) => {
-    const box = text.getBoundingClientRect();
+  return [...sheet.querySelectorAll(selector)].map((drawn) => {
+    const box = drawn.getBoundingClientRect();
     return {
       leftPx: Math.round(box.left - whole.left),
       topPx: Math.round(box.top - whole.top),

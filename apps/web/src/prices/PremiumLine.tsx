@@ -17,7 +17,7 @@ export function PremiumLine({ projectId, premium }: { projectId: string; premium
         Line by line
       </Link>{" "}
       <ForShow forShow={premium.forShow && premium.lines.length > 0} />{" "}
-      {apart === undefined ? null : <span title={apart}>more apart</span>}
+      {apart === undefined ? null : <span className="price-small">{apart}</span>}
     </p>
   );
 }

@@ -16,6 +16,8 @@ type LeaderLayerProps = {
   chosenNumber?: number | null | undefined;
   /** Words and figures on the drawing, px of the sheet: leaders and numbers keep off them. */
   lettered?: readonly KeptClear[] | undefined;
+  /** Openings, px of the sheet: numbers stand beside them where they can. */
+  openings?: readonly KeptClear[] | undefined;
   /** False where the drawing bears the numbers itself. */
   numbered?: boolean | undefined;
   /** True where the drawing is too small for numbers of the usual size. */
@@ -40,6 +42,7 @@ export const LeaderLayer = memo(function LeaderLayer({
   slots,
   chosenNumber = null,
   lettered = nothingLettered,
+  openings = nothingLettered,
   numbered = true,
   small = false,
 }: LeaderLayerProps) {
@@ -53,7 +56,7 @@ export const LeaderLayer = memo(function LeaderLayer({
   const routed = new Map(routeLeaders(near, slots, lettered).map(({ number, line }) => [number, line]));
   const alone = ({ number }: { number: number }) => (routed.get(number) ?? null) === null;
   const byNeed = [...anchors.filter(alone), ...anchors.filter((anchor) => !alone(anchor))];
-  const spots = placeNumbers(byNeed, lettered, halfPx);
+  const spots = placeNumbers(byNeed, { lettered, openings }, halfPx);
   return (
     <g className="leaders">
       {anchors.map((anchor) => {

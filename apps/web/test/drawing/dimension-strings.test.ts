@@ -1,7 +1,11 @@
-import { elevationModel } from "@cornerway/engine";
+import { elevationModel, planModel } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
 import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
+import { placeLabels } from "../../src/drawing/label/place-labels.ts";
+import { framedPlan } from "../../src/drawing/plan/framed-plan.ts";
+import { planCircleRadiusPx } from "../../src/drawing/plan/plan-circles.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
+import { manyUnits } from "../support/many-units.ts";
 
 const model = elevationModel(demoScheme, "south", ["A"]);
 const drawn = (pxPerM: number, storey?: number) =>
@@ -19,6 +23,8 @@ describe("the strings of the demo's south elevation", () => {
     expect(textsOf("overall", strings)).toEqual(["15.192"]);
     const rows = strings.lines.filter(({ upright }) => !upright).map(({ atPx }) => atPx);
     expect(rows).toEqual(rows.toSorted((a, b) => a - b));
+    // 7 mm between parallel lines of dimension is common in practice, no published source; 3.8 mm of paper, 19 px, are the least here.
+    for (const [at, row] of rows.slice(1).entries()) expect(row - (rows[at] ?? row)).toBeGreaterThanOrEqual(19);
   });
 
   it("are those of the storey that is cut", () => {
@@ -31,5 +37,23 @@ describe("the strings of the demo's south elevation", () => {
     expect(textsOf("opening", small)).toEqual([]);
     expect(small.lines.some(({ key }) => key === "opening")).toBe(false);
     expect(textsOf("overall", small)).toEqual(["15.192"]);
+  });
+});
+
+describe("the strings of a plan with narrow bays", () => {
+  const scheme = manyUnits(24, 7);
+  const view = { originXPx: 200, originYPx: 500, pxPerM: 12.5 };
+  const framed = framedPlan(planModel(scheme, 0), { scheme, view, revisionLetters: [], units: "SI" });
+
+  it("stand outside of it, a second row over the first, and the circles beyond", () => {
+    const { outline, strings, circlePlaces } = framed;
+    if (outline === null) throw new Error("the building has a plan");
+    const placed = placeLabels(strings.labels, []);
+    const bays = placed.filter(({ key }) => key.startsWith("bay-"));
+    expect(new Set(bays.map(({ spot }) => spot.yPx)).size).toBe(2);
+    for (const { box } of bays) expect(box.bottom).toBeLessThan(outline.top);
+    for (const { box } of placed.filter(({ key }) => key.startsWith("row-")))
+      expect(box.right).toBeLessThan(outline.left);
+    expect(Math.min(...bays.map(({ box }) => box.top))).toBeGreaterThan(circlePlaces.topPx + planCircleRadiusPx);
   });
 });

@@ -13,6 +13,7 @@ const anchor = fc.record({ xPx: fc.integer({ min: 160, max: 1020 }), yPx: fc.int
 const anchors = fc.uniqueArray(anchor, { minLength: 2, maxLength: 12, selector: ({ xPx, yPx }) => `${xPx} ${yPx}` });
 const heights = fc.uniqueArray(fc.integer({ min: 60, max: 840 }), { minLength: 12, maxLength: 12 });
 
+const bare = { lettered: [], openings: [] };
 const numbered = (points: readonly ScreenPoint[]) => points.map((point, index) => ({ ...point, number: index + 1 }));
 const slotsAt = (yPx: readonly number[]) =>
   numbered(yPx.toSorted((a, b) => a - b).map((y) => ({ xPx: marginPx, yPx: y })));
@@ -182,13 +183,13 @@ describe("numbers on the drawing", () => {
   const overlap = (a: ScreenPoint, b: ScreenPoint) => Math.hypot(a.xPx - b.xPx, a.yPx - b.yPx) < 18;
 
   it("stand at their place where nothing is in the way", () => {
-    expect(placeNumbers([{ xPx: 300, yPx: 200, number: 4 }], []).get(4)).toEqual({ xPx: 300, yPx: 200 });
+    expect(placeNumbers([{ xPx: 300, yPx: 200, number: 4 }], bare).get(4)).toEqual({ xPx: 300, yPx: 200 });
   });
 
   it("never stand over one another nor over a word beside, and stay within reach of their place", () => {
     const word = { leftPx: 290, topPx: 190, rightPx: 330, footPx: 204 };
     const ends = [1, 2, 3, 4].map((number) => ({ xPx: 300 + number, yPx: 200, number }));
-    const spots = [...placeNumbers(ends, [word]).values()];
+    const spots = [...placeNumbers(ends, { ...bare, lettered: [word] }).values()];
     for (const [at, spot] of spots.entries()) {
       for (const other of spots.slice(at + 1)) expect(overlap(spot, other)).toBe(false);
       expect(
@@ -196,6 +197,25 @@ describe("numbers on the drawing", () => {
       ).toBe(true);
       expect(Math.hypot(spot.xPx - 302, spot.yPx - 200)).toBeLessThan(50);
     }
+  });
+});
+
+describe("numbers on a drawing with openings", () => {
+  const opening = { leftPx: 292, topPx: 190, rightPx: 316, footPx: 214 };
+  const end = { xPx: 304, yPx: 202, number: 1 };
+  const spotOf = (openings: readonly (typeof opening)[]) =>
+    placeNumbers([end], { lettered: [], openings }, 7.5).get(1) ?? { xPx: 0, yPx: 0 };
+
+  it("stand beside a small opening, within reach of it, and on their place where none is", () => {
+    expect(spotOf([])).toEqual({ xPx: 304, yPx: 202 });
+    const { xPx, yPx } = spotOf([opening]);
+    // its half and the number's: 12 + 7.5 px and a hair of air
+    expect(Math.max(Math.abs(xPx - 304), Math.abs(yPx - 202))).toBeGreaterThanOrEqual(19.5);
+    expect(Math.hypot(xPx - 304, yPx - 202)).toBeLessThan(40);
+  });
+
+  it("stay in the middle of one too large to leave", () => {
+    expect(spotOf([{ leftPx: 200, topPx: 100, rightPx: 400, footPx: 300 }])).toEqual({ xPx: 304, yPx: 202 });
   });
 });
 

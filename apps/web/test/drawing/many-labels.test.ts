@@ -1,8 +1,9 @@
 import { assess, elevationModel, levelsOf, pathStrokes, planModel, sectionModel, storeysOf } from "@cornerway/engine";
+import type { PathStroke } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import type { Side } from "../../src/drawing/contract.ts";
-import { elevationLabels, tagSpots } from "../../src/drawing/elevation/elevation-labels.ts";
+import { elevationLabels, tagSpots, type ElevationLabel } from "../../src/drawing/elevation/elevation-labels.ts";
 import { labelBox, sharedArea, type BoxPx } from "../../src/drawing/label/place-labels.ts";
 import { elementVerdicts } from "../../src/drawing/marks/element-verdicts.ts";
 import { elevationStrings } from "../../src/drawing/elevation/elevation-strings.ts";
@@ -10,10 +11,12 @@ import { framedPlan } from "../../src/drawing/plan/framed-plan.ts";
 import { planLabels } from "../../src/drawing/plan/plan-labels.ts";
 import { sectionExtent } from "../../src/drawing/section/section-extent.ts";
 import { sectionLabels } from "../../src/drawing/section/section-labels.ts";
+import { toScreen, type ScreenPoint, type ViewTransform } from "../../src/drawing/view-transform.ts";
 import { layViews } from "../../src/paper/lay-views.ts";
 import { magnified, plainLens, plainLenses, throughLenses } from "../../src/paper/lens.ts";
 import { firstLine } from "../../src/paper/section-line.ts";
 import { hexagonHalfPx } from "../../src/look/hexagon-size.ts";
+import { demoScheme } from "../support/demo-scheme.ts";
 import { manyUnits } from "../support/many-units.ts";
 
 interface Lettered {
@@ -28,6 +31,46 @@ const overlaps = (labels: readonly Lettered[]): string[] =>
       .filter((other) => sharedArea(one.box, other.box) > 0)
       .map((other) => `${one.key} over ${other.key}`),
   );
+
+/**
+ * A figure of a force is read as that of its own stroke: it stands nearer to it than to what any other figure is of, or
+ * a leader ends there that runs through no other lettering. Found anew from the engine's strokes.
+ */
+function misread(labels: readonly ElevationLabel[], strokes: readonly PathStroke[], view: ViewTransform): string[] {
+  const at = (stroke: PathStroke) => {
+    const foot = toScreen(view, stroke.to);
+    const fall = stroke.figureAt === "head" || stroke.stub ? 8 : -8;
+    return { xPx: foot.xPx, yPx: foot.yPx + fall };
+  };
+  const places = new Map(
+    strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => [`force-${stroke.stretch.id}`, at(stroke)]),
+  );
+  const apart = ({ left, right, top, bottom }: BoxPx, { xPx, yPx }: ScreenPoint) =>
+    Math.hypot(Math.max(left - xPx, 0, xPx - right), Math.max(top - yPx, 0, yPx - bottom));
+  return labels
+    .filter(({ kind }) => kind === "force")
+    .flatMap(({ key, box, spot: { lead } }) => {
+      const own = places.get(key);
+      if (own === undefined) return [`${key} is of no stroke`];
+      if (lead !== undefined) {
+        const ends = Math.abs(lead.xPx - own.xPx) < 14 && Math.abs(lead.yPx - own.yPx) < 20;
+        const run = {
+          left: Math.min(lead.xPx, box.right),
+          right: Math.max(lead.xPx, box.left),
+          top: lead.yPx,
+          bottom: lead.yPx + 0.1,
+        };
+        const through = labels.filter((other) => other.key !== key && sharedArea(other.box, run) > 0);
+        return [
+          ...(ends ? [] : [`${key} leads elsewhere`]),
+          ...through.map((other) => `${key} leads through ${other.key}`),
+        ];
+      }
+      return [...places]
+        .filter(([other, place]) => other !== key && apart(box, place) <= apart(box, own))
+        .map(([other]) => `${key} is read as ${other}`);
+    });
+}
 
 const sides: readonly Side[] = ["south", "north", "east", "west"];
 /** The drawing field of the sheet at 1440 × 900, 1024 × 768 and 390 × 844, px. */
@@ -69,6 +112,7 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
           });
           shown += labels.length;
           expect(overlaps([...labels, ...tags])).toEqual([]);
+          expect(misread(labels, strokes, view)).toEqual([]);
         }
       }
       expect(shown).toBeGreaterThan(count);
@@ -98,6 +142,21 @@ describe.each(buildings)("a building of $count containers (drawn by $seed)", ({ 
         expect(overlaps(labels)).toEqual([]);
       }
     }
+  });
+});
+
+describe("the demo on a phone", () => {
+  const assessment = assess(demoScheme);
+  const field = { widthPx: 368, heightPx: 330 };
+
+  it.each(sides)("letters the figure of every force on its %s elevation where it is read as its own", (side) => {
+    const model = elevationModel(demoScheme, side, ["A"]);
+    const strokes = pathStrokes(assessment, side, model.faces, model.posts);
+    const view = layViews(field, demoScheme, side, 0).elevation.transform;
+    const labels = elevationLabels(model, view, strokes, "SI", { strings: elevationStrings(model, view, "SI") });
+    const figures = labels.filter(({ kind }) => kind === "force").length;
+    expect(figures).toBe(strokes.filter(({ figureAt }) => figureAt !== null).length);
+    expect(misread(labels, strokes, view)).toEqual([]);
   });
 });
 

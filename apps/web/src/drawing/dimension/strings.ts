@@ -8,19 +8,27 @@ export type DimensionLine = { key: string; upright: boolean; placesPx: readonly 
 export type DimensionLabel = Label & { colour: string; fontWeight: number };
 export type DimensionStrings = { lines: readonly DimensionLine[]; labels: readonly DimensionLabel[] };
 
-/** Px between two strings, one outside the other. */
-export const stringStepPx = 15;
+/** Px between two strings, one outside the other: a figure stands clear of the line inside its own. */
+export const stringStepPx = 19;
 
 /** Where a string runs: along the paper from `toPx`, at `atPx` across it. */
-type StringPlace = { key: string; upright?: boolean; atPx: number; toPx: (atMm: number) => number; units: UnitSystem };
+type StringPlace = {
+  key: string;
+  upright?: boolean;
+  atPx: number;
+  toPx: (atMm: number) => number;
+  units: UnitSystem;
+  /** Px from the line to its rows of figures, the first one first. */
+  rows?: readonly number[];
+};
 
 /** A string through rising places; none where they are fewer than two. */
 export function dimensionString(placesMm: readonly number[], place: StringPlace): DimensionStrings {
-  const { key, upright = false, atPx, toPx } = place;
+  const { key, upright = false, atPx, toPx, rows = figureRowsPx.eitherSide } = place;
   if (placesMm.length < 2) return { lines: [], labels: [] };
   const labels = dimensionChain(placesMm, place.units).map(({ fromMm, toMm, text }) => ({
     ...{ key: `${key}-${fromMm}`, text, sizePx: 11, colour: ink.graphite, fontWeight: 400 },
-    spots: (upright ? uprightSpots : levelSpots)(toPx((fromMm + toMm) / 2), atPx),
+    spots: (upright ? uprightSpots : levelSpots)(toPx((fromMm + toMm) / 2), atPx, rows),
   }));
   return { lines: [{ key, upright, placesPx: placesMm.map(toPx), atPx }], labels };
 }
@@ -52,9 +60,12 @@ export const together = (strings: readonly DimensionStrings[]): DimensionStrings
   labels: strings.flatMap(({ labels }) => labels),
 });
 
-/** Over its line, under it where a neighbour takes the room. */
-const levelSpots = (xPx: number, yPx: number): Spot[] =>
-  [-5, 13].map((off) => ({ xPx, yPx: yPx + off, anchor: "middle" }));
+/** Over its line, in a second row where a neighbour takes the room: over the first, or under the line where that is free. */
+const levelSpots = (xPx: number, yPx: number, rows: readonly number[]): Spot[] =>
+  rows.map((off) => ({ xPx, yPx: yPx + off, anchor: "middle" }));
 
-const uprightSpots = (yPx: number, xPx: number): Spot[] =>
-  [-5, 13].map((off) => ({ xPx: xPx + off, yPx, anchor: "middle", turned: true }));
+const uprightSpots = (yPx: number, xPx: number, rows: readonly number[]): Spot[] =>
+  rows.map((off) => ({ xPx: xPx + off, yPx, anchor: "middle", turned: true }));
+
+/** Px from a line to the feet of its figures, before it and behind it; outwards of a building, never over it. */
+export const figureRowsPx = { eitherSide: [-5, 13], outwards: [-5, -17] } as const;

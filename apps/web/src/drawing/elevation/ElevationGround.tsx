@@ -37,7 +37,7 @@ export function ElevationGround({
 }
 
 function Figures({ model, groundPx, view }: { model: ElevationModel; groundPx: number; view: ElementSetting["view"] }) {
-  const place = figurePlace(model);
+  const place = figurePlace(model, view);
   if (place === null) return null;
   const { pxPerM } = view;
   return (

@@ -1,14 +1,15 @@
 import type { PathStroke, ElevationModel } from "@cornerway/engine";
 import { useMemo } from "react";
 import { Hexagon } from "../../look/Hexagon.tsx";
-import { ink } from "../../look/ink.ts";
+import { ink, weight } from "../../look/ink.ts";
 import type { DimensionStrings } from "../dimension/strings.ts";
 import { Lettering } from "../label/Lettering.tsx";
 import type { BoxPx } from "../label/place-labels.ts";
 import type { ElementVerdict } from "../marks/element-verdicts.ts";
+import { linePath, px } from "../px-path.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { useUnits } from "../../units/use-units.ts";
-import { elevationLabels, tagSpots, type TagSpot } from "./elevation-labels.ts";
+import { elevationLabels, tagSpots, type ElevationLabel, type TagSpot } from "./elevation-labels.ts";
 
 type ElevationMarksProps = {
   model: ElevationModel;
@@ -34,6 +35,7 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts,
       {tags.map((spot) => (
         <Tag key={spot.id} spot={spot} verdict={verdicts.get(spot.id)?.verdict ?? "not checked"} />
       ))}
+      <Leads labels={labels} />
       {labels.map(({ key, of, text, spot, sizePx, colour, fontWeight, trackingEm }) => (
         <Lettering
           key={key}
@@ -48,6 +50,20 @@ export function ElevationMarks({ model, view, strokes, strings, inked, verdicts,
       ))}
     </>
   );
+}
+
+/** Leaders of what stands aside of its place, each with a dot where it ends. */
+function Leads({ labels }: { labels: readonly ElevationLabel[] }) {
+  const leads = labels.flatMap(({ spot: { lead }, box, colour, key }) =>
+    lead === undefined ? [] : [{ key, colour, lead, fromPx: lead.xPx < box.left ? box.left - 2 : box.right + 2 }],
+  );
+  return leads.map(({ key, colour, lead, fromPx }) => (
+    <g key={key} className="figure-lead">
+      <path d={linePath(fromPx, lead.yPx, lead.xPx, lead.yPx)} stroke={ink.paper} strokeWidth={3.4} />
+      <path d={linePath(fromPx, lead.yPx, lead.xPx, lead.yPx)} stroke={colour} strokeWidth={weight.fine} />
+      <circle cx={px(lead.xPx)} cy={px(lead.yPx)} r={1.8} fill={colour} />
+    </g>
+  ));
 }
 
 function Tag({ spot: { id, of, tag, xPx, yPx }, verdict }: { spot: TagSpot; verdict: ElementVerdict["verdict"] }) {

@@ -15,11 +15,13 @@ import {
 } from "../label/place-labels.ts";
 import { objectBoxes, objectLabels } from "../objects/object-labels.ts";
 import { elevationEye } from "../objects/object-eye.ts";
+import { forceLabels } from "./force-labels.ts";
 import { peopleBoxes } from "./figure-place.ts";
 import { keynotes } from "./keynotes.ts";
 import { rectToPx } from "../paper-to-px.ts";
+import { smallBelowPxPerM } from "./small-view.ts";
 import type { RectPx } from "../px-path.ts";
-import { breakAboveFootPx, forceFigure, strokeRun } from "../stroke/stroke-run.ts";
+import { breakAboveFootPx, strokeRun } from "../stroke/stroke-run.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 type Lettered = Label & {
@@ -36,12 +38,6 @@ export type TagSpot = { id: string; of: "opening" | "post"; tag: string; xPx: nu
 
 /** An opening smaller than its hexagon shows none: it would hide the opening and its neighbour, px. */
 const leastTagged = { widthPx: 2 * hexagonHalfPx.widthPx - 4, heightPx: 2 * hexagonHalfPx.heightPx } as const;
-
-/**
- * On a view this small, px a metre, figures and numbers need the room: names and figures are lettered small, and only an
- * opening twice its hexagon shows one.
- */
-export const smallBelowPxPerM = 18;
 
 /** Sizes of lettering, px: the least that is read on a drawing is 11. */
 const sizesPx = {
@@ -114,7 +110,11 @@ export function elevationLabels(
     .filter((label) => label !== null);
   const wanted = [
     ...strings.labels.map((label): Lettered => ({ ...label, kind: "dimension", trackingEm: 0.02 })),
-    ...strokes.filter(({ figureAt }) => figureAt !== null).map((stroke) => forceLabel(stroke, view, units)),
+    ...forceLabels(strokes, view, units, sizesOn(view).force).map((label): Lettered => ({
+      ...label,
+      kind: "force",
+      trackingEm: 0.01,
+    })),
     ...objectLabels(model.objects, elevationEye(model.side, view), units),
     ...keynotes(model, view, units).flatMap((note): Lettered[] => {
       const spots = note.spots.filter((spot) => {
@@ -144,29 +144,6 @@ export function elevationLabels(
   ];
   // A keynote says again what the schedules say: it is lettered only where it lies on nothing.
   return placeLabels(wanted, drawn, tags).filter(({ kind, clear }) => kind !== "keynote" || clear);
-}
-
-/** The figure of a stroke: beside its foot where there is room, higher up where there is not; a seat's beside its head. */
-function forceLabel(stroke: PathStroke, view: ViewTransform, units: UnitSystem): Lettered {
-  const { stretch, figureAt } = stroke;
-  const { from, to, widthToPx } = strokeRun(stroke, view);
-  const aside = widthToPx / 2 + 5;
-  const alongIt = [15, 31, 47, 63, 79, 95].filter((rise, at) => at === 0 || rise < to.yPx - from.yPx);
-  const rises = figureAt === "head" ? [-16, -32, -48, -64] : stroke.stub ? [0, -14, 26, 40, -28] : alongIt;
-  const spots = rises.flatMap((rise): Spot[] => [
-    { xPx: to.xPx + aside, yPx: to.yPx - rise, anchor: "start" },
-    { xPx: to.xPx - aside, yPx: to.yPx - rise, anchor: "end" },
-  ]);
-  return {
-    key: `force-${stretch.id}`,
-    text: forceFigure(stretch.forceFootKn, units),
-    spots,
-    kind: "force",
-    sizePx: sizesOn(view).force,
-    colour: stroke.added ? ink.prussian : ink.ink,
-    fontWeight: 600,
-    trackingEm: 0.01,
-  };
 }
 
 /** The name of a unit on its face; none where nearer faces leave it no room. */

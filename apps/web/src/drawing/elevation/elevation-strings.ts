@@ -5,7 +5,7 @@ import { xToPx, yToPx } from "../paper-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 /** Px from the ground line down to the nearest string, and from the building right to the heights. */
-export const stringsFromPx = { ground: 45, right: 44 } as const;
+export const stringsFromPx = { ground: 44, right: 44 } as const;
 
 /**
  * Strings of an elevation: under the ground the openings of one storey from fitting to fitting, then the bays of the grid,

@@ -2,6 +2,7 @@ import type { ElevationModel } from "@cornerway/engine";
 import type { BoxPx } from "../label/place-labels.ts";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
+import { smallBelowPxPerM } from "./small-view.ts";
 
 type FigurePlace = { peopleMm: number; treeMm: number | null };
 
@@ -10,10 +11,10 @@ const freeMm = 1900;
 
 /**
  * People where an overhang or the ground leaves room, a tree on the other side; never over a member, never more than
- * three, and clear of the heights at the right.
+ * three, and clear of the heights at the right. None on a small view, where the figures of forces need the room.
  */
-export function figurePlace(model: ElevationModel): FigurePlace | null {
-  if (model.extent === null) return null;
+export function figurePlace(model: ElevationModel, { pxPerM }: ViewTransform): FigurePlace | null {
+  if (model.extent === null || pxPerM < smallBelowPxPerM) return null;
   const { u0Mm, u1Mm } = model.extent;
   const low = model.faces.filter(({ z0Mm }) => z0Mm < model.groundMm + 2500);
   const right = Math.max(...low.map((face) => face.u1Mm), u0Mm);
@@ -29,7 +30,7 @@ const peopleMm = { apart: 270, aside: 220, tall: 1750 } as const;
 
 /** The room the people take on an elevation, px: nothing is lettered over them where it can be elsewhere. */
 export function peopleBoxes(model: ElevationModel, view: ViewTransform): BoxPx[] {
-  const place = figurePlace(model);
+  const place = figurePlace(model, view);
   if (place === null) return [];
   const half = peopleMm.apart + peopleMm.aside;
   return [

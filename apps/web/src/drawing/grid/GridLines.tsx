@@ -13,12 +13,16 @@ type GridLinesProps = {
   radiusPx?: number;
 };
 
+/** The field begins at 0 either way: no circle stands on its border, px. */
+const edgePx = 3;
+
 /** Grid lines, dash-dot, each with its circle; circles of close lines step aside and their lines jog. */
 export const GridLines = memo(function GridLines({ lines, upright, bubblePx, toPx, radiusPx = 11 }: GridLinesProps) {
-  const bubbles = spreadApart(
-    lines.map(({ atPx }) => atPx),
-    radiusPx * 2 + 4,
-  );
+  const apartPx = radiusPx * 2 + 4;
+  const places = lines.map(({ atPx }) => atPx);
+  // Looked into more closely, the first lines may lie before the field: these are not brought into it.
+  const leastPx = (places[0] ?? 0) < 0 ? -Infinity : radiusPx + edgePx;
+  const bubbles = spreadApart(places, apartPx).map((at, index) => Math.max(at, leastPx + index * apartPx));
   return (
     <g>
       {lines.map(({ label, atPx }, index) => {

@@ -1,8 +1,16 @@
+import type { ScreenPoint } from "../view-transform.ts";
 import { textWidthPx } from "./text-width.ts";
 
 export type BoxPx = { left: number; top: number; right: number; bottom: number };
 export type TextAnchor = "start" | "middle" | "end";
-export type Spot = { xPx: number; yPx: number; anchor: TextAnchor; turned?: boolean };
+export type Spot = {
+  xPx: number;
+  yPx: number;
+  anchor: TextAnchor;
+  turned?: boolean;
+  /** Where a level leader from it ends: it does not stand beside what it is of. */
+  lead?: ScreenPoint;
+};
 
 /** Text that wants a place: the spots it may take, best first; `yPx` is the baseline. */
 export type Label = {
@@ -42,7 +50,7 @@ export function placeLabels<L extends Label>(
           )
         : null);
     if (best === null) return [];
-    taken.push(best.box);
+    taken.push(best.box, ...leadBoxes(best));
     return [{ ...label, spot: best.spot, box: best.box, clear: best.cover === 0 }];
   });
 }
@@ -54,12 +62,19 @@ function bestSpot(label: Label, isFree: (box: BoxPx) => boolean, coverOf: (box: 
   let best: Tried | null = null;
   for (const spot of label.spots) {
     const box = labelBox(label.text, label.sizePx, spot);
-    if (!isFree(box)) continue;
+    if (!isFree(box) || !leadBoxes({ spot, box }).every(isFree)) continue;
     const cover = coverOf(box);
     if (best === null || cover < best.cover) best = { spot, box, cover };
     if (cover === 0) break;
   }
   return best;
+}
+
+/** The room a leader takes from its lettering to where it ends: nothing is lettered over it. */
+function leadBoxes({ spot: { lead }, box }: { spot: Spot; box: BoxPx }): BoxPx[] {
+  if (lead === undefined) return [];
+  const [left, right] = lead.xPx < box.left ? [lead.xPx, box.left] : [box.right, lead.xPx];
+  return [{ left, right, top: lead.yPx - 1, bottom: lead.yPx + 1 }];
 }
 
 const covered = (box: BoxPx, others: readonly BoxPx[]): number =>

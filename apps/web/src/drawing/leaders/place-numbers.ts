@@ -23,16 +23,18 @@ const ways = [
 /** A number over another cannot be read at all; a number over a word hides part of it, and a name is soon hidden whole. */
 const numberOverNumber = 8;
 const numberOverWord = 2;
+/** An opening is seen under a number on its edge: one moves off it where the way is short. */
+const numberOverOpening = 0.25;
 /** A px moved costs this many px² covered. */
 const costOfMove = 0.6;
 
 /**
  * Where the numbers of notes stand on the drawing: at their places, or as near to them as they hide neither each other
- * nor what is lettered; the first given are placed first.
+ * nor what is lettered, beside openings where the way is short; the first given are placed first.
  */
 export function placeNumbers(
   ends: readonly LeaderEnd[],
-  lettered: readonly KeptClear[],
+  { lettered, openings }: { lettered: readonly KeptClear[]; openings: readonly KeptClear[] },
   halfPx: number = numberHalfPx.usual,
 ): Map<number, ScreenPoint> {
   const around = (at: ScreenPoint) => boxAround(at, halfPx + airPx);
@@ -40,12 +42,13 @@ export function placeNumbers(
   for (const end of ends) {
     const reach = boxAround(end, halfPx + airPx + mostMovePx);
     const within = (others: readonly KeptClear[]) => others.filter((other) => shared(reach, other) > 0);
-    const [taken, words] = [within([...placed.values()].map(around)), within(lettered)];
+    const [taken, words, holes] = [within([...placed.values()].map(around)), within(lettered), within(openings)];
     const priced = spotsBy(end).map((spot) => ({
       spot,
       cost:
         numberOverNumber * covered(around(spot), taken) +
         numberOverWord * covered(around(spot), words) +
+        numberOverOpening * covered(around(spot), holes) +
         costOfMove * Math.hypot(spot.xPx - end.xPx, spot.yPx - end.yPx),
     }));
     placed.set(end.number, priced.reduce((least, next) => (next.cost < least.cost ? next : least)).spot);

@@ -1,7 +1,7 @@
 import type { Scheme } from "@cornerway/schema";
 import { ink } from "../../look/ink.ts";
 import { DimensionLines } from "../dimension/DimensionLines.tsx";
-import type { DimensionLine } from "../dimension/strings.ts";
+import type { DimensionStrings } from "../dimension/strings.ts";
 import { GridLines } from "../grid/GridLines.tsx";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import { px } from "../px-path.ts";
@@ -9,7 +9,7 @@ import type { PlanViewProps } from "../contract.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import type { BoxPx } from "../label/place-labels.ts";
 import { northPlace } from "./north-place.ts";
-import { pastPlanPx as pastPx, planCirclePlaces, planCircleRadiusPx as radiusPx } from "./plan-circles.ts";
+import { pastPlanPx as pastPx, planCircleRadiusPx as radiusPx, type CirclePlaces } from "./plan-circles.ts";
 import type { PlanGrid } from "./plan-strings.ts";
 
 /** Px from the edge of what is seen to the middle of a circle kept there. */
@@ -21,20 +21,21 @@ export function PlanFrame({
   view,
   grid,
   outline,
-  dimensions,
+  strings,
+  circlePlaces: circles,
   seenFrom = { leftPx: -Infinity, topPx: -Infinity },
 }: {
   scheme: Scheme;
   view: ViewTransform;
   grid: PlanGrid;
   outline: BoxPx;
-  dimensions: readonly DimensionLine[];
+  strings: DimensionStrings;
+  circlePlaces: CirclePlaces;
   seenFrom?: PlanViewProps["seenFrom"];
 }) {
   const { right, bottom: foot } = outline;
-  const circles = planCirclePlaces(outline);
   const north = northPlace(outline);
-  const levels = dimensions.filter(({ upright }) => !upright);
+  const levels = strings.lines.filter(({ upright }) => !upright);
   return (
     <g aria-hidden="true">
       <GridLines
@@ -51,7 +52,7 @@ export function PlanFrame({
         bubblePx={Math.max(circles.leftPx, seenFrom.leftPx + keptInPx)}
         toPx={right + pastPx + 4}
       />
-      <DimensionLines lines={dimensions} />
+      <DimensionLines lines={strings.lines} />
       <NorthArrow {...north} turnDeg={-scheme.site.northMdeg / 1000} />
     </g>
   );

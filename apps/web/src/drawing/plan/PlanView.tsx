@@ -22,7 +22,7 @@ const noLetters: readonly string[] = [];
 
 /** One storey cut 1.2 m above its level and looked down on. */
 export function PlanView(props: PlanViewProps) {
-  const { scheme, transform: view, storey, selectedId = null, revisionLetters = noLetters, stringsToPx } = props;
+  const { scheme, transform: view, storey, selectedId = null, revisionLetters = noLetters, stringsWithin } = props;
   const model = useMemo(() => withinWindow(planModel(scheme, storey), planWindow(scheme, storey)), [scheme, storey]);
   const words = useElementWords(props);
   const { verdicts, nameOf } = words;
@@ -35,13 +35,13 @@ export function PlanView(props: PlanViewProps) {
     still: false,
   };
   const units = useUnits();
-  const { outline, grid, strings, circles } = useMemo(
-    () => framedPlan(model, { scheme, view, revisionLetters, units, stringsToPx }),
-    [model, scheme, view, revisionLetters, units, stringsToPx],
+  const { outline, grid, strings, circlePlaces, circles } = useMemo(
+    () => framedPlan(model, { scheme, view, revisionLetters, units, stringsWithin }),
+    [model, scheme, view, revisionLetters, units, stringsWithin],
   );
   const frame =
     outline === null ? null : (
-      <PlanFrame {...{ scheme, view, grid, outline }} dimensions={strings.lines} seenFrom={props.seenFrom} />
+      <PlanFrame {...{ scheme, view, grid, outline, strings, circlePlaces }} seenFrom={props.seenFrom} />
     );
   // Looked into more closely, the grid's circles stand on the drawing and have to lie over it.
   const closer = props.seenFrom !== undefined;

@@ -5,14 +5,16 @@ import type { BoxPx } from "../label/place-labels.ts";
 import { xToPx, yToPx } from "../paper-to-px.ts";
 import type { ViewTransform } from "../view-transform.ts";
 import { planOutline } from "./north-place.ts";
-import { planCircles } from "./plan-circles.ts";
-import { planStrings, type PlanGrid } from "./plan-strings.ts";
+import { planCirclePlaces, planCircles, type CirclePlaces } from "./plan-circles.ts";
+import { planStrings, type PlanGrid, type Within } from "./plan-strings.ts";
 
 /** What stands round a plan: its outline, null where nothing is drawn, the grid through it, its strings. */
 export interface FramedPlan {
   outline: BoxPx | null;
   grid: PlanGrid;
   strings: DimensionStrings;
+  /** The middles of the circles at the top across, of those at the left down, px. */
+  circlePlaces: CirclePlaces;
   /** The room its circles take, and its title under it, px. */
   circles: readonly BoxPx[];
 }
@@ -22,24 +24,29 @@ interface Framing {
   view: ViewTransform;
   revisionLetters: readonly string[];
   units: UnitSystem;
-  /** Px down to which strings and figures may stand under it: there its title begins. */
-  stringsToPx?: number | undefined;
+  /** Between which heights strings and figures may stand: under it its title begins. */
+  stringsWithin?: Within | undefined;
 }
 
 /** The grid of what a plan shows, and what is dimensioned beside it. */
 export function framedPlan(
   model: PlanModel,
-  { scheme, view, revisionLetters, units, stringsToPx }: Framing,
+  { scheme, view, revisionLetters, units, stringsWithin }: Framing,
 ): FramedPlan {
   const outline = planOutline(scheme, model.storey, view);
   if (outline === null)
-    return { outline, grid: { numbers: [], letters: [] }, strings: { lines: [], labels: [] }, circles: [] };
+    return { outline, grid: { numbers: [], letters: [] }, strings: noStrings, circlePlaces: nowhere, circles: [] };
   const grid = gridWithin(gridOf(scheme, revisionLetters), outline, view);
+  const strings = planStrings(model, grid, outline, view, units, stringsWithin);
+  const circlePlaces = planCirclePlaces(outline, strings);
   return {
-    ...{ outline, grid, strings: planStrings(model, grid, outline, view, units, stringsToPx) },
-    circles: [...planCircles(grid, outline, view), ...titleBox(stringsToPx)],
+    ...{ outline, grid, strings, circlePlaces },
+    circles: [...planCircles(grid, circlePlaces, view), ...titleBox(stringsWithin?.footPx)],
   };
 }
+
+const noStrings: DimensionStrings = { lines: [], labels: [] };
+const nowhere: CirclePlaces = { topPx: 0, leftPx: 0 };
 
 const titleBox = (topPx: number | undefined): BoxPx[] =>
   topPx === undefined ? [] : [{ left: -Infinity, right: Infinity, top: topPx, bottom: Infinity }];

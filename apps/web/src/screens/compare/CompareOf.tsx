@@ -67,7 +67,7 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
   const [keysShown, showKeys] = useState(false);
   const [slots, setSlots] = useState<readonly NoteSlot[]>([]);
   const overlay = useRef<SVGGElement>(null);
-  const lettered = useLettered(overlay, marks);
+  const { lettered } = useLettered(overlay, marks);
   useLookingPresence(4, chosenId);
 
   const lines = useChosenLine({ numbered, eye, schemes, changes: compared.comparison.elements });
@@ -154,7 +154,7 @@ export function CompareOf({ revisions, letters: all, onPair }: CompareOfProps) {
 interface ChangeLeadersProps {
   numbered: readonly NumberedLine[];
   slots: readonly NoteSlot[];
-  lettered: ReturnType<typeof useLettered>;
+  lettered: ReturnType<typeof useLettered>["lettered"];
   chosenNumber: number | null;
 }
 

@@ -8,7 +8,7 @@ import { ElevationView } from "../../drawing/elevation/ElevationView.tsx";
 import { GhostPlan } from "../../drawing/plan/GhostPlan.tsx";
 import { PlanView } from "../../drawing/plan/PlanView.tsx";
 import { ViewTitle } from "../../drawing/ViewTitle.tsx";
-import { planTitleTopPx, type LaidView, type LaidViews } from "../../paper/lay-views.ts";
+import { planStringsWithin, titleRisePx, type LaidView, type LaidViews } from "../../paper/lay-views.ts";
 import { SideChoice } from "../../paper/SideChoice.tsx";
 import type { Field } from "../../paper/use-field.ts";
 import "../../paper/paper.css";
@@ -85,7 +85,7 @@ function Later({ onPressed, ...props }: ComparePaperProps & { onPressed: (id: st
             {...shared}
             transform={views.plan.transform}
             storey={storey}
-            stringsToPx={planTitleTopPx(views.plan.rect)}
+            stringsWithin={planStringsWithin(views.plan.rect)}
           />
         </>
       )}
@@ -111,7 +111,7 @@ function FormerAlone({ views, schemes, assessments, side, storey, share, field, 
           {...shared}
           transform={views.plan.transform}
           storey={Math.min(storey, top)}
-          stringsToPx={planTitleTopPx(views.plan.rect)}
+          stringsWithin={planStringsWithin(views.plan.rect)}
         />
       )}
       <ElevationView
@@ -159,5 +159,5 @@ const scaleOf = ({ transform }: LaidView) => `1:${Math.round(5000 / transform.px
 
 const titlePlace = ({ rect: { leftPx, topPx, heightPx } }: LaidView) => ({
   xPx: leftPx + 26,
-  yPx: topPx + heightPx - 24,
+  yPx: topPx + heightPx - titleRisePx,
 });

@@ -13,7 +13,7 @@ import { planLabels } from "../../drawing/plan/plan-labels.ts";
 import type { Side } from "../../drawing/contract.ts";
 import type { ViewTransform } from "../../drawing/view-transform.ts";
 import { hexagonHalfPx } from "../../look/hexagon-size.ts";
-import { planTitleTopPx, type LaidViews } from "../../paper/lay-views.ts";
+import { planStringsWithin, type LaidViews } from "../../paper/lay-views.ts";
 import type { Field } from "../../paper/use-field.ts";
 import type { LeaderAnchor } from "../../sheet/contract.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -73,7 +73,7 @@ export function useClouds(given: CloudedGiven): Clouded {
     const cut = planModel(after, storey);
     const { strings } = framedPlan(cut, {
       ...{ scheme: after, view: flat, revisionLetters, units },
-      stringsToPx: planTitleTopPx(views.plan.rect),
+      stringsWithin: planStringsWithin(views.plan.rect),
     });
     const rooms = planLabels(cut, flat, new Map(), units, { strings, inked: rims.plan }).map(({ box }) => box);
     return {
