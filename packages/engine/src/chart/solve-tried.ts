@@ -2,7 +2,7 @@ import type { PlacedUnit } from "../model/building-model.ts";
 import type { AssumptionSet } from "../strength/assumption-sets.ts";
 import type { ModelledBearing } from "../strength/modelled-bearings.ts";
 import { smallMovements } from "../strength/small-movements.ts";
-import type { SolvedRun } from "../strength/solve-runs.ts";
+import { keptInside, type SolvedRun, type StrengthMemory } from "../strength/solve-runs.ts";
 import type { StrengthRun } from "../strength/run-plan.ts";
 import type { OwnForces, OwnInsides } from "../strength/own-forces.ts";
 import type { TriedCombination } from "./rest-of-building.ts";
@@ -23,12 +23,14 @@ export type TriedBuilding = {
 
 /**
  * Solves runs held as they were before the container was changed; those that no longer stand so with all bearings held. Forces
- * of that container and of those besides are told.
+ * of that container are recovered from its movements; those besides stay as they are, so theirs are told by the influence of
+ * each bearing point, which is worked out once.
  */
 export function solveTried(
   { unit, besides, bearings, set, solver }: TriedBuilding,
   groups: readonly HeldRuns[],
   insides: OwnInsides,
+  memory: StrengthMemory,
 ): TriedRuns {
   const standing: Standing[] = [];
   const solve = (group: HeldRuns): StrengthRun[] => {
@@ -45,16 +47,16 @@ export function solveTried(
   const everything = [...new Set(bearings.map(({ ownerId }) => ownerId))];
   const loose = groups.map((group): HeldRuns => ({ ...group, held: everything, runs: solve(group) }));
   const fallen = loose.flatMap((group) => (group.runs.length === 0 ? [] : solve(group)));
-  const told = new Map(
-    // where nothing stands, something inside may move
-    (standing.length === 0 ? [] : [unit, ...besides]).map((one) => [
-      one.id,
-      insides.forces(
-        one,
-        standing.map(({ run, combination }) => ({ factors: run.factors, retained: combination.retainedIn(one.id) })),
-      ),
-    ]),
-  );
+  const told = new Map<string, readonly OwnForces[]>();
+  // where nothing stands, something inside may move
+  if (standing.length > 0) {
+    const sides = standing.map(({ run, combination }) => ({
+      factors: run.factors,
+      retained: combination.retainedIn(unit.id),
+    }));
+    told.set(unit.id, insides.forces(unit, sides));
+    for (const one of besides) told.set(one.id, forcesBeside(one, standing, memory));
+  }
   const byId = new Map<string, SolvedRun>();
   const solved = standing.map((one, n) => solvedRun(one, set, (unitId) => told.get(unitId)?.[n], byId));
   for (const one of solved) byId.set(one.run.id, one);
@@ -66,6 +68,13 @@ type Standing = {
   readonly held: readonly string[];
   readonly combination: TriedCombination;
 };
+
+function forcesBeside(unit: PlacedUnit, standing: readonly Standing[], memory: StrengthMemory): OwnForces[] {
+  const inside = keptInside(unit, memory);
+  const { at, panelAt } = inside;
+  const asked = standing.map(({ run, combination }) => ({ token: {}, solved: combination, factors: run.factors }));
+  return asked.map((one, n) => ({ values: inside.under(one, (places) => asked[n + places]).slice(), at, panelAt }));
+}
 
 function solvedRun(
   { run, held, combination }: Standing,

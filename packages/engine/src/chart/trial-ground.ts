@@ -52,7 +52,7 @@ export type TrialGround = {
   readonly neighbours: readonly string[];
   readonly basis: StrengthBasis;
   readonly memory: StrengthMemory;
-  /** Of the unit as tried last and of its neighbours, under each set. */
+  /** Of the unit as tried last under each set. */
   readonly insides: OwnInsides;
   readonly under: "gravity loads only" | "all loads";
   /** Every run under the first set, for the forces that are drawn. */
@@ -116,7 +116,7 @@ export function trialGround(
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
   const otherOpenings = scheme.openings.filter(({ containerId }) => containerId !== unit.id);
-  const insides = new OwnInsides(memory.cache, sets.length * (1 + neighbours.length));
+  const insides = new OwnInsides(memory.cache, sets.length);
   const solved = { insides, sets, sway, leans, bearings, ownBearings, neighbours, whole: first, under } as const;
   return {
     accepted: true,

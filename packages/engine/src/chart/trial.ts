@@ -98,7 +98,7 @@ export class TrialOf {
       ...group,
       runs: enlarged({ cases: ground.cases, runs: group.runs }, times).runs,
     }));
-    return solveTried(building, groups, ground.insides);
+    return solveTried(building, groups, ground.insides, ground.memory);
   }
 }
 
@@ -182,7 +182,7 @@ function leansWith(ground: TrialGround, tried: Tried, sets: readonly TrialSet[])
   if (sway === undefined || soft === undefined) return undefined;
   const { built, building } = builtWith(ground, tried, soft);
   const groups: HeldRuns[] = [{ held: [], runs: swaying(sway), ground: "still" }];
-  const { solved } = solveTried({ ...building, besides: [] }, groups, ground.insides);
+  const { solved } = solveTried({ ...building, besides: [] }, groups, ground.insides, ground.memory);
   const [upright, ...pushed] = solved;
   if (upright?.run.id !== sway.upright.id) return [];
   return leansOf(built.model.units, bearings, upright, pushed, basis.factored);

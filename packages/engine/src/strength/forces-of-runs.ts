@@ -1,6 +1,6 @@
 import type { PlacedUnit } from "../model/building-model.ts";
 import type { OwnForces, OwnInsides } from "./own-forces.ts";
-import type { InsideForces, Loaded, RunsAfter } from "./unit-forces.ts";
+import type { AskedRun, InsideForces, RunsAfter } from "./unit-forces.ts";
 
 /** Forces inside one container under the few runs that are asked for, those asked for after one another recovered at once. */
 export class ForcesOfRuns implements InsideForces {
@@ -16,15 +16,15 @@ export class ForcesOfRuns implements InsideForces {
     [this.at, this.panelAt] = [at, panelAt];
   }
 
-  under(run: Loaded, after: RunsAfter): OwnForces["values"] {
+  under(run: AskedRun, after: RunsAfter): OwnForces["values"] {
     return this.byToken.get(run.token) ?? this.recovered(run, after);
   }
 
-  flowsUnder(run: Loaded, after: RunsAfter): OwnForces["values"] {
+  flowsUnder(run: AskedRun, after: RunsAfter): OwnForces["values"] {
     return this.under(run, after);
   }
 
-  private recovered(run: Loaded, after: RunsAfter): OwnForces["values"] {
+  private recovered(run: AskedRun, after: RunsAfter): OwnForces["values"] {
     const runs = [run];
     for (let next = after(1); next !== undefined; next = after(runs.length))
       if (this.byToken.has(next.token)) break;

@@ -255,7 +255,8 @@ function insideOf(model: BuildingModel, memory: StrengthMemory): (unitId: string
 const isKept = ({ fragment }: PlacedUnit, { fewRuns, influences }: StrengthMemory): boolean =>
   fewRuns === undefined || influences.has(fragment.key);
 
-const keptInside = (unit: PlacedUnit, memory: StrengthMemory): UnitForces =>
+/** The inside of a container, kept as long as it is there. */
+export const keptInside = (unit: PlacedUnit, memory: StrengthMemory): UnitForces =>
   memory.forces.take(unit, () => new UnitForces(unit, memory.cache, memory));
 
 function refusedOf(

@@ -16,21 +16,24 @@ export type InsideStores = {
 };
 
 /** A solved run and how often each case counts in it. `token` tells it from every other and holds nothing of it. */
-export type Loaded = {
+export type Loaded = AskedRun & { readonly solved: BuildingCombination };
+
+/** What forces inside containers hang on. */
+export type AskedRun = {
   readonly token: object;
-  readonly solved: BuildingCombination;
+  readonly solved: Pick<BuildingCombination, "retainedIn">;
   readonly factors: Readonly<Record<string, number>>;
 };
 
-export type RunsAfter = (places: number) => Loaded | undefined;
+export type RunsAfter = (places: number) => AskedRun | undefined;
 
 /** Forces inside one container run by run, each valid until asked for another. `after` gives the runs asked for after it, so many places on. */
 export type InsideForces = {
   /** Where the nine forces of a line stand among the forces of lines, and the flow of a sheet among flows. */
   readonly at: (id: string) => number;
   readonly panelAt: (id: string) => number;
-  readonly under: (run: Loaded, after: RunsAfter) => Float64Array;
-  readonly flowsUnder: (run: Loaded, after: RunsAfter) => Float64Array;
+  readonly under: (run: AskedRun, after: RunsAfter) => Float64Array;
+  readonly flowsUnder: (run: AskedRun, after: RunsAfter) => Float64Array;
 };
 
 /**
@@ -66,11 +69,11 @@ export class UnitForces implements InsideForces {
     return this.rows.bytes;
   }
 
-  under(run: Loaded, after: RunsAfter): Float64Array {
+  under(run: AskedRun, after: RunsAfter): Float64Array {
     return this.rows.known(run.token) ?? this.rows.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
-  flowsUnder(run: Loaded, after: RunsAfter): Float64Array {
+  flowsUnder(run: AskedRun, after: RunsAfter): Float64Array {
     return this.under(run, after);
   }
 
@@ -79,7 +82,7 @@ export class UnitForces implements InsideForces {
     return run && this.seen(run);
   }
 
-  private seen({ token, solved, factors }: Loaded): SeenRun {
+  private seen({ token, solved, factors }: AskedRun): SeenRun {
     return {
       token,
       moved: () => solved.retainedIn(this.unitId),
