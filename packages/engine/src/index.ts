@@ -107,10 +107,12 @@ export type { ElementResult } from "./strength/element-result.ts";
 export type { HoldNeeded } from "./strength/holds-needed.ts";
 export type { UnitStrength } from "./strength/unit-strength.ts";
 export type { StrengthReason } from "./strength/strength-reason.ts";
-export { confirmOpening, openingChart, usualFineness } from "./opening-chart.ts";
+export { confirmOpening, openingChart, otherHalfOfChart, sharedOpeningChart, usualFineness } from "./opening-chart.ts";
+export { RunHalves } from "./chart/run-halves.ts";
+export type { HalfWord } from "./chart/other-half.ts";
 export { chartSteel, openingPriceStep, priceSteps } from "./price-step.ts";
 export type { OpeningSteel, Priced, PriceStep } from "./price-step.ts";
-export type { ChartAnswerOf, ChartFineness } from "./chart/opening-chart.ts";
+export type { ChartAnswerOf } from "./chart/opening-chart.ts";
 export type { Confirmation } from "./chart/confirm-place.ts";
 export { STEP_MM as chartStepMm } from "./chart/chart.ts";
 export type {
@@ -119,6 +121,7 @@ export type {
   ChartDistances,
   ChartException,
   ChartFace,
+  ChartFineness,
   ChartReason,
   ChartRequest,
   ChartSide,

@@ -9,6 +9,9 @@ export type ChartQuestion =
   | { kind: "draw"; turn: number; scheme: Scheme; request: ChartRequest }
   | { kind: "confirm"; turn: number; scheme: Scheme; request: ChartRequest; place: ChartPlace };
 
+/** What is asked of the thread that traces half of one. */
+export type HalfQuestion = { readonly scheme: Scheme; readonly request: ChartRequest };
+
 /** One place and width under all runs: what the opening adds, and the unit with it whatever the cause. */
 export type Confirmed = { readonly place: ChartPlace; readonly answer: ChartAnswer; readonly unit: Verdict };
 

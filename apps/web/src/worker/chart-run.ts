@@ -75,7 +75,7 @@ export class ChartRun {
       this.#say({ ...this.#so, state: this.#so.chart === null ? "stopped" : "drawn", confirming: null });
   }
 
-  /** Solves one place and width under all runs. Asked while a chart is drawn, it comes after it. */
+  /** Solves one place and width under all runs. Asked while a chart is drawn, it comes between columns. */
   confirm(place: ChartPlace): void {
     if (this.#asked === null) return;
     const { scheme, request } = this.#asked;

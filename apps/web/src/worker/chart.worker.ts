@@ -1,4 +1,11 @@
-import { confirmOpening, hazardRefusalText, openingChart } from "@cornerway/engine";
+import {
+  confirmOpening,
+  hazardRefusalText,
+  RunHalves,
+  sharedOpeningChart,
+  type ChartAnswerOf,
+} from "@cornerway/engine";
+import { startHalf } from "./chart-half.ts";
 import type { ChartQuestion, ChartWord } from "./chart-messages.ts";
 
 const tell = (word: ChartWord) => postMessage(word);
@@ -9,18 +16,28 @@ addEventListener("message", ({ data }: MessageEvent<ChartQuestion>) => {
     if (data.kind === "draw") draw(data);
     else confirm(data);
   } catch (error) {
-    tell({ kind: "broke", turn: data.turn, why: error instanceof Error ? error.message : String(error) });
+    broke(data.turn, error);
   }
 });
 
+const broke = (turn: number, error: unknown) =>
+  tell({ kind: "broke", turn, why: error instanceof Error ? error.message : String(error) });
+
+/** Half of the columns here, the other half beside; what is asked meanwhile is answered between columns. */
 function draw({ turn, scheme, request }: Extract<ChartQuestion, { kind: "draw" }>): void {
-  const tracing = openingChart(scheme, request);
-  for (;;) {
-    const step = tracing.next();
-    if (step.done !== true) tell({ ...step.value, turn });
-    else if (step.value.accepted) return tell({ kind: "drawn", turn, chart: step.value.chart });
-    else return tell({ kind: "broke", turn, why: step.value.refusals.map(hazardRefusalText).join(" ") });
-  }
+  const run = new RunHalves(sharedOpeningChart(scheme, request), {
+    step: (step) => tell({ ...step, turn }),
+    settle: (answer) => tellAnswer(turn, answer),
+    fail: (error) => broke(turn, error),
+    breathe: (goOn) => setTimeout(goOn, 0),
+  });
+  startHalf(scheme, request, (word) => run.hear(word));
+  run.goOn();
+}
+
+function tellAnswer(turn: number, answer: ChartAnswerOf): void {
+  if (answer.accepted) tell({ kind: "drawn", turn, chart: answer.chart });
+  else tell({ kind: "broke", turn, why: answer.refusals.map(hazardRefusalText).join(" ") });
 }
 
 function confirm({ turn, scheme, request, place }: Extract<ChartQuestion, { kind: "confirm" }>): void {

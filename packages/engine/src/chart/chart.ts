@@ -5,6 +5,14 @@ import type { HoldNeeded } from "../strength/holds-needed.ts";
 /** The walls a chart can stand on. */
 export type ChartFace = "left" | "right" | "front";
 
+/** How closely a chart is traced. */
+export type ChartFineness = {
+  /** Columns this far apart, mm. */
+  readonly apartMm: number;
+  /** Under how much of the envelope: the sets that decide where the opening was looked at under all, or all everywhere. */
+  readonly envelope: "deciding sets" | "all sets";
+};
+
 /** An opening to be tried along one side of one container, whatever its place and width. */
 export type ChartRequest = {
   readonly containerId: string;

@@ -21,6 +21,11 @@ export class TracedColumns {
     return [...this.byCentre.values()].toSorted((a, b) => a.centreMm - b.centreMm);
   }
 
+  /** Columns that were traced elsewhere. */
+  take(columns: readonly ChartColumn[]): void {
+    for (const column of columns) this.byCentre.set(column.centreMm, column);
+  }
+
   /**
    * Both sides of every boundary, and where something works, are looked at under all the sets that decide; where that moves a
    * boundary, so is each width that is asked from then on.
