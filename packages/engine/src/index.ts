@@ -93,7 +93,7 @@ export { assessForRecord, assessForRecordShared } from "./assess-for-record.ts";
 export { assessedWith, assessStrength } from "./assess-strength.ts";
 export type { StrengthAssessment } from "./assess-strength.ts";
 export { strengthSteps } from "./strength/strength-of.ts";
-export { knownRun, saidOf } from "./strength/known-run.ts";
+export { knownRun, nameOf, saidOf } from "./strength/known-run.ts";
 export type { KnownRun } from "./strength/known-run.ts";
 export type { Strength, TellProgress } from "./strength/strength-of.ts";
 export type { SetReport } from "./strength/screened-set.ts";

@@ -1,4 +1,12 @@
-import { assessStrength, hasRemedies, hazardRefusalText, remedies } from "@cornerway/engine";
+import {
+  assessedWith,
+  hasRemedies,
+  hazardRefusalText,
+  knownRun,
+  remedies,
+  strength,
+  type KnownRun,
+} from "@cornerway/engine";
 import {
   applyOperations,
   demoCostBook,
@@ -23,18 +31,24 @@ export function remediesCommand(
   if (faults.length > 0) return badInput(input.name, faults);
   if (read.scheme.containers.length === 0)
     return badInput(input.name, [{ pointer: "/containers", detail: "there is no container, so there is no mark" }]);
-  const marks = assessStrength(read.scheme).assessment.marks.filter(asksForMore);
+  const judged = strength(read.scheme);
+  const marks = assessedWith(read.scheme, judged).assessment.marks.filter(asksForMore);
   if (markId === undefined) return said(asJson ? marks : marksText(read.scheme, marks), asJson);
   if (!marks.some(({ id }) => id === markId))
     return badInput(input.name, [{ pointer: "", detail: `no mark ${markId} that something is known for` }]);
-  return searched(input.name, read.scheme, markId, asJson);
+  return searched({ ...input, known: knownRun(read.scheme, judged) }, read.scheme, markId, asJson);
 }
 
 const asksForMore = ({ verdict, fact: { kind } }: Mark): boolean =>
   verdict !== "works as built" && verdict !== "works with steel" && hasRemedies(kind);
 
-function searched(name: string, scheme: Scheme, markId: string, asJson: boolean): Answer {
-  const search = remedies(scheme, markId, demoCostBook, draw);
+function searched(
+  { name, known }: { readonly name: string; readonly known: KnownRun },
+  scheme: Scheme,
+  markId: string,
+  asJson: boolean,
+): Answer {
+  const search = remedies(scheme, markId, demoCostBook, draw, known);
   for (;;) {
     const step = search.next();
     if (step.done !== true) continue;

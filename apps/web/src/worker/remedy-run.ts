@@ -7,6 +7,7 @@ import {
   type RemedyList,
   type Scheme,
 } from "@cornerway/schema";
+import { runsOfPage, type KnownRuns } from "./known-runs.ts";
 import type { RemedyQuestion, RemedyWord } from "./remedy-messages.ts";
 
 /** The part of a worker this needs. */
@@ -41,15 +42,21 @@ type Asked = { readonly markId: string; readonly scheme: Scheme; readonly book: 
 export class RemedyRun {
   readonly #start: () => RemedyThread;
   readonly #tell: (so: RemediesSoFar | null) => void;
+  readonly #known: Pick<KnownRuns, "of">;
   readonly #kept = new Map<string, RemedyList>();
   #thread: RemedyThread | null = null;
   #turn = 0;
   #asked: Asked | null = null;
   #so: RemediesSoFar | null = null;
 
-  constructor(start: () => RemedyThread, tell: (so: RemediesSoFar | null) => void) {
+  constructor(
+    start: () => RemedyThread,
+    tell: (so: RemediesSoFar | null) => void,
+    known: Pick<KnownRuns, "of"> = runsOfPage,
+  ) {
     this.#start = start;
     this.#tell = tell;
+    this.#known = known;
   }
 
   ask(scheme: Scheme, markId: string, book: CostBook): void {
@@ -62,7 +69,8 @@ export class RemedyRun {
     if (kept !== undefined) return this.#say(listed(begun, kept));
     this.#say(begun);
     this.#thread ??= this.#opened();
-    this.#thread.post({ turn: this.#turn, scheme, markId, book });
+    const known = this.#known.of(scheme);
+    this.#thread.post({ turn: this.#turn, scheme, markId, book, ...(known && { known }) });
   }
 
   #opened(): RemedyThread {

@@ -9,9 +9,9 @@ const tell = (word: RemedyWord) => postMessage(word);
 const searchOf = remedySearch(draw);
 
 /** The search for remedies on a thread of its own: each option is told as it is found. */
-addEventListener("message", ({ data: { turn, scheme, markId, book } }: MessageEvent<RemedyQuestion>) => {
+addEventListener("message", ({ data: { turn, scheme, markId, book, known } }: MessageEvent<RemedyQuestion>) => {
   try {
-    const search = searchOf(scheme, markId, book);
+    const search = searchOf(scheme, markId, book, known);
     for (;;) {
       const next = search.next();
       if (next.done !== true) tell({ kind: "step", turn, step: next.value });

@@ -1,4 +1,4 @@
-import type { LivePart, RunForces } from "@cornerway/engine";
+import type { KnownRun, LivePart, RunForces } from "@cornerway/engine";
 import type { Assessment, CheckWorking, Scheme, StrengthReport } from "@cornerway/schema";
 
 export type StrengthQuestion =
@@ -20,6 +20,8 @@ export type StrengthWord =
   | { kind: "glance"; turn: number; parts: readonly LivePart[]; vectors: number }
   | { kind: "progress"; turn: number; done: number; of: number }
   | { kind: "judged"; turn: number; assessment: Assessment; report: StrengthReport | null }
+  /** What was judged, for threads that are asked of the same drawing next. */
+  | { kind: "known"; known: KnownRun }
   | { kind: "broke"; turn: number; why: string }
   | { kind: "working"; id: string; working: CheckWorking | null }
   /** `why` where they could not be worked out. */

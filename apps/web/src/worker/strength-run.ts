@@ -1,4 +1,4 @@
-import type { LivePart } from "@cornerway/engine";
+import type { KnownRun, LivePart } from "@cornerway/engine";
 import type { Assessment, CheckWorking, Scheme, StrengthReport } from "@cornerway/schema";
 import type { ForcesAnswer, StrengthQuestion, StrengthWord } from "./strength-messages.ts";
 
@@ -33,6 +33,8 @@ export interface StrengthTold {
   judged: (judged: Judged) => void;
   progress: (scheme: Scheme, done: number, of: number) => void;
   glance: (glance: Glance) => void;
+  /** What was judged, for what is asked of the same drawing next. */
+  known: (known: KnownRun) => void;
 }
 
 /**
@@ -108,6 +110,7 @@ export class StrengthRun {
   #hear(word: StrengthWord): void {
     if (word.kind === "working") return this.#settle(word.id, word.working);
     if (word.kind === "forces") return word.turn === this.#forcesTurn ? this.#tellForces(word.answer) : undefined;
+    if (word.kind === "known") return this.#told.known(word.known);
     const scheme = this.#asked;
     if (scheme === null || word.turn !== this.#turn) return;
     if (word.kind === "glance") return this.#told.glance({ scheme, parts: word.parts, vectors: word.vectors });

@@ -1,4 +1,4 @@
-import { assessedWith, hazardRefusalText, strengthWhileDrawing, type LoadFlow } from "@cornerway/engine";
+import { assessedWith, hazardRefusalText, knownRun, strengthWhileDrawing, type LoadFlow } from "@cornerway/engine";
 import type { CheckWorking, Scheme } from "@cornerway/schema";
 import { SharedRun } from "./shared-run.ts";
 import { startHelpers } from "./start-helpers.ts";
@@ -44,6 +44,7 @@ async function judge(turn: number, scheme: Scheme): Promise<void> {
     workings = new Map(answer.accepted ? answer.proof.workings.map(({ id, working }) => [id, working]) : []);
     const report = answer.accepted ? answer.proof.report : null;
     tell({ kind: "judged", turn, assessment: answer.assessment, report });
+    if (judged.accepted) tell({ kind: "known", known: knownRun(scheme, judged) });
   } catch (error) {
     tell({ kind: "broke", turn, why: error instanceof Error ? error.message : String(error) });
   }

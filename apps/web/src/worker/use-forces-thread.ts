@@ -18,4 +18,7 @@ export function useForcesThread(): Pick<LiveStrength, "forcesOf"> {
   return { forcesOf };
 }
 
-const judgesNothing: StrengthTold = { judged: () => undefined, progress: () => undefined, glance: () => undefined };
+const judgesNothing: StrengthTold = {
+  ...{ judged: () => undefined, progress: () => undefined },
+  ...{ glance: () => undefined, known: () => undefined },
+};

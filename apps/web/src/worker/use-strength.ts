@@ -1,6 +1,8 @@
+import type { KnownRun } from "@cornerway/engine";
 import type { CheckWorking, Scheme } from "@cornerway/schema";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { atOnce, type Hearing } from "./hearing.ts";
+import { runsOfPage } from "./known-runs.ts";
 import type { ForcesAnswer, StrengthWord } from "./strength-messages.ts";
 import { StrengthRun, type Glance, type Judged } from "./strength-run.ts";
 
@@ -35,6 +37,7 @@ export function useStrength(scheme: Scheme, inHand = false, when: Hearing = atOn
     const told = {
       ...{ judged: setJudged, glance: setGlance },
       progress: (asked: Scheme, done: number, of: number) => setProgress({ scheme: asked, done, of }),
+      known: (known: KnownRun) => runsOfPage.keep(known),
     };
     const opened = new StrengthRun(() => startThread(when), told);
     run.current = opened;

@@ -1,6 +1,8 @@
+import { knownRun } from "@cornerway/engine";
 import { demoCostBook, type RemedyList } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import type { RemedyQuestion, RemedyWord } from "../../src/worker/remedy-messages.ts";
+import { KnownRuns } from "../../src/worker/known-runs.ts";
 import { RemedyRun, type RemediesSoFar } from "../../src/worker/remedy-run.ts";
 import { demoScheme } from "../support/demo-scheme.ts";
 import { lockedAtFour } from "../remedies/locked-at-four.ts";
@@ -17,7 +19,7 @@ interface Thread {
 }
 
 /** Threads that say only what the test has them say. */
-function office() {
+function office(known = new KnownRuns()) {
   const threads: Thread[] = [];
   const told: (RemediesSoFar | null)[] = [];
   const start = () => {
@@ -29,7 +31,7 @@ function office() {
       end: () => void (thread.ended = true),
     };
   };
-  return { threads, told, run: new RemedyRun(start, (so) => told.push(so)) };
+  return { threads, told, run: new RemedyRun(start, (so) => told.push(so), known) };
 }
 
 const turnOf = (thread: Thread | undefined) => thread?.asked[0]?.turn ?? -1;
@@ -46,6 +48,18 @@ describe("the search for remedies", () => {
     expect(told.at(-1)?.found).toEqual([lockedAtFour]);
     thread?.say({ kind: "listed", turn, list });
     expect(told.at(-1)).toMatchObject({ state: "searched", list, proving: null });
+  });
+
+  it("hands the search the full run of its scheme where the page has it, and that of no other", () => {
+    const runs = new KnownRuns();
+    const { threads, run } = office(runs);
+    const known = knownRun(demoScheme, { accepted: false, refusals: [] });
+    runs.keep(known);
+    run.ask(demoScheme, "tips-over:t1", demoCostBook);
+    expect(threads[0]?.asked[0]?.known).toEqual(known);
+    run.ask({ ...demoScheme, pads: [] }, "tips-over:t1", demoCostBook);
+    expect(threads[1]?.asked[0]).toBeDefined();
+    expect(threads[1]?.asked[0]?.known).toBeUndefined();
   });
 
   it("keeps a list that was made: asked again it starts no thread", () => {

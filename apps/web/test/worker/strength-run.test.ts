@@ -1,3 +1,4 @@
+import { knownRun, type KnownRun } from "@cornerway/engine";
 import { describe, expect, it } from "vitest";
 import type { StrengthQuestion, StrengthWord } from "../../src/worker/strength-messages.ts";
 import { StrengthRun, type Glance, type Judged } from "../../src/worker/strength-run.ts";
@@ -25,12 +26,14 @@ function opened() {
     return thread;
   };
   const glances: Glance[] = [];
+  const known: KnownRun[] = [];
   const run = new StrengthRun(start, {
     glance: (glance) => glances.push(glance),
     judged: (answer) => judged.push(answer),
+    known: (one) => known.push(one),
     progress: (_scheme, done, of) => progress.push(`${done}/${of}`),
   });
-  return { run, threads, judged, progress, glances };
+  return { run, threads, judged, progress, glances, known };
 }
 
 const answerTo = (turn: number): StrengthWord => ({
@@ -47,6 +50,17 @@ describe("StrengthRun", () => {
     threads[0]?.hear(answerTo(1));
     expect(progress).toEqual(["2/6"]);
     expect(judged).toMatchObject([{ scheme, broke: null }]);
+  });
+
+  it("hands on what was judged, once its answer is told", () => {
+    const { run, threads, judged, known } = opened();
+    const scheme = at(0);
+    const one = knownRun(scheme, { accepted: false, refusals: [] });
+    run.ask(scheme);
+    threads[0]?.hear(answerTo(1));
+    threads[0]?.hear({ kind: "known", known: one });
+    expect(judged).toHaveLength(1);
+    expect(known).toEqual([one]);
   });
 
   it("ends the thread of a run under way when the scheme changes, and tells nothing of it", () => {
