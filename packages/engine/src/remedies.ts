@@ -1,12 +1,16 @@
 import type { CostBook, Operation, RemedyStep, Scheme } from "@cornerway/schema";
 import { assess } from "./assess.ts";
 import { premium } from "./cost/premium.ts";
+import { NOT_ENLARGED } from "./remedies/looks-ahead.ts";
 import { remediesOf, type RemedyAnswer } from "./remedies/remedies-of.ts";
+import type { RemedyWork } from "./remedies/remedy-work.ts";
 import { strengthBasisFor } from "./strength.ts";
 import { nameOf, saidOf, type KnownRun } from "./strength/known-run.ts";
 import { strengthLive, type GoverningVectors } from "./strength/live-strength.ts";
+import type { SharedWork } from "./strength/shared-work.ts";
 import { strengthMemory } from "./strength/strength-memory.ts";
-import { strengthOf, type Strength } from "./strength/strength-of.ts";
+import type { Strength } from "./strength/strength-of.ts";
+import { strengthShared } from "./strength/strength-shared.ts";
 
 /** Draws operations on a scheme; undefined where it would not take them. */
 export type Draw = (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
@@ -37,20 +41,62 @@ export const remedies = (
 
 /** Searches that share one memory. */
 export function remedySearch(draw: Draw): RemedySearch {
+  const searching = searches(draw);
+  return (scheme, markId, book, known) =>
+    stepsOf(searching({ scheme, markId, book, helping: 0, ...(known && { known }) }));
+}
+
+/** The same lists, shared with so many helpers; `tell` is told each step. */
+export type RemedySearchShared = (asked: RemediesAsked, tell: (step: RemedyStep) => void) => SharedWork<RemedyAnswer>;
+
+export function remedySearchShared(draw: Draw): RemedySearchShared {
+  const searching = searches(draw);
+  return (asked, tell) => toldSteps(searching(asked), tell);
+}
+
+export type RemediesAsked = {
+  readonly scheme: Scheme;
+  readonly markId: string;
+  readonly book: CostBook;
+  /** The full run of the scheme, where that has been. */
+  readonly known?: KnownRun;
+  readonly helping: number;
+};
+
+function searches(draw: Draw): (asked: RemediesAsked) => RemedyWork<RemedyAnswer> {
   const memory = strengthMemory();
-  const judge = (scheme: Scheme): Strength => strengthOf(scheme, strengthBasisFor(scheme.site.edition), memory);
   let last: { readonly name: string; readonly asIs: Strength } | undefined;
-  return (scheme, markId, book, known) => {
-    const judgeAsIs = (drawn: Scheme): Strength => {
+  return ({ scheme, markId, book, known, helping }) => {
+    const judge = (drawn: Scheme): SharedWork<Strength> =>
+      strengthShared(drawn, strengthBasisFor(drawn.site.edition), memory, helping);
+    function* judgeAsIs(drawn: Scheme): SharedWork<Strength> {
       const name = nameOf(drawn);
-      if (last?.name !== name) last = { name, asIs: saidOf(drawn, known) ?? judge(drawn) };
+      if (last?.name !== name) last = { name, asIs: saidOf(drawn, known) ?? (yield* judge(drawn)) };
       return last.asIs;
-    };
+    }
     const look = (drawn: Scheme, governed: GoverningVectors) =>
       strengthLive(drawn, strengthBasisFor(drawn.site.edition), memory, governed, NOT_ENLARGED);
-    return remediesOf(scheme, markId, { draw, assess, judgeAsIs, judge, look, premium, book });
+    return remediesOf(scheme, markId, { draw, assess, judgeAsIs, judge, look, helping, premium, book });
   };
 }
 
-/** A look is never more than the whole run says: it does not ask how the building leans, and enlarges no level load by that. */
-const NOT_ENLARGED = 1;
+/** The steps of a search that nobody helps. */
+function* stepsOf(work: RemedyWork<RemedyAnswer>): Generator<RemedyStep, RemedyAnswer> {
+  for (;;) {
+    const next = work.next();
+    if (next.done === true) return next.value;
+    if (!("kind" in next.value)) throw new Error("a search without helpers asks nobody");
+    yield next.value;
+  }
+}
+
+/** What is left of a search once its steps are told: what it asks of helpers. */
+function* toldSteps(work: RemedyWork<RemedyAnswer>, tell: (step: RemedyStep) => void): SharedWork<RemedyAnswer> {
+  let next = work.next();
+  while (next.done !== true) {
+    const step = next.value;
+    if ("kind" in step) tell(step);
+    next = work.next("kind" in step ? undefined : yield step);
+  }
+  return next.value;
+}

@@ -121,7 +121,9 @@ export class RemedyRun {
     const { step } = word;
     const { done, of } = step;
     if (step.kind === "proving") return this.#say({ ...so, proving: step.change, done, of });
-    this.#say({ ...so, found: [...so.found, step.remedy], done, of });
+    // a search whose helper has gone begins anew
+    const others = so.found.filter(({ id }) => id !== step.remedy.id);
+    this.#say({ ...so, found: [...others, step.remedy], done, of });
   }
 
   #keep(list: RemedyList): void {

@@ -1,27 +1,31 @@
-import { hazardRefusalText, remedySearch } from "@cornerway/engine";
+import { hazardRefusalText, remedySearchShared } from "@cornerway/engine";
 import { applyOperations } from "@cornerway/schema";
 import type { Operation, Scheme } from "@cornerway/schema";
 import type { RemedyQuestion, RemedyWord } from "./remedy-messages.ts";
+import { startHelpers } from "./start-helpers.ts";
+import { WithHelpers } from "./with-helpers.ts";
 
 const tell = (word: RemedyWord) => postMessage(word);
 
 /** What is known of a scheme is kept for its next mark. */
-const searchOf = remedySearch(draw);
+const searchOf = remedySearchShared(draw);
+/** One is enough: it looks at a change while this thread looks at another, and takes its share of full runs. */
+const helped = new WithHelpers(() => startHelpers(1));
 
 /** The search for remedies on a thread of its own: each option is told as it is found. */
-addEventListener("message", ({ data: { turn, scheme, markId, book, known } }: MessageEvent<RemedyQuestion>) => {
+addEventListener("message", ({ data }: MessageEvent<RemedyQuestion>) => void search(data));
+
+async function search({ turn, ...asked }: RemedyQuestion): Promise<void> {
   try {
-    const search = searchOf(scheme, markId, book, known);
-    for (;;) {
-      const next = search.next();
-      if (next.done !== true) tell({ kind: "step", turn, step: next.value });
-      else if (next.value.accepted) return tell({ kind: "listed", turn, list: next.value.list });
-      else return tell({ kind: "broke", turn, why: next.value.refusals.map(hazardRefusalText).join(" ") });
-    }
+    const answer = await helped.run(asked.scheme, (helping) =>
+      searchOf({ ...asked, helping }, (step) => tell({ kind: "step", turn, step })),
+    );
+    if (answer.accepted) tell({ kind: "listed", turn, list: answer.list });
+    else tell({ kind: "broke", turn, why: answer.refusals.map(hazardRefusalText).join(" ") });
   } catch (error) {
     tell({ kind: "broke", turn, why: error instanceof Error ? error.message : String(error) });
   }
-});
+}
 
 function draw(scheme: Scheme, operations: readonly Operation[]): Scheme | undefined {
   const applied = applyOperations(scheme, [...operations]);

@@ -1,43 +1,18 @@
-import {
-  leastShared,
-  runShared,
-  type ShareElsewhere,
-  type Strength,
-  type StrengthWhileDrawing,
-  type TellProgress,
-} from "@cornerway/engine";
+import type { ShareElsewhere, Strength, StrengthWhileDrawing, TellProgress } from "@cornerway/engine";
 import type { Scheme } from "@cornerway/schema";
+import { WithHelpers } from "./with-helpers.ts";
 
-/** Full runs, shared with helpers where that pays; alone where they cannot start, or once one has gone. */
+/** Full runs, shared with helpers where that pays. */
 export class SharedRun {
-  readonly #drawing: Pick<StrengthWhileDrawing, "full" | "fullShared">;
-  readonly #start: () => readonly ShareElsewhere[];
-  #helpers: readonly ShareElsewhere[] | undefined;
+  readonly #drawing: Pick<StrengthWhileDrawing, "fullShared">;
+  readonly #helped: WithHelpers;
 
-  constructor(drawing: Pick<StrengthWhileDrawing, "full" | "fullShared">, start: () => readonly ShareElsewhere[]) {
+  constructor(drawing: Pick<StrengthWhileDrawing, "fullShared">, start: () => readonly ShareElsewhere[]) {
     this.#drawing = drawing;
-    this.#start = start;
+    this.#helped = new WithHelpers(start);
   }
 
-  async full(scheme: Scheme, tell?: TellProgress): Promise<Strength> {
-    const helpers = scheme.containers.length < leastShared ? [] : this.#started();
-    if (helpers.length === 0) return this.#drawing.full(scheme, tell);
-    try {
-      const work = this.#drawing.fullShared(scheme, helpers.length, tell);
-      return await new Promise((settle, fail) => runShared(work, helpers, { settle, fail }));
-    } catch (error) {
-      if (!helpers.some(({ isGone }) => isGone)) throw error;
-      this.#helpers = [];
-      return this.#drawing.full(scheme, tell);
-    }
-  }
-
-  #started(): readonly ShareElsewhere[] {
-    try {
-      this.#helpers ??= this.#start();
-    } catch {
-      this.#helpers = []; // a browser that starts no worker from a worker: this thread does it alone
-    }
-    return this.#helpers;
+  full(scheme: Scheme, tell?: TellProgress): Promise<Strength> {
+    return this.#helped.run(scheme, (helping) => this.#drawing.fullShared(scheme, helping, tell));
   }
 }

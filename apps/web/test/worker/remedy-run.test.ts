@@ -62,6 +62,14 @@ describe("the search for remedies", () => {
     expect(threads[1]?.asked[0]?.known).toBeUndefined();
   });
 
+  it("tells an option once, though a search that lost its helper finds it again", () => {
+    const { threads, told, run } = office();
+    run.ask(demoScheme, "tips-over:t1", demoCostBook);
+    const step = { kind: "found", remedy: lockedAtFour, done: 1, of: 2 } as const;
+    for (let time = 0; time < 2; time++) threads[0]?.say({ kind: "step", turn: turnOf(threads[0]), step });
+    expect(told.at(-1)?.found).toEqual([lockedAtFour]);
+  });
+
   it("keeps a list that was made: asked again it starts no thread", () => {
     const { threads, told, run } = office();
     run.ask(demoScheme, "tips-over:t1", demoCostBook);

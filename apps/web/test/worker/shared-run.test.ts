@@ -13,12 +13,9 @@ function drawing(shared: () => Strength = () => answer) {
   const went: string[] = [];
   return {
     went,
-    full: () => {
-      went.push("alone");
-      return answer;
-    },
     *fullShared(_: unknown, helping: number): ReturnType<StrengthWhileDrawing["fullShared"]> {
-      went.push(`with ${helping}`);
+      went.push(helping === 0 ? "alone" : `with ${helping}`);
+      if (helping === 0) return answer;
       yield { helper: 0, ask: { work: "leans" } };
       return shared();
     },

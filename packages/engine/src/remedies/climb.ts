@@ -1,8 +1,9 @@
-import type { Remedy, RemedyFailed, RemedyStep } from "@cornerway/schema";
+import type { Remedy, RemedyFailed } from "@cornerway/schema";
 import type { Drawn } from "./drawn-trial.ts";
 import { madeGood, told } from "./made-good.ts";
 import type { Proof } from "./proof.ts";
 import { remedyOf } from "./remedy-of.ts";
+import type { RemedyWork } from "./remedy-work.ts";
 import type { SearchGround } from "./search-ground.ts";
 
 /** One rung that passed the load path, and the one before it where that did not. */
@@ -24,13 +25,19 @@ type Progress = { readonly done: number; readonly of: number };
 
 /**
  * Climbs one ladder to the first rung that works. A rung is looked at and made good first; what passes is run whole. The first
- * that ends with the engineer is kept where none works.
+ * that ends with the engineer is kept where none works. `after`: what is climbed next.
  */
-export function* climb(one: Climb, ground: SearchGround, progress: Progress): Generator<RemedyStep, void> {
+export function* climb(
+  one: Climb,
+  after: readonly Climb[],
+  ground: SearchGround,
+  progress: Progress,
+): RemedyWork<void> {
   let failed: RemedyFailed | null = null;
   for (let rung = one.rungs.shift(); rung !== undefined; rung = one.rungs.shift()) {
     yield { kind: "proving", change: rung.drawn.trial.change, ...progress };
-    const good = madeGood(rung.drawn, ground);
+    const coming = [one, ...after].flatMap(({ rungs }) => rungs.map(({ drawn }) => drawn));
+    const good = yield* madeGood(rung.drawn, coming, ground);
     const { drawn, proof } = good;
     one.looked += good.looked;
     one.proved += good.proved;

@@ -13,8 +13,19 @@ export function everywhere(run: Extract<Strength, { accepted: true }>): Governin
   return new Map(sets.map((set) => [set, byOwner]));
 }
 
-/** What governed in either. */
-export const together = (one: GoverningVectors, other: GoverningVectors): GoverningVectors =>
+/** What governed in either: the first itself where the other adds nothing to it. */
+export function together(one: GoverningVectors, other: GoverningVectors): GoverningVectors {
+  const both = united(one, other);
+  return countOf(both) === countOf(one) ? one : both;
+}
+
+const countOf = (governed: GoverningVectors): number =>
+  [...governed.values()].reduce(
+    (sum, owners) => sum + [...owners.values()].reduce((own, { size }) => own + size, 0),
+    0,
+  );
+
+const united = (one: GoverningVectors, other: GoverningVectors): GoverningVectors =>
   new Map(
     [...one].map(([set, owners]) => {
       const others = other.get(set) ?? new Map<string, ReadonlySet<string>>();

@@ -1,6 +1,7 @@
 import type { Mark } from "@cornerway/schema";
 import type { HoldNeeded } from "../strength/holds-needed.ts";
 import type { PadSize } from "../strength/element-result.ts";
+import type { SharedWork } from "../strength/shared-work.ts";
 import type { Drawn } from "./drawn-trial.ts";
 import { usedLive, usedOf, WALL_MODEL_ACCURACY, type UsedPart } from "./known-parts.ts";
 import { asksForBearings, moves } from "./mark-groups.ts";
@@ -9,31 +10,32 @@ import type { Lacking } from "./repairs/repair.ts";
 import type { Accepted, SearchGround } from "./search-ground.ts";
 
 /** What a trial lacks under the vectors that governed the scheme as it is: never more than the whole run finds. */
-export function lackingAtALook(drawn: Drawn, ground: SearchGround): Lacking {
-  const { parts } = ground.look(drawn.scheme, newElements(drawn.trial.operations));
-  return lacking(drawn, ground, { parts: parts.map(usedLive), holds: [], wouldDo: new Map() });
+export function* lackingAtALook(drawn: Drawn, coming: readonly Drawn[], ground: SearchGround): SharedWork<Lacking> {
+  const { parts } = yield* ground.look(drawn, coming);
+  return yield* lacking(drawn, ground, { parts: parts.map(usedLive), holds: [], wouldDo: new Map() });
 }
 
 /** What it lacks by the whole run. */
-export function lackingOf(drawn: Drawn, after: Accepted, ground: SearchGround): Lacking {
+export function* lackingOf(drawn: Drawn, after: Accepted, ground: SearchGround): SharedWork<Lacking> {
   const wouldDo = new Map<string, PadSize>();
   for (const { ownerId, wouldDo: size } of after.results) if (size !== undefined) wouldDo.set(ownerId, size);
   const holds = after.holds.filter((hold) => isNewHold(hold, ground));
-  return lacking(drawn, ground, { parts: after.results.map(usedOf), holds, wouldDo });
+  return yield* lacking(drawn, ground, { parts: after.results.map(usedOf), holds, wouldDo });
 }
 
-function lacking(
+function* lacking(
   { trial, scheme: tried }: Drawn,
   ground: SearchGround,
   found: Pick<Lacking, "parts" | "holds" | "wouldDo">,
-): Lacking {
+): SharedWork<Lacking> {
   const added = newElements(trial.operations);
   const over = found.parts.filter(({ use }) => use > 1);
   const unsettled = over.filter((part) => ground.isLeftOpen(part));
-  const parts = over.filter(
-    (part) =>
-      unsettled.includes(part) || added.has(part.ownerId) || isOfMark(part, ground.mark) || ground.isWorse(part),
-  );
+  const parts: UsedPart[] = [];
+  for (const part of over) {
+    const asked = unsettled.includes(part) || added.has(part.ownerId) || isOfMark(part, ground.mark);
+    if (asked || (yield* ground.isWorse(part))) parts.push(part);
+  }
   return { ...found, scheme: ground.scheme, tried, parts, unsettled };
 }
 

@@ -1,4 +1,6 @@
 import type { RemedyFailed, RemedyRefusal } from "@cornerway/schema";
+import type { SharedWork } from "../strength/shared-work.ts";
+import { rounded } from "../units.ts";
 import { drawnTrial, type Drawn } from "./drawn-trial.ts";
 import { lackingAtALook, lackingOf } from "./lacking-of.ts";
 import { proof, type Proof } from "./proof.ts";
@@ -24,13 +26,16 @@ export type MadeGood = {
 /** Looks, repairs and proofs in turn: at most so many. */
 const MOST_ROUNDS = 6;
 
-/** Looks at a trial, mends what it lacks where that is known how, and runs whole what a look has nothing against. */
-export function madeGood(given: Drawn, ground: SearchGround): MadeGood {
+/**
+ * Looks at a trial, mends what it lacks where that is known how, and runs whole what a look has nothing against. `coming`: those
+ * after it.
+ */
+export function* madeGood(given: Drawn, coming: readonly Drawn[], ground: SearchGround): SharedWork<MadeGood> {
   let drawn = given;
   let before: RemedyFailed | null = null;
   let proved = 0;
   for (let round = 1; ; round++) {
-    const seen = seenOrProved(drawn, ground);
+    const seen = yield* seenOrProved(drawn, coming, ground);
     if (seen.proof !== undefined) proved += 1;
     const next = seen.works || round === MOST_ROUNDS ? undefined : mended(drawn, seen.lacking, ground);
     const lacks = seen.proof === undefined ? atALook(seen.lacking) : whyOf(seen.proof);
@@ -51,16 +56,18 @@ export const told = ({ trial: { change, also = [] } }: Drawn): Pick<RemedyFailed
 type Seen = { readonly lacking: Lacking; readonly proof?: Proof; readonly works: boolean };
 
 /** The whole run is made where a look finds nothing against it. */
-function seenOrProved(drawn: Drawn, ground: SearchGround): Seen {
-  const atOnce = lackingAtALook(drawn, ground);
+function* seenOrProved(drawn: Drawn, coming: readonly Drawn[], ground: SearchGround): SharedWork<Seen> {
+  const atOnce = yield* lackingAtALook(drawn, coming, ground);
   if (atOnce.parts.length > 0) return { lacking: atOnce, works: false };
-  const whole = provedWhole(drawn, ground);
+  const whole = yield* provedWhole(drawn, ground);
   return { ...whole, works: whole.proof.ok && whole.proof.why === undefined };
 }
 
-export function provedWhole(drawn: Drawn, ground: SearchGround): { readonly lacking: Lacking; readonly proof: Proof } {
-  const after = ground.judge(drawn.scheme);
-  const lacking = lackingOf(drawn, after, ground);
+type Proved = { readonly lacking: Lacking; readonly proof: Proof };
+
+export function* provedWhole(drawn: Drawn, ground: SearchGround): SharedWork<Proved> {
+  const after = yield* ground.judge(drawn.scheme);
+  const lacking = yield* lackingOf(drawn, after, ground);
   return { lacking, proof: proof(drawn, after, lacking, ground) };
 }
 
@@ -78,5 +85,6 @@ function atALook({ parts }: Lacking): RemedyRefusal {
   const [first, ...others] = parts;
   if (first === undefined) throw new Error("a trial that lacks nothing at a look is proved");
   const most = others.reduce((worst, next) => (next.use > worst.use ? next : worst), first);
-  return { kind: "at a look", partId: most.id, use: Number.isFinite(most.use) ? most.use : null };
+  // what is at hand from other runs moves the last digits of a look
+  return { kind: "at a look", partId: most.id, use: Number.isFinite(most.use) ? rounded(most.use) : null };
 }

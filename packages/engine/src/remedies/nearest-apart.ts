@@ -1,7 +1,7 @@
-import type { RemedyStep } from "@cornerway/schema";
 import type { Climb } from "./climb.ts";
 import { provedWhole } from "./made-good.ts";
 import { remedyOf } from "./remedy-of.ts";
+import type { RemedyWork } from "./remedy-work.ts";
 import type { SearchGround } from "./search-ground.ts";
 
 /** So many are run whole where nothing works. */
@@ -11,7 +11,7 @@ const MOST = 3;
  * Where no way works: those that come nearest are run whole all the same. What leaves them to the engineer is what he would have
  * to settle.
  */
-export function* nearestApart(climbs: readonly Climb[], ground: SearchGround): Generator<RemedyStep, void> {
+export function* nearestApart(climbs: readonly Climb[], ground: SearchGround): RemedyWork<void> {
   if (climbs.some(({ offered, apart }) => offered !== null || apart !== null)) return;
   const refused = climbs.filter((one) => one.refused !== undefined);
   const nearest = refused.toSorted((a, b) => useOf(a) - useOf(b)).slice(0, MOST);
@@ -20,7 +20,7 @@ export function* nearestApart(climbs: readonly Climb[], ground: SearchGround): G
     const { drawn } = one.refused;
     const progress = { done, of: nearest.length };
     yield { kind: "proving", change: drawn.trial.change, ...progress };
-    const { proof } = provedWhole(drawn, ground);
+    const { proof } = yield* provedWhole(drawn, ground);
     one.proved += 1;
     if (!proof.ok) continue;
     one.failed.pop(); // what the look said of this very change

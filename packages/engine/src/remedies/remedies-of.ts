@@ -1,4 +1,4 @@
-import type { Mark, RemedyList, RemedyStep, Scheme } from "@cornerway/schema";
+import type { Mark, RemedyList, Scheme } from "@cornerway/schema";
 import { inOrder } from "../geometry/in-order.ts";
 import { analyse } from "../load-path/analysis.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
@@ -7,6 +7,7 @@ import { climb, type Climb } from "./climb.ts";
 import { climbsByPrice } from "./climbs-by-price.ts";
 import { laddersOf } from "./ladders-of.ts";
 import { nearestApart } from "./nearest-apart.ts";
+import type { RemedyWork } from "./remedy-work.ts";
 import { settleFirst } from "./settle-first.ts";
 import { SearchGround, type Accepted, type RemedyTools } from "./search-ground.ts";
 
@@ -19,10 +20,10 @@ export type RemedyAnswer =
  * kind is climbed first: each rung is looked at under the vectors that govern, made good where that is known how, and the first
  * that passes is proved whole and priced. The same list for the same scheme. Throws a RangeError for a mark the scheme does not have.
  */
-export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): Generator<RemedyStep, RemedyAnswer> {
+export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): RemedyWork<RemedyAnswer> {
   const scheme = inOrder(given);
   const path = tools.assess(scheme);
-  const asIs = tools.judgeAsIs(scheme);
+  const asIs = yield* tools.judgeAsIs(scheme);
   if (!asIs.accepted) return asIs;
   const mark = markIn(markId, path.marks, asIs);
   const ground = new SearchGround(scheme, mark, path, asIs, tools);
@@ -30,7 +31,8 @@ export function* remediesOf(given: Scheme, markId: string, tools: RemedyTools): 
   const first = settleFirst(analysis, mark, path.marks);
   if (first.length > 0) return { accepted: true, list: { ...listOf([], ground), settleFirst: first } };
   const climbs = climbsByPrice(laddersOf({ scheme, analysis, mark }), ground);
-  for (const [done, one] of climbs.entries()) yield* climb(one, ground, { done, of: climbs.length });
+  for (const [done, one] of climbs.entries())
+    yield* climb(one, climbs.slice(done + 1), ground, { done, of: climbs.length });
   yield* nearestApart(climbs, ground);
   return { accepted: true, list: listOf(climbs, ground) };
 }

@@ -1,7 +1,10 @@
 import type { Assessment, CostBook, Mark, Operation, Premium, Scheme } from "@cornerway/schema";
 import type { GoverningVectors, LiveStrength } from "../strength/live-strength.ts";
+import type { SharedWork } from "../strength/shared-work.ts";
 import type { Strength } from "../strength/strength-of.ts";
-import { everywhere, together, withOwners } from "./governing-anywhere.ts";
+import type { Drawn } from "./drawn-trial.ts";
+import { everywhere, together } from "./governing-anywhere.ts";
+import { LooksAhead } from "./looks-ahead.ts";
 import { KnownParts, type UsedPart } from "./known-parts.ts";
 import { bears, moves } from "./mark-groups.ts";
 import { plainStand } from "./plain-stand.ts";
@@ -13,10 +16,12 @@ export type RemedyTools = {
   readonly draw: (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
   readonly assess: (scheme: Scheme) => Assessment;
   /** Strength whole, of the scheme as it is: kept for its next mark. */
-  readonly judgeAsIs: (scheme: Scheme) => Strength;
-  readonly judge: (scheme: Scheme) => Strength;
+  readonly judgeAsIs: (scheme: Scheme) => SharedWork<Strength>;
+  readonly judge: (scheme: Scheme) => SharedWork<Strength>;
   /** Strength under these vectors and gravity: quick, and never more than the whole run says. */
   readonly look: (scheme: Scheme, governed: GoverningVectors) => LiveStrength;
+  /** How many helpers there are. */
+  readonly helping: number;
   readonly premium: (scheme: Scheme, book: CostBook) => Premium;
   readonly book: CostBook;
 };
@@ -40,6 +45,7 @@ export class SearchGround {
   private readonly failing: ReadonlySet<string>;
   private knownOwn: KnownParts | undefined;
   private knownWithout: KnownParts | undefined;
+  private readonly ahead: LooksAhead;
 
   constructor(scheme: Scheme, mark: Mark, path: Assessment, asIs: Accepted, tools: RemedyTools) {
     this.scheme = scheme;
@@ -50,20 +56,21 @@ export class SearchGround {
     this.unitId = mark.elements.find((id) => scheme.containers.some((unit) => unit.id === id)) ?? "";
     this.premium = tools.premium(scheme, tools.book);
     this.governed = everywhere(asIs);
+    this.ahead = new LooksAhead(tools);
     this.knownAsIs = new KnownParts(asIs.results);
     const reasons = asIs.units.find(({ unitId }) => unitId === this.unitId)?.reasons ?? [];
     this.failing = new Set(reasons.flatMap((reason) => (reason.kind === "over" ? [reason.partId] : [])));
   }
 
-  /** What is new has governed nothing yet: it is held against every vector that governed anything. */
-  look(scheme: Scheme, added: ReadonlySet<string>): Extract<LiveStrength, { accepted: true }> {
-    const seen = this.tools.look(scheme, withOwners(this.governed, added));
+  /** `coming`: changes that may be looked at next, which helpers begin with. */
+  *look({ scheme, trial }: Drawn, coming: readonly Drawn[]): SharedWork<Extract<LiveStrength, { accepted: true }>> {
+    const seen = yield* this.ahead.look({ scheme, trial }, coming, this.governed);
     if (!seen.accepted) throw new Error("a change does not change the hazards");
     return seen;
   }
 
-  judge(scheme: Scheme): Accepted {
-    const after = this.tools.judge(scheme);
+  *judge(scheme: Scheme): SharedWork<Accepted> {
+    const after = yield* this.tools.judge(scheme);
     if (!after.accepted) throw new Error("a change does not change the hazards");
     this.governed = together(this.governed, everywhere(after));
     return after;
@@ -78,15 +85,15 @@ export class SearchGround {
   }
 
   /** Whether a part is beyond its strength because of a change, by everything it is held against. */
-  isWorse(part: UsedPart): boolean {
+  *isWorse(part: UsedPart): SharedWork<boolean> {
     if (part.use <= 1) return false;
     if (part.ownerId === this.unitId) {
-      this.knownOwn ??= new KnownParts(this.own().results);
+      this.knownOwn ??= new KnownParts((yield* this.own()).results);
       if (!this.knownOwn.isWorse(part)) return false;
       if (this.isOfAnother(part)) return this.knownAsIs.isWorse(part);
     } else if (!this.knownAsIs.isWorse(part)) return false;
     if (this.inQuestion.length === 0 || this.inQuestion.includes(part.ownerId)) return true;
-    this.knownWithout ??= new KnownParts(this.without().results);
+    this.knownWithout ??= new KnownParts((yield* this.without()).results);
     return this.knownWithout.isWorse(part);
   }
 
@@ -106,9 +113,9 @@ export class SearchGround {
   }
 
   /** The building without the units in question: what fails in it as well fails for another reason. */
-  private without(): Accepted {
+  private *without(): SharedWork<Accepted> {
     const scheme = this.inQuestion.reduce<Scheme | undefined>((left, id) => left && withoutUnit(left, id), this.scheme);
-    const run = scheme && this.tools.judge(scheme);
+    const run = scheme && (yield* this.tools.judge(scheme));
     return run?.accepted === true ? run : this.asIs;
   }
 
@@ -116,9 +123,9 @@ export class SearchGround {
    * What the unit's own parts are held against: for openings the wall without the opening, for marks of how a unit stands the
    * unit by itself on its four corners, else the scheme as it is.
    */
-  private own(): Accepted {
+  private *own(): SharedWork<Accepted> {
     const scheme = this.ownScheme();
-    const run = scheme && this.tools.judge(scheme);
+    const run = scheme && (yield* this.tools.judge(scheme));
     return run?.accepted === true ? run : this.asIs;
   }
 

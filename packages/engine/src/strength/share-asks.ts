@@ -1,6 +1,7 @@
 import type { Scheme } from "@cornerway/schema";
 import type { AssumptionId } from "./assumption-sets.ts";
 import type { ElementResult } from "./element-result.ts";
+import { strengthLive, type GoverningVectors, type LiveStrength } from "./live-strength.ts";
 import type { ScreenedSet } from "./screened-set.ts";
 import type { StrengthMemory } from "./solve-runs.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
@@ -21,7 +22,14 @@ export type ShareAsk =
       readonly names?: ReadonlySet<string>;
     }
   | { readonly work: "results"; readonly worsts: readonly WorstFound[] }
-  | { readonly work: "beside"; readonly what: Beside };
+  | { readonly work: "beside"; readonly what: Beside }
+  /** A few vectors of a scheme, whichever was taken up. */
+  | {
+      readonly work: "look";
+      readonly scheme: Scheme;
+      readonly governed: GoverningVectors;
+      readonly enlargement: number;
+    };
 
 /** What it tells of each. */
 export type ShareTold = {
@@ -31,6 +39,7 @@ export type ShareTold = {
   readonly screened: ScreenedSet;
   readonly results: readonly ElementResult[];
   readonly beside: readonly ElementResult[];
+  readonly look: LiveStrength;
 };
 
 /** A thread that does what it is asked of a scheme, on a memory of its own. */
@@ -48,6 +57,8 @@ export class ShareThread {
       this.share = this.opened(ask.scheme);
       return undefined;
     }
+    if (ask.work === "look")
+      return strengthLive(ask.scheme, this.basisFor(ask.scheme), this.memory, ask.governed, ask.enlargement);
     const { share } = this;
     if (share === undefined) throw new Error("no scheme was taken up");
     if (ask.work === "leans") return share.leans();

@@ -45,11 +45,11 @@ export const searching = (scheme: Scheme, markId: string) => search(scheme, mark
 
 /** The same on a memory of its own, with what the full run of the scheme said. */
 export const searchingWith = (known: KnownRun, scheme: Scheme, markId: string) =>
-  remedySearch(draw)(scheme, markId, demoCostBook, known);
+  remedySearch(drawOn)(scheme, markId, demoCostBook, known);
 
-function draw(tried: Scheme, operations: readonly Operation[]): Scheme | undefined {
+export function drawOn(tried: Scheme, operations: readonly Operation[]): Scheme | undefined {
   const applied = applyOperations(tried, [...operations]);
   return applied.ok ? applied.scheme : undefined;
 }
 
-const search = remedySearch(draw);
+const search = remedySearch(drawOn);

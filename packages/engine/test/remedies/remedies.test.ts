@@ -144,6 +144,14 @@ describe("remedies", () => {
     },
   );
 
+  it("tell what a look found in thousandths: what is at hand moves its last digits", { timeout: 240_000 }, () => {
+    const uses = listOf(schemeOfMark("wall-out:o+g"), "wall-out:o+g").failed.flatMap(({ why }) =>
+      why.kind === "at a look" && why.use !== null ? [why.use] : [],
+    );
+    expect(uses).not.toEqual([]);
+    for (const use of uses) expect(use).toBe(Number(use.toFixed(3)));
+  });
+
   // Holes of a fitting 6 mm above the rail (ISO 1496-1, from memory), and 20 mm by which the unit is too high: 26 mm of packing
   it("pack a seat to the 26 mm that are between", { timeout: 240_000 }, () => {
     const { change, also } = offeredOf(schemeOfMark("seat-packing:s0"), "seat-packing:s0", "packing");
