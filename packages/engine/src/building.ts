@@ -5,8 +5,11 @@ import { buildingLoads } from "./analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem } from "./analysis/building-system.ts";
 import { ClosedCases } from "./analysis/closed-cases.ts";
 import { CondensationCache } from "./analysis/condensation-cache.ts";
-import { settleContact } from "./analysis/contact.ts";
+import type { CombinedLoads } from "./analysis/combined-loads.ts";
+import { settleContact, type ContactOutcome } from "./analysis/contact.ts";
 import { drivenMovement } from "./analysis/driven-movement.ts";
+import { Friction } from "./analysis/friction.ts";
+import { settledWithFriction } from "./analysis/settled-with-friction.ts";
 import { Insides } from "./analysis/insides.ts";
 import { prepare } from "./analysis/prepare.ts";
 import type { Prepared } from "./analysis/prepared.ts";
@@ -15,6 +18,7 @@ import { refusal } from "./analysis/refusal.ts";
 import { SettledCombination } from "./analysis/settled-combination.ts";
 import { allClosed } from "./analysis/system.ts";
 import { unresistedLoad } from "./analysis/unresisted-load.ts";
+import type { Movement } from "./analysis/solve-movement.ts";
 import type { BuildingModel } from "./model/building-model.ts";
 
 export type { BuildingAnswer, BuildingCombination } from "./analysis/building-combination.ts";
@@ -66,8 +70,9 @@ export function buildingSolver(model: BuildingModel, cache: CondensationCache): 
   const states = bearingStates(frame.system, cache.building.branch());
   const cases = new ClosedCases(building, closed.prepared);
   const forces = new BearingForces(frame, building.skeleton, model.holds);
-  return (combos, held) =>
-    solveCombinations(combos, held ?? new Set(), { building, closed: closed.prepared, states, cases, forces, model });
+  const friction = Friction.of(building, forces, model.holds);
+  const standing = { building, closed: closed.prepared, states, cases, forces, friction, model };
+  return (combos, held = new Set()) => solveCombinations(combos, held, standing);
 }
 
 type Standing = {
@@ -76,19 +81,26 @@ type Standing = {
   readonly states: BearingStates;
   readonly cases: ClosedCases;
   readonly forces: BearingForces;
+  readonly friction: Friction | undefined;
   readonly model: BuildingModel;
 };
 
 function solveCombinations(
   named: BuildingModel["combos"],
   held: ReadonlySet<string>,
-  { building, closed, states, cases, forces, model }: Standing,
+  { building, closed, states, cases, forces, friction, model }: Standing,
 ): Map<string, BuildingAnswer> {
   const { frame } = building;
   const [names, combos] = [Object.keys(named), Object.values(named)];
-  const loads = combos.map((combo) => cases.loadsOf(combo));
-  const bases = cases.movementsUnder(combos, loads);
-  const outcomes = settleContact(frame.system, closed, loads, bases, states, flagged(building, held));
+  const given = combos.map((combo) => cases.loadsOf(combo));
+  const bases = cases.movementsUnder(combos, given);
+  const settle = (on: readonly CombinedLoads[], from: readonly Movement[]): ContactOutcome[] =>
+    settleContact(frame.system, closed, on, from, states, flagged(building, held));
+  const first = settle(given, bases);
+  const { outcomes, loads } =
+    friction === undefined
+      ? { outcomes: first, loads: given }
+      : settledWithFriction({ friction, closed, given, bases, first, held, settle });
   const solved = outcomes.flatMap((outcome, s) =>
     outcome.settled ? [{ combo: combos[s] ?? {}, movement: outcome.result.movement }] : [],
   );

@@ -1,6 +1,7 @@
 import type { AnalyticalModel, ModelLink } from "../model/analytical-model.ts";
 import { withHolds, type HoldPlan } from "../model/plan-holds.ts";
 import { flagsKey } from "../numerics/flags-key.ts";
+import type { CombinedLoads } from "./combined-loads.ts";
 import type { FrameSystem } from "./frame-system.ts";
 import { liftedNames } from "./planned-holds.ts";
 import type { Prepared } from "./prepared.ts";
@@ -30,9 +31,9 @@ export class BearingForces {
     this.at = new Map([...model.links.map(({ id }) => id), ...this.supports].map((name, n) => [name, 3 * n]));
   }
 
-  under({ prepared, result }: Settled, { forces }: LoadVector): Float64Array {
+  under({ prepared, result }: Settled, { forces, slips }: LoadVector & Pick<CombinedLoads, "slips">): Float64Array {
     const all = new Float64Array(3 * (this.model.links.length + this.supports.length));
-    this.linksIn(prepared.state.lost).forEach((link, n) => this.ofLink(link, prepared, result, all, 3 * n));
+    this.linksIn(prepared.state.lost).forEach((link, n) => this.ofLink(link, { prepared, result }, slips, all, 3 * n));
     this.supports.forEach((id, n) => {
       const node = this.frame.nodeOf.get(id) ?? NaN;
       for (let c = 0, at = 3 * (this.model.links.length + n); c < 3; c++) {
@@ -45,17 +46,19 @@ export class BearingForces {
 
   private ofLink(
     link: ModelLink,
-    { state }: Settled["prepared"],
-    { movement }: Movement,
+    { prepared: { state }, result: { movement } }: Settled,
+    slips: CombinedLoads["slips"],
     all: Float64Array,
     at: number,
   ): void {
     const bearing = this.frame.linkBearings.get(link.id);
     const open = bearing !== undefined && state.open[bearing] === 1;
+    const slipped = slips?.get(link.id);
     const [i, j] = [this.frame.nodeOf.get(link.i) ?? NaN, this.frame.nodeOf.get(link.j) ?? NaN];
     for (let c = 0; c < 3; c++)
       if (!open || c !== UPRIGHT)
-        all[at + c] = (link.k[c] ?? 0) * ((movement[i * 6 + c] ?? 0) - (movement[j * 6 + c] ?? 0));
+        all[at + c] =
+          (link.k[c] ?? 0) * ((movement[i * 6 + c] ?? 0) - (movement[j * 6 + c] ?? 0) + (slipped?.[c] ?? 0));
   }
 
   /** Links as they hold once these bearings have lifted. */

@@ -14,6 +14,8 @@ export interface CombinedLoads extends LoadVector {
   readonly actions: readonly Action[];
   /** Members whose own releases leave them free to move under their load. */
   readonly unresisted: readonly string[];
+  /** How far links have slipped in x and y, mm; supports that slip have settled. */
+  readonly slips?: ReadonlyMap<string, readonly [number, number]>;
 }
 
 /** Adds up the cases of a combination, in the order in which the combination names them. */

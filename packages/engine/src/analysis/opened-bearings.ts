@@ -2,6 +2,7 @@ import { solveDense } from "../numerics/dense-ldlt.ts";
 import type { BorderUnknown } from "./border-unknowns.ts";
 import type { Prepared } from "./prepared.ts";
 import type { PressureSum } from "./responses.ts";
+import type { Bearing } from "./system.ts";
 import { numbersOf } from "./vectors.ts";
 
 /** What a state does when some of its bearings are held open and nothing else acts. */
@@ -26,15 +27,17 @@ interface Opened {
   readonly pressures: Float64Array;
 }
 
-/** The bearings of a state, each held open once, when it is first asked for. */
+/** The bearings of a state, or what is given for them, each held open once, when it is first asked for. */
 export class OpenedBearings {
   private readonly base: Prepared;
+  private readonly bearings: readonly Bearing[];
   private readonly update: readonly BorderUnknown[];
   private readonly opened: Opened[] = [];
   private readonly places = new Map<number, number>();
 
-  constructor(base: Prepared) {
+  constructor(base: Prepared, bearings: readonly Bearing[] = base.system.bearings) {
     this.base = base;
+    this.bearings = bearings;
     this.update = base.update?.unknowns ?? [];
   }
 
@@ -59,7 +62,7 @@ export class OpenedBearings {
    * responses of the state that the base was updated from, or of the base itself.
    */
   pressuresToAdd(pressures: Float64Array, members: readonly number[], byMm: Float64Array): PressureSum {
-    const { bearings } = this.base.system;
+    const { bearings } = this;
     const unknowns = [...this.update];
     const count = unknowns.length;
     const sizes = new Float64Array(count + members.length);
@@ -86,8 +89,8 @@ export class OpenedBearings {
 
   /** Block elimination: the unknowns of the update go as far as they must for the bearing to open alone. */
   private open(b: number): Opened {
-    const { system, further, update } = this.base;
-    const bearing = system.bearings[b];
+    const { further, update } = this.base;
+    const bearing = this.bearings[b];
     if (bearing === undefined) throw new RangeError(`the system has no bearing ${b}`);
     const isLink = bearing.kind === "link";
     const unknown: BorderUnknown = isLink

@@ -31,7 +31,9 @@ export function recoverFrame(
     reactions: Object.fromEntries(reactions),
     memberEndForces: record([...frame.members.keys()], (id) => endForces(frame, id, result, loads)),
     panelFlows: record([...frame.panels.keys()], (id) => flow(frame, id, result)),
-    links: Object.fromEntries(model.links.map((link) => [link.id, linkForces(frame, link, settled)])),
+    links: Object.fromEntries(
+      model.links.map((link) => [link.id, linkForces(frame, link, settled, loads.slips?.get(link.id))]),
+    ),
     open: openBearings(frame, prepared),
     equilibrium: resultant([...loads.actions, ...reactions.map(([id, forces]) => asAction(frame, id, forces))]),
     residual: residualOf(settled, loads, reactions),
@@ -88,13 +90,18 @@ function flow(frame: FrameSystem, id: string, { movement }: Movement): number {
 
 const UPRIGHT = 2;
 
-function linkForces(frame: FrameSystem, link: ModelLink, { prepared, result }: Settled): number[] {
+function linkForces(
+  frame: FrameSystem,
+  link: ModelLink,
+  { prepared, result }: Settled,
+  slipped: readonly number[] = [],
+): number[] {
   const bearing = frame.linkBearings.get(link.id);
   const open = bearing !== undefined && prepared.state.open[bearing] === 1;
   const [i, j] = [frame.nodeOf.get(link.i) ?? NaN, frame.nodeOf.get(link.j) ?? NaN];
   return link.k.map((k, c) => {
     if (open && c === UPRIGHT) return 0;
-    return k * ((result.movement[i * 6 + c] ?? 0) - (result.movement[j * 6 + c] ?? 0)) + 0;
+    return k * ((result.movement[i * 6 + c] ?? 0) - (result.movement[j * 6 + c] ?? 0) + (slipped[c] ?? 0)) + 0;
   });
 }
 

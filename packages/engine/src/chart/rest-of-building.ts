@@ -4,6 +4,7 @@ import type { BuildingCombination } from "../analysis/building-combination.ts";
 import { buildingLoads } from "../analysis/building-loads.ts";
 import { buildingSystem, type BuildingSystem, type CondensedUnit } from "../analysis/building-system.ts";
 import type { CondensationCache } from "../analysis/condensation-cache.ts";
+import { Friction } from "../analysis/friction.ts";
 import { ownMovement } from "../analysis/own-movement.ts";
 import type { LoadVector, Movement } from "../analysis/solve-movement.ts";
 import type { ContactState, System } from "../analysis/system.ts";
@@ -34,6 +35,7 @@ export class RestOfBuilding {
   private readonly system: System;
   private readonly cache: CondensationCache;
   private readonly forces: BearingForces;
+  private readonly friction: Friction | undefined;
   private readonly cases = new Map<string, LoadVector>();
   private readonly states = new Map<string, RestInState | undefined>();
 
@@ -46,6 +48,7 @@ export class RestOfBuilding {
     this.cache = cache;
     this.system = { ...frame.system, elements };
     this.forces = new BearingForces(frame, skeleton, model.holds);
+    this.friction = Friction.of(building, this.forces, model.holds);
   }
 
   /** Undefined where something inside a container moves. */
@@ -70,7 +73,7 @@ export class RestOfBuilding {
 
   /**
    * Combinations on the building with this container, in this state of the bearings; undefined for those in which a bearing
-   * that is not in `held` pulls though closed, or overlaps though open, or a load meets no resistance.
+   * that is not in `held` pulls though closed, overlaps though open or holds more than friction, or a load meets no resistance.
    */
   solve(
     unit: CondensedUnit,
@@ -87,7 +90,8 @@ export class RestOfBuilding {
       const load = loads[s];
       const stands = load !== undefined && this.stands(state, flags, result, load);
       if (!stands || unresistedLoad(rest, load) !== null) return undefined;
-      return this.combination(rest, unit, result, load);
+      const solution = this.combination(rest, unit, result, load);
+      return (this.friction?.isEnough(solution.bearing, held) ?? true) ? solution : undefined;
     });
   }
 

@@ -5,14 +5,14 @@ import { buildingSolver, type BuildingSolver } from "../building.ts";
 import type { BuildingModel, PlacedUnit } from "../model/building-model.ts";
 import type { ModelledBearing } from "../strength/modelled-bearings.ts";
 import type { StrengthRun } from "../strength/run-plan.ts";
-import { onMovingGround } from "../strength/settling.ts";
+import { onGround, type Ground } from "../strength/settling.ts";
 import { RestOfBuilding, stateKey, type TriedCombination } from "./rest-of-building.ts";
 
-/** Runs that stood with the same bearings held, when the building was solved whole; in some the ground moves. */
+/** Runs that stood with the same bearings held, when the building was solved whole, on the same ground. */
 export type HeldRuns = {
   readonly held: readonly string[];
   readonly runs: readonly StrengthRun[];
-  readonly ground: "still" | "moving";
+  readonly ground: Ground;
 };
 
 export type TriedAnswer = TriedCombination | FrameRefusal;
@@ -29,7 +29,7 @@ export class Surroundings {
   private readonly unitId: string;
   private readonly bearings: readonly ModelledBearing[];
   private readonly cache: CondensationCache;
-  private readonly rests = new Map<HeldRuns["ground"], RestOfBuilding | undefined>();
+  private readonly rests = new Map<Ground, RestOfBuilding | undefined>();
   /** By run: the states it stood in, the last first. */
   private readonly states = new Map<string, readonly ContactState[]>();
 
@@ -42,8 +42,8 @@ export class Surroundings {
 
   /** With this container in its place. */
   with(unit: PlacedUnit): TriedSolver {
-    const whole = new Map<HeldRuns["ground"], BuildingSolver>();
-    const wholeOn = (ground: HeldRuns["ground"]): BuildingSolver => {
+    const whole = new Map<Ground, BuildingSolver>();
+    const wholeOn = (ground: Ground): BuildingSolver => {
       const units = this.model.units.map((one) => (one.id === unit.id ? unit : one));
       const solver = whole.get(ground) ?? buildingSolver(this.modelOn(ground, { ...this.model, units }), this.cache);
       whole.set(ground, solver);
@@ -55,7 +55,7 @@ export class Surroundings {
   private solve(
     unit: PlacedUnit,
     group: HeldRuns,
-    wholeOn: (ground: HeldRuns["ground"]) => BuildingSolver,
+    wholeOn: (ground: Ground) => BuildingSolver,
   ): Map<string, TriedAnswer> {
     const { held, runs, ground } = group;
     const names = new Set(this.bearings.filter(({ ownerId }) => held.includes(ownerId)).map(({ name }) => name));
@@ -115,14 +115,14 @@ export class Surroundings {
     this.states.set(place, [state, ...others].slice(0, STATES_KEPT));
   }
 
-  private restOn(ground: HeldRuns["ground"]): RestOfBuilding | undefined {
+  private restOn(ground: Ground): RestOfBuilding | undefined {
     if (!this.rests.has(ground))
       this.rests.set(ground, RestOfBuilding.of(this.modelOn(ground, this.model), this.unitId, this.cache));
     return this.rests.get(ground);
   }
 
-  private modelOn(ground: HeldRuns["ground"], model: BuildingModel): BuildingModel {
-    return ground === "still" ? model : onMovingGround(model, this.bearings);
+  private modelOn(ground: Ground, model: BuildingModel): BuildingModel {
+    return onGround(ground, model, this.bearings);
   }
 }
 

@@ -10,7 +10,7 @@ import { modelledBearings, type ModelledBearing } from "../strength/modelled-bea
 import { schemeActions } from "../strength/scheme-actions.ts";
 import { andGravityAlone } from "../strength/gravity-alone.ts";
 import { governingRuns, screen } from "../strength/screen.ts";
-import { movesGround, solveSettling } from "../strength/settling.ts";
+import { groundsOf, solveSettling, type Ground } from "../strength/settling.ts";
 import { OwnInsides } from "../strength/own-forces.ts";
 import { partsMadeWith } from "../strength/parts-made.ts";
 import { onSoftPads } from "../strength/soft-pads.ts";
@@ -111,7 +111,7 @@ export function trialGround(
   const sets = assumptionSets.map((set, n): TrialSet => {
     const onRigid = buildModel(analysis, used, {}, set.assumptions, first.built.model);
     const built = set.pads === "soft" ? onSoftPads(onRigid, bearings, building.padById) : onRigid;
-    const groups = groupsOf(whole[n] ?? first, runs, movesGround(used));
+    const groups = groupsOf(whole[n] ?? first, runs, groundsOf(used, built.model));
     return { set, built, groups, around: new Surroundings(built.model, unit.id, bearings, memory.cache) };
   });
   const under = actions.site === undefined ? "gravity loads only" : "all loads";
@@ -155,14 +155,14 @@ function leansUnder(
 function groupsOf(
   { solved }: SolvedSet,
   runs: readonly StrengthRun[],
-  isMoved: (run: StrengthRun) => boolean,
+  groundOf: (run: StrengthRun) => Ground,
 ): HeldRuns[] {
   const heldBy = new Map(solved.map(({ run, held }) => [run.id, held]));
   const groups = new Map<string, HeldRuns & { runs: StrengthRun[] }>();
   for (const run of runs) {
     const held = heldBy.get(run.id);
     if (held === undefined) continue;
-    const ground = isMoved(run) ? "moving" : "still";
+    const ground = groundOf(run);
     const key = `${ground}: ${held.join(" ")}`;
     const group = groups.get(key) ?? { held, runs: [], ground };
     group.runs.push(run);

@@ -42,6 +42,8 @@ export type Building = {
   readonly ties: readonly Tie[];
   readonly locks: readonly Lock[];
   readonly overrides: readonly Override[];
+  /** Of steel on steel and on pads, where nothing is locked or welded. */
+  readonly friction: number;
   readonly freeLoads: readonly FreeLoad[];
   readonly unitById: ReadonlyMap<string, Unit>;
   readonly postById: ReadonlyMap<string, PlacedPost>;
@@ -71,6 +73,7 @@ export function buildingOf(scheme: Scheme): Building {
     ties: scheme.ties,
     locks: scheme.locks,
     overrides: scheme.overrides,
+    friction: scheme.basis.friction,
     freeLoads: scheme.freeLoads,
     unitById: new Map(units.map((unit) => [unit.id, unit])),
     postById: new Map(posts.map((post) => [post.id, post])),

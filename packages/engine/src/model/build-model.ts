@@ -57,6 +57,7 @@ export function buildModel(
     kind: assumptions.holds,
     stiffness: assumptions.bearingStiffness,
     candidates: holdCandidates(plan.bearings, places, assumptions),
+    ...(assumptions.holds === "tied" && { friction: building.friction }),
   };
   const { unheld } = planHolds(holds, new Set());
   const posts = drawFreePosts(building, plan, assumptions);

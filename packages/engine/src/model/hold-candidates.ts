@@ -31,8 +31,9 @@ export function holdCandidates(
     // holes of bolts are wider than the bolts: a beam that bends does not push its bearings apart
     const atPlay = "beam" in above && of !== null ? ({ atPlay: true } as const) : {};
     const welded = isWelded(planned, made) ? ({ welded: true } as const) : {};
+    const plain = "unitId" in above && heldById === undefined ? ({ plain: true } as const) : {};
     const held = { bearing, of, onCorner: "corner" in above, xMm, yMm };
-    if (!found.has(bearing)) found.set(bearing, { ...held, ...atPlay, ...welded });
+    if (!found.has(bearing)) found.set(bearing, { ...held, ...atPlay, ...welded, ...plain });
   });
   return [...found.values()];
 }

@@ -23,7 +23,7 @@ export interface ModelAssumptions {
   readonly bearingStiffness: number;
   /** Stiffness of a tie between units across the gap and along it, where it states none, N/mm. */
   readonly tieStiffness: { readonly across: number; readonly along: number };
-  /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways. */
+  /** Locks at play hold each unit by one bearing both ways and one across; tied holds every bearing both ways, those without lock or weld up to friction. */
   readonly holds: "locks at play" | "tied";
   /** Cross-member spacing aimed at, mm. */
   readonly crossMemberSpacingMm: number;

@@ -12,6 +12,8 @@ export interface HoldCandidate {
   readonly atPlay?: true;
   /** A weld to what stands below has no play: it holds across together with another weld of its container on the same line. */
   readonly welded?: true;
+  /** No lock or weld is drawn here: it holds by friction alone. */
+  readonly plain?: true;
 }
 
 /** How a building is held in plan: which bearings do it depends on which have lifted. */
@@ -20,7 +22,12 @@ export interface HoldPlan {
   /** Of a hold between containers, N/mm; holds on the ground are rigid. */
   readonly stiffness: number;
   readonly candidates: readonly HoldCandidate[];
+  /** Where plain bearings hold no more than friction: how much of what presses on them. */
+  readonly friction?: number;
 }
+
+/** The plan where friction counts for nothing: plain bearings hold as the locks would that have to be drawn there. */
+export const asIfLocked = ({ kind, stiffness, candidates }: HoldPlan): HoldPlan => ({ kind, stiffness, candidates });
 
 /** Which of the two level directions, global x and y, a bearing holds. */
 export interface PlanHold {

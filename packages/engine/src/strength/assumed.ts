@@ -14,6 +14,7 @@ export const assumed = [
   "added beams: bolted to steel and pads with ¾ in A325-N, four where seated and three where framed, welded to containers; held sideways where they bear on something",
   "ties between units: plates 150 × 10, 300 mm between their welds, level, and upright where they carry upright force; stiff as these, and welded: without play under any set of assumptions",
   "pads rigid, and with locks tied also on soft ground of 10 MN/m³",
+  "locks tied: what bears without lock or weld holds by friction alone, as far as that goes, on gravity and wind at strength level; in earthquakes, at allowable level and where it slides it is taken to be locked, and said to need it",
   "a pad carries its unit in its middle; its own weight is left out",
   "direct analysis: level loads times the greatest B₂ of any unit as a storey of its own, moments of members times B₁, 0.8 of every stiffness in both",
   "level forces on a unit's mass act along its top side rails",

@@ -1,5 +1,6 @@
 import { factorOf } from "../loads/load-combination.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
+import type { StrengthRun } from "./run-plan.ts";
 import type { SolvedRun } from "./solve-runs.ts";
 
 /** What nothing drawn resists, of one unit or post, at strength level, N, with the run that asks most. */
@@ -116,5 +117,7 @@ function sliding(
   return worst === undefined ? [] : [worst];
 }
 
-export const isEarthquake = ({ run: { combination } }: SolvedRun): boolean =>
+export const isEarthquake = ({ run }: SolvedRun): boolean => isShaken(run);
+
+export const isShaken = ({ combination }: StrengthRun): boolean =>
   factorOf(combination, "Eh") !== 0 || factorOf(combination, "Emh") !== 0;

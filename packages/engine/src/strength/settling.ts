@@ -2,8 +2,9 @@ import type { Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import type { BuildingModel } from "../model/building-model.ts";
 import { buildModel, type BuiltModel } from "../model/build-model.ts";
-import type { HoldCandidate } from "../model/plan-holds.ts";
+import { asIfLocked, type HoldCandidate } from "../model/plan-holds.ts";
 import type { AssumptionSet } from "./assumption-sets.ts";
+import { isShaken } from "./holds-needed.ts";
 import { modelledBearings, type ModelledBearing } from "./modelled-bearings.ts";
 import { onSoftPads } from "./soft-pads.ts";
 import { insidesAtHand, solveBuilt, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
@@ -41,23 +42,47 @@ export function solveSettling(
     ];
     return { ...all, refused: inOrder };
   }
-  const still = solveBuilt(
-    built,
-    bearings,
-    runs.filter((run) => !isMoved(run)),
-    set,
-    memory,
-  );
-  const moved = runs.filter(isMoved);
-  if (moved.length === 0) return still;
-  const pulled = solveBuilt({ ...built, model: onMovingGround(built.model, bearings) }, bearings, moved, set, memory);
-  const solved = new Map([...still.solved, ...pulled.solved].map((one) => [one.run.id, one]));
+  const groundOf = groundsOf(acting, built.model);
+  const solvedOn = grounds.flatMap((ground) => {
+    const on = runs.filter((run) => groundOf(run) === ground);
+    if (on.length === 0) return [];
+    return [solveBuilt({ ...built, model: onGround(ground, built.model, bearings) }, bearings, on, set, memory)];
+  });
+  const solved = new Map(solvedOn.flatMap((one) => one.solved.map((run) => [run.run.id, run])));
   return {
     set,
     built,
     solved: runs.flatMap(({ id }) => solved.get(id) ?? []),
-    refused: [...still.refused, ...pulled.refused],
+    refused: solvedOn.flatMap(({ refused }) => refused),
   };
+}
+
+/** What the bearings do in a run: their ground may move, and what bears plainly may hold more than friction. */
+export type Ground = (typeof grounds)[number];
+
+const grounds = ["still", "still, as if locked", "moving", "moving, as if locked"] as const;
+
+/**
+ * Tells what the bearings do in each run. Friction counts for nothing in earthquakes: plain bearings then hold as the locks would
+ * that have to be drawn there. They do so at allowable level as well, where what level loads do to walls is told by what they add
+ * to gravity loads: with friction used up by one of the two it would tell nothing.
+ */
+export function groundsOf(cases: readonly ActionCase[], { holds }: BuildingModel): (run: StrengthRun) => Ground {
+  const isMoved = movesGround(cases);
+  const rubs = holds?.friction !== undefined && holds.candidates.some(({ plain }) => plain === true);
+  return (run) => {
+    const locked = rubs && (run.level !== "strength" || isShaken(run));
+    if (isMoved(run)) return locked ? "moving, as if locked" : "moving";
+    return locked ? "still, as if locked" : "still";
+  };
+}
+
+/** The model as its bearings are in such runs. */
+export function onGround(ground: Ground, model: BuildingModel, bearings: readonly ModelledBearing[]): BuildingModel {
+  const moves = ground === "moving" || ground === "moving, as if locked";
+  const moved = moves ? onMovingGround(model, bearings) : model;
+  if (moved.holds === undefined || ground === "still" || ground === "moving") return moved;
+  return { ...moved, holds: asIfLocked(moved.holds) };
 }
 
 /**
@@ -81,7 +106,7 @@ export function movesGround(cases: readonly ActionCase[]): (run: StrengthRun) =>
 }
 
 /** Every bearing on the ground presses only, and holds with play. */
-export function onMovingGround(model: BuildingModel, bearings: readonly ModelledBearing[]): BuildingModel {
+function onMovingGround(model: BuildingModel, bearings: readonly ModelledBearing[]): BuildingModel {
   const grounded = new Set(bearings.filter(({ planned }) => "ground" in planned.below).map(({ name }) => name));
   const press = <T extends object>(one: T, name: string): T =>
     grounded.has(name) ? { ...one, compression_only: true } : one;

@@ -112,8 +112,9 @@ describe("assessStrength", () => {
     const [over] = assessment.marks.filter(({ fact }) => fact.kind === "overstressed");
     expect(over?.verdict).toBe("does not work");
     if (over?.fact.kind !== "overstressed") throw new Error("it is over");
-    expect(over.fact.parts[0]?.part).toBe("bottom side rail");
-    expect(over.fact.parts[0]?.envelope?.least).toBeGreaterThan(1);
+    // a bottom rail of 12 m by itself takes 45 kN·m where it yields at 9.4; the top rail above it no less (modelling of the reference)
+    const rail = over.fact.parts.find(({ part }) => part === "bottom side rail");
+    expect(rail?.envelope?.least).toBeGreaterThan(1);
   });
 
   it("tells each reader of each of its marks in words", () => {
