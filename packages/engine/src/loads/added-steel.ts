@@ -1,14 +1,14 @@
-import type { PointMm, Scheme } from "@cornerway/schema";
+import type { Opening, PointMm, Scheme } from "@cornerway/schema";
 import { steelKgPerMm3 } from "../catalog/materials.ts";
 import { gravity } from "../catalog/gravity.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
-import { placeContainer } from "../geometry/place.ts";
+import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
 import { toMm } from "../units.ts";
 
-/** Steel added to a scheme, at its centre of mass. */
+/** Steel added to a scheme, at its centre of mass; the frame of a wall bar by bar. */
 export type AddedSteel = {
   readonly elementId: string;
   /** The unit it belongs to and travels with when lifted; absent for steel erected apart. */
@@ -43,25 +43,67 @@ const beams = ({ beams: drawn }: Scheme): AddedSteel[] =>
     };
   });
 
-/** Two jambs, a header and a sill round every framed opening, in the middle of it. */
+/** Two jambs, a header and a sill round every framed opening. */
 const frames = ({ containers, openings }: Scheme): AddedSteel[] =>
   openings.flatMap((opening) => {
     const container = containers.find(({ id }) => id === opening.containerId);
     if (!opening.framed || container === undefined) return [];
-    const { jamb, header, sill } = openingFrame(opening);
-    const [wide, high] = [toMm(opening.widthUm), toMm(opening.heightUm)];
-    const bars = 2 * weightN(jamb, high) + weightN(header, wide) + weightN(sill, wide);
-    const face = faceFrame(placeContainer(container), opening.face);
-    return [
-      {
-        elementId: opening.id,
-        containerId: opening.containerId,
-        weightN: bars,
-        ...((opening.face === "floor" || opening.face === "roof") && { surface: opening.face }),
-        at: pointOnFace(face, toMm(opening.offsetUm) + wide / 2, toMm(opening.sillUm) + high / 2),
-      },
-    ];
+    const bars = opening.face === "floor" || opening.face === "roof" ? hatchFrame : wallFrame;
+    return bars(opening, placeContainer(container)).map((bar) => ({
+      elementId: opening.id,
+      containerId: opening.containerId,
+      ...bar,
+    }));
   });
+
+type Bar = Pick<AddedSteel, "weightN" | "at" | "surface">;
+
+/**
+ * Bar by bar in the plane of the posts, where it stands in the wall: an even load is a half in the middle and a quarter at each end,
+ * which bends what carries it as much, w L²/8. A jamb stands on the rail.
+ */
+function wallFrame(opening: Opening, placed: PlacedContainer): Bar[] {
+  const { jamb, header, sill } = openingFrame(opening);
+  const [from, wide] = [toMm(opening.offsetUm), toMm(opening.widthUm)];
+  const [low, high] = [toMm(opening.sillUm), toMm(opening.heightUm)];
+  const face = faceFrame(placed, opening.face);
+  const behindMm = toPostAxisMm(placed, opening.face);
+  const at = (uMm: number, vMm: number): PointMm => {
+    const { xMm, yMm, zMm } = pointOnFace(face, uMm, vMm);
+    return { xMm: xMm - face.normal.xMm * behindMm, yMm: yMm - face.normal.yMm * behindMm, zMm };
+  };
+  const level = (section: Section, vMm: number): Bar[] =>
+    ([0, 0.5, 1] as const).map((share) => ({
+      weightN: weightN(section, wide) * (share === 0.5 ? 0.5 : 0.25),
+      at: at(from + share * wide, vMm),
+    }));
+  const jambs = [from, from + wide].map((uMm): Bar => ({ weightN: weightN(jamb, high), at: at(uMm, low) }));
+  return [...jambs, ...level(header, low + high), ...level(sill, low)];
+}
+
+function toPostAxisMm({ dimensions }: PlacedContainer, face: Opening["face"]): number {
+  const { lengthMm, widthMm, holeSpacingLengthwiseMm, holeSpacingCrosswiseMm } = dimensions;
+  return (
+    (face === "left" || face === "right" ? widthMm - holeSpacingCrosswiseMm : lengthMm - holeSpacingLengthwiseMm) / 2
+  );
+}
+
+/** In the middle of the hatch, from where it goes to both rails. */
+function hatchFrame(opening: Opening, placed: PlacedContainer): Bar[] {
+  const { jamb, header, sill } = openingFrame(opening);
+  const [wide, high] = [toMm(opening.widthUm), toMm(opening.heightUm)];
+  return [
+    {
+      weightN: 2 * weightN(jamb, high) + weightN(header, wide) + weightN(sill, wide),
+      ...((opening.face === "floor" || opening.face === "roof") && { surface: opening.face }),
+      at: pointOnFace(
+        faceFrame(placed, opening.face),
+        toMm(opening.offsetUm) + wide / 2,
+        toMm(opening.sillUm) + high / 2,
+      ),
+    },
+  ];
+}
 
 const named = (section: string): Section => findSection(section) ?? frameTube;
 
