@@ -72,7 +72,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "torsion with other forces": {
     checked: ["added post", "added beam", "jamb"],
     bounded: [...channels, ...thinTubes, "door header"],
-    why: "the clause of structural tubes, where torsion takes more than a fifth of its strength; open shapes as if by it; a bottom rail between a seat and the nearest cross member by its stresses, warping alone",
+    why: "the clause of structural tubes, where torsion takes more than a fifth of its strength; open shapes as if by it; a bottom rail between the cross members beside a seat by its stresses, warping alone",
   },
   "axial force with bending": {
     checked: members,

@@ -36,7 +36,7 @@ export function warpedRail(rail: TwistedRail, steel: Steel, demand: MemberDemand
   put("P", demand.axialN, "N", "axial force");
   put("M_x", demand.momentStrongNmm, "N·mm", "moment, strong axis");
   put("M_y", demand.momentWeakNmm, "N·mm", "moment, weak axis; over the plate that at its end");
-  put("T", demand.torsionNmm, "N·mm", "torque about the line of the model");
+  put("T", demand.torsionNmm, "N·mm", "couple about the line of the model, both sides of the seat together");
   working.let("z", rail.lineMm, "mm", "that line above the force", "derived");
   working.let("a", shearCentreAboveLineMm(rail), "mm", "shear centre above that line", "derived");
   working.let("e_1", rail.nearMm, "mm", "end of the plate to the nearest cross member", "common practice");

@@ -1,7 +1,7 @@
 import type { FreedomName } from "./analytical-model.ts";
 import type { DrawnSheet } from "./drawn-sheet.ts";
 import { nearestLine } from "./nearest-line.ts";
-import { twistHoldOver } from "./twist-holds.ts";
+import { inSpaceOf } from "./twist-holds.ts";
 import type { UnitDraft } from "./unit-draft.ts";
 import type { FrameBar, SideName, UnitOpening, WallName } from "./unit-lines.ts";
 import type { WallGrid } from "./wall-grid.ts";
@@ -78,7 +78,8 @@ function drawSideRail(draft: UnitDraft, side: SideName, rail: "top" | "bottom"):
     const over = openingsOver(draft, side, (from + to) / 2);
     if (over.some((opening) => cuts(rail, opening))) return;
     const ends = [draft.place(side, from, z), draft.place(side, to, z)] as const;
-    const twisted = rail === "bottom" && twistHoldOver(draft.twistHolds, side, (from + to) / 2) !== undefined;
+    const middle = (from + to) / 2;
+    const twisted = rail === "bottom" && draft.twistHolds.some((hold) => inSpaceOf(hold, side, middle));
     const beam = draft.addBeam(`${rail}Rail`, ...ends, twisted ? "bottomRailAtSeat" : `${rail}Rail`);
     // a header stands side by side with the rail, on the same line: each takes its share
     const headed = rail === "top" ? over.find(({ framed, fullHeight }) => framed && fullHeight) : undefined;

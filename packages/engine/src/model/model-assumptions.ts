@@ -49,9 +49,10 @@ export function lineSection(section: Section): ModelSection {
 const CROSS_MEMBER_SPACING_MM = 308;
 
 /**
- * A bottom rail between a seat and the nearest cross member, half a space away at most. So short an open shape resists twisting by
- * its flanges, not by G J: point torque in the middle of a space, held against turning at both of its ends and free to warp there,
- * E Cw over s as a beam's E I over its span, 48 E Cw/s³ against 4 G J/s. Derived (Vlasov).
+ * A bottom rail between the cross members on either side of a seat. So short an open shape resists twisting by its flanges, not by
+ * G J: point torque in the middle of a space, held against turning at both of its ends and free to warp there, E Cw over s as a
+ * beam's E I over its span, 48 E Cw/s³ against 4 G J/s. Off the middle it is stiffer still; what either end takes goes by the lever
+ * all the same. Derived (Vlasov).
  */
 export function railAtSeat(section: PressedSection): ModelSection {
   const line = lineSection(section);

@@ -26,8 +26,13 @@ export function holdingEndParts(
 ): StrengthPart[] {
   const cross = measuredPressed(containerMembers["cross member"], lines.measured?.["cross member"]);
   const { basis: codes } = basis.memberStrengths(rail);
-  const ends = twistHolds(lines).filter(({ member }) => member > 0 && member < lines.floorBays);
-  const once = [...new Map(ends.map((hold) => [`${hold.side} ${hold.member}`, hold])).values()];
+  const ends = twistHolds(lines)
+    .flatMap(({ side, holdU, farU, member, farMember }) => [
+      { side, member, holdU },
+      { side, member: farMember, holdU: farU },
+    ])
+    .filter(({ member }) => member > 0 && member < lines.floorBays);
+  const once = [...new Map(ends.map((end) => [`${end.side} ${end.member}`, end])).values()];
   return once.flatMap(({ side, holdU }): StrengthPart[] => {
     const beam = all.find(({ kind, uMm }) => kind === "cross" && Math.abs(uMm - holdU) < 1);
     if (beam === undefined) return [];

@@ -84,7 +84,7 @@ function twistedRail(member: CheckedMember, hold: TwistHold, lines: UnitLines, p
 }
 
 /**
- * The worst end of these lines, with the greatest torque of any of them. Over its plate a seat carries what bends the rail across,
+ * The worst end of these lines, with the couple of the seat: what goes to either side of it together. Over its plate a seat carries what bends the rail across,
  * which is there what it is at the plate's end. What even loads add between the ends of lines so short is not looked for.
  */
 function worstBesideSeat(
@@ -101,7 +101,12 @@ function worstBesideSeat(
   return (solved: SolvedRun, forces: MemberStretch["forces"]): MemberDemand => {
     const { values, at } = forces(solved);
     const starts = linesIn(at);
-    const torsionNmm = beams.reduce((most, _, b) => Math.max(most, Math.abs(values[(starts[b] ?? 0) + 3] ?? 0)), 0);
+    const greatest = (side: -1 | 1): number =>
+      beams.reduce((most, { from, to }, b) => {
+        const isThere = side * ((from[0] + to[0]) / 2 - seatX) > 0;
+        return isThere ? Math.max(most, Math.abs(values[(starts[b] ?? 0) + 3] ?? 0)) : most;
+      }, 0);
+    const torsionNmm = greatest(-1) + greatest(1);
     let worst: MemberDemand = demandRoom();
     beams.forEach(({ lengthMm, from, to }, b) => {
       along.take(values, starts[b] ?? 0, lengthMm);
