@@ -191,7 +191,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "stability while set up": {
     bounded: ["building"],
-    why: "each unit alone as it has just been set, in 0.75 of the design wind speed: props and cables of the erector would relieve it",
+    why: "each unit alone as it has just been set, in 0.75 of the design wind speed, and whether it holds together as it hangs: props, braces and cables of the erector would relieve it",
   },
   vibration: { notCovered: ["building"], why: "floors are not judged for bounce" },
   fatigue: { notCovered: ["building"], why: "loads of a building are taken as static" },

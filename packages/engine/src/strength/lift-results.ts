@@ -44,15 +44,19 @@ export const liftedParts = (
   memory: StrengthMemory,
 ): ElementResult[] =>
   liftedAlike(scheme, container, basis, memory, (alone, hanging) => {
-    const results = hung(alone, hanging, basis, memory).toSorted((a, b) => useOf(b) - useOf(a));
-    return results.filter((result, n) => n === 0 || useOf(result) > 1);
+    const { parts, falls } = hung(alone, hanging, basis, memory);
+    const results = parts.toSorted((a, b) => useOf(b) - useOf(a));
+    return [...falls, ...results.filter((result, n) => n === 0 || useOf(result) > 1)];
   });
 
 const useOf = ({ utilisation = Infinity }: ElementResult): number => utilisation;
 
 const DEAD_ALONE = 1.4;
 
-function hung(alone: Scheme, container: Container, basis: StrengthBasis, memory: StrengthMemory): ElementResult[] {
+/** What its parts take in the picks in which it holds together, and that it does not in others: nothing is known of it there. */
+type Hung = { readonly parts: readonly ElementResult[]; readonly falls: readonly ElementResult[] };
+
+function hung(alone: Scheme, container: Container, basis: StrengthBasis, memory: StrengthMemory): Hung {
   const { cases } = lifting(alone, container);
   const analysis = analyse(inOrder(alone));
   const built = freelyHeld(buildModel(analysis, cases, {}, usualAssumptions));
@@ -63,16 +67,30 @@ function hung(alone: Scheme, container: Container, basis: StrengthBasis, memory:
     factors: { [id]: DEAD_ALONE },
   }));
   const bearings = modelledBearings(built, analysis.structure.building);
-  const { solved } = solveBuilt(built, bearings, runs, lift, memory);
+  const { solved, refused } = solveBuilt(built, bearings, runs, lift, memory);
   // what is lifted is the engineer's in any case: what of it is sure is not told apart
   const parts = unitPartsAlone(analysis, built, container.id, basis).filter(({ sureOf }) => sureOf === undefined);
-  const worsts = screen(parts, solved);
+  // nothing is there that could hold what moves
+  const worsts = screen(
+    parts,
+    solved.filter(({ held }) => held.length === 0),
+  );
   const most = Math.max(...worsts.map(useIn));
   // workings are long: of what is neither the worst nor too much none is asked for
-  return worsts
-    .filter((worst) => useIn(worst) >= Math.min(1, most) * (1 - SOLUTION_ACCURACY))
-    .map((worst) => hanging(elementResult(worst)));
+  return {
+    parts: worsts
+      .filter((worst) => useIn(worst) >= Math.min(1, most) * (1 - SOLUTION_ACCURACY))
+      .map((worst) => hanging(elementResult(worst))),
+    falls: refused.slice(0, 1).map(({ run }) => withoutEquilibrium(container.id, run.id)),
+  };
 }
+
+/** As it is cut it comes apart or folds up once it hangs. */
+const withoutEquilibrium = (ownerId: string, run: string): ElementResult =>
+  statedResult(
+    { ownerId, place: "hanging, lifted", run },
+    { ok: false, element: "building", limitState: "stability while set up", why: "nothing resists it" },
+  );
 
 const useIn = ({ asDrawn, heldDown }: PartWorst): number => (asDrawn ?? heldDown)?.use ?? 0;
 

@@ -4,6 +4,7 @@ import type { ElementResult } from "../../src/strength/element-result.ts";
 import { liftResults } from "../../src/strength/lift-results.ts";
 import * as solveRuns from "../../src/strength/solve-runs.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
+import { unitStrength } from "../../src/strength/unit-strength.ts";
 import { drawnUnit } from "./drawn-unit.ts";
 import { basis } from "./one-run.ts";
 
@@ -58,6 +59,39 @@ describe("a 40 ft unit with 2.4 m out of a side, from rail to rail", () => {
     const { lifting } = scheme.basis;
     const equal: Scheme = { ...scheme, basis: { ...scheme.basis, lifting: { ...lifting, equalised: true } } };
     expect(worstMember(equal)).toBeLessThan(0.6 * worstMember(scheme));
+  });
+});
+
+// Both sides cut through at one place, rails and all: two halves that roof sheet and floor join as hinges do. Each would have to
+// carry half of the weight on two fittings at its own end, W/2 with its lever of a quarter of the length: nothing holds that moment.
+describe("a 40 ft unit whose sides are both cut through, rails and all, when it is picked", () => {
+  const through = (face: "left" | "right", cut?: "after placing"): Opening => ({
+    ...{ id: `o-${face}`, tag: "O", containerId: "u1", face, use: "door", framed: false },
+    ...{ offsetUm: 5_000_000, sillUm: 0, widthUm: 2_000_000, heightUm: 2_896_000 },
+    ...(cut && { cut }),
+  });
+  const openings = [through("left"), through("right")];
+  const fallsOf = (results: readonly ElementResult[]) => results.filter(({ refused }) => refused !== undefined);
+
+  it("is said to hang without equilibrium, which needs the engineer; nothing is told of its parts", () => {
+    const results = lifted({ ...drawnUnit({}), openings });
+    const [falls, ...more] = fallsOf(results);
+    expect(falls).toMatchObject({
+      ...{ ownerId: "u1", element: "building", place: "hanging, lifted", limitState: "stability while set up" },
+      ...{ refused: "nothing resists it", covered: "bounded" },
+    });
+    expect(more).toEqual([]);
+    expect(results.every(({ element }) => element === "building" || element === "corner fitting")).toBe(true);
+    const { reasons, verdict } = unitStrength({
+      ...{ unitId: "u1", results, holds: [], refused: [], runs: 1, withSteel: false, given: [] },
+    });
+    expect(verdict).toBe("needs the engineer");
+    expect(reasons).toEqual([{ kind: "strength refused", partId: falls?.id, why: "nothing resists it" }]);
+  });
+
+  it("hangs together where the cuts come after placing", () => {
+    const later = [through("left", "after placing"), through("right", "after placing")];
+    expect(fallsOf(lifted({ ...drawnUnit({}), openings: later }))).toEqual([]);
   });
 });
 
