@@ -10,6 +10,8 @@ import type { SheetStiffness, UnitLines } from "./unit-lines.ts";
 /** What a line model takes for granted where the scheme says nothing; every entry may be overridden. */
 export interface ModelAssumptions {
   readonly sections: UnitLines["sections"];
+  /** In place of those of `sections` in units of 20 ft and shorter. */
+  readonly shortRail: Pick<UnitLines["sections"], "bottomRail" | "bottomRailAtSeat">;
   readonly sideSheet: SheetStiffness;
   readonly frontSheet: SheetStiffness;
   /** Shear of the floor and of the roof between the side rails, N/mm; roof across, N/mm per mm. */
@@ -103,6 +105,10 @@ export const usualAssumptions: ModelAssumptions = {
     doorHeader: lineSection(assumedDoorHeader),
     frame: lineSection(frameTube),
     fold: foldSection(folds.side, 1.6),
+  },
+  shortRail: {
+    bottomRail: lineSection(containerMembers["bottom side rail, 20 ft"]),
+    bottomRailAtSeat: railAtSeat(containerMembers["bottom side rail, 20 ft"]),
   },
   sideSheet: sheetStiffness(folds.side, 1.6),
   frontSheet: sheetStiffness(folds.end, 2),

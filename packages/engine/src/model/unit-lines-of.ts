@@ -1,4 +1,4 @@
-import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
+import { assumedDoorHeader, bottomSideRail, containerMembers } from "../catalog/sections/container-members.ts";
 import { findSection } from "../catalog/sections/find-section.ts";
 import { openingFrame } from "../catalog/sections/frame-tubes.ts";
 import { measuredPressed, measuredSection } from "../catalog/sections/measured-section.ts";
@@ -32,7 +32,11 @@ export function unitLinesOf(
     heightMm: dimensions.heightMm,
     bottomRailMm: assumptions.bottomRailMm,
     topRailMm: dimensions.heightMm - assumptions.topRailBelowTopMm,
-    sections: { ...assumptions.sections, ...measuredLines(measured) },
+    sections: {
+      ...assumptions.sections,
+      ...(isShort(lengthMm) && assumptions.shortRail),
+      ...measuredLines(measured, lengthMm),
+    },
     ...(Object.keys(measured).length === 0 ? {} : { measured }),
     floorBays: Math.max(1, Math.round(lengthMm / assumptions.crossMemberSpacingMm)),
     sideSheet: assumptions.sideSheet,
@@ -48,26 +52,27 @@ export function unitLinesOf(
   };
 }
 
-const lineMembers = {
-  topRail: ["top side rail", containerMembers["top side rail"]],
-  bottomRail: ["bottom side rail", containerMembers["bottom side rail"]],
-  crossMember: ["cross member", containerMembers["cross member"]],
-  doorHeader: ["door header", assumedDoorHeader],
-} as const;
+const isShort = (lengthMm: number): boolean => bottomSideRail(lengthMm) !== containerMembers["bottom side rail"];
+
+const lineMembers = (lengthMm: number) =>
+  ({
+    topRail: ["top side rail", containerMembers["top side rail"]],
+    bottomRail: ["bottom side rail", bottomSideRail(lengthMm)],
+    crossMember: ["cross member", containerMembers["cross member"]],
+    doorHeader: ["door header", assumedDoorHeader],
+  }) as const;
 
 /** The lines of members whose thickness was measured. */
-function measuredLines(measured: MeasuredSteel): Partial<UnitLines["sections"]> {
+function measuredLines(measured: MeasuredSteel, lengthMm: number): Partial<UnitLines["sections"]> {
   const lines = (["topRail", "bottomRail", "crossMember", "doorHeader"] as const).flatMap((line) => {
-    const [member, section] = lineMembers[line];
+    const [member, section] = lineMembers(lengthMm)[line];
     const thicknessMm = measured[member];
     if (thicknessMm === undefined) return [];
     return [[line, lineSection(measuredSection(section, thicknessMm))] as const];
   });
   const rail = measured["bottom side rail"];
   const atSeat =
-    rail === undefined
-      ? {}
-      : { bottomRailAtSeat: railAtSeat(measuredPressed(containerMembers["bottom side rail"], rail)) };
+    rail === undefined ? {} : { bottomRailAtSeat: railAtSeat(measuredPressed(bottomSideRail(lengthMm), rail)) };
   return { ...Object.fromEntries(lines), ...atSeat };
 }
 

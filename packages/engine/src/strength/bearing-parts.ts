@@ -1,4 +1,4 @@
-import { containerMembers } from "../catalog/sections/container-members.ts";
+import { bottomSideRail, containerMembers } from "../catalog/sections/container-members.ts";
 import { measuredPressed, measuredTube } from "../catalog/sections/measured-section.ts";
 import { corrugatedSheet, folds } from "../catalog/sections/corrugated-sheet.ts";
 import type { PressedSection, TubeSection } from "../catalog/sections/section.ts";
@@ -76,7 +76,7 @@ function partsAt(
   const seat = seatAt(bearing, point, building);
   const toEndMm = Math.min(u, lengthMm - u);
   if (rail === "bottom") {
-    const section = measuredPressed(containerMembers["bottom side rail"], measured["bottom side rail"]);
+    const section = measuredPressed(bottomSideRail(lengthMm), measured["bottom side rail"]);
     return [
       part("bottom side rail", [section, toEndMm, seat], (forceN, steel) =>
         onBottomRail(section, { forceN, toEndMm, ...seat }, steel, basis),

@@ -1,5 +1,5 @@
 import { findSection } from "../catalog/sections/find-section.ts";
-import { assumedDoorHeader, containerMembers } from "../catalog/sections/container-members.ts";
+import { assumedDoorHeader, bottomSideRail, containerMembers } from "../catalog/sections/container-members.ts";
 import { frameTube } from "../catalog/sections/frame-tubes.ts";
 import { measuredSection } from "../catalog/sections/measured-section.ts";
 import type { PressedSection, Section, TubeSection } from "../catalog/sections/section.ts";
@@ -53,7 +53,7 @@ function nameOf(
     measuredSection(section, lines.measured?.[member]);
   switch (beam.kind) {
     case "bottomRail":
-      return railOf(beam, lines, "bottom", steel("bottom side rail", bottomRailOf(lines)));
+      return railOf(beam, lines, "bottom", steel("bottom side rail", bottomSideRail(lines.lengthMm)));
     case "topRail":
       return railOf(beam, lines, "top", topRailOf(lines));
     case "cross":
@@ -164,11 +164,6 @@ const memberOf = (
   unbracedMm: heldMm,
   cb: 1,
 });
-
-/** Rails of short units are lower. */
-const SHORT_MM = 7000;
-const bottomRailOf = ({ lengthMm }: UnitLines): PressedSection =>
-  lengthMm < SHORT_MM ? containerMembers["bottom side rail, 20 ft"] : containerMembers["bottom side rail"];
 
 const topRailOf = ({ measured }: UnitLines): Section =>
   measuredSection(containerMembers["top side rail"], measured?.["top side rail"]);

@@ -25,6 +25,7 @@ const assumptions: ModelAssumptions = {
     frame: section("s100"),
     fold: usualAssumptions.sections.fold,
   },
+  shortRail: { bottomRail: section("botrail"), bottomRailAtSeat: usualAssumptions.sections.bottomRailAtSeat },
   sideSheet: { shear: 115_638, upright: 340_585, along: 333 },
   frontSheet: { shear: 144_548, upright: 425_731, along: 650 },
 };

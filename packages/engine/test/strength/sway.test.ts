@@ -19,7 +19,7 @@ function reducedSet() {
     upright: less * upright,
     along: less * along,
   });
-  const { sections, sideSheet, frontSheet, floorShear, roofShear, roofAcross } = usualAssumptions;
+  const { sections, shortRail, sideSheet, frontSheet, floorShear, roofShear, roofAcross } = usualAssumptions;
   const { post, topRail, bottomRail, bottomRailAtSeat, crossMember, doorHeader, frame, fold } = sections;
   return {
     ...firstSet(),
@@ -35,6 +35,7 @@ function reducedSet() {
         frame: bar(frame),
         fold: bar(fold),
       },
+      shortRail: { bottomRail: bar(shortRail.bottomRail), bottomRailAtSeat: bar(shortRail.bottomRailAtSeat) },
       sideSheet: sheet(sideSheet),
       frontSheet: sheet(frontSheet),
       floorShear: less * floorShear,

@@ -57,6 +57,13 @@ export const containerMembers = {
 
 export type ContainerMemberName = keyof typeof containerMembers;
 
+/** Rails of units of 20 ft and shorter are lower. */
+const SHORT_MM = 7000;
+
+/** The bottom side rail of a unit so long between its post axes, mm. */
+export const bottomSideRail = (lengthMm: number): PressedSection =>
+  lengthMm < SHORT_MM ? containerMembers["bottom side rail, 20 ft"] : containerMembers["bottom side rail"];
+
 function at(xMm: number, yMm: number): SectionPoint {
   return { xMm, yMm };
 }
