@@ -28,7 +28,7 @@ describe("the frame of a side that is cut out", () => {
   });
 
   it("bends what carries a level bar by w L²/8, as an even load does", () => {
-    const [left = NaN, right = NaN] = [-2729, 2671];
+    const [left, right] = [-2729, 2671];
     const level = bars.filter(({ weightN }) => Math.abs(weightN - N_PER_M * heightM) >= 1);
     const high = level.filter(({ at }) => at.zMm > 1000);
     const reaction = high.reduce((sum, { weightN, at }) => sum + (weightN * (right - at.xMm)) / (right - left), 0);
