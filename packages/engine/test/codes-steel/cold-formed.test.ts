@@ -185,6 +185,11 @@ describe("pressedWebCrippling", () => {
     expectWithin(stated(pressedWebCrippling(force, lrfd)).available, 0.85 * 58_336, 1e-4);
   });
 
+  it("counts no more of a bearing than 2 h = 298 mm, 71.9 kN (by hand): what bears over more is no weaker", () => {
+    for (const bearingMm of [298, 300, 450])
+      expectWithin(stated(pressedWebCrippling({ ...force, bearingMm }, lrfd)).available, 0.85 * 71_911, 1e-3);
+  });
+
   it("refuses a bend rounder than the table's tests", () => {
     expect(pressedWebCrippling({ ...force, insideRadiusMm: 6 }, lrfd)).toEqual({
       ok: false,

@@ -49,9 +49,12 @@ export function pressedWebCrippling(force: CripplingForce, basis: ColdFormedBasi
   const working = openWorking(`Web crippling, ${where}`, aisi(basis, "G5, Table G5-2"));
   letYield(working, force.steel);
   working.let("t", section.thicknessMm, "mm", `thickness, ${section.name}`, section.certainty, section.source);
-  working.let("h", flatWebMm(channel), "mm", "flat depth of the web", section.certainty, section.source);
+  const flatMm = flatWebMm(channel);
+  working.let("h", flatMm, "mm", "flat depth of the web", section.certainty, section.source);
   working.let("R", force.insideRadiusMm, "mm", "inside radius of the bends", "common practice");
-  working.let("N", force.bearingMm, "mm", "length of bearing", "derived");
+  // what bears over more is no weaker: no more of it is counted than the clause was tested for
+  const countedMm = Math.min(force.bearingMm, MOST_OVER_DEPTH * flatMm, MOST_OVER_THICKNESS * section.thicknessMm);
+  working.let("N", countedMm, "mm", "length of bearing, as far as it counts", "derived");
   letCoefficients(working, factors);
   if (!withinLimits(working)) return refused("proportions outside the clause's limits");
   working.compute("P_n", "C*t^2*F_y*(1 - C_R*sqrt(R/t))*(1 + C_N*sqrt(N/t))*(1 - C_h*sqrt(h/t))", "N", "Eq. G5-1");
@@ -66,7 +69,11 @@ function letCoefficients(working: OpenWorking, factors: Coefficients): void {
   working.let("R_max", factors.mostRadius, "1", "largest R/t", "memory", "Table G5-2");
 }
 
-/** h/t ≤ 200, N/t ≤ 210, N/h ≤ 2, R/t as the table says (G5). */
+/** N/h ≤ 2, N/t ≤ 210 (G5). */
+const MOST_OVER_DEPTH = 2;
+const MOST_OVER_THICKNESS = 210;
+
+/** h/t ≤ 200, N/t and N/h as above, R/t as the table says (G5). */
 function withinLimits(working: OpenWorking): boolean {
   return [
     working.when("h/t", "<=", "200", "G5"),
