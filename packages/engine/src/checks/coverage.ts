@@ -77,7 +77,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "axial force with bending": {
     checked: members,
     bounded: ["door header", ...posts],
-    why: "posts stand between alone and held by their sheet",
+    why: "posts stand between alone and held by their sheet; bending of channels as bounded as above, which is first yield of the whole section within 1 % where cross members hold them",
   },
   "bending with shear": {
     checked: [...channels, ...thinTubes],
