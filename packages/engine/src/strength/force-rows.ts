@@ -1,6 +1,6 @@
 import { addRowsTimes, VECTORS_AT_ONCE, type FourSums } from "../numerics/rows-times.ts";
 import { Scratch } from "../numerics/scratch.ts";
-import type { ToldForces } from "./told-forces.ts";
+import type { Told } from "./told-forces.ts";
 
 /** A run as a container sees it: the movements of its bearing points, and how much of each load of its basis acts. */
 export type SeenRun = {
@@ -10,16 +10,16 @@ export type SeenRun = {
   readonly shares: () => Float64Array;
 };
 
-/** The forces inside a container, each a row over the movements of its bearing points and a row over its loads. */
+/** Forces inside a container, each a row over the movements of its bearing points and a row over its loads. */
 export class ForceRows {
   private readonly byMovement: Float64Array;
   private readonly byLoad: Float64Array;
-  private readonly told: ToldForces;
+  private readonly told: Told;
   /** Of four runs each, the one asked last first: whoever goes through the runs may look back at one of them each time. */
   private blocks: readonly [Block, Block];
 
-  /** `byLoad` has rows of the ends of loaded lines behind those that movements cause as well. */
-  constructor(byMovement: Float64Array, byLoad: Float64Array, told: ToldForces) {
+  /** `byLoad` may have rows behind those that movements cause as well. */
+  constructor(byMovement: Float64Array, byLoad: Float64Array, told: Told) {
     this.byMovement = byMovement;
     this.byLoad = byLoad;
     this.told = told;

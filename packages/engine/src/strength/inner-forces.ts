@@ -18,7 +18,7 @@ const FREEDOMS_OF_LINE = 12;
 export const FORCES_OF_ENDS = 3;
 const FIXED_OF_LINE = FORCES_OF_LINE + FORCES_OF_ENDS;
 
-/** Rows of what is worked out inside a container: six forces of each line, then the flow of each sheet. */
+/** Rows of what is worked out inside a container: the flow of each sheet, then six forces of each line. */
 export type ForceLayout = {
   /** Where the first of each stands. */
   readonly lines: ReadonlyMap<string, number>;
@@ -126,15 +126,15 @@ function rowsOf({ part, equationOf }: CondensedPart): Rows[] {
   const { members, panels } = part.frame;
   const rows: Rows[] = [];
   let at = 0;
-  for (const member of members.values()) {
-    const byFreedom = ofKind(BY_FREEDOM, member, ofUnitMovements);
-    rows.push({ at, count: FORCES_OF_LINE, equations: equationsOf(member.freedoms, equationOf), byFreedom });
-    at += FORCES_OF_LINE;
-  }
   for (const panel of panels.values()) {
     const byFreedom = ofKind(FLOW_BY_FREEDOM, panel, ofUnitFlow);
     rows.push({ at, count: 1, equations: equationsOf(panel.freedoms, equationOf), byFreedom });
     at++;
+  }
+  for (const member of members.values()) {
+    const byFreedom = ofKind(BY_FREEDOM, member, ofUnitMovements);
+    rows.push({ at, count: FORCES_OF_LINE, equations: equationsOf(member.freedoms, equationOf), byFreedom });
+    at += FORCES_OF_LINE;
   }
   return rows;
 }
@@ -210,12 +210,12 @@ function addFixed(
 }
 
 function layoutOf(lines: Iterable<string>, panels: Iterable<string>): ForceLayout {
-  const lineAt = new Map<string, number>();
-  for (const id of lines) lineAt.set(id, lineAt.size * FORCES_OF_LINE);
-  const first = lineAt.size * FORCES_OF_LINE;
   const panelAt = new Map<string, number>();
-  for (const id of panels) panelAt.set(id, first + panelAt.size);
-  return { lines: lineAt, panels: panelAt, length: first + panelAt.size };
+  for (const id of panels) panelAt.set(id, panelAt.size);
+  const first = panelAt.size;
+  const lineAt = new Map<string, number>();
+  for (const id of lines) lineAt.set(id, first + lineAt.size * FORCES_OF_LINE);
+  return { lines: lineAt, panels: panelAt, length: first + lineAt.size * FORCES_OF_LINE };
 }
 
 /** Six forces by each of the line's twelve freedoms, freedom by freedom. */

@@ -1,5 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import { assumptionSets, type AssumptionId } from "./assumption-sets.ts";
+import { assumptionSets, softRacking, type AssumptionId } from "./assumption-sets.ts";
 import type { ElementResult } from "./element-result.ts";
 import type { ScreenedSet } from "./screened-set.ts";
 import { splitOver, type HelpersShare } from "./share-split.ts";
@@ -19,9 +19,8 @@ export type TellProgress = (done: number, of: number) => void;
 /** Sets of assumptions one run solves. */
 export const strengthSteps: number = assumptionSets.length;
 
-/** Those solved for every run, and those solved for the runs that govern in them. */
-const wholeSets = assumptionSets.filter(({ solves }) => solves === "every run").map(({ id }) => id);
-const restSets = assumptionSets.filter(({ solves }) => solves === "governing runs").map(({ id }) => id);
+const isWhole = (id: AssumptionId): boolean =>
+  assumptionSets.some((set) => set.id === id && set.solves === "every run");
 
 /**
  * Actions, model, solution over the envelope, screening of every part in every run, full working where something governs,
@@ -46,22 +45,27 @@ export function* strengthShared(
   };
 
   for (const { helper } of helpers) yield* ask(helper, { work: "take up", scheme: ground.scheme });
-  const leaning = helpers.length === 0 ? undefined : yield* ask(0, { work: "leans" });
-  const asked = yield* askAhead(helpers);
-  if (leaning !== undefined) for (const id of wholeSets.slice(0, 1)) share.prepare(id);
+  const leaning = yield* askLeans(helpers);
+  yield* askAhead(helpers);
+  const [first, ...rest] = ownOf(helpers);
+  if (leaning !== undefined) share.prepare(first);
   const leans = leaning === undefined ? share.leans() : yield* told(leaning);
   const enlargement = swayFactor(leans);
-  const whole = wholeSets.map((id) => step(share.screened(id, enlargement)));
+  const wholeAway = yield* askScreened(helpers, ({ whole }) => whole, enlargement);
+  const besideAway = yield* askBeside(helpers);
+  const wholeOwn = [first, ...rest.filter(isWhole)].map((id) => step(share.screened(id, enlargement)));
+  const restOwn = rest.filter((id) => !isWhole(id));
+  // what helpers have not told yet is waited for
+  if (helpers.length > 0) for (const id of restOwn) share.prepare(id);
+  const whole = inOrder([...wholeOwn, ...(yield* toldOfSets(wholeAway, step))]);
   const names = governingNames(toldOf(whole));
-  const resting = yield* askRest(helpers, enlargement, names);
-  const own = restSets.filter((id) => !resting.has(id)).map((id) => step(share.screened(id, enlargement, names)));
-  const ownBeside = besidesLeft(helpers).flatMap((what) => share.beside(what));
-  const elsewhere: ScreenedSet[] = [];
-  for (const asked of resting.values()) elsewhere.push(step(yield* told(asked)));
-  const rest = inOrder([...own, ...elsewhere]);
-  const governing = yield* resultsOf(toldOf([...whole, ...rest]), share, helpers);
-  const beside = [...(yield* toldOfAll(asked)), ...ownBeside];
-  return strengthFrom(share, basis, { leans, enlargement, whole, rest, governing, beside });
+  const restAway = yield* askScreened(helpers, ({ sets }) => sets, enlargement, names);
+  const solvedOwn = restOwn.map((id) => step(share.screened(id, enlargement, names)));
+  const besideOwn = besidesLeft(helpers).flatMap((what) => share.beside(what));
+  const solved = inOrder([...solvedOwn, ...(yield* toldOfSets(restAway, step))]);
+  const governing = yield* resultsOf(toldOf([...whole, ...solved]), share, helpers);
+  const beside = [...(yield* toldOfAll(besideAway)), ...besideOwn];
+  return strengthFrom(share, basis, { leans, enlargement, whole, rest: solved, governing, beside });
 }
 
 /** The worst of every part that is told over these sets. */
@@ -70,31 +74,57 @@ const toldOf = (sets: readonly ScreenedSet[]): WorstFound[] =>
 
 /** In the order of the envelope, whoever solved them. */
 const inOrder = (sets: readonly ScreenedSet[]): ScreenedSet[] =>
-  restSets.flatMap((id) => sets.filter(({ report }) => report.assumptions === id));
+  assumptionSets.flatMap(({ id }) => sets.filter(({ report }) => report.assumptions === id));
 
 /** Who helps, by place, with what he is to do. */
 type Helper = HelpersShare & { readonly helper: number };
 
-/** What hangs on no run: asked for at once, so that no helper waits. */
-function* askAhead(helpers: readonly Helper[]): SharedWork<Asked<"beside">[]> {
-  const asked: Asked<"beside">[] = [];
-  for (const { helper, ahead, beside } of helpers) {
-    for (const what of beside) asked.push(yield* ask(helper, { work: "beside", what }));
-    for (const set of ahead) yield* ask(helper, { work: "prepare", set });
-  }
+/** Sets this thread solves, the first of the envelope before all. */
+function ownOf(helpers: readonly Helper[]): [AssumptionId, ...AssumptionId[]] {
+  const away = new Set(helpers.flatMap(({ whole, sets }) => [...whole, ...sets]));
+  const [first, ...others] = assumptionSets;
+  return [first.id, ...others.map(({ id }) => id).filter((id) => !away.has(id))];
+}
+
+/** Asked of whoever condenses the softest walls anyway; undefined where nobody helps. */
+function* askLeans(helpers: readonly Helper[]): SharedWork<Asked<"leans"> | undefined> {
+  const softest = helpers.find(({ sets }) => sets.includes(softRacking.id));
+  return softest && (yield* ask(softest.helper, { work: "leans" }));
+}
+
+function* askAhead(helpers: readonly Helper[]): SharedWork<void> {
+  for (const { helper, ahead } of helpers) for (const set of ahead) yield* ask(helper, { work: "prepare", set });
+}
+
+/** Sets that helpers solve, for all runs or for those named; they are asked before this thread does its own. */
+function* askScreened(
+  helpers: readonly Helper[],
+  which: (helper: Helper) => readonly AssumptionId[],
+  enlargement: number,
+  names?: ReadonlySet<string>,
+): SharedWork<Asked<"screened">[]> {
+  const asked: Asked<"screened">[] = [];
+  for (const one of helpers)
+    for (const set of which(one))
+      asked.push(yield* ask(one.helper, { work: "screened", set, enlargement, ...(names && { names }) }));
   return asked;
 }
 
-/** Sets that helpers solve for what governs; they are asked before this thread does its own. */
-function* askRest(
-  helpers: readonly Helper[],
-  enlargement: number,
-  names: ReadonlySet<string>,
-): SharedWork<Map<AssumptionId, Asked<"screened">>> {
-  const resting = new Map<AssumptionId, Asked<"screened">>();
-  for (const { helper, sets } of helpers)
-    for (const set of sets) resting.set(set, yield* ask(helper, { work: "screened", set, enlargement, names }));
-  return resting;
+function* toldOfSets(
+  asked: readonly Asked<"screened">[],
+  step: (set: ScreenedSet) => ScreenedSet,
+): SharedWork<ScreenedSet[]> {
+  const sets: ScreenedSet[] = [];
+  for (const one of asked) sets.push(step(yield* told(one)));
+  return sets;
+}
+
+/** What hangs on no run, while the runs that govern are sought. */
+function* askBeside(helpers: readonly Helper[]): SharedWork<Asked<"beside">[]> {
+  const asked: Asked<"beside">[] = [];
+  for (const { helper, beside } of helpers)
+    for (const what of beside) asked.push(yield* ask(helper, { work: "beside", what }));
+  return asked;
 }
 
 /** The working of each part where the run that governs it was solved. */
@@ -103,11 +133,12 @@ function* resultsOf(
   share: StrengthShare,
   helpers: readonly Helper[],
 ): SharedWork<ElementResult[]> {
-  const governedIn = (sets: readonly string[]) => worsts.filter((worst) => sets.includes(governsIn(worst).assumptions));
+  const governedIn = (sets: readonly AssumptionId[]) =>
+    worsts.filter((worst) => sets.includes(governsIn(worst).assumptions));
   const asked: Asked<"results">[] = [];
-  for (const { helper, sets } of helpers) asked.push(yield* ask(helper, { work: "results", worsts: governedIn(sets) }));
-  const away = new Set(helpers.flatMap(({ sets }) => sets));
-  const own = share.results(worsts.filter((worst) => !away.has(governsIn(worst).assumptions)));
+  for (const { helper, whole, sets } of helpers)
+    asked.push(yield* ask(helper, { work: "results", worsts: governedIn([...whole, ...sets]) }));
+  const own = share.results(governedIn(ownOf(helpers)));
   const results = new Map([...(yield* toldOfAll(asked)), ...own].map((result) => [result.id, result]));
   return worsts.flatMap(({ partId }) => results.get(partId) ?? []);
 }

@@ -5,7 +5,7 @@ import type { BuildingCombination } from "../building.ts";
 import type { PlacedUnit } from "../model/building-model.ts";
 import { ForceRows, type SeenRun } from "./force-rows.ts";
 import { heldForces, innerInfluence, type InnerInfluence } from "./inner-forces.ts";
-import { ToldForces } from "./told-forces.ts";
+import { ToldLines, ToldSheets } from "./told-forces.ts";
 
 /** What repeats of the insides of containers: alike ones share it, also from one model to the next. */
 export type InsideStores = {
@@ -45,7 +45,9 @@ export class UnitForces implements InsideForces {
   readonly panelAt: (id: string) => number;
   private readonly unitId: string;
   private readonly basis: LoadBasis;
-  private readonly rows: ForceRows;
+  /** Apart, as runs of allowable level ask for flows alone. */
+  private readonly lines: ForceRows;
+  private readonly sheets: ForceRows;
 
   constructor(unit: PlacedUnit, cache: CondensationCache, { influences, held }: InsideStores) {
     const condensation = cache.part(unit.fragment);
@@ -56,25 +58,35 @@ export class UnitForces implements InsideForces {
     const known = insideKey(unit);
     const work = (): Float64Array => heldForces(influence, condensed, loads);
     const byLoad = known === undefined ? work() : held.take(known, work);
-    const told = new ToldForces(influence.layout, loads.basis);
-    this.rows = new ForceRows(influence.byMovement, byLoad, told);
-    this.at = told.at;
-    this.panelAt = told.panelAt;
+    const [lines, sheets] = [new ToldLines(influence.layout, loads.basis), new ToldSheets(influence.layout)];
+    const { byMovement } = influence;
+    const [moved, loaded] = [
+      (sheets.rows * byMovement.length) / influence.layout.length,
+      sheets.rows * loads.basis.loads.length,
+    ];
+    this.sheets = new ForceRows(byMovement.subarray(0, moved), byLoad.subarray(0, loaded), sheets);
+    this.lines = new ForceRows(byMovement.subarray(moved), byLoad.subarray(loaded), lines);
+    this.at = lines.at;
+    this.panelAt = sheets.at;
     this.basis = loads.basis;
     this.unitId = unit.id;
   }
 
   /** Room for the runs at hand, beside what alike containers share. */
   get bytes(): number {
-    return this.rows.bytes;
+    return this.lines.bytes + this.sheets.bytes;
   }
 
   under(run: AskedRun, after: RunsAfter): Float64Array {
-    return this.rows.known(run.token) ?? this.rows.under(this.seen(run), (places) => this.seenAfter(after, places));
+    return this.told(this.lines, run, after);
   }
 
   flowsUnder(run: AskedRun, after: RunsAfter): Float64Array {
-    return this.under(run, after);
+    return this.told(this.sheets, run, after);
+  }
+
+  private told(rows: ForceRows, run: AskedRun, after: RunsAfter): Float64Array {
+    return rows.known(run.token) ?? rows.under(this.seen(run), (places) => this.seenAfter(after, places));
   }
 
   private seenAfter(after: RunsAfter, places: number): SeenRun | undefined {

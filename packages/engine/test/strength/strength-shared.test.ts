@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { strengthBasisFor } from "../../src/strength.ts";
 import { strengthHelper } from "../../src/strength-helper.ts";
 import { runShared } from "../../src/strength/run-shared.ts";
+import type { ShareAsk } from "../../src/strength/share-asks.ts";
 import { ShareElsewhere } from "../../src/strength/share-elsewhere.ts";
 import { strengthMemory } from "../../src/strength/strength-memory.ts";
 import { strengthOf, type Strength } from "../../src/strength/strength-of.ts";
@@ -71,6 +72,21 @@ describe("a full run that is shared", () => {
     const told: string[] = [];
     await shared(twenty, [helper()], (done, of) => told.push(`${done}/${of}`));
     expect(told).toEqual([1, 2, 3, 4, 5, 6, 7].map((done) => `${done}/7`));
+  });
+
+  it.each([1, 2])("has each set solved once, and one of those for all runs by a helper: %i", async (helpers) => {
+    const asked: ShareAsk[] = [];
+    const listening = () => {
+      const answer = strengthHelper();
+      return helper((posted) => {
+        asked.push(posted.ask);
+        return answer(posted);
+      });
+    };
+    await shared(twenty, Array.from({ length: helpers }, listening));
+    const screened = asked.flatMap((ask) => (ask.work === "screened" ? [ask] : []));
+    expect(screened.filter(({ names }) => names === undefined).map(({ set }) => set)).toEqual(["locks tied"]);
+    expect(new Set(screened.map(({ set }) => set)).size).toBe(screened.length);
   });
 
   it("is solved by one thread where nobody helps", async () => {
