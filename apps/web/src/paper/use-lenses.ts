@@ -28,7 +28,8 @@ export function useLenses(laid: LaidViews | null, side: Side) {
     move: (name: ViewName, byXPx: number, byYPx: number) => change(name, (lens) => moved(lens, byXPx, byYPx)),
     step: (by: 1 | -1) => change(inHand(), (lens, view) => stepped(lens, view, by)),
     stepAside: (byXPx: number, byYPx: number) => change(inHand(), (lens) => moved(lens, byXPx, byYPx)),
-    whole: () => change(inHand(), () => plainLens),
+    /** The view in hand as a whole again; all of them where it is whole already. */
+    whole: () => setLenses((all) => (all[inHand()] === plainLens ? plainLenses : { ...all, [inHand()]: plainLens })),
     /** Brings a place of the elevation, px as now drawn, into its view. */
     bring: (at: ScreenPoint) => change("elevation", (lens, view) => broughtIntoView(lens, view, at)),
   };

@@ -20,6 +20,19 @@ describe("regions of the chart", () => {
     expect(over?.edge).toBe("M1000 2075L2000 1675"); // 3000 − 925, 3000 − 1325
   });
 
+  it("are drawn where a rail would be cut from the narrowest on, and end at the line of a corner post", () => {
+    const cut = (member: "top side rail" | "corner post"): ChartStretch => ({
+      ...{ fromMm: 300, toMm: 2000, verdict: "does not work" },
+      why: { kind: "member cut", member },
+    });
+    const through = (member: Parameters<typeof cut>[0]) =>
+      [1000, 2000].map((centreMm): ChartColumn => ({ centreMm, mostMm: 2000, stretches: [cut(member)] }));
+    expect(chartRegions(through("top side rail"), scale)).toEqual([
+      { verdict: "does not work", area: "M1000 2700L2000 2700L2000 1000L1000 1000Z", edge: "M1000 2700L2000 2700" },
+    ]);
+    expect(chartRegions(through("corner post"), scale)).toEqual([]);
+  });
+
   it("stand each for itself, half of the way, where neighbours differ in kind: nothing is smoothed", () => {
     const bare: ChartColumn = { centreMm: 2000, mostMm: 2000, stretches: [stretch(300, 2000, "does not work")] };
     const regions = chartRegions([column(1000, 900), bare], scale);

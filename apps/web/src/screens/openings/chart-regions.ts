@@ -1,4 +1,4 @@
-import { usualFineness, type ChartColumn, type ChartStretch } from "@cornerway/engine";
+import { usualFineness, type ChartColumn, type ChartReason, type ChartStretch } from "@cornerway/engine";
 import { verdicts, type Verdict } from "@cornerway/schema";
 import { linePath, polygonPath } from "../../drawing/px-path.ts";
 import type { ChartScale } from "./chart-scale.ts";
@@ -35,9 +35,9 @@ export function levelsOf({ stretches }: ChartColumn): ChartLevel[] {
   const levels: ChartLevel[] = [];
   for (const { verdict, fromMm, toMm, why } of stretches) {
     const last = levels.at(-1);
-    if (why.kind === "member cut" || why.kind === "meets opening") {
+    if (hasOwnLine(why)) {
       if (last !== undefined) last.to = (last.to + fromMm) / 2;
-      break; // the corner post and the openings that are there have lines of their own
+      break;
     }
     if (last?.verdict === verdict) last.to = toMm;
     else levels.push({ verdict, from: last === undefined ? fromMm : (fromMm + last.to) / 2, to: toMm });
@@ -48,6 +48,10 @@ export function levelsOf({ stretches }: ChartColumn): ChartLevel[] {
   });
   return levels;
 }
+
+/** Corner posts and fittings and the openings that are there have lines of their own on the chart; a rail that would be cut has none. */
+const hasOwnLine = (why: ChartReason): boolean =>
+  why.kind === "meets opening" || (why.kind === "member cut" && why.member.startsWith("corner "));
 
 function piecesBetween(a: ChartColumn, b: ChartColumn): Piece[] {
   const [left, right] = [levelsOf(a), levelsOf(b)];
