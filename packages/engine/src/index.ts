@@ -141,7 +141,7 @@ export { brokenWays } from "./drawing/broken-ways.ts";
 export type { BrokenWay } from "./drawing/broken-ways.ts";
 export { detailsOf } from "./drawing/detail-model.ts";
 export { openingFrame } from "./catalog/sections/frame-tubes.ts";
-export type { Detail, DetailPart } from "./drawing/detail.ts";
+export type { Detail, DetailPart, DetailWeld } from "./drawing/detail.ts";
 export { openingPlaces, planOpeningPlaces } from "./drawing/dimension-places.ts";
 export { elevationFaces, onPaper } from "./drawing/elevation-faces.ts";
 export type { ElevationFace, ElevationOpening, SideFace } from "./drawing/elevation-faces.ts";

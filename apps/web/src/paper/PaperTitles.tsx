@@ -90,8 +90,8 @@ function ThirdWays({ views: { isometric }, section, picture, ...props }: ThirdPr
       )}
       {props.details.length === 0 ? null : (
         <PaperButton
-          xPx={right - 146}
-          yPx={yPx}
+          xPx={right - (shown ? 70 : 146)}
+          yPx={shown ? isometric.rect.topPx + 18 : yPx}
           label="Details"
           spoken="Details of what is chosen"
           pressed={shown}

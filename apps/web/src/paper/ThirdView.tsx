@@ -20,7 +20,7 @@ export function ThirdView(props: ThirdViewProps) {
     <WithinView name="isometric" view={views.isometric} lens={looking.lenses.isometric}>
       {showsDetails(props) ? (
         <Suspense fallback={null}>
-          <DetailsView details={props.details} room={rect} firstNumber={3} />
+          <DetailsView key={props.chosenId} details={props.details} room={rect} firstNumber={3} />
         </Suspense>
       ) : section === null ? (
         <>

@@ -1,4 +1,4 @@
-import type { Detail, DetailPart } from "@cornerway/engine";
+import type { Detail, DetailPart, DetailWeld } from "@cornerway/engine";
 import type { UnitSystem } from "@cornerway/schema";
 import { pt, type Ink } from "../paper/ink.ts";
 import { box, boxD, circleD, line, path, polylineD, text, type Box } from "../paper/shapes.ts";
@@ -19,8 +19,8 @@ export function detailInk(detail: Detail, view: View, units: UnitSystem): Ink[] 
   const { u0, u1 } = detailExtent(detail);
   const [left, right] = [view.x(u0), view.x(u1)];
   return [
-    ...detail.parts.flatMap((part, at) => partInk(part, rectOf(view, part), at + 1)),
-    ...detail.welds.flatMap(({ uMm, zMm, legMm }) => weldInk(view.x(uMm), view.y(zMm), written[units].small(legMm))),
+    ...detail.parts.flatMap((part, at) => partInk(part, rectOf(view, part), view, at + 1)),
+    ...detail.welds.flatMap((weld) => weldInk(weld, view, (mm) => written[units].small(mm))),
     ...detail.heights.flatMap(({ fromMm, toMm }, at) =>
       uprightString({ mm: [fromMm, toMm], at: view.y }, left - 14 - at * 14, left - 3, units),
     ),
@@ -35,16 +35,25 @@ const rectOf = (view: View, { u0Mm, u1Mm, z0Mm, z1Mm }: DetailPart): Box => ({
   height: view.length(z1Mm - z0Mm),
 });
 
-function partInk({ what }: DetailPart, at: Box, seed: number): Ink[] {
+function partInk({ what, outline }: DetailPart, at: Box, view: View, seed: number): Ink[] {
+  if (outline !== undefined)
+    return [
+      path(`${polylineD(outline.map(({ uMm, zMm }) => ({ x: view.x(uMm), y: view.y(zMm) })))}Z`, { fill: "ink" }),
+    ];
+  const thin = Math.min(at.width, at.height) < leastHatchedPt;
   switch (what) {
     case "added steel":
+      if (thin) return [box(at, { pen: "hair", fill: "ink" })];
       return [box(at, { pen: "edge", fill: "paper" }), path(diagonals(at, 5, 1.4), { pen: "hair" })];
     case "container steel":
+      if (thin) return [box(at, { pen: "hair", fill: "ink" })];
       return [box(at, { pen: "profile", fill: "paper" }), path(diagonals(at, 3), { pen: "hair", tone: "pencil" })];
     case "plate":
       return [box(at, { pen: "edge", fill: "ink" })];
     case "anchor":
       return anchorInk(at);
+    case "device":
+      return [box(at, { pen: "edge", dash: "hidden" })];
     case "concrete": {
       const { dots, triangles } = concrete(at, seed);
       return [
@@ -56,6 +65,8 @@ function partInk({ what }: DetailPart, at: Box, seed: number): Ink[] {
   }
 }
 
+/** Steel that is cut thinner than this is inked solid, pt: no hatch is read in it. */
+const leastHatchedPt = 6;
 const leastAnchorPt = 1.8;
 
 /** A shank with its nut above and its head below. */
@@ -67,24 +78,34 @@ function anchorInk({ x, y, width, height }: Box): Ink[] {
   return [path(shank + cap(y) + cap(y + height), { pen: "edge", fill: "paper" })];
 }
 
-/** A fillet weld all round (ISO 2553, from memory): arrow to its root, a circle at the knee, its leg before its sign. */
-function weldInk(x: number, y: number, leg: string): Ink[] {
+/**
+ * A fillet weld (AWS A2.4 and ISO 2553, from memory): arrow to its root; its triangle under the line, upright side left, over it
+ * as well where the far side has one; its leg before, its length after; a circle at the knee where it runs all round.
+ */
+function weldInk({ uMm, zMm, legMm, around, bothSides, lengthMm }: DetailWeld, view: View, small: Small): Ink[] {
+  const [x, y] = [view.x(uMm), view.y(zMm)];
   const [kneeX, kneeY] = [x + 22, y - 20];
+  const sign = kneeX + 29;
+  const length = lengthMm === undefined ? [] : [text(sign + 9, kneeY + 7, small(lengthMm), { size: 7 })];
   return [
     path(
       polylineD([
         { x, y },
         { x: kneeX, y: kneeY },
-        { x: kneeX + 40, y: kneeY },
+        { x: sign + (lengthMm === undefined ? 11 : 36), y: kneeY },
       ]),
       { pen: "fine" },
     ),
-    path(`M${pt(kneeX + 29)} ${pt(kneeY)}v6l6 -6`, { pen: "fine" }),
-    path(circleD({ x: kneeX, y: kneeY }, 2), { pen: "fine", fill: "paper" }),
+    path(`M${pt(sign)} ${pt(kneeY)}v6l6 -6`, { pen: "fine" }),
+    ...(bothSides === true ? [path(`M${pt(sign)} ${pt(kneeY)}v-6l6 6`, { pen: "fine" })] : []),
+    ...(around ? [path(circleD({ x: kneeX, y: kneeY }, 2), { pen: "fine", fill: "paper" })] : []),
     path(circleD({ x, y }, 1.1), { fill: "ink" }),
-    text(kneeX + 27, kneeY - 2, leg, { size: 7, anchor: "end" }),
+    text(sign - 2, kneeY + 7, small(legMm), { size: 7, anchor: "end" }),
+    ...length,
   ];
 }
+
+type Small = (mm: number) => string;
 
 /** Names stand this far under one another at least, pt. */
 const nameStepPt = 9;

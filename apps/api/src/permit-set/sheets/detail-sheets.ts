@@ -18,7 +18,7 @@ type Typical = { detail: Detail; tags: readonly string[]; assumed: boolean };
 const columns = 3;
 const rows = 3;
 
-/** Cuts through frames of openings, ends of posts, seats and pads, each kind once, with plates, welds and anchors. */
+/** Cuts through frames of openings, ends of posts, seats, ties, locks and pads, each kind once, with plates, welds and anchors. */
 export function detailSheets(source: SetSource): Sheet[] {
   const all = typicalDetails(source);
   const perSheet = columns * rows;
@@ -31,9 +31,11 @@ function typicalDetails({ scheme }: SetSource): Typical[] {
   const found = new Map<string, { detail: Detail; tags: string[]; assumed: boolean }>();
   const elements = [
     ...byTag(scheme.openings).map(({ id, tag, framing }) => ({ id, tag, assumed: framing === undefined })),
-    ...[...byTag(scheme.posts), ...byTag(scheme.seats), ...byTag(scheme.pads)].map(({ id, tag }) => ({
-      ...{ id, tag, assumed: false },
-    })),
+    ...[scheme.posts, scheme.seats, scheme.ties, scheme.locks, scheme.pads]
+      .flatMap((each) => byTag<{ id: string; tag: string }>(each))
+      .map(({ id, tag }) => ({
+        ...{ id, tag, assumed: false },
+      })),
   ];
   for (const { id, tag, assumed } of elements)
     for (const detail of detailsOf(scheme, id)) {
@@ -64,12 +66,12 @@ function detailSheet(source: SetSource, details: readonly Typical[], sheet: numb
       [
         heading("Details"),
         prose(
-          "Each is a cut through the place named, from the same data that is checked, and stands for every element under its title. Added steel is hatched in pairs, the container's own steel close, plates are solid.",
+          "Each is a cut through the place named, from the same data that is checked, and stands for every element under its title. Added steel is hatched in pairs, the container's own steel close; plates, and walls too thin for a hatch, are solid.",
         ),
         prose(
-          "Welds are fillets all round, with their leg before the sign (ISO 2553, from memory). A plate or anchor called stated, and a frame called assumed, is what the strength run was made with; the engineer confirms or replaces it.",
+          "Welds are fillets, their leg before the sign and their length after it, all round where the knee has a circle (AWS A2.4 and ISO 2553, from memory). A plate or anchor called stated, and a frame called assumed, is what the strength run was made with; the engineer confirms or replaces it. What is dashed is shown where it goes and not in its shape.",
         ),
-        prose("Locks, ties and made connections are in the schedules, S6; what joins them is the engineer's."),
+        prose("Every lock, tie and made connection is in the schedules, S6; what joins them is the engineer's."),
       ],
       column,
       "The rest is in the schedules, S6.",

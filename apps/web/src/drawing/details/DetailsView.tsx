@@ -1,10 +1,12 @@
 import type { Detail } from "@cornerway/engine";
+import { useState } from "react";
+import { PaperButton } from "../../paper/PaperButton.tsx";
 import { useUnits } from "../../units/use-units.ts";
 import { ViewTitle } from "../ViewTitle.tsx";
 import { DetailDrawing } from "./DetailDrawing.tsx";
-import { fittedDetails, type DetailRoomPx } from "./fit-details.ts";
+import { detailsTogether, fittedDetails, type DetailRoomPx } from "./fit-details.ts";
 
-/** The details of one element side by side, each with its own title and scale. Only looked at. */
+/** The details of one element side by side, each with its own title and scale; where there is no room for all, the next on request. */
 export function DetailsView({
   details,
   room,
@@ -16,13 +18,26 @@ export function DetailsView({
   firstNumber: number;
 }) {
   const units = useUnits();
+  const [first, setFirst] = useState(0);
+  const from = (at: number) => details.slice(at, at + detailsTogether(details.slice(at), room));
+  const shown = from(first);
+  const next = first + shown.length < details.length ? first + shown.length : 0;
   return (
     <g className="details">
-      {fittedDetails(details, room).map(({ detail, view, leftPx, footPx, scale }, at) => (
+      {details.length === shown.length ? null : (
+        <PaperButton
+          xPx={room.leftPx + room.widthPx - 134}
+          yPx={room.topPx + 18}
+          label={`${first + shown.length} of ${details.length}`}
+          spoken={`Next details: ${from(next).map(titleOf).join(", ")}`}
+          onPress={() => setFirst(next)}
+        />
+      )}
+      {fittedDetails(shown, room).map(({ detail, view, leftPx, footPx, scale }, at) => (
         <g key={detail.subject} role="img" aria-label={titleOf(detail)}>
           <DetailDrawing detail={detail} view={view} units={units} />
           <ViewTitle
-            number={firstNumber + at}
+            number={firstNumber + first + at}
             title={titleOf(detail)}
             remark={isStated(detail) ? `${scale} · stated, not drawn` : scale}
             xPx={leftPx + 26}
@@ -38,4 +53,4 @@ export function DetailsView({
 const isStated = ({ welds }: Detail): boolean => welds.length > 0;
 
 const titleOf = ({ subject, tag }: Detail): string =>
-  subject === "seat" || subject === "pad" ? `${subject} ${tag}` : subject.replace(/ of (post|opening)$/, ` of ${tag}`);
+  / (post|opening|seat)$/.test(subject) ? subject.replace(/(post|opening|seat)$/, tag) : `${subject} ${tag}`;

@@ -1,5 +1,6 @@
 import type { Detail } from "@cornerway/engine";
 import { statedScale } from "../../paper/lens.ts";
+import { noteWidthPx } from "./detail-notes.ts";
 import type { ViewTransform } from "../view-transform.ts";
 
 export interface DetailRoomPx {
@@ -9,24 +10,30 @@ export interface DetailRoomPx {
   heightPx: number;
 }
 
-/** Scales of details, px a metre: 1:2, 1:5, 1:10, 1:20, 1:25, 1:50. */
-const scales = [2500, 1000, 500, 250, 200, 100];
+/** Scales of details, px a metre: 1:2, 1:4, 1:5, 1:8, 1:10, 1:12, 1:16, 1:20, 1:24, 1:25, 1:50. */
+const scales = [2500, 1250, 1000, 625, 500, 416.667, 312.5, 250, 208.333, 200, 100];
 /** Room beside a detail for its notes and dimensions, and over its title, px. */
-const besidePx = { left: 40, right: 104, top: 24, foot: 62 };
+const besidePx = { left: 40, right: 30 + noteWidthPx, top: 34, foot: 58 };
 
-/** Details side by side in one place, all at the largest scale at which each has room. */
+/** Of its scale alone in the place, what a detail keeps at least beside others. */
+const leastOfScale = 0.6;
+
+/** How many of the first details stand side by side in one place: none of them much smaller than alone. */
+export function detailsTogether(details: readonly Detail[], { widthPx, heightPx }: DetailRoomPx): number {
+  const extents = details.map(extentOf);
+  const isRoomy = (count: number) =>
+    extents
+      .slice(0, count)
+      .every((each) => scaleOf(each, widthPx / count, heightPx) >= leastOfScale * scaleOf(each, widthPx, heightPx));
+  return details.map((_, at) => at + 1).findLast(isRoomy) ?? 1;
+}
+
+/** Details side by side in one place, each at the largest scale at which it has room. */
 export function fittedDetails(details: readonly Detail[], { leftPx, topPx, widthPx, heightPx }: DetailRoomPx) {
   const eachPx = widthPx / Math.max(1, details.length);
-  const extents = details.map(extentOf);
-  const fits = (pxPerM: number) =>
-    extents.every(
-      ({ wideMm, highMm }) =>
-        (wideMm * pxPerM) / 1000 <= eachPx - besidePx.left - besidePx.right &&
-        (highMm * pxPerM) / 1000 <= heightPx - besidePx.top - besidePx.foot,
-    );
-  const pxPerM = scales.find(fits) ?? scales.at(-1) ?? 100;
   return details.map((detail, at) => {
-    const extent = extents[at] ?? extentOf(detail);
+    const extent = extentOf(detail);
+    const pxPerM = scaleOf(extent, eachPx, heightPx);
     const left = leftPx + at * eachPx;
     const view: ViewTransform = {
       pxPerM,
@@ -38,6 +45,18 @@ export function fittedDetails(details: readonly Detail[], { leftPx, topPx, width
     return { detail, view, leftPx: left, footPx: topPx + heightPx, scale: statedScale(pxPerM) };
   });
 }
+
+/** The largest scale at which a detail has room with what stands beside it, px a metre. */
+const scaleOf = ({ wideMm, highMm }: Extent, widthPx: number, heightPx: number): number =>
+  scales.find(
+    (pxPerM) =>
+      (wideMm * pxPerM) / 1000 <= widthPx - besidePx.left - besidePx.right &&
+      (highMm * pxPerM) / 1000 <= heightPx - besidePx.top - besidePx.foot,
+  ) ??
+  scales.at(-1) ??
+  100;
+
+type Extent = ReturnType<typeof extentOf>;
 
 function extentOf({ parts }: Detail) {
   const us = parts.flatMap(({ u0Mm, u1Mm }) => [u0Mm, u1Mm]);
