@@ -114,6 +114,7 @@ export { chartSteel, openingPriceStep, priceSteps } from "./price-step.ts";
 export type { OpeningSteel, Priced, PriceStep } from "./price-step.ts";
 export type { ChartAnswerOf } from "./chart/opening-chart.ts";
 export type { Confirmation } from "./chart/confirm-place.ts";
+export { sideAsDrawn } from "./chart/chart-side.ts";
 export { STEP_MM as chartStepMm } from "./chart/chart.ts";
 export type {
   ChartAnswer,

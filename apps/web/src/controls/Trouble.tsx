@@ -1,6 +1,7 @@
 import { isProblem, NoAnswer, UnreadAnswer } from "../data/http.ts";
 import { CautionLine } from "./CautionLine.tsx";
 import { Command } from "./Command.tsx";
+import { EmptyGround } from "./EmptyGround.tsx";
 import "./trouble.css";
 
 /** Something went wrong where a sheet should be: what happened, what is safe, the way out. */
@@ -9,6 +10,7 @@ export function Trouble({ error, again }: { error: unknown; again?: () => void }
   const onRetry = error instanceof UnreadAnswer || isPartMissing(error) ? () => location.reload() : again;
   return (
     <main className="trouble">
+      <EmptyGround />
       <section className="trouble-slip" role="alert">
         <h1>{heading}</h1>
         {sentences.map((sentence) => (

@@ -10,9 +10,13 @@ type NoteItemProps = { note: SheetNote; chosen: boolean; onChoose: ((number: num
 /** A note: number, verdict with its symbol, what is so and why, one grey line, at most one offer and one quiet way. */
 export const NoteItem = memo(function NoteItem({ note, chosen, onChoose }: NoteItemProps) {
   const { number, verdict, screening, heading, body, alike = [], greyLine, offer, quietOffer } = note;
-  const headingId = `note-${number}-heading`;
+  const words = heading ?? (verdict === null ? "Note" : verdictWords(verdict));
   return (
-    <section className={chosen ? "note note-chosen" : "note"} id={`note-${number}`} aria-labelledby={headingId}>
+    <section
+      className={chosen ? "note note-chosen" : "note"}
+      id={`note-${number}`}
+      aria-label={`Note ${number}: ${words}${verdict !== null && screening ? " screening" : ""}`}
+    >
       <button
         type="button"
         className="note-number"
@@ -23,9 +27,9 @@ export const NoteItem = memo(function NoteItem({ note, chosen, onChoose }: NoteI
       >
         {number}
       </button>
-      <h3 id={headingId} className={verdict === null ? undefined : verdictClass(verdict)}>
+      <h3 className={verdict === null ? undefined : verdictClass(verdict)}>
         {verdict !== null && <VerdictSymbol verdict={verdict} />}
-        <span>{heading ?? (verdict === null ? "Note" : verdictWords(verdict))}</span>
+        <span>{words}</span>
         {verdict !== null && screening && <small>screening</small>}
       </h3>
       {note.matter !== undefined && <p className="note-matter">{note.matter}</p>}

@@ -15,22 +15,24 @@ export function SheetFrame({ title, spine, levels, tray, field, margin, titleBlo
     <div className="desk">
       <HatchDefs />
       <div className="sheet" ref={sheet}>
-        <a className="to-the-notes" href="#notes">
-          To the notes
-        </a>
-        <h1 className="unseen">{title}</h1>
+        {margin !== undefined && (
+          <a className="to-the-notes" href="#notes">
+            To the notes
+          </a>
+        )}
         <div className="sheet-border" aria-hidden="true">
           <i className="centring centring-top" />
           <i className="centring centring-foot" />
           <i className="centring centring-right" />
         </div>
-        <div className="sheet-title" data-region="title block">
+        <header className="sheet-title" data-region="title block">
+          <h1 className="unseen">{title}</h1>
           {titleBlock}
-        </div>
-        <div className="sheet-levels" data-region="levels">
+        </header>
+        <section className="sheet-levels" data-region="levels" aria-label="Levels and tools">
           {levels}
           {tray}
-        </div>
+        </section>
         <main className="sheet-field" data-region="drawing" ref={drawing}>
           <p className="larger-sheet">Draw on a larger sheet. Here the drawing is only shown.</p>
           {place !== null && field(place)}

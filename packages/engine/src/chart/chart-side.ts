@@ -1,5 +1,5 @@
-import type { Opening } from "@cornerway/schema";
-import type { Unit } from "../geometry/building.ts";
+import type { Opening, Scheme } from "@cornerway/schema";
+import { buildingOf, type Unit } from "../geometry/building.ts";
 import { openingRect, rectsLap } from "../fabric/opening-rect.ts";
 import { protectedMembers } from "../fabric/protected-members.ts";
 import { touchMm } from "../geometry/tolerances.ts";
@@ -7,7 +7,7 @@ import { bearingForce, type ModelledBearing } from "../strength/modelled-bearing
 import type { SolvedRun } from "../strength/solve-runs.ts";
 import type { UnitPoint } from "../model/unit-point.ts";
 import type { ChartAnswer, ChartFace, ChartRequest, ChartSide, SideBearing } from "./chart.ts";
-import { triedId, triedOpening } from "./trial-opening.ts";
+import { triedId, triedOpening, without } from "./trial-opening.ts";
 
 /** The side of a chart in its real place: what must stay, what is cut already, what comes down on it. */
 export function chartSide(
@@ -27,6 +27,12 @@ export function chartSide(
     others: unit.openings.filter((opening) => opening.face === face && opening.id !== triedId(request)),
     bearings: bearings.flatMap((bearing) => sideBearing(bearing, unit, face, solved)),
   };
+}
+
+/** The side before anything is solved: what bears on it is not known yet. Undefined where the container does not stand. */
+export function sideAsDrawn(scheme: Scheme, request: ChartRequest): ChartSide | undefined {
+  const unit = buildingOf(without(scheme, request)).unitById.get(request.containerId);
+  return unit && chartSide(unit, request, [], []);
 }
 
 function sideBearing(

@@ -1,6 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
-import type { ChartRequest, ChartStep, OpeningChart } from "../../src/chart/chart.ts";
-import type { ChartFineness } from "../../src/chart/opening-chart.ts";
+import type { ChartFineness, ChartRequest, ChartStep, OpeningChart } from "../../src/chart/chart.ts";
 import { openingChart } from "../../src/opening-chart.ts";
 
 /** A door of 2.2 m above a sill of 180 mm, framed with the stated set, in the right side of the first unit. */

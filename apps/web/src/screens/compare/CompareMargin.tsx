@@ -7,6 +7,7 @@ import { moneyText } from "../../wording/money.ts";
 import { ChangeOutcome, VerdictStep } from "./ChangeOutcome.tsx";
 import type { NumberedLine } from "./use-clouds.ts";
 import type { Compared } from "./use-compared.ts";
+import { standingWords } from "./standing-words.ts";
 import { signed } from "./whole-figures.ts";
 
 export interface CompareMarginProps {
@@ -42,7 +43,7 @@ export function CompareMargin(props: CompareMarginProps) {
       }
       footer={
         <>
-          <StoodStill compared={compared} />
+          <StoodStill compared={compared} before={letters.before} />
           <KeysFoot onTable={onTable} onKeys={onKeys} />
         </>
       }
@@ -92,13 +93,16 @@ const options = (all: readonly string[], other: string) =>
     ));
 
 /** What is otherwise without having changed: verdicts that follow from the rest, and what of the price does. */
-function StoodStill({ compared: { otherwise, lines, total, currency } }: { compared: Compared }) {
+function StoodStill({ compared, before }: { compared: Compared; before: string }) {
+  const { otherwise, lines, total, currency, unchanged } = compared;
   const told = lines.reduce((sum, { money }) => sum + (money.after ?? 0) - (money.before ?? 0), 0);
   const rest = total === null ? 0 : total.after - total.before - told;
   const restWords = currency === null ? "none" : signed(rest, (amount) => moneyText(amount, currency));
-  if (otherwise.length === 0 && restWords === "none") return null;
+  const stand = standingWords(unchanged);
+  if (otherwise.length === 0 && restWords === "none" && (lines.length === 0 || stand === null)) return null;
   return (
     <div className="stood-still">
+      {lines.length === 0 || stand === null ? null : <p>{`Otherwise ${stand} as in ${before}.`}</p>}
       {otherwise.length === 0 ? null : (
         <details>
           <summary>

@@ -12,6 +12,8 @@ export interface Compared {
   comparison: SchemeComparison;
   lines: readonly ComparedLine[];
   otherwise: readonly (JudgedOtherwise & { name: string })[];
+  /** How many stand in the later as they stood in the former. */
+  unchanged: { containers: number; openings: number };
   whole: readonly WholeFigure[];
   /** True for readers of plain words: no force, no section. */
   plain: boolean;
@@ -47,6 +49,10 @@ export function useCompared(revisions: Pair<Revision>): Compared {
         ...wholeLines(comparison, revisions, units, plain),
       ],
       otherwise: judgedOtherwise(stayed, assessment).map((each) => ({ ...each, name: nameOf(each.id) })),
+      unchanged: {
+        containers: countIn(stayed, after.scheme.containers),
+        openings: countIn(stayed, after.scheme.openings),
+      },
       whole: wholeFigures(
         eachSide(revisions, ({ scheme }) => scheme),
         { assessment, premium },
@@ -62,3 +68,8 @@ export function useCompared(revisions: Pair<Revision>): Compared {
     };
   }, [revisions, was, is, units, plain, project.roles]);
 }
+
+const countIn = (ids: readonly string[], elements: readonly { id: string }[]): number => {
+  const among = new Set(ids);
+  return elements.filter(({ id }) => among.has(id)).length;
+};

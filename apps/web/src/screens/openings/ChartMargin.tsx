@@ -51,7 +51,7 @@ export function ChartMargin(props: ChartMarginProps) {
         {ways.slip}
         {so?.broke != null && (
           <p role="alert" className="chart-broke">
-            {`The chart stopped: ${so.broke} Nothing is lost; it can be drawn again.`}
+            {`The chart stopped: ${asSentence(so.broke)} Nothing is lost; it can be drawn again.`}
           </p>
         )}
         <fieldset className="chart-place">
@@ -97,6 +97,9 @@ export function ChartMargin(props: ChartMarginProps) {
     </section>
   );
 }
+
+/** What was told, with its full stop. */
+const asSentence = (told: string): string => (/[.!?]$/.test(told) ? told : `${told}.`);
 
 /** The price step of a stretch at its widest. */
 function priceOf(so: LiveChart["so"], { verdict, toMm }: ChartStretch, under: ChartUnder): string {

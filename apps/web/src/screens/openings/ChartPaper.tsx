@@ -1,6 +1,6 @@
-import type { ChartRequest } from "@cornerway/engine";
-import type { Opening } from "@cornerway/schema";
-import { useEffect, type ReactNode } from "react";
+import { sideAsDrawn, type ChartRequest } from "@cornerway/engine";
+import type { Opening, Scheme } from "@cornerway/schema";
+import { useEffect, useMemo, type ReactNode } from "react";
 import type { FieldPlace } from "../../sheet/contract.ts";
 import { spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
@@ -10,6 +10,7 @@ import { ChartField } from "./ChartField.tsx";
 import { chartScale, shownWidthMm } from "./chart-scale.ts";
 
 type ChartPaperProps = {
+  readonly scheme: Scheme;
   readonly place: FieldPlace;
   readonly live: LiveChart;
   readonly under: "gravity loads only" | "all loads";
@@ -30,16 +31,14 @@ const NARROW_PX = 480;
 
 /** The field of sheet 2: the chart on its wall, or the same as a table. */
 export function ChartPaper(props: ChartPaperProps) {
-  const { place, live, under, tagOf, name, request, opening, tried, onTry, asTable, table } = props;
+  const { scheme, place, live, under, tagOf, name, request, opening, tried, onTry, asTable, table } = props;
   const units = useUnits();
   const { so } = live;
+  const asDrawn = useMemo(() => request && sideAsDrawn(scheme, request), [scheme, request]);
+  const side = so?.side ?? asDrawn;
+  const columns = so?.columns ?? [];
   if (asTable || place.widthPx < NARROW_PX) return table;
-  if (so === null || so.side === null || request === null)
-    return (
-      <p className="chart-empty" role="status">
-        The building is solved first, with the opening in its place.
-      </p>
-    );
+  if (request === null || side == null) return null;
   const drawn =
     opening === undefined
       ? null
@@ -48,8 +47,8 @@ export function ChartPaper(props: ChartPaperProps) {
           opening,
         };
   const scale = chartScale(
-    so.side,
-    shownWidthMm(so.columns, Math.max(tried.widthMm, drawn?.place.widthMm ?? 0)),
+    side,
+    shownWidthMm(columns, Math.max(tried.widthMm, drawn?.place.widthMm ?? 0)),
     place.widthPx,
     place.heightPx,
   );
@@ -59,18 +58,21 @@ export function ChartPaper(props: ChartPaperProps) {
     <>
       <ScaleTeller pxPerM={pxPerM} onScale={props.onScale} />
       <ChartField
-        {...{ scale, under, tried, drawn, tagOf, onTry }}
-        side={so.side}
-        columns={so.columns}
+        {...{ side, columns, scale, under, tried, drawn, tagOf, onTry }}
         widthPx={place.widthPx}
         heightPx={place.heightPx}
         sill={{ fromMm: sillMm, toMm: sillMm + heightMm }}
-        label={`Opening chart of ${name}: place along, width up, ${so.columns.length} places traced. Press T for the table.`}
+        label={`Opening chart of ${name}: place along, width up, ${columns.length} places traced. Press T for the table.`}
       />
+      {so?.side == null && so?.broke == null && (
+        <p className="chart-empty" role="status">
+          The building is solved first, with the opening in its place.
+        </p>
+      )}
       <p className="chart-title">
         <i aria-hidden="true">1</i>
         <b>{name}</b>
-        <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table${so.side.others.length > 0 ? " · shaded: an opening is there" : ""}`}</span>
+        <span>{`1:${Math.round(3.78 / scale.pxPerMm)} · seen from ${request.face === "right" ? "outside" : "inside"} · sill ${spokenLength(sillMm, units)}, ${spokenLength(heightMm, units)} high · factored forces${under === "gravity loads only" ? ", gravity alone" : ""} · wider than ${(scale.mostMm / 1000).toFixed(1)} m: in the table${side.others.length > 0 ? " · shaded: an opening is there" : ""}`}</span>
       </p>
     </>
   );

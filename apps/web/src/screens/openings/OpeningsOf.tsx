@@ -107,7 +107,7 @@ export function OpeningsOf({ scheme, letter, draftMoves, draw, drawAsleepBecause
             </section>
           ) : (
             <ChartPaper
-              {...{ place, live, under, tagOf, name, opening, asTable }}
+              {...{ scheme, place, live, under, tagOf, name, opening, asTable }}
               request={request}
               onScale={setPxPerM}
               tried={tried.place}

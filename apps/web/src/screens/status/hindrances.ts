@@ -1,4 +1,12 @@
-import type { Assessment, ChangeRequest, Mark, Scheme, UnitSystem, Verdict } from "@cornerway/schema";
+import {
+  elementNames,
+  type Assessment,
+  type ChangeRequest,
+  type Mark,
+  type Scheme,
+  type UnitSystem,
+  type Verdict,
+} from "@cornerway/schema";
 import { markWords } from "../../wording/mark-words.ts";
 
 /** One thing between this revision and the next step, in the owner's words. */
@@ -26,18 +34,24 @@ export function hindrances(given: {
   const { scheme, marks, requests, revision, units, scope } = given;
   if (scheme === null) return [];
   const broken = marks.filter(({ verdict }) => verdict === "does not work");
+  const names = elementNames(scheme);
   const asked = requests.filter(({ state, revision: on }) => state === "open" && on === revision);
   return [
-    ...broken.slice(0, mostTold).map((mark) => brokenHindrance(mark, scheme, units)),
+    ...broken.slice(0, mostTold).map((mark) => brokenHindrance(mark, scheme, names, units)),
     ...(broken.length > mostTold ? [more(broken.length - mostTold)] : []),
     ...asked.map(askedHindrance),
     ...strength(marks, scope),
   ];
 }
 
-const brokenHindrance = (mark: Mark, scheme: Scheme, units: UnitSystem): Hindrance => ({
+const brokenHindrance = (
+  mark: Mark,
+  scheme: Scheme,
+  names: ReadonlyMap<string, string>,
+  units: UnitSystem,
+): Hindrance => ({
   id: mark.id,
-  heading: "This does not work yet",
+  heading: `${names.get(mark.elements[0] ?? "") ?? "This"} does not work yet`,
   sentence: markWords(mark, scheme, "owner", units).body,
   who: "The architect draws it anew",
   verdict: "does not work",
