@@ -1,4 +1,5 @@
 import type { Container, FreeLoad, Lock, Opening, Override, Pad, Post, Scheme, Seat, Tie } from "@cornerway/schema";
+import { LastMade } from "../numerics/last-made.ts";
 import { postSizeMm } from "../catalog/post-size.ts";
 import { placeContainer, planFrame, type PlacedContainer } from "./place.ts";
 import { placeBeam, type PlacedBeam } from "./placed-beam.ts";
@@ -89,12 +90,15 @@ export function buildingOf(scheme: Scheme): Building {
 }
 
 /** A container with its outline and openings in the site frame, mm. */
-export function placeUnit(container: Container, openings: readonly Opening[]): Unit {
-  const placed = placeContainer(container);
-  const x = placed.dimensions.lengthMm / 2;
-  const y = placed.dimensions.widthMm / 2;
-  return { ...placed, outline: planRect(placed.frame, -x, x, -y, y), openings };
-}
+export const placeUnit = (container: Container, openings: readonly Opening[]): Unit =>
+  placed.take(container, openings, () => {
+    const { dimensions, frame } = placeContainer(container);
+    const x = dimensions.lengthMm / 2;
+    const y = dimensions.widthMm / 2;
+    return { ...placeContainer(container), outline: planRect(frame, -x, x, -y, y), openings };
+  });
+
+const placed = new LastMade<Unit>();
 
 /** The units whose outline comes within a millimetre of a rectangle. */
 export const unitsNear = (building: Building, rect: PlanRect): Unit[] =>

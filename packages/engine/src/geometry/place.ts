@@ -1,5 +1,6 @@
 import type { Container, FittingName, PointMm } from "@cornerway/schema";
 import { containerDimensions, type ContainerDimensions } from "../catalog/container-dimensions.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { cosDegThousandths, sinDegThousandths } from "../numerics/elementary.ts";
 
 /** A turned frame in plan: where its origin is, mm, and the direction of its x axis. */
@@ -34,7 +35,12 @@ export type PlacedContainer = {
 };
 
 /** The container in the site frame: frame origin at the centre of its base, x from front to door, y to the left. */
-export function placeContainer(container: Container): PlacedContainer {
+export const placeContainer = (container: Container): PlacedContainer =>
+  placed.take(container, [], () => placedOf(container));
+
+const placed = new LastMade<PlacedContainer>();
+
+function placedOf(container: Container): PlacedContainer {
   const dimensions = containerDimensions(container.type);
   const frame = planFrame(container.xUm, container.yUm, container.zUm, container.turnMdeg);
   const topZMm = frame.zMm + dimensions.heightMm;

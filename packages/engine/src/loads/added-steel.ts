@@ -6,6 +6,7 @@ import { frameTube, openingFrame } from "../catalog/sections/frame-tubes.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import { faceFrame, pointOnFace } from "../geometry/face-frame.ts";
 import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { toMm } from "../units.ts";
 
 /** Steel added to a scheme, at its centre of mass; the frame of a wall bar by bar. */
@@ -20,7 +21,14 @@ export type AddedSteel = {
 };
 
 /** Posts, beams and the frames of openings by their sections; a section the catalogue lacks weighs as the frames' tube. */
-export const addedSteel = (scheme: Scheme): AddedSteel[] => [...posts(scheme), ...beams(scheme), ...frames(scheme)];
+export const addedSteel = (scheme: Scheme): readonly AddedSteel[] =>
+  last.take(scheme.openings, [scheme.containers, scheme.posts, scheme.beams], () => [
+    ...posts(scheme),
+    ...beams(scheme),
+    ...frames(scheme),
+  ]);
+
+const last = new LastMade<readonly AddedSteel[]>();
 
 const posts = ({ posts: drawn }: Scheme): AddedSteel[] =>
   drawn.map(({ id, xUm, yUm, baseZUm, topZUm, section }) => ({

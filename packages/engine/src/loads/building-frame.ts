@@ -8,6 +8,7 @@ import {
   type PlacedContainer,
   type PlanFrame,
 } from "../geometry/place.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import type { WindDirection } from "./wind-shape.ts";
 
 /** A unit as a box in the building's axes, mm. A unit not parallel to them stands for its enclosing box. */
@@ -37,11 +38,16 @@ export type BuildingFrame = {
 
 /** Undefined for a scheme without containers. Boxes are in the order of the scheme. */
 export function buildingFrame(scheme: Scheme): BuildingFrame | undefined {
-  if (scheme.containers.length === 0) return undefined;
-  const axes = planFrame(0, 0, 0, mainTurn(scheme.containers));
-  const boxes = scheme.containers.map((container) => unitBox(axes, placeContainer(container)));
-  return { axes, boxes, outline: outlineOf(boxes), groundZMm: scheme.site.groundZUm / 1000 };
+  const { containers, site } = scheme;
+  if (containers.length === 0) return undefined;
+  return frames.take(containers, [site.groundZUm], () => {
+    const axes = planFrame(0, 0, 0, mainTurn(containers));
+    const boxes = containers.map((container) => unitBox(axes, placeContainer(container)));
+    return { axes, boxes, outline: outlineOf(boxes), groundZMm: site.groundZUm / 1000 };
+  });
 }
+
+const frames = new LastMade<BuildingFrame>();
 
 /** The box around several. */
 export const outlineOf = (boxes: readonly BoxMm[]): BoxMm => ({

@@ -1,5 +1,6 @@
 import type { Face } from "@cornerway/schema";
 import type { BoxMm, BuildingFrame, UnitBox } from "./building-frame.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { uncovered, type Rect } from "./uncovered.ts";
 import { windDirections, type WindDirection } from "./wind-shape.ts";
 
@@ -22,7 +23,12 @@ export type ExposedFace = {
  * Every part of every unit that no neighbour covers. Undersides near the ground are sheltered by it and left out. Of a
  * unit not parallel to the axes all sides of its enclosing box count, covered or not.
  */
-export function exposedFaces(building: BuildingFrame): ExposedFace[] {
+export const exposedFaces = (building: BuildingFrame): readonly ExposedFace[] =>
+  exposed.take(building, [], () => facesOf(building));
+
+const exposed = new LastMade<readonly ExposedFace[]>();
+
+function facesOf(building: BuildingFrame): ExposedFace[] {
   return building.boxes.flatMap((unit) =>
     sides.flatMap((side) => {
       const plane = planeOf(unit, side);

@@ -1,6 +1,7 @@
 import type { Scheme } from "@cornerway/schema";
 import { placeContainer } from "../geometry/place.ts";
 import { storeysOf } from "../geometry/storeys.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { toMm } from "../units.ts";
 import { evenPatch, type ActionCase, type ActionLoad } from "./action-case.ts";
 import type { DesignBasis } from "./design-basis.ts";
@@ -19,7 +20,15 @@ export const imposedEverywhere = "L everywhere";
  * alone; and where units hang over, the overhangs alone and the spans alone. Nowhere needs no case: combinations may
  * leave L out. Patterns that load the same places stand once, in this order.
  */
-export function imposedCases(scheme: Scheme, basis: DesignBasis, bearings: BearingLines): ActionCase[] {
+export function imposedCases(scheme: Scheme, basis: DesignBasis, bearings: BearingLines): readonly ActionCase[] {
+  const { containers, loads, uses, freeLoads } = scheme;
+  const besides = [basis, loads, uses, freeLoads, JSON.stringify([...bearings])];
+  return last.take(containers, besides, () => casesOf(scheme, basis, bearings));
+}
+
+const last = new LastMade<readonly ActionCase[]>();
+
+function casesOf(scheme: Scheme, basis: DesignBasis, bearings: BearingLines): ActionCase[] {
   const regions = loadedRegions(scheme, basis, bearings);
   const parity = parities(scheme);
   const patterns: readonly (readonly [string, (region: LoadedRegion) => boolean])[] = [

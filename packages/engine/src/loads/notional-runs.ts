@@ -4,6 +4,8 @@ import { caseResultant } from "./case-resultant.ts";
 import type { NotionalRule } from "./design-basis.ts";
 import type { DesignRun } from "./design-runs.ts";
 import { gravityOnly } from "./expanded-combination.ts";
+import { LastMade } from "../numerics/last-made.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import { notionalCases } from "./notional-cases.ts";
 
 /** Notional loads of each case of gravity loads along each axis, and the runs that take them. */
@@ -20,20 +22,43 @@ export function notionalLoading(
   rule: NotionalRule,
 ): NotionalLoading {
   const gravity = new Set(cases.map(({ id }) => id));
-  const pushed = cases.map((action) => ({
-    of: action.id,
-    pushes: notionalCases(building, ownLoads(building, action), rule),
-  }));
-  const again = runs
-    .filter(
-      ({ combination, factors }) => gravityOnly(combination) && Object.keys(factors).every((id) => gravity.has(id)),
-    )
-    .flatMap((run) => ways.map((way) => withPushes(run, way, rule)));
+  const pushed = cases.flatMap((action) => pushesOf(building, action, rule));
   return {
-    cases: pushed.flatMap(({ of, pushes }) => pushes.map((push) => ({ ...push, id: notionalOf(push.id, of) }))),
-    runs: again,
+    cases: pushed,
+    runs: pushedRuns(runs, gravity, rule),
   };
 }
+
+/** Told by its name and what it weighs on each unit: where one is moved about, the notional loads stay. */
+function pushesOf(building: BuildingFrame, action: ActionCase, rule: NotionalRule): readonly ActionCase[] {
+  const own = ownLoads(building, action);
+  const known = pushesOn.get(building) ?? new RecentlyMade<readonly ActionCase[]>(CASES_KEPT);
+  pushesOn.set(building, known);
+  return known.take(JSON.stringify([action.id, rule, ...own.values()]), () =>
+    notionalCases(building, own, rule).map((push) => ({ ...push, id: notionalOf(push.id, action.id) })),
+  );
+}
+
+const pushesOn = new WeakMap<BuildingFrame, RecentlyMade<readonly ActionCase[]>>();
+/** Of three dead loads, imposed load everywhere and what lies on roofs, before and after an edit. */
+const CASES_KEPT = 16;
+
+function pushedRuns(
+  runs: readonly DesignRun[],
+  gravity: ReadonlySet<string>,
+  rule: NotionalRule,
+): readonly DesignRun[] {
+  return last.take(runs, [[...gravity].join("; "), rule], () =>
+    runs
+      .filter(
+        ({ combination, factors }) => gravityOnly(combination) && Object.keys(factors).every((id) => gravity.has(id)),
+      )
+      .flatMap((run) => ways.map((way) => withPushes(run, way, rule))),
+  );
+}
+
+/** Runs are asked about again after every edit. */
+const last = new LastMade<readonly DesignRun[]>();
 
 const ways = [
   { name: "N +x", axis: "N x", sign: 1 },

@@ -1,4 +1,5 @@
 import type { Scheme } from "@cornerway/schema";
+import { LastMade } from "../numerics/last-made.ts";
 import { openWorking } from "../working/open-working.ts";
 import type { Working } from "../working/working.ts";
 import type { ActionCase, ActionLoad } from "./action-case.ts";
@@ -17,7 +18,12 @@ export type RoofLiveLoading = { readonly action: ActionCase; readonly workings: 
  * What the scheme draws or the use of a deck asks for, else the code's roof live load for the exposed roof of that unit
  * (one unit is the smallest part that carries it). Roofs under another unit take none.
  */
-export function roofLive(scheme: Scheme, building: BuildingFrame, basis: DesignBasis): RoofLiveLoading {
+export const roofLive = (scheme: Scheme, building: BuildingFrame, basis: DesignBasis): RoofLiveLoading =>
+  last.take(building, [basis, scheme.loads, scheme.uses, scheme.freeLoads], () => loadingOf(scheme, building, basis));
+
+const last = new LastMade<RoofLiveLoading>();
+
+function loadingOf(scheme: Scheme, building: BuildingFrame, basis: DesignBasis): RoofLiveLoading {
   const roofs = exposedFaces(building).filter(({ side }) => side === "up");
   const units = building.boxes.filter((box) => roofs.some(({ unit }) => unit === box));
   const workings = new Map(units.map((unit) => [unit.id, roofWorking(scheme, basis, unit.id, roofs)]));

@@ -1,4 +1,5 @@
 import { toSite } from "../geometry/place.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import type { ActionCase, ActionLoad } from "./action-case.ts";
 import { outlineOf, type BuildingFrame } from "./building-frame.ts";
 import type { Axis } from "./wind-shape.ts";
@@ -19,6 +20,19 @@ export type LevelForces = {
  * forces where the code asks for it. Anticlockwise means: turned so, seen from above.
  */
 export function seismicLoads(
+  building: BuildingFrame,
+  levels: readonly LevelForces[],
+  eccentricities: Readonly<Record<Axis, number>>,
+  orthogonalShare: number,
+): readonly ActionCase[] {
+  const by = JSON.stringify([levels, eccentricities, orthogonalShare]);
+  return last.take(building, [by], () => casesOf(building, levels, eccentricities, orthogonalShare));
+}
+
+/** Masses and eccentricities often stay when the drawing is edited. */
+const last = new LastMade<readonly ActionCase[]>();
+
+function casesOf(
   building: BuildingFrame,
   levels: readonly LevelForces[],
   eccentricities: Readonly<Record<Axis, number>>,

@@ -1,5 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import type { Working } from "../working/working.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { RecentlyMade } from "../numerics/recently-made.ts";
 import type { ActionCase } from "./action-case.ts";
 import { boxFactors, type BoxFactors } from "./box-factors.ts";
@@ -120,9 +121,12 @@ export function windLoading(
   const known = blown.get(basis) ?? new RecentlyMade<WindLoading>(LOADINGS_KEPT);
   blown.set(basis, known);
   const enclosed = envelopes(building, scheme);
-  const key = JSON.stringify([building, hazards, enclosed, on]);
+  const key = [textOf(building), ...[hazards, enclosed, on].map((one) => JSON.stringify(one))].join("; ");
   return known.take(key, () => windOn(building, enclosed, hazards, basis, on));
 }
+
+const textOf = (building: BuildingFrame): string => texts.take(building, [], () => JSON.stringify(building));
+const texts = new LastMade<string>();
 
 const blown = new WeakMap<DesignBasis, RecentlyMade<WindLoading>>();
 /** Of a building of a dozen containers and of each of its stages while it is set up. */

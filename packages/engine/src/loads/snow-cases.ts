@@ -1,3 +1,4 @@
+import { LastMade } from "../numerics/last-made.ts";
 import type { Working } from "../working/working.ts";
 import type { ActionCase, ActionLoad } from "./action-case.ts";
 import type { BuildingFrame } from "./building-frame.ts";
@@ -31,7 +32,12 @@ export type PlacedDrift = {
 };
 
 /** No cases where no snow falls. Where drifts meet, the heavier one counts on each piece of roof. */
-export function snowCases(building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): SnowLoading {
+export const snowCases = (building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): SnowLoading =>
+  last.take(building, [hazards, basis], () => loadingOf(building, hazards, basis));
+
+const last = new LastMade<SnowLoading>();
+
+function loadingOf(building: BuildingFrame, hazards: SiteHazards, basis: DesignBasis): SnowLoading {
   const roof = basis.snow.flatRoof(hazards);
   const roofs = exposedFaces(building).filter(({ side }) => side === "up");
   const drifts = roofSteps(building).flatMap((step) =>

@@ -2,6 +2,7 @@ import type { Contact } from "../bearing/contact.ts";
 import type { Footing } from "../bearing/post-footing.ts";
 import type { Analysis } from "../load-path/analysis.ts";
 import type { Unit } from "../geometry/building.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { modelledBeams } from "./modelled-beams.ts";
 import { plannedTies, type PlannedTie } from "./tie-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
@@ -36,7 +37,11 @@ export interface BearingPlan {
 }
 
 /** Every bearing of the building as the model places it, in the scheme's order. */
-export function bearingPlan(analysis: Analysis): BearingPlan {
+export const bearingPlan = (analysis: Analysis): BearingPlan => plans.take(analysis, [], () => planOf(analysis));
+
+const plans = new LastMade<BearingPlan>();
+
+function planOf(analysis: Analysis): BearingPlan {
   const { structure, bearings, footings, supports, carrying } = analysis;
   const { building } = structure;
   const inWalls = new Map<string, (Omit<UnitPost, "section"> & { postId: string })[]>();

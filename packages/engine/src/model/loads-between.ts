@@ -20,8 +20,9 @@ export function loadsBetween(
   plan: Plan,
   places: BearingPlaces & { readonly building: Pick<Building, "beamById"> },
 ): Record<string, ModelCase> {
+  const isSteelBetween = plan.freePosts.length + plan.beams.length > 0;
   const cases = actions.map(({ id, loads }): [string, ModelCase] => {
-    const points = loads.filter((load) => load.kind === "point");
+    const points = isSteelBetween ? loads.filter((load) => load.kind === "point") : [];
     const settle = loads.flatMap((load) => (load.kind === "movement" ? movedBy(load, plan, places) : []));
     const nodal = points.flatMap((load) => (plan.freePosts.includes(load.elementId) ? [onPost(load)] : []));
     const beam_udl = points.flatMap((load) => (plan.beams.includes(load.elementId) ? along(load, plan, places) : []));

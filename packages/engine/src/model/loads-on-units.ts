@@ -1,4 +1,6 @@
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
+import { LastMade } from "../numerics/last-made.ts";
+import { RecentlyMade } from "../numerics/recently-made.ts";
 import { postAt, type BearingPlan, type PlannedBearing } from "./bearing-plan.ts";
 import type { UnitSeat } from "./unit-lines.ts";
 import type { UnitPoint } from "./unit-point.ts";
@@ -16,10 +18,34 @@ type SeatPoint = Extract<UnitPoint, { readonly seat: UnitSeat }>;
  * Loads by the container they act on. A post in a wall is part of its container, and so is what acts on it; a seat, or a post
  * that stands on a container, moves the stub between its rail and what bears there.
  */
-export function loadsOnUnits({ loads }: Pick<ActionCase, "loads">, plan: Plan): Map<string, UnitLoad[]> {
-  const unitOfPost = new Map(
-    [...plan.inWalls].flatMap(([unitId, posts]) => posts.map(({ postId }) => [postId, unitId])),
+export function loadsOnUnits(
+  { loads }: Pick<ActionCase, "loads">,
+  plan: Plan,
+): ReadonlyMap<string, readonly UnitLoad[]> {
+  const postsInWalls = [...plan.inWalls].flatMap(([unitId, posts]) =>
+    posts.map(({ postId }) => [postId, unitId] as const),
   );
+  const make = () => knownLists(loadsByUnit(loads, new Map(postsInWalls), plan));
+  // supports move what bears on them
+  return loads.some(({ kind }) => kind === "movement")
+    ? make()
+    : last.take(loads, [JSON.stringify(postsInWalls)], make);
+}
+
+/** An edit leaves most actions as they are. */
+const last = new LastMade<ReadonlyMap<string, readonly UnitLoad[]>>();
+
+/** And of those that are others most are the same on most containers: one list for all that say the same. */
+const knownLists = (byUnit: ReadonlyMap<string, readonly UnitLoad[]>): ReadonlyMap<string, readonly UnitLoad[]> =>
+  new Map([...byUnit].map(([unitId, list]) => [unitId, lists.take(JSON.stringify(list), () => list)]));
+
+const lists = new RecentlyMade<readonly UnitLoad[]>(1024);
+
+function loadsByUnit(
+  loads: ActionCase["loads"],
+  unitOfPost: ReadonlyMap<string, string>,
+  plan: Plan,
+): Map<string, UnitLoad[]> {
   const found = new Map<string, UnitLoad[]>();
   const add = (unitId: string, load: UnitLoad): void => {
     const list = found.get(unitId);

@@ -7,6 +7,7 @@ import type { BearingPlan } from "./bearing-plan.ts";
 import type { UnitPoint } from "./unit-point.ts";
 import { nodeName, type PlacedUnit } from "./building-model.ts";
 import type { ModelAssumptions } from "./model-assumptions.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { RecentlyMade } from "../numerics/recently-made.ts";
 import { textKey } from "./text-key.ts";
 import type { TiedPoint } from "./tie-plan.ts";
@@ -33,7 +34,13 @@ const drawn = new RecentlyMade<BuiltUnit>(128);
 const alikeButForSheets = new RecentlyMade<BuiltUnit>(128);
 
 /** And those that are loaded alike besides the loads on their lines: an edit changes one container of many. */
-const loaded = new RecentlyMade<Pick<PlacedUnit, "loads" | "loadsKey">>(128);
+const loaded = new RecentlyMade<Loads>(128);
+
+type Loads = Pick<PlacedUnit, "loads" | "loadsKey">;
+
+/** The last of each container, by the lists of its loads. */
+const last = new LastMade<Loads>();
+const NO_LOADS: readonly UnitLoad[] = [];
 
 /** What their loads hang on. */
 const places = new RecentlyMade<string>(128);
@@ -90,19 +97,24 @@ export class ModelledUnit {
           actions.map(([name]) => name),
         ),
       };
-    const hasPoints = actions.some(([, byElement]) => (byElement.get(id) ?? []).some(({ kind }) => kind === "point"));
+    const own = actions.map(([name, byElement]) => [name, byElement.get(id) ?? NO_LOADS] as const);
+    const by = [this.built, ...own.flat()];
+    return { ...place, ...last.take(this.unit, by, () => this.loaded(own, dimensions)) };
+  }
+
+  private loaded(own: readonly (readonly [string, readonly UnitLoad[]])[], dimensions: Unit["dimensions"]): Loads {
+    const hasPoints = own.some(([, loads]) => loads.some(({ kind }) => kind === "point"));
     const text = JSON.stringify([
       hasPoints ? this.unit.frame : null,
       places.take(this.key, () => placesLoaded(this.lines)),
-      actions.map(([name, byElement]) => [name, withoutIds(byElement.get(id) ?? [])]),
+      own.map(([name, loads]) => [name, withoutIds(loads)]),
     ]);
-    const ofUnit = loaded.take(`${text} ${JSON.stringify(dimensions)} ${this.built.fragment.key}`, () => {
+    return loaded.take(`${text} ${JSON.stringify(dimensions)} ${this.built.fragment.key}`, () => {
       const loadsOf = actionLoader(this.unit, this.built);
-      const loads = actions.map(([name, byElement]): [string, ModelCase] => [name, loadsOf(byElement.get(id) ?? [])]);
+      const loads = own.map(([name, ofUnit]): [string, ModelCase] => [name, loadsOf(ofUnit)]);
       // short, since the loads are long and the key is asked for again and again
       return { loads: Object.fromEntries(loads), loadsKey: textKey(text) };
     });
-    return { ...place, ...ofUnit };
   }
 }
 
@@ -127,11 +139,7 @@ const SHEETS: ReadonlySet<string> = new Set([
 const STEEL: ReadonlySet<string> = new Set(["sections", "section", "measured"]);
 
 /** Some of the loads of a unit that is known, in their own order. */
-function takenFrom(
-  { loads }: PlacedUnit,
-  key: string,
-  names: readonly string[],
-): Pick<PlacedUnit, "loads" | "loadsKey"> {
+function takenFrom({ loads }: PlacedUnit, key: string, names: readonly string[]): Loads {
   const taken = names.map((name): [string, ModelCase] => [name, loads[name] ?? {}]);
   const all = names.length === Object.keys(loads).length;
   return { loads: Object.fromEntries(taken), loadsKey: all ? key : `${key} ${names.join("; ")}` };

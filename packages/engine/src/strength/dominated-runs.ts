@@ -2,6 +2,7 @@ import type { ActionCase } from "../loads/action-case.ts";
 import type { DesignRun } from "../loads/design-runs.ts";
 import { gravityOnly } from "../loads/expanded-combination.ts";
 import { factorOf } from "../loads/load-combination.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
 
 type Accepted = Extract<SiteActions, { accepted: true }>;
@@ -12,14 +13,32 @@ type Accepted = Extract<SiteActions, { accepted: true }>;
  * are both run; of two roof loads in the same sum the one that is nowhere greater is left out; supports move beside the
  * sum in which imposed load leads, and a pad that is low moves less than one that has settled.
  */
-export function withoutDominated(runs: readonly DesignRun[], actions: Accepted): DesignRun[] {
-  const live = new Set(actions.imposed.map(({ id }) => id));
-  const lesser = lesserRoofs(runs, actions);
-  return runs.filter(
-    (run) =>
-      !isBetweenGravities(run, live) && !lesser.has(run.id) && !isMovedBesideRoof(run, actions) && !isLow(run, actions),
-  );
+export function withoutDominated(runs: readonly DesignRun[], actions: Accepted): readonly DesignRun[] {
+  return last.take(runs, [decidingOn(actions)], () => {
+    const live = new Set(actions.imposed.map(({ id }) => id));
+    const lesser = lesserRoofs(runs, actions);
+    return runs.filter(
+      (run) =>
+        !isBetweenGravities(run, live) &&
+        !lesser.has(run.id) &&
+        !isMovedBesideRoof(run, actions) &&
+        !isLow(run, actions),
+    );
+  });
 }
+
+/** Runs are asked about again after every edit. */
+const last = new LastMade<readonly DesignRun[]>();
+
+/** All of the actions that decides which runs others stand for. */
+const decidingOn = ({ imposed, movements, roofLive, site }: Accepted): string =>
+  JSON.stringify([
+    imposed.map(({ id }) => id),
+    movements.map((movement) => [movement.id, downOf(movement)]),
+    roofLive.action.id,
+    leastPa(roofLive.action),
+    site?.snow.cases.map((snow) => [snow.id, mostPa(snow)]),
+  ]);
 
 function isBetweenGravities({ combination, factors }: DesignRun, live: ReadonlySet<string>): boolean {
   if (gravityOnly(combination) || live.size === 0 || factorOf(combination, "L") === 0) return false;

@@ -5,11 +5,13 @@ import { gravityOnly } from "../loads/expanded-combination.ts";
 import { assumptionSets, type AssumptionId, type AssumptionSet } from "./assumption-sets.ts";
 import { checkedParts } from "./checked-parts.ts";
 import { buildModel } from "../model/build-model.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { imposedEverywhere } from "../loads/imposed-cases.ts";
 import { andGravityAlone } from "./gravity-alone.ts";
-import { isForOwner, screen, type PartWorst } from "./screen.ts";
+import { isForOwner } from "./screen.ts";
 import { solveSettling } from "./settling.ts";
 import { inThisOrder, type SolvedSet, type StrengthMemory } from "./solve-runs.ts";
+import { worstOfFew, type WorstOfFew } from "./worst-of-few.ts";
 import { OwnInsides } from "./own-forces.ts";
 import { partsMadeWith } from "./parts-made.ts";
 import type { CombinationLevel } from "../loads/load-combination.ts";
@@ -88,12 +90,7 @@ export function strengthLive(
   const plan = strengthPlan(given, basis, memory, enlargement);
   if (!plan.accepted) return plan;
   const { scheme, analysis, cases } = plan;
-  const gravity = gravityRuns(plan);
-  // without level loads it makes little difference how locks hold: gravity is looked at as locks are at first
-  const chosen = liveSets.map((set, n) => ({
-    set,
-    runs: lookedAt(plan, n === 0 ? gravity : new Set(), governed.get(set.id)),
-  }));
+  const { gravity, chosen } = runsLookedAt(plan, governed);
   const used = new Set(chosen.flatMap(({ runs }) => runs.flatMap(({ factors }) => Object.keys(factors))));
   const built = buildModel(
     analysis,
@@ -144,6 +141,25 @@ function gravityRuns({ runs, cases }: Plan): ReadonlySet<string> {
   );
 }
 
+type LookedAt = {
+  readonly gravity: ReadonlySet<string>;
+  readonly chosen: readonly { readonly set: AssumptionSet; readonly runs: readonly StrengthRun[] }[];
+};
+
+/** Found once for a list of runs, which names its cases and stays as long as an edit leaves their names. */
+const runsLookedAt = (plan: Plan, governed: GoverningVectors): LookedAt =>
+  last.take(plan.runs, [governed], () => {
+    const gravity = gravityRuns(plan);
+    // without level loads it makes little difference how locks hold: gravity is looked at as locks are at first
+    const chosen = liveSets.map((set, n) => ({
+      set,
+      runs: lookedAt(plan, n === 0 ? gravity : new Set(), governed.get(set.id)),
+    }));
+    return { gravity, chosen };
+  });
+
+const last = new LastMade<LookedAt>();
+
 function lookedAt(
   plan: Plan,
   besides: ReadonlySet<string>,
@@ -162,7 +178,7 @@ function lookFor(
   sets: readonly SolvedSet[],
   governed: GoverningVectors,
   gravity: ReadonlySet<string>,
-): { readonly worsts: readonly PartWorst[]; readonly checks: number } {
+): { readonly worsts: readonly WorstOfFew[]; readonly checks: number } {
   const byOwner = new Map<string, StrengthPart[]>();
   for (const part of parts) {
     const own = byOwner.get(part.ownerId);
@@ -174,12 +190,13 @@ function lookFor(
     const told = own.filter(({ sureOf }) => sureOf === undefined);
     const at = (level: CombinationLevel) => told.filter((part) => part.level === level).length;
     const heldAt = { strength: at("strength"), allowable: at("allowable") };
-    return sets.reduce<readonly PartWorst[]>((found, { set, solved }) => {
+    const runsOfSets = sets.map(({ set, solved }) => {
       const known = governed.get(set.id)?.get(ownerId);
-      const runs = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
-      checks += runs.reduce((sum, { run }) => sum + (isForOwner(run, ownerId) ? heldAt[run.level] : 0), 0);
-      return screen(own, inThisOrder(runs), found);
-    }, []);
+      const looked = solved.filter(({ run: { id } }) => gravity.has(id) || known?.has(id) === true);
+      return inThisOrder(looked).filter(({ run }) => isForOwner(run, ownerId));
+    });
+    for (const { run } of runsOfSets.flat()) checks += heldAt[run.level];
+    return worstOfFew(own, runsOfSets);
   });
   return { worsts, checks };
 }
@@ -192,7 +209,7 @@ const vectorsOf = ({ set, solved, refused }: SolvedSet) => ({
   ],
 });
 
-function livePart({ part, asDrawn, heldDown }: PartWorst): LivePart[] {
+function livePart({ part, asDrawn, heldDown }: WorstOfFew): LivePart[] {
   const worst = asDrawn ?? heldDown;
   if (worst === undefined || !isTold(part, asDrawn)) return [];
   const { id, ownerId, element, place, sureOf } = part;

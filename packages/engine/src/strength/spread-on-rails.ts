@@ -1,14 +1,22 @@
 import type { Building, Unit } from "../geometry/building.ts";
 import { toSite } from "../geometry/place.ts";
 import type { ActionCase, ActionLoad } from "../loads/action-case.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { usualAssumptions } from "../model/model-assumptions.ts";
 
 /**
  * Level forces on the mass of a unit (earthquake, notional loads) act all along its roof and not at one place: each is
  * spread over both top side rails, with the same resultant and the same turning moment, at the height of the rails' axes.
  */
-export function spreadOnRails(action: ActionCase, { unitById }: Building): ActionCase {
+export function spreadOnRails(action: ActionCase, building: Building): ActionCase {
   if (action.symbol !== "Eh" && action.symbol !== "N") return action;
+  const places = building.units.map(({ container }) => container);
+  return last.take(action, places, () => spreadIn(action, building));
+}
+
+const last = new LastMade<ActionCase>();
+
+function spreadIn(action: ActionCase, { unitById }: Building): ActionCase {
   const spread = (): ActionLoad[] =>
     action.loads.flatMap((load) => {
       if (load.kind !== "point" || load.zN !== 0) return [load];

@@ -1,5 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import { inOrder } from "../geometry/in-order.ts";
+import { withKnownElements } from "../geometry/known-elements.ts";
 import { analyse, type Analysis } from "../load-path/analysis.ts";
 import type { ActionCase } from "../loads/action-case.ts";
 import type { HazardRefusal } from "../loads/hazard-refusal.ts";
@@ -57,7 +58,7 @@ export function strengthPlan(
 
 /** Actions and combinations. Throws a RangeError for a scheme without containers. */
 export function strengthGround(given: Scheme, basis: StrengthBasis): Refused | StrengthGround {
-  const scheme = inOrder(given);
+  const scheme = withKnownElements(inOrder(given));
   const analysis = analyse(scheme);
   const actions = schemeActions(scheme, analysis, basis);
   if (!actions.accepted) return actions;

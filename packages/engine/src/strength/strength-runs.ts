@@ -1,6 +1,7 @@
 import type { ActionCase } from "../loads/action-case.ts";
 import { designRuns, type DesignRun, type RunCases } from "../loads/design-runs.ts";
 import { factorOf, type CombinationLevel } from "../loads/load-combination.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import { notionalLoading } from "../loads/notional-runs.ts";
 import type { SiteActions } from "../loads/site-actions.ts";
 import type { Analysis } from "../load-path/analysis.ts";
@@ -38,21 +39,38 @@ export function strengthRuns(
   const gravity = [cases.deadMost, cases.deadLeast, cases.deadBare, ...cases.imposed, ...cases.roofLive, ...cases.snow];
   const pushed = notionalLoading(actions.building, factored, everywhere(gravity, cases), loads.notional);
   const below = overstrengthBelow(actions, carried);
-  const enlarged = below === undefined ? [] : at("strength", { ...cases, wind: [], movements: [] }, below.omega0);
-  const shaken = withoutDominated(
-    enlarged.filter(({ combination }) => factorOf(combination, "Emh") !== 0),
-    actions,
-  );
+  const enlarged = below === undefined ? NO_RUNS : at("strength", { ...cases, wind: [], movements: [] }, below.omega0);
+  const shaken = withoutDominated(shaking(enlarged), actions);
   const allowable = withoutDominated(at("allowable", { ...cases, movements: [] }), actions);
-  return withGravityAlone({
-    cases: [...gravity, ...cases.wind, ...cases.earthquake, ...cases.movements, ...pushed.cases],
-    runs: [
-      ...[...factored, ...pushed.runs].map((run): StrengthRun => ({ ...run, level: "strength" })),
-      ...shaken.map((run): StrengthRun => ({ ...run, level: "strength", ...(below && { owners: below.owners }) })),
+  const all = [...gravity, ...cases.wind, ...cases.earthquake, ...cases.movements, ...pushed.cases];
+  return { cases: all, runs: listed({ factored, pushed: pushed.runs, shaken, allowable }, all, below?.owners) };
+}
+
+type Lists = Readonly<Record<"factored" | "pushed" | "shaken" | "allowable", readonly DesignRun[]>>;
+
+const NO_RUNS: readonly DesignRun[] = [];
+
+/** Those with an earthquake. */
+const shaking = (runs: readonly DesignRun[]): readonly DesignRun[] =>
+  shakenOf.take(runs, [], () => runs.filter(({ combination }) => factorOf(combination, "Emh") !== 0));
+
+const shakenOf = new LastMade<readonly DesignRun[]>();
+
+/** All runs in one list: the same one as long as an edit leaves the lists it is put together from. */
+function listed(lists: Lists, cases: readonly ActionCase[], owners?: ReadonlySet<string>): readonly StrengthRun[] {
+  const { factored, pushed, shaken, allowable } = lists;
+  const ownerIds = owners && [...owners].toSorted().join(" ");
+  return last.take(factored, [pushed, shaken, allowable, ownerIds], () => {
+    const runs = [
+      ...[...factored, ...pushed].map((run): StrengthRun => ({ ...run, level: "strength" })),
+      ...shaken.map((run): StrengthRun => ({ ...run, level: "strength", ...(owners && { owners }) })),
       ...allowable.map((run): StrengthRun => ({ ...run, level: "allowable" })),
-    ],
+    ];
+    return withGravityAlone({ cases, runs }).runs;
   });
 }
+
+const last = new LastMade<readonly StrengthRun[]>();
 
 /** Gravity loads without the patterns of imposed load: nothing leans for one unit loaded alone. */
 const everywhere = (gravity: readonly ActionCase[], { imposed }: RunCases): ActionCase[] =>

@@ -1,6 +1,7 @@
 import { caseResultant } from "../loads/case-resultant.ts";
 import type { BuildingFrame } from "../loads/building-frame.ts";
 import type { LoadSymbol } from "../loads/load-symbol.ts";
+import { LastMade } from "../numerics/last-made.ts";
 import type { RunPlan, StrengthRun } from "./run-plan.ts";
 
 /** The heaviest run of gravity loads, and the same pushed along either axis. */
@@ -34,8 +35,11 @@ export function enlarged({ cases, runs }: RunPlan, times: number): RunPlan {
   const level = new Set(cases.filter(({ symbol }) => isLevel(symbol)).map(({ id }) => id));
   const grown = ({ factors }: StrengthRun): StrengthRun["factors"] =>
     Object.fromEntries(Object.entries(factors).map(([id, factor]) => [id, level.has(id) ? times * factor : factor]));
-  return { cases, runs: runs.map((run) => ({ ...run, factors: grown(run) })) };
+  return { cases, runs: last.take(runs, [times], () => runs.map((run) => ({ ...run, factors: grown(run) }))) };
 }
+
+/** Runs name their cases, so they stay as long as an edit leaves those and the lean. */
+const last = new LastMade<readonly StrengthRun[]>();
 
 const isLevel = (symbol: LoadSymbol): boolean =>
   symbol === "W" || symbol === "Eh" || symbol === "Emh" || symbol === "N";

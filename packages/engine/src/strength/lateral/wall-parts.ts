@@ -8,6 +8,7 @@ import type { Fabric } from "../../fabric/fabric-of.ts";
 import type { Unit } from "../../geometry/building.ts";
 import type { UnitFragment } from "../../model/building-model.ts";
 import type { UnitLines } from "../../model/unit-lines.ts";
+import { LastMade } from "../../numerics/last-made.ts";
 import { forcePart } from "../force-part.ts";
 import { isEarthquake } from "../holds-needed.ts";
 import type { ModelledBearing } from "../modelled-bearings.ts";
@@ -40,11 +41,16 @@ export function wallsByUnit(
   judged.set(structure, { rule, basis, walls });
   return (unitId) => {
     const unit = building.unitById.get(unitId);
-    const own = walls.get(unitId) ?? (unit === undefined ? [] : wallsOf(unit, fabric(unitId), rule, basis));
+    const own = walls.get(unitId) ?? (unit === undefined ? [] : wallsKnown(unit, fabric(unitId), rule, basis));
     walls.set(unitId, own);
     return own;
   };
 }
+
+const wallsKnown = (unit: Unit, fabric: Fabric, rule: SheetWalls, basis: CheckBasis): readonly JudgedWall[] =>
+  last.take(unit, [fabric, rule, basis], () => wallsOf(unit, fabric, rule, basis));
+
+const last = new LastMade<readonly JudgedWall[]>();
 
 type Judged = {
   readonly rule: SheetWalls;
