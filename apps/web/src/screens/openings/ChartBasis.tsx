@@ -8,7 +8,7 @@ export function ChartBasis({ chart, under }: { chart: OpeningChart; under: Chart
   return (
     <section className="chart-basis">
       <h3 className="caption">Without it</h3>
-      <p>{`${chartVerdictWords(without.verdict, under)}; ${without.reasons} ${without.reasons === 1 ? "reason stands" : "reasons stand"} against the unit already. The chart says what the opening adds.`}</p>
+      <p>{`${chartVerdictWords(without.verdict, under)}; ${reasonsAgainst(without.reasons)} The chart says what the opening adds.`}</p>
       {exceptions.length > 0 && (
         <p>{`In ${exceptions.length === 1 ? "one place" : `${exceptions.length} places`} a wider opening fares better than a narrower one: the table says why.`}</p>
       )}
@@ -28,4 +28,11 @@ export function ChartBasis({ chart, under }: { chart: OpeningChart; under: Chart
       </details>
     </section>
   );
+}
+
+function reasonsAgainst(count: number): string {
+  if (count === 0) return "nothing stands against the unit.";
+  return count === 1
+    ? "one reason stands against the unit already."
+    : `${count} reasons stand against the unit already.`;
 }
