@@ -48,6 +48,17 @@ export const unitQuestions = [
   "no equilibrium even held",
 ] as const;
 
+/** Limits of the directional wind procedure that a building's form may break. */
+export const windShapeLimits = [
+  "rectangular plan",
+  "one roof level",
+  "parallel to the axes",
+  "closed below",
+  "one block",
+  "rigid",
+  "height for components",
+] as const;
+
 /** Which way of a unit: along its sides, or along its ends. */
 export const lateralWays = ["lengthwise", "crosswise"] as const;
 
@@ -65,6 +76,8 @@ export const strengthFacts = [
     parts: z.array(z.strictObject({ why: z.enum(partQuestions), ...JudgedPart.shape })),
     more: z.int(),
     others: z.array(z.enum(unitQuestions)),
+    /** Limits of the wind procedure that do not hold, each; absent where all do. */
+    windLimits: z.array(z.enum(windShapeLimits)).min(1).optional(),
   }),
   z.strictObject({
     kind: z.literal("strength-adequate"),

@@ -1,3 +1,4 @@
+import { lockSentence } from "@cornerway/engine";
 import type { Assessment, CheckResult, StrengthProof } from "@cornerway/schema";
 
 /** What stands behind strength as lines of text: envelope, what governs each part, loads, what is assumed and not judged. */
@@ -33,8 +34,9 @@ export function proofLines(
 
 function resultLine(result: CheckResult, tag: (id: string) => string): string {
   const { ownerId, part, place, check, utilisation, refused, ifProved, coverage, certainty, run } = result;
+  const stock = part === "lock" ? `. ${lockSentence}` : "";
   const use = utilisation === null ? `not stated (${refused ?? ""})` : utilisation.toFixed(2);
   const proved = ifProved === undefined ? "" : `, if proved ${ifProved.toFixed(2)}`;
   const held = result.held.length === 0 ? "" : `; only with ${result.held.map(tag).join(", ")} held by connections`;
-  return `${tag(ownerId)} ${part} ${place}: ${check} ${use}${proved} (${coverage}, ${certainty ?? "no working"}) ${result.assumptions}; ${run}${held}`;
+  return `${tag(ownerId)} ${part} ${place}: ${check} ${use}${proved} (${coverage}, ${certainty ?? "no working"}) ${result.assumptions}; ${run}${held}${stock}`;
 }

@@ -1,4 +1,10 @@
-import type { ElementResult, HoldNeeded, Strength, StrengthReason } from "@cornerway/engine";
+import {
+  lockSentence,
+  type ElementResult,
+  type HoldNeeded,
+  type Strength,
+  type StrengthReason,
+} from "@cornerway/engine";
 import { cautionLine, cautions, elementNames, kilonewtonsExact, verdictHeadings, type Scheme } from "@cornerway/schema";
 
 type Stated = Extract<Strength, { accepted: true }>;
@@ -50,7 +56,8 @@ function resultText(result: ElementResult, tag: (id: string) => string): string 
     result.wouldDo === undefined
       ? ""
       : `; a pad ${metres(result.wouldDo.sideMm)} by ${metres(result.wouldDo.sideMm)}, ${metres(result.wouldDo.depthMm)} deep, would do`;
-  return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}${pad}`;
+  const stock = element === "lock" ? `. ${lockSentence}` : "";
+  return `${tag(ownerId)} ${element} ${place}: ${limitState} ${use}${proved} (${covered}, ${certainty ?? "no working"}) ${result.assumptions}; ${result.governingRun}${held}${pad}${stock}`;
 }
 
 const metres = (mm: number): string => `${(mm / 1000).toFixed(1)} m`;

@@ -36,6 +36,11 @@ export type SetSource = {
   /** How the authority wants changes marked. */
   authority: AuthorityProfile;
   scheme: Scheme;
+  /**
+   * Whose act set the rule of the sheet walls as it stands in the revision, and whose request that act took in; null where
+   * nobody chose: the rule is that of a new scheme.
+   */
+  sheetWallsChosen: Choice | null;
   assessment: Assessment;
   resultDigest: Digest;
   /** What stands behind verdicts of strength; null where strength was not run. */
@@ -54,6 +59,10 @@ export type SetSource = {
   status: SetStatus;
   verification: VerificationSummary;
 };
+
+/** A choice as it was drawn, and who asked for it. */
+export type Choice = { drawn: ChoiceAct; asked: ChoiceAct | null };
+export type ChoiceAct = { by: string; role: string; at: string };
 
 /** The verification manual of the engine, family by family. */
 export type VerificationSummary = {

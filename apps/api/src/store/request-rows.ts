@@ -49,6 +49,16 @@ export async function findRequest(db: Connection, projectId: string, id: string)
   return row === null ? null : { request: requestOf(row), bodyDigest: row.bodyDigest, answer: row.answer };
 }
 
+/** The request that became this act on the draft; null where the act took none in. */
+export async function findRequestTakenInBy(
+  db: Connection,
+  projectId: string,
+  actId: string,
+): Promise<ChangeRequest | null> {
+  const row = await db.changeRequest.findFirst({ where: { projectId, answer: { actId } }, include: { answer: true } });
+  return row === null ? null : requestOf(row);
+}
+
 export async function readRequests(db: Connection, projectId: string): Promise<ChangeRequest[]> {
   const rows = await db.changeRequest.findMany({
     where: { projectId },

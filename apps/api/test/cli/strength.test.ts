@@ -4,6 +4,7 @@ import { z } from "zod";
 import { assessCommand } from "../../src/cli/assess-command.ts";
 import { readSiteRequest } from "../../src/cli/site-request.ts";
 import { strengthCommand } from "../../src/cli/strength-command.ts";
+import { lockedStack } from "../support/locked-stack.ts";
 
 const edition = "IBC 2021";
 const site = {
@@ -96,5 +97,26 @@ describe("cornerway assess", () => {
     expect(assessed(wrong)).toMatchObject({ code: 1, out: "" });
     expect(assessed(wrong).err).toMatch(/^scheme\.json: \/basis\/hazards\/wind: /);
     expect(assessed(emptyScheme).err).toBe("scheme.json: /containers: there is no container\n");
+  });
+});
+
+// A rating of a stock lock is never shown alone; steel without a record is 235 MPa, and 343 MPa counts only once it is proved.
+describe("what the texts say beside a figure", () => {
+  const told = [
+    run(lockedStack, undefined, true).out,
+    assessCommand("scheme.json", lockedStack, { asText: true, loadPathOnly: false }).out,
+  ];
+
+  it.each(told)("each lock has the sentence that it is no code-listed connector on its own line (text %#)", (text) => {
+    const locks = text.split("\n").filter((line) => /^ {2}\S+ lock .*: lock (tension|shear) \d/.test(line));
+    expect(locks).toHaveLength(4);
+    for (const line of locks)
+      expect(line).toMatch(/no code-listed connector.*needs a test or the engineer's own check/);
+  });
+
+  it.each(told)("a rail has its utilisation at 343 MPa, less than at 235, called if proved (text %#)", (text) => {
+    const rails = [...text.matchAll(/bottom side rail .*?: .*? ([\d.]+), if proved ([\d.]+)/g)];
+    expect(rails.length).toBeGreaterThan(0);
+    for (const [, use, proved] of rails) expect(Number(proved)).toBeLessThanOrEqual(Number(use));
   });
 });

@@ -63,6 +63,7 @@ export function sourceOf(scheme: Scheme, more: Partial<SetSource> & { strength?:
     earlier: [],
     authority: usualAuthority,
     scheme,
+    sheetWallsChosen: null,
     assessment,
     resultDigest: resultDigest(content, assessment, proof ?? undefined),
     proof,

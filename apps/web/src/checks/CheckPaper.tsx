@@ -17,17 +17,20 @@ export interface CheckPaperProps {
   elementId: string;
   /** The check or load that is open; the fullest check without one. */
   checkId: string | null;
+  /** Draws what is deflected under a run; undefined where there is no such drawing. */
+  deflectedIn?: ((run: string) => (() => void) | undefined) | undefined;
   onCheck: (id: string) => void;
   onClose: () => void;
 }
 
 /** One working, laid on the sheet: what governs it and under what, then the calculation itself. */
-export default function CheckPaper({ source, elementId, checkId, onCheck, onClose }: CheckPaperProps) {
+export default function CheckPaper({ source, elementId, checkId, deflectedIn, onCheck, onClose }: CheckPaperProps) {
   const paper = usePaper(onClose);
   const results = source.report === null ? [] : ownChecks(source.report, source.scheme, elementId);
   const load = source.report?.loads.find(({ id }) => id === checkId);
   const open = source.report?.results.find(({ id }) => id === checkId) ?? results[0];
   const nameOf = namesIn(source.scheme);
+  const deflect = open === undefined ? undefined : deflectedIn?.(open.run);
   const title = load?.title ?? (open === undefined ? "" : `${nameOf(open.ownerId)} ${open.part} ${open.place}`);
   return (
     <section ref={paper} className="check-paper" role="dialog" aria-label={`Working: ${title}`} tabIndex={-1}>
@@ -45,6 +48,17 @@ export default function CheckPaper({ source, elementId, checkId, onCheck, onClos
         <>
           {results.length > 1 ? <Turn results={results} open={open} onCheck={onCheck} /> : null}
           <CheckHead result={open} name={nameOf(open.ownerId)} nameOf={nameOf} />
+          {deflect === undefined ? null : (
+            <Command
+              quiet
+              onPress={() => {
+                deflect();
+                onClose();
+              }}
+            >
+              {`Draw ${nameOf(open.ownerId)} as it deflects under this`}
+            </Command>
+          )}
           {open.utilisation === null ? (
             <p>No strength can be stated: {open.refused}. It is for the engineer to say.</p>
           ) : (

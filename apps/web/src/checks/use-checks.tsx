@@ -14,6 +14,9 @@ interface Opened {
   checkId: string | null;
 }
 
+/** Draws what is deflected under a run; undefined where there is no such drawing. */
+export type DeflectedIn = (run: string) => (() => void) | undefined;
+
 export interface Checks {
   /** Opens the working of one check. */
   open: (elementId: string, checkId: string) => void;
@@ -26,7 +29,11 @@ export interface Checks {
 }
 
 /** Choosing a thing tells its governing check; Enter opens the working, Escape takes it away. */
-export function useChecks(source: CheckSource | null, chosenId: string | null, inHand = false): Checks {
+export function useChecks(
+  source: CheckSource | null,
+  chosenId: string | null,
+  { inHand = false, deflectedIn }: { inHand?: boolean; deflectedIn?: DeflectedIn } = {},
+): Checks {
   const [opened, setOpened] = useState<Opened | null>(null);
   const open = useCallback((elementId: string, checkId: string) => setOpened({ elementId, checkId }), []);
   const openChosen = () => {
@@ -52,6 +59,7 @@ export function useChecks(source: CheckSource | null, chosenId: string | null, i
           <CheckPaper
             source={source}
             {...opened}
+            deflectedIn={deflectedIn}
             onCheck={(checkId) => setOpened({ ...opened, checkId })}
             onClose={() => setOpened(null)}
           />

@@ -1,6 +1,6 @@
 import type { RunForces } from "@cornerway/engine";
 import type { Assessment, Scheme, StrengthReport } from "@cornerway/schema";
-import { lazy, Suspense, useMemo, useState, type ReactNode } from "react";
+import { lazy, Suspense, useCallback, useMemo, useState, type ReactNode } from "react";
 import type { ViewLayer } from "../drawing/contract.ts";
 import { laterPart } from "../controls/later-part.ts";
 import { useForces, type Asking, type ForcesShown } from "./use-forces.ts";
@@ -14,6 +14,8 @@ export interface ShownForces {
   /** The solved path for strokes, once it is of the scheme shown. */
   path: RunForces["path"] | null;
   layer: ViewLayer | undefined;
+  /** Draws the deflected shape under a run; undefined for one that was not solved. */
+  deflectedIn: (run: string) => (() => void) | undefined;
   /** In the margin, after the notes: what the strokes are of, and what else there is to see of it. */
   section: ReactNode;
 }
@@ -30,11 +32,24 @@ export function useForcesShown(scheme: Scheme, report: StrengthReport | null, as
     () => drawing?.forcesLayer(forces, { of, stand, deflected }),
     [drawing, forces, of, stand, deflected],
   );
+  const { choose } = shown;
+  const runs = told?.runs;
+  const deflectedIn = useCallback(
+    (run: string) => {
+      if (runs?.includes(run) !== true) return undefined;
+      return () => {
+        choose(run);
+        drawDeflected(true);
+      };
+    },
+    [runs, choose],
+  );
   const path = of === scheme && forces !== null ? forces.path : null;
   return {
     shown,
     path,
     layer,
+    deflectedIn,
     section:
       told === null ? null : (
         <Suspense fallback={null}>

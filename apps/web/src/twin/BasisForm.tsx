@@ -1,7 +1,15 @@
 import { DesignBasis, type CodeEdition, type Operation } from "@cornerway/schema";
 import { useState } from "react";
 import { Command } from "../controls/Command.tsx";
-import { basisFields, firstHazards, hazardFields, settleSheetWalls, sheetWallFields } from "./fields/basis-fields.ts";
+import {
+  basisFields,
+  firstHazards,
+  hazardFields,
+  readRule,
+  settleSheetWalls,
+  sheetWallFields,
+  sheetWallRule,
+} from "./fields/basis-fields.ts";
 import { PartForm } from "./part/PartForm.tsx";
 import "./basis-form.css";
 
@@ -34,12 +42,17 @@ export default function BasisForm({ basis, edition, asleepBecause, onDraw }: Bas
       <PartForm
         element={shown}
         schema={DesignBasis}
-        fields={[...(shown.hazards === null ? [] : hazardFields), ...basisFields, ...sheetWallFields(rule)]}
+        fields={[
+          ...(shown.hazards === null ? [] : hazardFields),
+          ...basisFields,
+          sheetWallRule,
+          ...sheetWallFields(rule),
+        ]}
         command="Take this as the basis"
         settle={settleSheetWalls}
         asleepBecause={asleepBecause}
         onAnswer={(path, text) => {
-          if (path === "sheetWalls.rule") setRule(ruleOf(text) ?? rule);
+          if (path === "sheetWalls.rule") setRule(readRule(text) ?? rule);
         }}
         onElement={draw}
       />
@@ -57,9 +70,6 @@ export default function BasisForm({ basis, edition, asleepBecause, onDraw }: Bas
     </section>
   );
 }
-
-const rules = ["counted", "left out", "cap raised"] as const;
-const ruleOf = (text: string) => rules.find((known) => known === text);
 
 const editionsOf = ({ hazards }: DesignBasis): CodeEdition[] =>
   hazards === null ? [] : [hazards.wind.edition, hazards.snow.edition, hazards.seismic.edition];

@@ -20,12 +20,12 @@ function source(fetchWorking: CheckSource["fetchWorking"] = fetched): CheckSourc
 const fetched = (id: string): Promise<CheckWorking | null> =>
   Promise.resolve(workings.find((kept) => kept.id === id)?.working ?? null);
 
-function laid(given: CheckSource, checkId: string | null = null) {
+function laid(given: CheckSource, checkId: string | null = null, deflectedIn?: CheckPaperProps["deflectedIn"]) {
   const onCheck = vi.fn<CheckPaperProps["onCheck"]>();
   const onClose = vi.fn<CheckPaperProps["onClose"]>();
   render(
     <QueryClientProvider client={new QueryClient({ defaultOptions: { queries: { retry: false } } })}>
-      <CheckPaper source={given} elementId="g1" checkId={checkId} onCheck={onCheck} onClose={onClose} />
+      <CheckPaper source={given} elementId="g1" {...{ checkId, deflectedIn, onCheck, onClose }} />
     </QueryClientProvider>,
   );
   return { onCheck, onClose, paper: within(screen.getByRole("dialog")) };
@@ -52,6 +52,16 @@ describe("the working of a check", () => {
     screen.getByRole("dialog").focus();
     await userEvent.keyboard("{Escape}");
     expect(onClose).toHaveBeenCalledOnce();
+  });
+
+  it("has the way to the part deflected under its governing run, and takes itself away for it", async () => {
+    const drawn = vi.fn<(run: string) => void>();
+    const { paper, onClose } = laid(source(), null, (run) => () => drawn(run));
+    await userEvent.click(paper.getByRole("button", { name: "Draw G1 as it deflects under this" }));
+    expect(drawn).toHaveBeenCalledExactlyOnceWith(fullest.run);
+    expect(onClose).toHaveBeenCalledOnce();
+    cleanup();
+    expect(laid(source(), null, () => undefined).paper.queryByRole("button", { name: /deflects/ })).toBeNull();
   });
 
   it("opens the derivation of a load under its name", async () => {

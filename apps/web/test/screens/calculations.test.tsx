@@ -8,7 +8,7 @@ afterEach(cleanup);
 
 const { report } = judgedProof;
 
-function laid() {
+function laid(report = judgedProof.report) {
   const { strength } = judgedAssessment;
   if (strength === undefined) throw new Error("strength was judged");
   const onOpen = vi.fn<CalculationsPageProps["onOpen"]>();
@@ -62,6 +62,32 @@ describe("the calculations of a revision", () => {
       expect(scroll?.getAttribute("tabindex")).toBe("0");
       expect(scroll?.getAttribute("aria-label")).toBeTruthy();
     }
+  });
+});
+
+describe("what stands beside a figure", () => {
+  it("is that a stock lock is no code-listed connector, in the table of the locks alone", () => {
+    const results = report.results.map((result, at) => (at === 0 ? { ...result, part: "lock" } : result));
+    const { container } = laid({ ...report, results });
+    const said = [...container.querySelectorAll("details")].filter(({ textContent }) =>
+      textContent?.includes("no code-listed connector"),
+    );
+    expect(said.map((fold) => fold.querySelector("b")?.textContent)).toEqual(["lock"]);
+  });
+
+  it("is each limit of the wind procedure with its number, and what stands in where one does not hold", () => {
+    const clause = { document: "ASCE/SEI 7", edition: "16", place: "27.1.2", certainty: "memory" } as const;
+    laid({
+      ...report,
+      windLimits: [
+        { limit: "closed below", holds: false, value: 0.37, most: 0, unit: "1", clause },
+        { limit: "one block", holds: true, value: 1, most: 1, unit: "1", clause },
+      ],
+    });
+    const table = within(screen.getByRole("region", { name: "Limits of the wind procedure" }));
+    const row = table.getByRole("rowheader", { name: "closed below" }).closest("tr");
+    expect(row?.textContent).toMatch(/does not hold: the enclosing box stands in.*0\.37.*27\.1\.2/);
+    expect(table.getAllByText("holds")).toHaveLength(1);
   });
 });
 

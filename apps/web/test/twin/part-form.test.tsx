@@ -3,6 +3,7 @@ import { Seat as SeatSchema } from "@cornerway/schema";
 import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import BasisForm from "../../src/twin/BasisForm.tsx";
+import { SheetWallsForm } from "../../src/twin/SheetWallsForm.tsx";
 import { seatFields } from "../../src/twin/fields/added-steel-fields.ts";
 import { settleFraming } from "../../src/twin/fields/opening-fields.ts";
 import { PartForm } from "../../src/twin/part/PartForm.tsx";
@@ -73,6 +74,20 @@ describe("a part's form", () => {
     press("Draw S1 so");
     expect(drawn.map((each) => each.levelErrorUm)).toEqual([-3000, undefined]);
     expect("levelErrorUm" in (drawn[1] ?? {})).toBe(false);
+  });
+});
+
+describe("the form of the sheet walls on a change request", () => {
+  it("lays the choice with its reason on the request, and leaves the rest of the basis alone", () => {
+    const asked: DesignBasis[] = [];
+    render(<SheetWallsForm basis={defaultBasis} onBasis={(basis) => asked.push(basis)} />);
+    press("Lay it on the request");
+    expect(asked).toEqual([]);
+    fireEvent.change(screen.getByLabelText("Sheet walls"), { target: { value: "cap raised" } });
+    type("Cap, kN/m", "9");
+    type("Why", "Tested.");
+    press("Lay it on the request");
+    expect(asked).toEqual([{ ...defaultBasis, sheetWalls: { rule: "cap raised", capNPerM: 9000, reason: "Tested." } }]);
   });
 });
 

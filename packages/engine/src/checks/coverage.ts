@@ -77,7 +77,7 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   "axial force with bending": {
     checked: members,
     bounded: ["door header", ...posts],
-    why: "posts stand between alone and held by their sheet; bending of channels as bounded as above, which is first yield of the whole section within 1 % where cross members hold them",
+    why: "posts stand between alone and held by their sheet; bending of channels as bounded as above, which is first yield of the whole section within 1 % where cross members hold them; rails as chords and collectors, which bring the force of roof and floor to walls shorter than the side, by their axial force in the model",
   },
   "bending with shear": {
     checked: [...channels, ...thinTubes],
@@ -165,9 +165,18 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
     bounded: ["added post"],
     why: "under base plates of a stated detail, not the one drawn",
   },
-  "pad bending": { bounded: ["pad"], why: "as plain concrete: bars are not counted" },
-  "pad punching": { bounded: ["pad"], why: "as plain concrete: bars are not counted" },
-  "bearing on soil": { checked: ["pad"], why: "presumptive until a report is attached" },
+  "pad bending": {
+    bounded: ["pad"],
+    why: "as plain concrete: bars are not counted; earthquakes without overstrength, below walls that stop as well",
+  },
+  "pad punching": {
+    bounded: ["pad"],
+    why: "as plain concrete: bars are not counted; earthquakes without overstrength, below walls that stop as well",
+  },
+  "bearing on soil": {
+    checked: ["pad"],
+    why: "presumptive until a report is attached; earthquakes without overstrength, below walls that stop as well",
+  },
   "pad lifts": { checked: ["pad"] },
   anchor: {
     bounded: ["pad"],

@@ -1,3 +1,4 @@
+import type { windShapeLimits } from "@cornerway/schema";
 import type { Clause } from "../working/working.ts";
 
 /** What the wind procedure needs to know of a building's form. */
@@ -17,14 +18,7 @@ export type BuildingForm = {
   readonly blocks: number;
 };
 
-export type ShapeLimitCode =
-  | "rectangular plan"
-  | "one roof level"
-  | "parallel to the axes"
-  | "closed below"
-  | "one block"
-  | "rigid"
-  | "height for components";
+export type ShapeLimitCode = (typeof windShapeLimits)[number];
 
 /** One limit of the procedure, tried: the number that decides and what it may be. */
 export type ShapeLimit = {

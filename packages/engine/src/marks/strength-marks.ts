@@ -21,7 +21,7 @@ export function strengthMarks(answer: Judged, placeOf: (elementId: string) => Po
     const parts = partsByReason(unit, results);
     return [
       ...overstressed(unit, parts.over, at),
-      ...open(unit, parts.open, otherCauses(unit.reasons), at),
+      ...open(unit, parts.open, at),
       ...holdsOf(unit).map((hold) => holdMark(hold, unit.unitId, at)),
       ...lateralMarks(unit, at),
       ...adequate(unit, answer, at),
@@ -62,13 +62,16 @@ function overstressed({ unitId }: UnitStrength, over: readonly ElementResult[], 
   return [strengthMark(unitId, fact, "does not work", at, over)];
 }
 
-function open({ unitId }: UnitStrength, found: readonly OpenPart[], others: Open["others"], at: PointMm): Mark[] {
+function open({ unitId, reasons }: UnitStrength, found: readonly OpenPart[], at: PointMm): Mark[] {
+  const others = otherCauses(reasons);
+  const windLimits = reasons.flatMap((reason) => (reason.kind === "wind outside its limits" ? reason.limits : []));
   if (found.length === 0 && others.length === 0) return [];
   const fact: Open = {
     kind: "strength-open",
     parts: found.slice(0, TOLD).map(({ why, result }) => ({ why, ...judged(result) })),
     more: Math.max(0, found.length - TOLD),
     others,
+    ...(windLimits.length > 0 && { windLimits }),
   };
   return [
     strengthMark(

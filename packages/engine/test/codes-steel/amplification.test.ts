@@ -56,6 +56,39 @@ describe("a pinned bar under even load, eight bars with geometric stiffness", ()
   });
 });
 
+// AISC 360 commentary C2, benchmark 2 (from memory): a cantilever W14x48 of 28 ft, pushed with 1 kip at its head under P;
+// moment at its foot HL·tan α/α and head HL³/3EI · 3(tan α − α)/α³ with α = √(PL²/EI), E 29 000 ksi. Printed there with shear:
+// 336, 470, 601 kip-in under 0, 100, 150 kip.
+describe("B₂ against benchmark 2 of the commentary, a cantilever", () => {
+  const [inertia, length, push] = [484 * 25.4 ** 4, 28 * 304.8, 4448.222];
+  const stiff = 199_948;
+  const exact = (kip: number) => {
+    const alpha = Math.sqrt((kip * 4448.222 * length ** 2) / (stiff * inertia));
+    return { moment: Math.tan(alpha) / alpha, head: (3 * (Math.tan(alpha) - alpha)) / alpha ** 3 };
+  };
+  const reference = (kip: number): number => {
+    const bars = [0, 1, 2, 3].map((n): PlaneBar => {
+      return { from: n, to: n + 1, inertiaMm4: (inertia * stiff) / 200_000, compressionN: kip * 4448.222 };
+    });
+    const nodes = [0, 1, 2, 3, 4].map((n) => [0, (n * length) / 4] as const);
+    return secondOrder({ nodes, bars, held: [0, 1, 2] }, { 12: push })[12] ?? Number.NaN;
+  };
+
+  it.each([
+    [100, 470 / 336],
+    [150, 601 / 336],
+  ])("under %i kip: the reference is the closed form, and B₂ is on the safe side within 8 %%", (kip, printed) => {
+    const { moment, head } = exact(kip);
+    expect(Math.abs(moment / printed - 1)).toBeLessThan(0.01);
+    expect(Math.abs(reference(kip) / reference(0) / head - 1)).toBeLessThan(1e-3);
+    const driftMm = (push * length ** 3) / (3 * stiff * inertia) / unreduced;
+    const storey = { verticalN: kip * 4448.222, shearN: push, driftMm, heightMm: length };
+    const lean = amplificationOf(storeyAmplification(storey, lrfd));
+    expect(lean / moment).toBeGreaterThanOrEqual(1);
+    expect(lean / moment).toBeLessThan(1.08);
+  });
+});
+
 // Portal on pinned bases; each column carries half of the load.
 describe("B₂ of a portal with pinned bases", () => {
   it.each([50_000, 100_000])("under %i N is the reference's enlargement or up to 8 %% more", (verticalN) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { defaultBasis, type Opening, type Scheme } from "@cornerway/schema";
+import { defaultBasis, elementNames, markSentences, type Opening, type Scheme } from "@cornerway/schema";
 import { analyse } from "../../src/load-path/analysis.ts";
 import type { ActionCase } from "../../src/loads/action-case.ts";
 import { wallsByUnit } from "../../src/strength/lateral/wall-parts.ts";
@@ -101,6 +101,10 @@ describe("a storey without a wall that counts", () => {
     if (!answer.accepted) throw new Error("the sample is accepted");
     const mark = answer.assessment.marks.find(({ fact }) => fact.kind === "no-lateral-wall");
     expect(mark?.verdict).toBe("does not work");
+    for (const reader of ["architect", "engineer"] as const)
+      expect(mark && markSentences(mark, elementNames(blindWindow), reader).body).toContain(
+        "Doors welded shut would do, or a whole blind end, or a portal in either end.",
+      );
     expect(mark?.fact).toEqual({
       kind: "no-lateral-wall",
       way: "crosswise",

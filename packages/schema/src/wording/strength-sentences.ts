@@ -20,7 +20,9 @@ export const strengthSentences = {
     };
   },
 
-  "strength-open": ({ parts, more, others: causes }: FactOf<"strength-open">, { at, say, tagged }: Named): Telling => {
+  "strength-open": (fact: FactOf<"strength-open">, { at, say, tagged }: Named): Telling => {
+    const { parts, more } = fact;
+    const causes = causesOf(fact);
     const count = parts.length + more;
     const [worst, ...next] = parts;
     const first = worst === undefined ? "" : ` First: the ${worst.part}, ${worst.why}.`;
@@ -80,6 +82,12 @@ export const strengthSentences = {
   }),
 };
 
+/** What is open besides the parts; of the wind's limits each that does not hold by name. */
+const causesOf = ({ others: causes, windLimits = [] }: FactOf<"strength-open">): string[] =>
+  causes.map((cause) =>
+    cause === "wind outside its limits" && windLimits.length > 0 ? `${cause} (${windLimits.join(", ")})` : cause,
+  );
+
 const wouldDo = {
   lengthwise: "A side with 4 ft of whole sheet and its openings framed would do, or a portal.",
   crosswise: "Doors welded shut would do, or a whole blind end, or a portal in either end.",
@@ -103,7 +111,8 @@ function judged({ part, place, check, utilisation, ifProved, upperBound, run, en
     envelope === undefined || envelope.leastIn === envelope.mostIn
       ? ""
       : `, ${envelope.least.toFixed(2)} with ${envelope.leastIn} to ${envelope.most?.toFixed(2) ?? "not stated"} with ${envelope.mostIn}`;
-  return `${part} ${place}, ${check} ${size}${proved}${upper} in ${run}${span}`;
+  const stock = part === "lock" ? ", a transport fitting and no code-listed connector" : "";
+  return `${part} ${place}, ${check} ${size}${stock}${proved}${upper} in ${run}${span}`;
 }
 
 const told = (part: JudgedPart | undefined): string[] => (part === undefined ? [] : [judged(part)]);

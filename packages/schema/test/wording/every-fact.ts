@@ -4,6 +4,7 @@ import {
   partQuestions,
   strengthScopes,
   unitQuestions,
+  windShapeLimits,
   type MarkFact,
 } from "@cornerway/schema";
 
@@ -185,7 +186,7 @@ export const everyFact: readonly MarkFact[] = [
     more: 1,
     others: [],
   })),
-  { kind: "strength-open", parts: [], more: 0, others: [...unitQuestions] },
+  { kind: "strength-open", parts: [], more: 0, others: [...unitQuestions], windLimits: [...windShapeLimits] },
   ...strengthScopes.map((under): MarkFact => ({ kind: "strength-adequate", under, governing: judged, parts: 31 })),
   { kind: "uplift", places: ["front left", "front right"], forceKn: 12.34, run: "0.9D + W: D least, W1 +y" },
   { kind: "slides", places: ["front left"], forceKn: 12.34, frictionKn: 5, run: "0.9D + W: D least, W1 +y" },

@@ -99,3 +99,29 @@ describe("elementNames", () => {
     expect(elementNames(emptyScheme).size).toBe(0);
   });
 });
+
+describe("a mark that wind is outside its procedure", () => {
+  it("names each limit that does not hold, to architect and engineer", () => {
+    const windLimits = ["one roof level", "closed below"] as const;
+    const mark = markWith({
+      ...{ kind: "strength-open", parts: [], more: 0 },
+      ...{ others: ["wind outside its limits"], windLimits: [...windLimits] },
+    });
+    for (const reader of ["architect", "engineer"] as const)
+      expect(markSentences(mark, names, reader).body).toContain(
+        "wind outside its limits (one roof level, closed below)",
+      );
+  });
+});
+
+describe("a mark that gives the figure of a lock", () => {
+  it("says to the engineer that it is no code-listed connector", () => {
+    const fact = everyFact.find((each) => each.kind === "overstressed");
+    if (fact?.kind !== "overstressed") throw new Error("there is one of every kind");
+    const [part] = fact.parts;
+    if (part === undefined) throw new Error("it has a part");
+    const mark = markWith({ ...fact, parts: [{ ...part, part: "lock", check: "lock tension" }] });
+    expect(markSentences(mark, names, "engineer").body).toContain("no code-listed connector");
+    expect(markSentences(markWith(fact), names, "engineer").body).not.toContain("no code-listed connector");
+  });
+});

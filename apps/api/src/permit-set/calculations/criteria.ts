@@ -1,7 +1,8 @@
 import { designBasisFor } from "@cornerway/engine";
 import type { Derived } from "../derived.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
-import type { SetSource } from "../set-source.ts";
+import { day } from "../paper/words.ts";
+import type { ChoiceAct, SetSource } from "../set-source.ts";
 import { written } from "../written.ts";
 import { certaintyWords } from "./words.ts";
 
@@ -78,8 +79,18 @@ const freeLoadWords = (load: SetSource["scheme"]["freeLoads"][number]): string =
   }
 };
 
+const choiceWords = (choice: SetSource["sheetWallsChosen"]): string =>
+  choice === null
+    ? "nobody: the rule stands as every project begins with it"
+    : [
+        ...(choice.asked === null ? [] : [`asked for by ${actWords(choice.asked)}`]),
+        `drawn by ${actWords(choice.drawn)}`,
+      ].join("; ");
+
+const actWords = ({ by, role, at }: ChoiceAct): string => `${by}, ${role}, ${day(at)}`;
+
 /** The criteria as rows of name and value; the general notes sheet tells the same. */
-export function criteriaRows({ scheme, units }: SetSource): string[][] {
+export function criteriaRows({ scheme, units, sheetWallsChosen }: SetSource): string[][] {
   const say = written[units];
   const { basis, site } = scheme;
   const { codes } = designBasisFor(site.edition);
@@ -114,6 +125,7 @@ export function criteriaRows({ scheme, units }: SetSource): string[][] {
         ? "counted by rational analysis"
         : `${basis.sheetWalls.rule}: ${basis.sheetWalls.reason}`,
     ],
+    ["Sheet walls, chosen by", choiceWords(sheetWallsChosen)],
     [
       "Ground",
       basis.soil.report === undefined

@@ -111,7 +111,10 @@ export function holdPoints({ scheme }: SetSource, { tag }: Derived): HoldPoint[]
       `Locks and connections under ${listed([...new Set(scheme.locks.map(({ containerId }) => tag(containerId)))])} are closed before anyone works beneath`,
       "site",
     ]),
-    ...when(placed, () => [`Containers stand and are locked before ${listed(placed)} are cut`, engineer]),
+    ...when(placed, () => [
+      `Containers stand and are locked, and the frames of ${listed(placed)} are welded in, before these are cut: dead load is judged on the building as drawn`,
+      engineer,
+    ]),
     ...when(shored, () => [
       `Shoring is in place by its own plan before ${listed(shored)} are cut; it is let down only when their framing is welded`,
       engineer,

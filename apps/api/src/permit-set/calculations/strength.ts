@@ -1,3 +1,4 @@
+import { lockSentence } from "@cornerway/engine";
 import type { CheckResult, CheckWorking } from "@cornerway/schema";
 import type { Derived } from "../derived.ts";
 import type { CalculationFlow } from "../paper/calculation-flow.ts";
@@ -45,17 +46,22 @@ function laySummary(flow: CalculationFlow, results: readonly CheckResult[], deri
   flow.paragraph(
     "Utilisation is the greatest over all runs that stand as drawn; least and most are over the assumptions solved. Where there is none, a strength that acts cannot be stated and the engineer has to.",
   );
+  flow.paragraph(
+    "If proved: the same check at a yield of 343 MPa, which counts only once a record of the steel is attached.",
+  );
+  if (results.some(({ part }) => part === "lock")) flow.paragraph(lockSentence);
   flow.table({
     name: "Member checks",
     size: 7.2,
     columns: [
       { heading: "Of", share: 6 },
       { heading: "Part", share: 18 },
-      { heading: "Place", share: 20 },
+      { heading: "Place", share: 19 },
       { heading: "Check", share: 17 },
       { heading: "Util.", share: 7, right: true },
+      { heading: "If proved", share: 8, right: true },
       { heading: "Least to most", share: 12, right: true },
-      { heading: "Governing run", share: 30 },
+      { heading: "Governing run", share: 25 },
     ],
     rows: results
       .toSorted(worst)
@@ -65,6 +71,7 @@ function laySummary(flow: CalculationFlow, results: readonly CheckResult[], deri
         derived.tagged(result.place),
         result.check,
         result.utilisation === null ? `none: ${result.refused ?? ""}` : result.utilisation.toFixed(2),
+        result.ifProved?.toFixed(2) ?? "",
         spread(result),
         derived.tagged(result.run),
       ]),

@@ -19,6 +19,7 @@ import { readEntries, readHead } from "../../store/record-rows.ts";
 import { readRevision, readRevisionSummaries } from "../../store/revision-rows.ts";
 import { authorityIn } from "../plan-check/authority.ts";
 import { readCommentsUpTo } from "../plan-check/read-register.ts";
+import { sheetWallsChosen } from "./sheet-walls-chosen.ts";
 
 export interface WhichSet {
   projectId: string;
@@ -68,6 +69,7 @@ export async function gatherSource(
     earlier: await printedEarlier(db, projectId, entries, { letter, letters: upToThis.map((each) => each.letter) }),
     authority: authorityIn(entries),
     scheme: revision.scheme,
+    sheetWallsChosen: await sheetWallsChosen(db, projectId, draftSent(entries, letter)),
     assessment: revision.result,
     resultDigest,
     proof: report === null ? null : { report, workings: await readWorkings(db, key) },
@@ -76,6 +78,13 @@ export async function gatherSource(
     status: statusOf({ letter, scheme: revision.scheme, entries, contentDigest, resultDigest }),
     verification: verificationSummary(),
   };
+}
+
+/** Number of the draft that was sent as a revision. */
+function draftSent(entries: readonly RecordEntry[], letter: string): number {
+  for (const { payload } of entries)
+    if (payload?.kind === "revision sent" && payload.letter === letter) return payload.draftNumber;
+  throw new Error(`draftSent: the record does not say that revision ${letter} was sent`);
 }
 
 /** Earlier revisions of which sets were printed, by the record up to the head, each once at its last set, the oldest first. */

@@ -3462,6 +3462,17 @@ export interface components {
                 }
               | undefined;
           }[];
+          windLimits?:
+            | (
+                | "rectangular plan"
+                | "one roof level"
+                | "parallel to the axes"
+                | "closed below"
+                | "one block"
+                | "rigid"
+                | "height for components"
+              )[]
+            | undefined;
         }
       | {
           governing: components["schemas"]["JudgedPart"];

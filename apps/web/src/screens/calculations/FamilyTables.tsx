@@ -1,3 +1,4 @@
+import { lockSentence } from "@cornerway/engine";
 import type { CheckResult } from "@cornerway/schema";
 import { usedText, checkWord } from "../../checks/own-checks.ts";
 import { PageScroll } from "../../sheet/PageScroll.tsx";
@@ -41,6 +42,7 @@ function Family({ part, results, nameOf, onOpen }: FamilyTablesProps & { part: s
           {worst?.utilisation == null ? null : <UtilisationBar utilisation={worst.utilisation} />}
         </span>
       </summary>
+      {part === "lock" ? <p>{lockSentence}</p> : null}
       <PageScroll label={`Governing checks, ${part}`}>
         <table>
           <thead>

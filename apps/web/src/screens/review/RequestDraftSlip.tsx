@@ -5,6 +5,7 @@ import { useMakeRequest } from "../../data/request.ts";
 import { useRoom } from "../../room/room-context.ts";
 import { Slip } from "../../sheet/Slip.tsx";
 import { useUnits } from "../../units/use-units.ts";
+import { SheetWallsForm } from "../../twin/SheetWallsForm.tsx";
 import { actSentence } from "../../wording/act-sentence.ts";
 import { namesIn } from "../../wording/name-of.ts";
 import { BeforeAfter } from "./BeforeAfter.tsx";
@@ -40,6 +41,13 @@ export function RequestDraftSlip({ revision, request }: { revision: Revision; re
           : "Take Post from the tray and press on the unit it is to hold. Nothing here changes the scheme."}
       </p>
       {drawn ? <BeforeAfter before={revision.result} scheme={request.proposed} /> : null}
+      <details>
+        <summary>Sheet walls in the lateral system</summary>
+        <SheetWallsForm
+          basis={request.proposed.basis}
+          onBasis={(basis) => request.draw([{ kind: "basis.change", basis }])}
+        />
+      </details>
       <PersonField label="What is asked, in your own words" fault={make.isError ? make.error.message : undefined}>
         {(bound) => (
           <textarea

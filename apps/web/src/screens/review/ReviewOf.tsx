@@ -69,8 +69,12 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
     [thread.notes, letter],
   );
   const answered = useMemo(() => answeredMarks(written, letter), [written, letter]);
-  const checks = useChecks(useRevisionChecks(project, revision), hand.chosenId, hand.held !== null);
   const forces = useForcesShown(scheme, useRevisionReport(project, revision), useForcesThread());
+  const { deflectedIn } = forces;
+  const checks = useChecks(useRevisionChecks(project, revision), hand.chosenId, {
+    inHand: hand.held !== null,
+    deflectedIn,
+  });
   const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   const ways = useRemediesSlip({
     ...{ scheme, book: useCostBook(project).data?.book ?? null, plain: !readsChecks(project.roles) },

@@ -49,9 +49,10 @@ export function SentScheme() {
     Escape: () => (keysShown ? showKeys(false) : hand.choose(null)),
     "?": () => showKeys(!keysShown),
   });
-  const checks = useChecks(useRevisionChecks(project, revision.data), hand.chosenId);
   const report = useRevisionReport(project, revision.data);
   const forces = useForcesShown(scheme, report, useForcesThread());
+  const { deflectedIn } = forces;
+  const checks = useChecks(useRevisionChecks(project, revision.data), hand.chosenId, { deflectedIn });
   const result = revision.data?.result ?? null;
   const drawnOf = useMemo(() => withPath(result, forces.path), [result, forces.path]);
   const notes = useMarkNotes({

@@ -22,8 +22,9 @@ export function useDraftJudged({ draft, acts, hand, hear }: DraftHand) {
   const strength = useStrength(shown, inHand, lift.atRest);
   const judged = useMemo(() => judgedSoFar(assessed?.assessment ?? null, strength, shown), [assessed, strength, shown]);
   const report = strength.stands ? (strength.judged?.report ?? null) : null;
-  const checks = useChecks(useDraftChecks(strength), hand.chosenId, inHand);
   const forces = useForcesShown(shown, report, strength);
+  const { deflectedIn } = forces;
+  const checks = useChecks(useDraftChecks(strength), hand.chosenId, { inHand, deflectedIn });
   const drawnOf = useMemo(() => withPath(judged.assessment, forces.path), [judged.assessment, forces.path]);
   const ways = useRemediesSlip({
     ...{ scheme: draft.scheme, book, plain: !readsChecks(project.roles) },

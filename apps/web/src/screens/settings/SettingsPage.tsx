@@ -93,6 +93,9 @@ function BasisOfDraft({ store }: { store: DraftStore }) {
   const { scheme } = useDraft(store);
   return (
     <Suspense fallback={<Ruled label="Laying the form out" />}>
+      {whyNot(project, "make-request") === undefined ? (
+        <p>How sheet walls count is the engineer’s to choose: by a change request on sheet 3, Review.</p>
+      ) : null}
       <BasisForm
         basis={scheme.basis}
         edition={scheme.site.edition}

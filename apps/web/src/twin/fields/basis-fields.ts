@@ -83,8 +83,15 @@ export const basisFields: readonly PartField[] = [
   },
   choice("systems.x", "System, east–west", seismicSystems, "System against earthquakes"),
   choice("systems.y", "System, north–south", seismicSystems, "System against earthquakes"),
-  choice("sheetWalls.rule", "Sheet walls", ["counted", "left out", "cap raised"], "Sheet walls"),
 ];
+
+const rules = ["counted", "left out", "cap raised"] as const;
+
+/** A rule as it was typed; undefined while it is none. */
+export const readRule = (text: string) => rules.find((known) => known === text);
+
+/** What the engineer decides of the sheet walls. */
+export const sheetWallRule: PartField = choice("sheetWalls.rule", "Sheet walls", rules, "Sheet walls");
 
 /** What each rule of the sheet walls asks for besides. */
 export const sheetWallFields = (rule: DesignBasis["sheetWalls"]["rule"]): readonly PartField[] => {

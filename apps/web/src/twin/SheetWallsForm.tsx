@@ -1,0 +1,28 @@
+import { DesignBasis } from "@cornerway/schema";
+import { useState } from "react";
+import { readRule, settleSheetWalls, sheetWallFields, sheetWallRule } from "./fields/basis-fields.ts";
+import { PartForm } from "./part/PartForm.tsx";
+import "./basis-form.css";
+
+/** The engineer's choice of how sheet walls count, with its reason: asked for like any change, and printed with its author. */
+export function SheetWallsForm({ basis, onBasis }: { basis: DesignBasis; onBasis: (basis: DesignBasis) => void }) {
+  const [rule, setRule] = useState(basis.sheetWalls.rule);
+  return (
+    <section className="basis-form" aria-label="How sheet walls count">
+      <p>The permit set prints the choice, its reason, who asked for it and when.</p>
+      <PartForm
+        element={basis}
+        schema={DesignBasis}
+        fields={[sheetWallRule, ...sheetWallFields(rule)]}
+        command="Lay it on the request"
+        settle={settleSheetWalls}
+        onAnswer={(path, text) => {
+          if (path === "sheetWalls.rule") setRule(readRule(text) ?? rule);
+        }}
+        onElement={(next) => {
+          if (JSON.stringify(next) !== JSON.stringify(basis)) onBasis(next);
+        }}
+      />
+    </section>
+  );
+}
