@@ -2,7 +2,9 @@ import type { Opening } from "@cornerway/schema";
 import { describe, expect, it } from "vitest";
 import { actingCut, BARE_EDGE_MM, bareEdgeSaid, endingAtFrames, hasBareEdge } from "../../src/model/bare-edges.ts";
 import { strength } from "../../src/strength.ts";
+import { referenceJson } from "../analysis/reference-model.ts";
 import { drawnUnit } from "../strength/drawn-unit.ts";
+import { solveWall, wallCases } from "./support/wall-cases.ts";
 
 const LENGTH_MM = 11_985;
 
@@ -114,5 +116,26 @@ describe("a bare cut that ends at the frame of a window", () => {
     if (!answer.accepted) throw new Error("it is accepted");
     expect(answer.refusedRuns).toEqual([]);
     expect(answer.results.some(({ element }) => element === "jamb")).toBe(true);
+  });
+});
+
+// Source: shared/reference/walls.json, a sheet modelled fold by fold, which asks for rail moments within 10 %.
+describe("the width a bare edge is taken as wider", () => {
+  const file = referenceJson<{ cases: { name: string; values: { what: string; explicit: number }[] }[] }>("walls.json");
+  /** Moment of a rail over its explicit one, less one, where the cut stands so many mm wider at each edge. */
+  const off = (name: string, what: string, widerMm: number): number => {
+    const wall = wallCases.find((one) => one.name === name);
+    const explicit = file.cases.find((one) => one.name === name)?.values.find((one) => one.what === what)?.explicit;
+    if (wall?.cut === undefined || explicit === undefined) throw new Error(`no ${what} of ${name}`);
+    const width = wall.cut.width - 2 * BARE_EDGE_MM + 2 * widerMm;
+    return Number(solveWall({ ...wall, cut: { ...wall.cut, width } })[what]) / explicit - 1;
+  };
+  const narrow = (mm: number) => off("open 2.0 m centred, no frame", "top rail, largest moment", mm);
+  const wide = (mm: number) => off("open 4.5 m centred, no frame", "bottom rail, largest moment", mm);
+
+  it("cannot be within 10 % at the top of a narrow cut and never short at the bottom of a wide one: it is on the safe side", () => {
+    for (let mm = 0; mm <= 120; mm += 15) expect(narrow(mm) > 0.1 || wide(mm) < 0, `${mm} mm`).toBe(true);
+    expect(wide(BARE_EDGE_MM)).toBeGreaterThan(0);
+    expect(narrow(BARE_EDGE_MM)).toBeLessThan(0.25);
   });
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { loadFlow } from "../../src/load-flow.ts";
+import { drawnUnit } from "./drawn-unit.ts";
 import { secondOrder, E, type PlaneBar } from "../codes-steel/support/geometric-frame.ts";
 
 // Dead load by stages on a dense frame that knows nothing of the model: a wall of three bays, rails and end posts that bend, its
@@ -39,14 +41,41 @@ describe("a sheet that is cut under its load", () => {
     once.forEach((one, n) => expect(Math.abs((whole[n] ?? 0) + (released[n] ?? 0) - one)).toBeLessThan(1e-6 * most));
   });
 
-  it("with the frame welded in before, lets down what is left by hardly more than all at once: what the whole sheet had let down", () => {
+  it("under which a frame was welded in lets down more than all at once, by at most what the whole sheet had let down", () => {
     const framed = [...rest, ...jambs];
     const staged = moved(framed, letGo(whole)).map((one, n) => one + (whole[n] ?? 0));
     const once = moved(framed, dead);
     // the middle bay leans: one end of its rails against the other
     const leanOf = (all: readonly number[]) => Math.abs((all[16] ?? 0) - (all[10] ?? 0));
-    expect(leanOf(whole) / leanOf(once)).toBeLessThan(0.01);
-    expect(leanOf(staged)).toBeGreaterThanOrEqual(leanOf(once) * (1 - 1e-9));
-    expect(leanOf(staged) / leanOf(once)).toBeLessThan(1.01);
+    expect(leanOf(staged)).toBeGreaterThan(leanOf(once));
+    expect(leanOf(staged) - leanOf(once)).toBeLessThanOrEqual(leanOf(whole));
+  });
+});
+
+// Lean of an opening 2 m wide in the side of a 40 ft unit under its own dead load, by the model: the whole sheet lets it down by
+// about a tenth of what the framed opening does. That much the assumption of shores is about.
+describe("a frame in the side of a 40 ft unit", () => {
+  const leanOf = (openings: Parameters<typeof drawnUnit>[0]["openings"] = []): number => {
+    const flow = loadFlow(drawnUnit({ openings, imposedPa: 0 }));
+    if (!flow.accepted) throw new Error("gravity alone has no hazards to refuse");
+    const forces = flow.of({ run: "1.4D: D most" });
+    const rail = (forces?.deflected.lines ?? [])
+      .flatMap(({ points }) => points)
+      .filter(({ at }) => at.yMm < -1000 && at.zMm > 2600)
+      .toSorted((a, b) => a.at.xMm - b.at.xMm);
+    const at = (xMm: number): number => {
+      const next = rail.findIndex((point) => point.at.xMm >= xMm);
+      const [p, q] = [rail[next - 1], rail[next]];
+      if (p === undefined || q === undefined) throw new Error(`no rail at ${xMm}`);
+      const share = (xMm - p.at.xMm) / Math.max(q.at.xMm - p.at.xMm, 1e-9);
+      return p.movedMm.zMm + share * (q.movedMm.zMm - p.movedMm.zMm);
+    };
+    return Math.abs(at(3500 - 6096) - at(1500 - 6096));
+  };
+
+  it("is let down ten times as much as the whole sheet was", () => {
+    const framed = leanOf([{ face: "right", framed: true, fromMm: 1500, widthMm: 2000 }]);
+    expect(leanOf() / framed).toBeGreaterThan(0.05);
+    expect(leanOf() / framed).toBeLessThan(0.15);
   });
 });

@@ -112,7 +112,7 @@ export function holdPoints({ scheme }: SetSource, { tag }: Derived): HoldPoint[]
       "site",
     ]),
     ...when(placed, () => [
-      `Containers stand and are locked, and the frames of ${listed(placed)} are welded in, before these are cut: dead load is judged on the building as drawn`,
+      `Containers stand and are locked, relieved by shores or jacks until the frames of ${listed(placed)} are welded in, before these are cut: dead load is judged on the building as drawn`,
       engineer,
     ]),
     ...when(shored, () => [
