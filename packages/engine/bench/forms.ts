@@ -127,8 +127,10 @@ function skyline(count: number, elements: readonly SparseElement[]) {
 /** New place of each unknown: breadth first from one of least degree, far ends first, turned about. */
 function byBreadth(count: number, elements: readonly SparseElement[]): Int32Array {
   const near = Array.from({ length: count }, () => new Set<number>());
-  for (const { equations } of elements)
-    for (const e of equations) if (e >= 0) for (const f of equations) if (f >= 0) near[e]?.add(f);
+  for (const { equations } of elements) {
+    const own = [...equations].filter((e) => e >= 0);
+    for (const e of own) for (const f of own) near[e]?.add(f);
+  }
   const degree = (n: number) => near[n]?.size ?? 0;
   const sweep = (root: number, seen: Uint8Array): number[] => {
     const order = [root];
