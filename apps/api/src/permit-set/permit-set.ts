@@ -2,7 +2,7 @@ import { digestOf, type Digest } from "@cornerway/schema";
 import type { Page } from "./paper/page.ts";
 
 /** Raised with any change that can move ink: the same revision, head, engine and template give the same bytes. */
-export const templateVersion = "7";
+export const templateVersion = "8";
 
 /** Of each page, and of the set: over its title, time, template and the digests of its pages. */
 export function digestsOf(set: PermitSet): { set: Digest; pages: Digest[] } {
