@@ -99,6 +99,10 @@ export type RemedyChange =
       /** The unit below that has to move as well, and the gap that leaves. */
       readonly gap: { readonly movesId: string; readonly neededMm: number } | null;
     }
+  /** All round, so that the door end is a wall. */
+  | { readonly kind: "weld doors"; readonly unitId: string }
+  /** Sheet again where they are. */
+  | { readonly kind: "close openings"; readonly openingIds: readonly string[] }
   | { readonly kind: "swap units"; readonly unitId: string; readonly withId: string }
   | { readonly kind: "ties"; readonly unitIds: readonly [string, string]; readonly places: number }
   | { readonly kind: "larger pads"; readonly padIds: readonly string[]; readonly sideMm: number }

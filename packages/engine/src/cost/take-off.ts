@@ -1,5 +1,6 @@
 import type { Scheme } from "@cornerway/schema";
 import { beamTakeOff, postTakeOff } from "./bar-take-off.ts";
+import { containerTakeOff } from "./container-take-off.ts";
 import { lockTakeOff, seatTakeOff, tieTakeOff } from "./joint-take-off.ts";
 import { openingTakeOff } from "./opening-take-off.ts";
 import { padTakeOff } from "./pad-take-off.ts";
@@ -11,6 +12,7 @@ import type { TakenOff } from "./take-off-line.ts";
  */
 export function takeOff(scheme: Scheme, plain: ReadonlySet<string>): TakenOff {
   const each = [
+    ...scheme.containers.map(containerTakeOff),
     ...scheme.openings.map(openingTakeOff),
     ...scheme.posts.map(postTakeOff),
     ...scheme.beams.map(beamTakeOff),

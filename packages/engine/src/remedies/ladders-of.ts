@@ -24,6 +24,7 @@ import { stiffeners } from "./ways/stiffeners.ts";
 import { swapUnits } from "./ways/swap-units.ts";
 import { ties } from "./ways/ties.ts";
 import { unframedOpening } from "./ways/unframed-opening.ts";
+import { closedOpenings, framedWall, weldedDoors } from "./ways/wall-that-counts.ts";
 import { openingUnderLoad, whatComesDown } from "./ways/what-comes-down.ts";
 
 /** Every change that may settle the mark, by kind. */
@@ -92,7 +93,7 @@ const ways: Partial<Record<MarkKind, readonly Generator[]>> = {
   "seat-packing": [packing],
   uplift: [holdDown, ties],
   slides: [holdDown, ties],
-  "no-lateral-wall": [ties],
+  "no-lateral-wall": [weldedDoors, framedWall, closedOpenings],
   overstressed: strengthWays,
   "strength-open": strengthWays,
 };

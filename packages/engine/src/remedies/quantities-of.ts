@@ -58,6 +58,11 @@ function lost(operations: readonly Operation[], { openings }: Scheme): { lostWid
       heightUm = Math.max(heightUm, (was?.heightUm ?? after.heightUm) - after.heightUm);
     }
     if (operation.kind === "opening.cut") widthUm -= operation.opening.widthUm;
+    if (operation.kind === "opening.close") {
+      const was = openings.find(({ id }) => id === operation.id);
+      widthUm += was?.widthUm ?? 0;
+      heightUm = Math.max(heightUm, was?.heightUm ?? 0);
+    }
   }
   return { lostWidthMm: Math.max(0, widthUm / 1000), lostHeightMm: Math.max(0, heightUm / 1000) };
 }

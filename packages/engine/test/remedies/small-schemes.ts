@@ -193,7 +193,7 @@ export const smallSchemes: readonly {
   {
     what: "two units side by side in the wind",
     markId: "slides:g",
-    kinds: ["made connections", "ties"],
+    kinds: ["made connections"],
     scheme: {
       ...schemeOf({
         units: [lower, beside],
@@ -202,6 +202,16 @@ export const smallSchemes: readonly {
       }),
       basis: { ...defaultBasis, hazards: sampleHazards({ wind: { mph: 85 }, seismic: { ss: 0.1, s1: 0.04 } }) },
     },
+  },
+  {
+    what: "a passage is cut in the blind end and the doors work",
+    markId: "no-lateral-wall:g:crosswise",
+    kinds: ["weld doors", "close openings"],
+    scheme: schemeOf({
+      units: [lower],
+      pads,
+      cuts: [{ id: "e", in: "g", face: "front", use: "passage", at: 500, sill: 180, width: 1400, height: 2200 }],
+    }),
   },
   {
     what: "a unit lies off its corners over one whose rail is bent below a wide door",

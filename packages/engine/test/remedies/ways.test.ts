@@ -12,6 +12,7 @@ import { splitOpening } from "../../src/remedies/ways/split-opening.ts";
 import { swapUnits } from "../../src/remedies/ways/swap-units.ts";
 import { ties } from "../../src/remedies/ways/ties.ts";
 import { unframedOpening } from "../../src/remedies/ways/unframed-opening.ts";
+import { closedOpenings, framedWall, weldedDoors } from "../../src/remedies/ways/wall-that-counts.ts";
 import { openingUnderLoad, whatComesDown } from "../../src/remedies/ways/what-comes-down.ts";
 import { padsUnder, schemeOf } from "../../../../tests/support/scheme-of.ts";
 import { drawn } from "./listed.ts";
@@ -278,6 +279,51 @@ describe("an opening left without its frame", () => {
       cuts: [{ ...door, use: "open-wall", at: 300, sill: 180, width: 5400, height: 2400 }],
     });
     expect(waysOf(unframedOpening, out, ["d", "g"])).toEqual([]);
+  });
+});
+
+describe("a wall that would count", () => {
+  const end = { in: "g", face: "front" as const, use: "window" as const, sill: 900, height: 1000 };
+  const scheme = schemeOf({
+    units: [lower],
+    pads: padsUnder(lower),
+    cuts: [
+      { ...end, id: "a", at: 400, width: 300 },
+      { ...end, id: "b", at: 1000, width: 600 },
+    ],
+  });
+  const bare: Scheme = { ...scheme, openings: scheme.openings.map((opening) => ({ ...opening, framed: false })) };
+  const fact = (face: "front" | "door", ...fails: string[]): Mark["fact"] => ({
+    ...{ kind: "no-lateral-wall", way: "crosswise" },
+    walls: [{ face, fails }],
+  });
+  const misses = "openings framed in steel not less than was removed";
+
+  it("has its bare openings framed, all of them, where nothing else is missing", () => {
+    const [way, ...others] = waysOf(framedWall, bare, ["g"], fact("front", misses));
+    expect(others).toEqual([]);
+    expect(way?.change).toMatchObject({ kind: "frame opening", openingIds: ["a", "b"] });
+    expect(drawn(bare, way?.operations ?? []).openings.map(({ framed }) => framed)).toEqual([true, true]);
+    expect(waysOf(framedWall, bare, ["g"], fact("front", misses, "counted pieces at least 4 ft"))).toEqual([]);
+    expect(waysOf(framedWall, scheme, ["g"], fact("front", misses))).toEqual([]);
+  });
+
+  it("has its openings closed, the widest first", () => {
+    const found = waysOf(closedOpenings, bare, ["g"], fact("front", misses));
+    const left = found.map(({ operations }) => drawn(bare, operations).openings.map(({ id }) => id));
+    expect(left).toEqual([["a"], []]);
+  });
+
+  it("is the door end with its doors welded shut, unless it is cut or they are", () => {
+    const doors = fact("door", "end doors welded shut");
+    const [way] = waysOf(weldedDoors, bare, ["g"], doors);
+    expect(way?.change).toEqual({ kind: "weld doors", unitId: "g" });
+    const welded = drawn(bare, way?.operations ?? []);
+    expect(welded.containers.map((unit) => unit.doors)).toEqual(["welded shut"]);
+    expect(waysOf(weldedDoors, welded, ["g"], doors)).toEqual([]);
+    expect(waysOf(closedOpenings, bare, ["g"], doors)).toEqual([]);
+    const cut = { ...bare, openings: bare.openings.map((opening) => ({ ...opening, face: "door" as const })) };
+    expect(waysOf(weldedDoors, cut, ["g"], doors)).toEqual([]);
   });
 });
 

@@ -39,6 +39,10 @@ export function remedySentence(change: RemedyChange, tagOf: (id: string) => stri
       return `Push ${tagOf(change.unitId)} back ${say.length(change.byMm)} ${change.towards}.`;
     case "land on fittings":
       return `Move ${tagOf(change.unitId)} ${say.length(change.byMm)} ${change.towards} so that ${counted(change.landings, "corner")} land on fittings${gapWords(change.gap, tagOf, say)}.`;
+    case "weld doors":
+      return `Weld the doors of ${tagOf(change.unitId)} shut, all round.`;
+    case "close openings":
+      return `Close ${inRow(change.openingIds.map(tagOf))} with sheet again.`;
     case "swap units":
       return `Let ${tagOf(change.unitId)} and ${tagOf(change.withId)} change places.`;
     case "ties":

@@ -4,8 +4,12 @@ import { FreshNames } from "../fresh-names.ts";
 import { heldAt, kindOfHolds } from "../held-at.ts";
 import type { Repair } from "./repair.ts";
 
-/** What is pulled or pushed because of the change and nothing drawn holds: made fast where it bears. */
+/**
+ * What is pulled or pushed because of the change and nothing drawn holds: made fast where it bears. Not with ties: where units have
+ * to be made fast all the same, ties do nothing for them.
+ */
 export const heldDownToo: Repair = (trial, { tried, holds }) => {
+  if (trial.change.kind === "ties") return undefined;
   const unitIds = [...new Set(holds.map(({ ownerId }) => ownerId))]
     .filter((id) => tried.containers.some((unit) => unit.id === id))
     .toSorted();
