@@ -1,2 +1,2 @@
 /** Changes whenever the same scheme could get another answer. */
-export const engineVersion = "0.3.41";
+export const engineVersion = "0.3.42";

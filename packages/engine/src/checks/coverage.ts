@@ -156,8 +156,8 @@ export const coverageRows: Readonly<Record<LimitState, Row>> = {
   },
   "plate bending": {
     checked: ["added beam", "jamb", "pad"],
-    bounded: ["added post", "tie"],
-    why: "plates in concentric compression only; base plates of posts, and ties, by a stated detail, not the one drawn",
+    bounded: ["added post", "tie", "seat"],
+    why: "plates in concentric compression only; base plates of posts, and ties, by a stated detail, not the one drawn; a seat along the member it lies on, its plate and packing as one plate",
   },
   "bearing on steel": { checked: ["seat"] },
   "bearing on concrete": {

@@ -1,3 +1,4 @@
+import { spreadingPlateBending } from "../codes/steel/base-plate.ts";
 import { steelBearing } from "../codes/steel/bearing.ts";
 import { boltBearing, boltStrength } from "../codes/steel/bolt.ts";
 import { pullWithoutPrying } from "../codes/steel/bolt-prying.ts";
@@ -26,6 +27,7 @@ export type JointStrengths = {
   readonly flatPlateFlexure: Bound<typeof flatPlateFlexure>;
   readonly plateCompression: Bound<typeof plateCompression>;
   readonly steelBearing: Bound<typeof steelBearing>;
+  readonly spreadingPlateBending: Bound<typeof spreadingPlateBending>;
   readonly branchOnTube: Bound<typeof branchOnTube>;
   readonly platePlastification: Bound<typeof platePlastification>;
   readonly sideWallYielding: Bound<typeof sideWallYielding>;
@@ -46,6 +48,7 @@ export const jointStrengths = (basis: SteelBasis): JointStrengths => ({
   flatPlateFlexure: (plate) => flatPlateFlexure(plate, basis),
   plateCompression: (plate) => plateCompression(plate, basis),
   steelBearing: (steel, areaMm2) => steelBearing(steel, areaMm2, basis),
+  spreadingPlateBending: (plate) => spreadingPlateBending(plate, basis),
   branchOnTube: (chord, branch) => branchOnTube(chord, branch, basis),
   platePlastification: (chord, plate) => platePlastification(chord, plate, basis),
   sideWallYielding: (chord, force) => sideWallYielding(chord, force, basis),

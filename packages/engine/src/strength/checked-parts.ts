@@ -51,7 +51,7 @@ export function checkedParts(
     ...boltParts(bearings, building, basis.factored),
     ...postPlates(bearings, building, built.plan, concreteMpa, basis.factored),
     ...bearingParts(bearings, building, basis.factored, built.plan.inWalls),
-    ...seatParts(bearings, scheme.seats, basis.factored),
+    ...seatParts(bearings, scheme.seats, building, basis.factored),
     ...connectionParts(
       bearings.filter((bearing) => !isBolted(bearing)),
       scheme,

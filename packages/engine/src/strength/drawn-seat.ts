@@ -1,3 +1,4 @@
+import type { Seat } from "@cornerway/schema";
 import type { Building } from "../geometry/building.ts";
 import type { UnitPoint } from "../model/unit-point.ts";
 import { toMm } from "../units.ts";
@@ -19,6 +20,29 @@ export function seatAt({ planned }: ModelledBearing, point: UnitPoint, building:
   const upper = runsEastWest(point, building);
   const seatMm = lower === undefined ? Math.min(along, across) : lower === upper ? along : across;
   return { seatMm, ...(seat.stiffenerUm !== undefined && { stiffenerMm: toMm(seat.stiffenerUm) }) };
+}
+
+/** How a drawn plate is pressed along the member it lies on, mm: over its length from below, from above where a part comes down on it. */
+export type PlateUnder = { readonly lengthMm: number; readonly widthMm: number; readonly pressedMm: number };
+
+/** Of the lower flange of a bottom side rail and of a top rail, and of a fitting along and across (ISO 1161, from memory), mm. */
+const FLANGE_MM = 30;
+const TOP_RAIL_MM = 60;
+const FITTING_MM = [178, 162] as const;
+
+/** Undefined where the plate reaches no farther than what comes down on it: rails that run the same way, fittings on short plates. */
+export function plateUnder({ planned: { above, below } }: ModelledBearing, seat: Seat, building: Building) {
+  const [alongMm, acrossMm] = [toMm(seat.lengthUm), toMm(seat.widthUm)];
+  const lower = "point" in below ? below.point : undefined;
+  const upper = "unitId" in above ? above : undefined;
+  if (upper === undefined) return undefined;
+  // over a beam it is not looked for how it runs: as if rails crossed
+  const crosses = lower === undefined || runsEastWest(lower, building) !== runsEastWest(upper, building);
+  const onFitting = lower !== undefined && "corner" in lower;
+  const lengthMm = onFitting ? Math.min(alongMm, FITTING_MM[0]) : alongMm;
+  const widthMm = Math.min(acrossMm, onFitting ? FITTING_MM[1] : lower === undefined ? acrossMm : TOP_RAIL_MM);
+  const pressedMm = "corner" in upper ? FITTING_MM[crosses ? 1 : 0] : crosses ? FLANGE_MM : lengthMm;
+  return pressedMm < lengthMm ? ({ lengthMm, widthMm, pressedMm } satisfies PlateUnder) : undefined;
 }
 
 /** Whether the rail of a point runs more east and west than north and south; a fitting lies as its unit's length does. */

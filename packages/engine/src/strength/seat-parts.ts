@@ -1,7 +1,10 @@
 import type { Seat } from "@cornerway/schema";
 import type { CheckBasis } from "../checks/check-basis.ts";
-import { demandAgainst } from "../checks/check.ts";
+import { steels } from "../catalog/materials.ts";
+import { demandAgainst, type Check } from "../checks/check.ts";
 import { toMm } from "../units.ts";
+import type { Building } from "../geometry/building.ts";
+import { plateUnder, type PlateUnder } from "./drawn-seat.ts";
 import { forcePart } from "./force-part.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { StrengthPart } from "./strength-part.ts";
@@ -9,16 +12,18 @@ import type { StrengthPart } from "./strength-part.ts";
 /** The lower flange of a bottom side rail, the narrowest a seat may press, mm; generic purchase specifications. */
 const FLANGE_MM = 30;
 
-/** The plate of every drawn seat, pressed flat between two rails, or a rail and a fitting. */
+/** The plate of every drawn seat, pressed flat between two rails, or a rail and a fitting, and bent where it spreads what comes down. */
 export function seatParts(
   bearings: readonly ModelledBearing[],
   seats: readonly Seat[],
+  building: Building,
   basis: CheckBasis,
 ): StrengthPart[] {
   const byId = new Map(seats.map((seat) => [seat.id, seat]));
   return bearings.flatMap((bearing): StrengthPart[] => {
     const seat = bearing.planned.seatId === undefined ? undefined : byId.get(bearing.planned.seatId);
     if (seat === undefined) return [];
+    const plate = plateUnder(bearing, seat, building);
     const areaMm2 = toMm(seat.lengthUm) * Math.min(toMm(seat.widthUm), FLANGE_MM);
     return [
       forcePart(
@@ -30,8 +35,20 @@ export function seatParts(
             forceN,
             basis.joints.steelBearing(steel, areaMm2),
           ),
+          ...(plate === undefined ? [] : [bentPlate(forceN, { ...plate, thicknessMm: toMm(seat.packingUm) }, basis)]),
         ],
       ),
     ];
   });
 }
+
+const bentPlate = (
+  forceN: number,
+  plate: PlateUnder & { readonly thicknessMm: number },
+  { joints }: CheckBasis,
+): Check =>
+  demandAgainst(
+    { element: "seat", limitState: "plate bending" },
+    forceN,
+    joints.spreadingPlateBending({ ...plate, steel: steels.plate }),
+  );

@@ -35,3 +35,28 @@ export function endPlateBending(plate: EndPlate, basis: SteelBasis): Resistance 
   working.compute("P_n", "F_y*t_p^2*B*N/(2*l^2)", "N", "M_n = F_y t²/4 over l²/2");
   return stateResistance(working, "P_n", "N", memberFactors, basis.method);
 }
+
+/** A plate on a member that presses on it evenly, mm: `lengthMm` along the member, `widthMm` pressed across it, under a part `pressedMm` long. */
+export type SpreadingPlate = {
+  readonly steel: Steel;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly thicknessMm: number;
+  readonly pressedMm: number;
+};
+
+/**
+ * What a plate spreads in bending over its length, N: even pressure on cantilevers from the edges of what presses on it, as under a
+ * base plate, M_n = F_y t²/4 over n²/2 (F11). It must reach beyond that part.
+ */
+export function spreadingPlateBending(plate: SpreadingPlate, basis: SteelBasis): Resistance {
+  const working = openWorking("Plate that spreads a force", aisc(basis, "F11"));
+  letYield(working, plate.steel);
+  working.let("L", plate.lengthMm, "mm", "plate along what it lies on", "derived");
+  working.let("b", plate.widthMm, "mm", "of its width that is pressed", "derived");
+  working.let("t", plate.thicknessMm, "mm", "plate and packing as one", "common practice");
+  working.let("a", plate.pressedMm, "mm", "length of what comes down on it", "common practice");
+  working.compute("n", "(L - a)/2", "mm");
+  working.compute("P_n", "F_y*t^2*b*L/(2*n^2)", "N", "M_n = F_y t²/4 over n²/2");
+  return stateResistance(working, "P_n", "N", memberFactors, basis.method);
+}
