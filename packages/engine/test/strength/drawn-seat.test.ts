@@ -69,7 +69,9 @@ describe("the plate of a seat under a rail that crosses it", () => {
       below: { point: { unitId: "u1", seat: { side: "left", rail: "top", u: 6000 } } },
       seatId: "s1",
     },
-    ...{ name: "link", on: "link", ownerId: "u2", place: "bottom rail left 6.00 m" },
+    name: "link",
+    on: "link",
+    ...{ ownerId: "u2", place: "bottom rail left 6.00 m" },
   } as const;
   const drawn = drawnUnit({ above: 1 });
   const turned = (turnMdeg: number, lengthUm = 200_000): Scheme => ({
