@@ -1,2 +1,2 @@
 /** Changes whenever the same scheme could get another answer. */
-export const engineVersion = "0.3.42";
+export const engineVersion = "0.3.43";

@@ -71,9 +71,16 @@ type Standing = {
 
 function forcesBeside(unit: PlacedUnit, standing: readonly Standing[], memory: StrengthMemory): OwnForces[] {
   const inside = keptInside(unit, memory);
-  const { at, panelAt } = inside;
   const asked = standing.map(({ run, combination }) => ({ token: {}, solved: combination, factors: run.factors }));
-  return asked.map((one, n) => ({ values: inside.under(one, (places) => asked[n + places]).slice(), at, panelAt }));
+  return asked.map((one, n): OwnForces => {
+    const after = (places: number) => asked[n + places];
+    const lines = inside.under(one, after).slice();
+    const flows = inside.flowsUnder(one, after);
+    const values = new Float64Array(lines.length + flows.length);
+    values.set(lines);
+    values.set(flows, lines.length);
+    return { values, at: inside.at, panelAt: (id) => lines.length + inside.panelAt(id) };
+  });
 }
 
 function solvedRun(
