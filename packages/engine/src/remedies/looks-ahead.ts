@@ -1,15 +1,16 @@
 import type { Scheme } from "@cornerway/schema";
 import type { GoverningVectors, LiveStrength } from "../strength/live-strength.ts";
 import { ask, told, type Asked, type SharedWork } from "../strength/shared-work.ts";
-import type { Drawn } from "./drawn-trial.ts";
 import { withOwners } from "./governing-anywhere.ts";
 import { newElements } from "./new-elements.ts";
-import type { RemedyTools } from "./search-ground.ts";
+import type { RemedyTools } from "./remedy-tools.ts";
+import type { Trial } from "./trial.ts";
 
 /** A look is never more than the whole run says: it does not ask how the building leans, and enlarges no level load by that. */
 export const NOT_ENLARGED = 1;
 
-type Looked = Pick<Drawn, "scheme" | "trial">;
+/** A change and the scheme it makes. */
+export type Looked = { readonly scheme: Scheme; readonly trial: Trial };
 
 /**
  * Looks at changes. While this thread looks at one, a helper looks at one that comes after it: what he told is taken if the same

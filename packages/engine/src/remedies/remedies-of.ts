@@ -9,7 +9,8 @@ import { laddersOf } from "./ladders-of.ts";
 import { nearestApart } from "./nearest-apart.ts";
 import type { RemedyWork } from "./remedy-work.ts";
 import { settleFirst } from "./settle-first.ts";
-import { SearchGround, type Accepted, type RemedyTools } from "./search-ground.ts";
+import { SearchGround, type Accepted } from "./search-ground.ts";
+import type { RemedyTools } from "./remedy-tools.ts";
 
 export type RemedyAnswer =
   | { readonly accepted: true; readonly list: RemedyList }

@@ -1,30 +1,14 @@
-import type { Assessment, CostBook, Mark, Operation, Premium, Scheme } from "@cornerway/schema";
+import type { Assessment, Mark, Premium, Scheme } from "@cornerway/schema";
 import type { GoverningVectors, LiveStrength } from "../strength/live-strength.ts";
 import type { SharedWork } from "../strength/shared-work.ts";
 import type { Strength } from "../strength/strength-of.ts";
-import type { Drawn } from "./drawn-trial.ts";
 import { everywhere, together } from "./governing-anywhere.ts";
-import { LooksAhead } from "./looks-ahead.ts";
+import { LooksAhead, type Looked } from "./looks-ahead.ts";
 import { KnownParts, type UsedPart } from "./known-parts.ts";
 import { bears, moves } from "./mark-groups.ts";
 import { plainStand } from "./plain-stand.ts";
+import type { RemedyTools } from "./remedy-tools.ts";
 import { withoutUnit } from "./without-unit.ts";
-
-/** What a search is done with: pure functions of the scheme, handed in so that the search has one memory and one judge. */
-export type RemedyTools = {
-  /** The scheme with these operations drawn; undefined where it would not take them. */
-  readonly draw: (scheme: Scheme, operations: readonly Operation[]) => Scheme | undefined;
-  readonly assess: (scheme: Scheme) => Assessment;
-  /** Strength whole, of the scheme as it is: kept for its next mark. */
-  readonly judgeAsIs: (scheme: Scheme) => SharedWork<Strength>;
-  readonly judge: (scheme: Scheme) => SharedWork<Strength>;
-  /** Strength under these vectors and gravity: quick, and never more than the whole run says. */
-  readonly look: (scheme: Scheme, governed: GoverningVectors) => LiveStrength;
-  /** How many helpers there are. */
-  readonly helping: number;
-  readonly premium: (scheme: Scheme, book: CostBook) => Premium;
-  readonly book: CostBook;
-};
 
 export type Accepted = Extract<Strength, { accepted: true }>;
 
@@ -63,7 +47,7 @@ export class SearchGround {
   }
 
   /** `coming`: changes that may be looked at next, which helpers begin with. */
-  *look({ scheme, trial }: Drawn, coming: readonly Drawn[]): SharedWork<Extract<LiveStrength, { accepted: true }>> {
+  *look({ scheme, trial }: Looked, coming: readonly Looked[]): SharedWork<Extract<LiveStrength, { accepted: true }>> {
     const seen = yield* this.ahead.look({ scheme, trial }, coming, this.governed);
     if (!seen.accepted) throw new Error("a change does not change the hazards");
     return seen;

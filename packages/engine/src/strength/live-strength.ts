@@ -16,7 +16,7 @@ import { OwnInsides } from "./own-forces.ts";
 import { partsMadeWith } from "./parts-made.ts";
 import type { CombinationLevel } from "../loads/load-combination.ts";
 import type { StrengthBasis } from "./strength-basis.ts";
-import type { Strength } from "./strength-of.ts";
+import type { Strength } from "./strength-from.ts";
 import type { StrengthPart } from "./strength-part.ts";
 import { strengthPlan, type StrengthPlan } from "./strength-plan.ts";
 import { isTold } from "./sure-part.ts";
