@@ -29,9 +29,7 @@ class KnownLists<T extends object> {
 
   of(list: readonly T[]): T[] {
     const texts = list.map((one) => JSON.stringify(one));
-    return this.lists.take(texts.join("\n"), () =>
-      list.map((one, n) => this.elements.take(texts[n] ?? "", () => one)),
-    );
+    return this.lists.take(texts.join("\n"), () => list.map((one, n) => this.elements.take(texts[n] ?? "", () => one)));
   }
 }
 
