@@ -16,7 +16,7 @@ export type HelpersShare = {
 /**
  * Both sets solved for every run stand on the usual stiffness: condensing that in two threads costs less than one of them
  * doing both, which is half of all. Whoever solves the softest walls begins with the lean, which condenses them. Shares are as
- * even as measured on nine and on 64 containers; a third helper gains nothing more.
+ * even as measured on nine containers; a third helper gains nothing more.
  */
 const splits: readonly (readonly HelpersShare[])[] = [
   [
