@@ -21,9 +21,9 @@ export interface ChangeTableProps {
 export function ChangeTable({ letters, compared, numbered, onClose }: ChangeTableProps) {
   const { plain, currency, otherwise, whole } = compared;
   return (
-    <section className="change-table" aria-labelledby="change-table-heading">
+    <section className="change-table" aria-label={`Table of changes, ${letters.before} to ${letters.after}`}>
       <header>
-        <h2 id="change-table-heading">
+        <h2>
           What changed, {letters.before} to {letters.after}
         </h2>
         <Command shortcut="L" onPress={onClose}>
