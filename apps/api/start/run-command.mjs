@@ -27,8 +27,14 @@ async function exitStatus(command, signal) {
     const error = explainTrouble(caught);
     const mendable = error instanceof StartFailure;
     // Ctrl-C also ends the programs a step runs, and what they then complain of is no news.
-    if (error instanceof Stopped || (mendable && signal.aborted)) return ENDED_BY_CTRL_C;
+    if (error instanceof Stopped || (mendable && signal.aborted) || isEndedByCtrlC(caught)) return ENDED_BY_CTRL_C;
     console.error(mendable ? error.message : error);
     return 1;
   }
 }
+
+/**
+ * A program we waited for was ended by Ctrl-C, which this process hears only afterwards.
+ * @param {unknown} caught
+ */
+const isEndedByCtrlC = (caught) => caught instanceof Error && "signal" in caught && caught.signal === "SIGINT";
