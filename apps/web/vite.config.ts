@@ -49,7 +49,8 @@ const withPacked: Plugin = {
 };
 
 /** What the sheets with a drawing on them share; everything in it is asked for by at least so many parts. */
-const ofDrawings = /apps\/web\/src\/(drawing|paper|sheet|notes|look|keys)\/|packages\/engine\//;
+const ofDrawings =
+  /apps\/web\/src\/(drawing|paper|sheet|notes|look|keys)\/|packages\/engine\/(?!(dist|src)\/(geometry\/(building|plan-rect|plan-grid|placed-beam)|catalog\/joint-tolerances|drawing\/section-model))/;
 const leastParts = 6;
 
 export default defineConfig({

@@ -4,7 +4,6 @@ import { QueryClientProvider } from "@tanstack/react-query";
 import { RouterProvider } from "@tanstack/react-router";
 import { createRoot } from "react-dom/client";
 import { askForAddress } from "./ask-ahead.ts";
-import { keepShell } from "./data/keep-shell.ts";
 import { queryClient } from "./data/query-client.ts";
 import "./look/tokens.css";
 import "./look/fonts.css";
@@ -21,4 +20,8 @@ createRoot(place).render(
     <RouterProvider router={router} />
   </QueryClientProvider>,
 );
-void keepShell();
+// Beside the first sheet: only what comes after it hangs on this, and where it does not come the page works as ever.
+void import("./data/keep-shell.ts").then(
+  ({ keepShell }) => keepShell(),
+  () => undefined,
+);

@@ -18,6 +18,7 @@ const mostParts = 4000;
 /** Waits until a sheet or a page stands. */
 const firstSheet = (): Promise<void> =>
   new Promise((stands) => {
+    if (document.querySelector("main") !== null) return stands();
     const watch = new MutationObserver(() => {
       if (document.querySelector("main") === null) return;
       watch.disconnect();
@@ -73,6 +74,7 @@ const keptAhead = [
   () => import("../screens/scheme/SentScheme.tsx"),
   () => import("../screens/scheme/file-reading.ts"),
   () => import("../screens/scheme/tour/Tour.tsx"),
+  () => import("../room/KeysSlip.tsx"),
   () => import("../forces/ChosenForces.tsx"),
   () => import("../forces/ForcesSection.tsx"),
   () => import("../wording/act-sentence.ts"),

@@ -13,7 +13,6 @@ import { useMarkNotes } from "../../notes/use-mark-notes.ts";
 import { PaperSheet } from "../../paper/PaperSheet.tsx";
 import { useEye } from "../../paper/use-eye.ts";
 import { useRemediesSlip } from "../../remedies/use-remedies-slip.tsx";
-import { KeysSlip } from "../../room/KeysSlip.tsx";
 import { MarginFoot } from "../../room/MarginFoot.tsx";
 import { RoomSpine } from "../../room/RoomSpine.tsx";
 import { RoomTitleBlock } from "../../room/RoomTitleBlock.tsx";
@@ -32,6 +31,7 @@ import { judgedRemark } from "../../worker/judged-so-far.ts";
 import { useRequestDraft } from "./use-request-draft.ts";
 
 /** What is asked and answered comes beside the drawing. */
+const KeysSlip = lazy(async () => ({ default: (await import("../../room/KeysSlip.tsx")).KeysSlip }));
 const ReviewSlips = lazy(async () => ({ default: (await import("./ReviewSlips.tsx")).ReviewSlips }));
 
 export interface ReviewOfProps {
@@ -179,7 +179,11 @@ export function ReviewOf({ revision, thread, current, onRevision }: ReviewOfProp
             chosenId={hand.chosenId}
             onCannot={setCannot}
           />
-          {keysShown ? <KeysSlip lines={reviewKeyLines} onClose={() => showKeys(false)} /> : null}
+          {keysShown ? (
+            <Suspense fallback={null}>
+              <KeysSlip lines={reviewKeyLines} onClose={() => showKeys(false)} />
+            </Suspense>
+          ) : null}
         </>
       }
     />
