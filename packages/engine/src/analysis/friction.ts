@@ -77,9 +77,10 @@ export class Friction {
     const members = acting.flatMap((n) => [2 * n, 2 * n + 1]);
     const next: Slips = new Float64Array(slips.length);
     for (const m of members) next[m] = slips[m] ?? 0;
-    const forceAt = (m: number): number =>
-      all[(this.forces.at.get(this.plain[m >> 1]?.bearing ?? "") ?? NaN) + (m & 1)] ?? 0;
-    const upAt = (n: number): number => all[(this.forces.at.get(this.plain[n]?.bearing ?? "") ?? NaN) + 2] ?? 0;
+    const part = (n: number, c: number): number =>
+      all[(this.forces.at.get(this.plain[n]?.bearing ?? "") ?? NaN) + c] ?? 0;
+    const forceAt = (m: number): number => part(m >> 1, m & 1);
+    const upAt = (n: number): number => part(n, 2);
     const isWithin = acting.every((n) => {
       const [x, y] = [forceAt(2 * n), forceAt(2 * n + 1)];
       return Math.sqrt(x * x + y * y) <= this.mostWith(upAt(n));
@@ -138,8 +139,9 @@ export class Friction {
   }
 }
 
-/** As near as slips are sought. */
+/** So much more than friction still counts as friction, as a share of it and besides: twice what `slipsWithin` leaves. Chosen. */
 const NEAR = 0.02;
 const NEAR_N = 20;
 
+/** What goes along with what it bears (`of` null) is not held here, and ground that gives holds with play instead. */
 const isPlain = ({ plain, of, atPlay }: HoldCandidate): boolean => plain === true && of !== null && atPlay !== true;

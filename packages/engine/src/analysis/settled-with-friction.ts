@@ -62,6 +62,7 @@ export function settledWithFriction({ friction, closed, given, bases, first, hel
   return { outcomes, loads };
 }
 
+/** Of slips and contact in turn; chosen. */
 const MOST_ROUNDS = 12;
 
 function missing(): never {

@@ -12,7 +12,8 @@ type Held = {
 /**
  * Slips under which no bearing holds more than friction: where it slips it holds as much, against the slip (Coulomb, for one
  * step from no slip). Given what friction holds they are the least of a convex sum, ½ sᵀ S s + sᵀ f₀ + Σ most·|s|, found bearing
- * by bearing, each put where it is best for the slips of the others. Null where it does not end: friction is less than what pushes.
+ * by bearing, each put where it is best for the slips of the others. Null where it does not end, as where friction is less than what
+ * pushes.
  */
 export function slipsWithin({ stiffness, forces, slips, most }: Held): Float64Array | null {
   const size = forces.length;
@@ -40,8 +41,9 @@ export function slipsWithin({ stiffness, forces, slips, most }: Held): Float64Ar
   return null;
 }
 
+/** Sweeps over all bearings; chosen. */
 const MOST_ROUNDS = 400;
-/** Of what friction holds. */
+/** A sweep that moves no force by more than this share of what friction holds, or of 10 N where nothing presses, is the last; chosen. */
 const NEAR = 0.01;
 const LEAST_N = 10;
 

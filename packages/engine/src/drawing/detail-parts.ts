@@ -1,7 +1,7 @@
 import { containerMembers } from "../catalog/sections/container-members.ts";
 import type { Section } from "../catalog/sections/section.ts";
 import { sectionSizeMm } from "../catalog/section-size.ts";
-import type { PlacedContainer } from "../geometry/place.ts";
+import { toLocal, type PlacedContainer } from "../geometry/place.ts";
 import type { PaperRect } from "./corrugation.ts";
 import type { DetailPart } from "./detail.ts";
 
@@ -73,6 +73,16 @@ export const fittingPart = ({ dimensions: { fitting } }: PlacedContainer, footMm
   ...{ what: "container steel", name: "corner fitting" },
   ...rect(-fitting.lengthMm / 2, fitting.lengthMm / 2, footMm, footMm + fitting.heightMm),
 });
+
+/** Whether a place lies within a unit in plan, or no farther outside than `edgeMm`. */
+export function isWithin(
+  { frame, dimensions: { lengthMm, widthMm } }: PlacedContainer,
+  at: { readonly xMm: number; readonly yMm: number },
+  edgeMm: number,
+): boolean {
+  const local = toLocal(frame, { ...at, zMm: 0 });
+  return Math.abs(local.xMm) <= lengthMm / 2 + edgeMm && Math.abs(local.yMm) <= widthMm / 2 + edgeMm;
+}
 
 export const own = (name: string, rects: readonly PaperRect[]): DetailPart[] =>
   rects.map((each) => ({ what: "container steel", name, ...each }));

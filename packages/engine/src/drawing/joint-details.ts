@@ -2,10 +2,10 @@ import type { Lock, Scheme } from "@cornerway/schema";
 import { weldLegMm } from "../cost/weld-length.ts";
 import { placeContainer, type PlacedContainer, type PlacedFitting } from "../geometry/place.ts";
 import type { Detail, DetailPart, DetailWeld } from "./detail.ts";
-import { fittingPart, topRailCut } from "./detail-parts.ts";
+import { fittingPart, isWithin, topRailCut } from "./detail-parts.ts";
 import { padDetail, padUnder } from "./pad-detail.ts";
 
-/** What stands on a fitting is within this of its top, and over it in plan, mm. */
+/** What stands on a unit is within this of its top, and what stands on a fitting within this of it in plan, mm. */
 const seatedMm = 30;
 
 /** What joins a bottom fitting to what it stands on: the fittings with a stock lock between, plates of the stated detail, anchors. */
@@ -38,7 +38,7 @@ function partsUnder(
     Math.abs(top.at.xMm - at.xMm) < seatedMm && Math.abs(top.at.yMm - at.yMm) < seatedMm;
   const fitted = beneath.find(({ topFittings }) => topFittings.some(isThere));
   if (fitted !== undefined) return [fittingPart(fitted, -fitted.dimensions.fitting.heightMm)];
-  const [lower] = beneath;
+  const lower = beneath.find((each) => isWithin(each, at, 0));
   return lower === undefined ? null : topRailCut(lower, -lower.dimensions.proudOfRoofMm);
 }
 

@@ -3,9 +3,9 @@ import { findSection } from "../catalog/sections/find-section.ts";
 import { sectionSizeMm } from "../catalog/section-size.ts";
 import { statedPostPlate } from "../catalog/stated-post-plate.ts";
 import { weldLegMm } from "../cost/weld-length.ts";
-import { placeContainer, toLocal, type PlacedContainer } from "../geometry/place.ts";
+import { placeContainer } from "../geometry/place.ts";
 import type { Detail, DetailPart } from "./detail.ts";
-import { bottomRailCut, boundsOf } from "./detail-parts.ts";
+import { bottomRailCut, boundsOf, isWithin } from "./detail-parts.ts";
 
 /** What is shown of a member that runs on, mm. */
 const shownMm = 420;
@@ -28,10 +28,11 @@ const heldWithinMm = 400;
 export const postDetails = (scheme: Scheme, post: Post): Detail[] => [headOf(scheme, post), footOf(scheme, post)];
 
 function headOf(scheme: Scheme, post: Post): Detail {
-  const [x, y, top] = [post.xUm / 1000, post.yUm / 1000, post.topZUm / 1000];
+  const top = post.topZUm / 1000;
+  const at = { xMm: post.xUm / 1000, yMm: post.yUm / 1000 };
   const over = scheme.containers
     .map(placeContainer)
-    .filter((unit) => unit.baseZMm >= top - 1 && unit.baseZMm < top + heldWithinMm && isOver(unit, x, y))
+    .filter((unit) => unit.baseZMm >= top - 1 && unit.baseZMm < top + heldWithinMm && isWithin(unit, at, edgeMm))
     .toSorted((a, b) => a.baseZMm - b.baseZMm)[0];
   const held = over === undefined ? [] : bottomRailCut(over, over.baseZMm - top);
   const rail = over === undefined ? undefined : boundsOf(held);
@@ -80,13 +81,6 @@ function postPlate(postWidthMm: number, footMm: number): DetailPart {
     ...{ what: "plate", name: `stated plate ${wide}×${wide}×${thicknessMm}` },
     ...{ u0Mm: -half, u1Mm: half, z0Mm: footMm, z1Mm: footMm + thicknessMm },
   };
-}
-
-/** True where a place in plan lies under a unit or at its edge. */
-function isOver(unit: PlacedContainer, xMm: number, yMm: number): boolean {
-  const local = toLocal(unit.frame, { xMm, yMm, zMm: 0 });
-  const { lengthMm, widthMm } = unit.dimensions;
-  return Math.abs(local.xMm) <= lengthMm / 2 + edgeMm && Math.abs(local.yMm) <= widthMm / 2 + edgeMm;
 }
 
 /** A post may stand with its axis this far outside what it holds, mm: half a common section. */

@@ -92,10 +92,10 @@ export function buildingOf(scheme: Scheme): Building {
 /** A container with its outline and openings in the site frame, mm. */
 export const placeUnit = (container: Container, openings: readonly Opening[]): Unit =>
   placed.take(container, openings, () => {
-    const { dimensions, frame } = placeContainer(container);
-    const x = dimensions.lengthMm / 2;
-    const y = dimensions.widthMm / 2;
-    return { ...placeContainer(container), outline: planRect(frame, -x, x, -y, y), openings };
+    const solid = placeContainer(container);
+    const x = solid.dimensions.lengthMm / 2;
+    const y = solid.dimensions.widthMm / 2;
+    return { ...solid, outline: planRect(solid.frame, -x, x, -y, y), openings };
   });
 
 const placed = new LastMade<Unit>();

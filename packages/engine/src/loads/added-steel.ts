@@ -9,7 +9,7 @@ import { placeContainer, type PlacedContainer } from "../geometry/place.ts";
 import { LastMade } from "../numerics/last-made.ts";
 import { toMm } from "../units.ts";
 
-/** Steel added to a scheme, at its centre of mass; the frame of a wall bar by bar. */
+/** Steel added to a scheme, at its centre of mass in plan; the frame of a wall bar by bar, where each bar weighs on it. */
 export type AddedSteel = {
   readonly elementId: string;
   /** The unit it belongs to and travels with when lifted; absent for steel erected apart. */

@@ -25,13 +25,19 @@ export function seatAt({ planned }: ModelledBearing, point: UnitPoint, building:
 /** How a drawn plate is pressed along the member it lies on, mm: over its length from below, from above where a part comes down on it. */
 export type PlateUnder = { readonly lengthMm: number; readonly widthMm: number; readonly pressedMm: number };
 
-/** Of the lower flange of a bottom side rail and of a top rail, and of a fitting along and across (ISO 1161, from memory), mm. */
-const FLANGE_MM = 30;
+/** The lower flange of a bottom side rail, the narrowest a seat may press, mm; generic purchase specifications. */
+export const FLANGE_MM = 30;
+/** A top rail across, mm; generic purchase specifications. */
 const TOP_RAIL_MM = 60;
+/** A fitting along and across, mm; ISO 1161, from memory. */
 const FITTING_MM = [178, 162] as const;
 
 /** Undefined where the plate reaches no farther than what comes down on it: rails that run the same way, fittings on short plates. */
-export function plateUnder({ planned: { above, below } }: ModelledBearing, seat: Seat, building: Building) {
+export function plateUnder(
+  { planned: { above, below } }: ModelledBearing,
+  seat: Seat,
+  building: Building,
+): PlateUnder | undefined {
   const [alongMm, acrossMm] = [toMm(seat.lengthUm), toMm(seat.widthUm)];
   const lower = "point" in below ? below.point : undefined;
   const upper = "unitId" in above ? above : undefined;
@@ -42,7 +48,7 @@ export function plateUnder({ planned: { above, below } }: ModelledBearing, seat:
   const lengthMm = onFitting ? Math.min(alongMm, FITTING_MM[0]) : alongMm;
   const widthMm = Math.min(acrossMm, onFitting ? FITTING_MM[1] : lower === undefined ? acrossMm : TOP_RAIL_MM);
   const pressedMm = "corner" in upper ? FITTING_MM[crosses ? 1 : 0] : crosses ? FLANGE_MM : lengthMm;
-  return pressedMm < lengthMm ? ({ lengthMm, widthMm, pressedMm } satisfies PlateUnder) : undefined;
+  return pressedMm < lengthMm ? { lengthMm, widthMm, pressedMm } : undefined;
 }
 
 /** Whether the rail of a point runs more east and west than north and south; a fitting lies as its unit's length does. */

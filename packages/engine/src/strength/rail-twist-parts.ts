@@ -84,8 +84,9 @@ function twistedRail(member: CheckedMember, hold: TwistHold, lines: UnitLines, p
 }
 
 /**
- * The worst end of these lines, with the couple of the seat: what goes to either side of it together. Over its plate a seat carries what bends the rail across,
- * which is there what it is at the plate's end. What even loads add between the ends of lines so short is not looked for.
+ * The worst end of these lines, with the couple of the seat: what goes to either side of it together. Over its plate a seat
+ * carries what bends the rail across, which is there what it is at the plate's end. What even loads add between the ends of lines
+ * so short is not looked for.
  */
 function worstBesideSeat(
   beams: readonly UnitBeam[],

@@ -4,13 +4,10 @@ import { steels } from "../catalog/materials.ts";
 import { demandAgainst, type Check } from "../checks/check.ts";
 import { toMm } from "../units.ts";
 import type { Building } from "../geometry/building.ts";
-import { plateUnder, type PlateUnder } from "./drawn-seat.ts";
+import { FLANGE_MM, plateUnder, type PlateUnder } from "./drawn-seat.ts";
 import { forcePart } from "./force-part.ts";
 import { bearingForce, type ModelledBearing } from "./modelled-bearings.ts";
 import type { StrengthPart } from "./strength-part.ts";
-
-/** The lower flange of a bottom side rail, the narrowest a seat may press, mm; generic purchase specifications. */
-const FLANGE_MM = 30;
 
 /** The plate of every drawn seat, pressed flat between two rails, or a rail and a fitting, and bent where it spreads what comes down. */
 export function seatParts(

@@ -191,6 +191,8 @@ describe("detailsOf(scheme, id)", () => {
     it("has none for a lock over nothing", () => {
       const containers = scheme.containers.filter(({ id }) => id === "f1");
       expect(detailsOf({ ...scheme, containers, locks: [lock("lock")] }, "l1")).toEqual([]);
+      const elsewhere = { ...unit("g1", 0), yUm: 10_000_000 };
+      expect(detailsOf({ ...scheme, containers: [...containers, elsewhere], locks: [lock("lock")] }, "l1")).toEqual([]);
     });
 
     const beside = { ...unit("g2", 0), yUm: 2_488_000 };
