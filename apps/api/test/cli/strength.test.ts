@@ -114,7 +114,7 @@ describe("what the texts say beside a figure", () => {
       expect(line).toMatch(/no code-listed connector.*needs a test or the engineer's own check/);
   });
 
-  it.each(told)("a rail has its utilisation at 343 MPa, less than at 235, called if proved (text %#)", (text) => {
+  it.each(told)("a rail has its utilisation at 343 MPa, no more than at 235, called if proved (text %#)", (text) => {
     const rails = [...text.matchAll(/bottom side rail .*?: .*? ([\d.]+), if proved ([\d.]+)/g)];
     expect(rails.length).toBeGreaterThan(0);
     for (const [, use, proved] of rails) expect(Number(proved)).toBeLessThanOrEqual(Number(use));

@@ -8,7 +8,7 @@ import { useUnits } from "../units/use-units.ts";
 import { WorkingSheet } from "../working/WorkingSheet.tsx";
 import { namesIn } from "../wording/name-of.ts";
 import { CheckHead } from "./CheckHead.tsx";
-import type { CheckSource } from "./check-source.ts";
+import type { CheckSource, DeflectedIn } from "./check-source.ts";
 import { ownChecks, usedText } from "./own-checks.ts";
 
 export interface CheckPaperProps {
@@ -17,8 +17,7 @@ export interface CheckPaperProps {
   elementId: string;
   /** The check or load that is open; the fullest check without one. */
   checkId: string | null;
-  /** Draws what is deflected under a run; undefined where there is no such drawing. */
-  deflectedIn?: ((run: string) => (() => void) | undefined) | undefined;
+  deflectedIn?: DeflectedIn | undefined;
   onCheck: (id: string) => void;
   onClose: () => void;
 }
@@ -56,7 +55,7 @@ export default function CheckPaper({ source, elementId, checkId, deflectedIn, on
                 onClose();
               }}
             >
-              {`Draw ${nameOf(open.ownerId)} as it deflects under this`}
+              {`Draw ${nameOf(open.ownerId)} as it deflects under this run`}
             </Command>
           )}
           {open.utilisation === null ? (

@@ -86,3 +86,6 @@ export function useDraftChecks({ judged, stands, workingOf }: LiveStrength): Che
     [judged, stands, workingOf],
   );
 }
+
+/** Draws what is deflected under a run; undefined where there is no such drawing. */
+export type DeflectedIn = (run: string) => (() => void) | undefined;

@@ -5,7 +5,7 @@ import { useKeys } from "../keys/use-keys.ts";
 import type { Offer } from "../sheet/contract.ts";
 import { ChosenCheck } from "./ChosenCheck.tsx";
 import { checkOfMark } from "./check-of-mark.ts";
-import type { CheckSource } from "./check-source.ts";
+import type { CheckSource, DeflectedIn } from "./check-source.ts";
 
 const CheckPaper = lazy(() => import("./CheckPaper.tsx"));
 
@@ -13,9 +13,6 @@ interface Opened {
   elementId: string;
   checkId: string | null;
 }
-
-/** Draws what is deflected under a run; undefined where there is no such drawing. */
-export type DeflectedIn = (run: string) => (() => void) | undefined;
 
 export interface Checks {
   /** Opens the working of one check. */

@@ -9,6 +9,7 @@ import {
 } from "@cornerway/schema";
 import { Command } from "../controls/Command.tsx";
 import { useUnits } from "../units/use-units.ts";
+import { asSentence } from "../wording/as-sentence.ts";
 import { namesIn } from "../wording/name-of.ts";
 import type { RemediesSoFar } from "../worker/remedy-run.ts";
 import { RemedyItem } from "./RemedyItem.tsx";
@@ -83,7 +84,9 @@ const letterAt = (at: number): string => "abcdefghijklmnopqrstuvwxyz".charAt(at 
 function Searching({ so: { proving, done, of, state, broke, scheme, list } }: { so: RemediesSoFar }) {
   const figures = figuresIn(useUnits());
   if (broke !== null)
-    return <p role="alert">{`The search stopped: ${broke} The drawing is safe, and it can be looked at again.`}</p>;
+    return (
+      <p role="alert">{`The search stopped: ${asSentence(broke)} The drawing is safe, and it can be looked at again.`}</p>
+    );
   if (state === "stopped") return <p>{`Left after ${done} of ${of}. What was found stands below.`}</p>;
   if (list?.settleFirst !== undefined) return <p>{settleFirstSentence(list, namesIn(scheme))}</p>;
   if (list !== null) return <p className="note-grey">{searchedWords(list)}</p>;

@@ -9,12 +9,15 @@ const everySheetsKeys: readonly KeyLine[] = [
   ["1–7", "turn to that sheet"],
   ["F6", "next region: title block, tray, drawing, notes, revisions"],
   ["N, Shift N", "next, former note"],
-  ["+ − 0", "look closer, farther, at the whole: the view the focus is in, or the last one touched"],
+  [
+    "+ − 0",
+    "look closer, farther, at the whole: the view the focus is in, or the last one touched; 0 once more, all of them",
+  ],
   ["Ctrl + arrows", "move the drawing aside under the eye"],
   ["O, Shift O", "round the building, on the picture of the whole"],
   ["I, Shift I", "look at it from higher up, from lower down"],
   ["X", "a section along a line, in the place of the picture, and back"],
-  ["D", "the details of the chosen post, seat or framed opening, and back"],
+  ["D", "the details of the chosen post, seat, pad, lock, tie or framed opening, and back"],
   ["Esc", "let go"],
   ["?", "this list"],
 ];

@@ -29,7 +29,11 @@ export function SheetFrame({ title, spine, levels, tray, field, margin, titleBlo
           <h1 className="unseen">{title}</h1>
           {titleBlock}
         </header>
-        <section className="sheet-levels" data-region="levels" aria-label="Levels and tools">
+        <section
+          className="sheet-levels"
+          data-region="levels"
+          aria-label={levels == null && tray == null ? undefined : "Levels, parts and tools"}
+        >
           {levels}
           {tray}
         </section>

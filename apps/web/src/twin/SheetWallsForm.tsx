@@ -6,7 +6,9 @@ import "./basis-form.css";
 
 /** The engineer's choice of how sheet walls count, with its reason: asked for like any change, and printed with its author. */
 export function SheetWallsForm({ basis, onBasis }: { basis: DesignBasis; onBasis: (basis: DesignBasis) => void }) {
-  const [rule, setRule] = useState(basis.sheetWalls.rule);
+  /** The rule as it is chosen here; null until one is: that of the basis stands, also once a change of it is taken back. */
+  const [chosen, choose] = useState<DesignBasis["sheetWalls"]["rule"] | null>(null);
+  const rule = chosen ?? basis.sheetWalls.rule;
   return (
     <section className="basis-form" aria-label="How sheet walls count">
       <p>The permit set prints the choice, its reason, who asked for it and when.</p>
@@ -17,9 +19,10 @@ export function SheetWallsForm({ basis, onBasis }: { basis: DesignBasis; onBasis
         command="Lay it on the request"
         settle={settleSheetWalls}
         onAnswer={(path, text) => {
-          if (path === "sheetWalls.rule") setRule(readRule(text) ?? rule);
+          if (path === "sheetWalls.rule") choose(readRule(text) ?? rule);
         }}
         onElement={(next) => {
+          choose(null);
           if (JSON.stringify(next) !== JSON.stringify(basis)) onBasis(next);
         }}
       />

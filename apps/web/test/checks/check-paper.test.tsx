@@ -57,7 +57,7 @@ describe("the working of a check", () => {
   it("has the way to the part deflected under its governing run, and takes itself away for it", async () => {
     const drawn = vi.fn<(run: string) => void>();
     const { paper, onClose } = laid(source(), null, (run) => () => drawn(run));
-    await userEvent.click(paper.getByRole("button", { name: "Draw G1 as it deflects under this" }));
+    await userEvent.click(paper.getByRole("button", { name: "Draw G1 as it deflects under this run" }));
     expect(drawn).toHaveBeenCalledExactlyOnceWith(fullest.run);
     expect(onClose).toHaveBeenCalledOnce();
     cleanup();

@@ -61,7 +61,7 @@ describe("views laid on the sheet of the demo", () => {
         });
         const whole = framed.strings.lines.find(({ key }) => key === "overall");
         if (framed.grid.numbers.length > 2) expect(whole).toBeDefined();
-        // The capitals of a title are 11 px high over its rule, which runs 24 px over the foot of its place less 3 px.
+        // The rule under a title runs 21 px over the foot of its place, the top of its capitals 15 px over the rule.
         const capitalsPx = rect.topPx + rect.heightPx - 36;
         expect(capitalsPx - (framed.outline?.bottom ?? 0)).toBeGreaterThan(20);
         if (whole !== undefined) expect(capitalsPx - whole.atPx).toBeGreaterThanOrEqual(4);

@@ -89,6 +89,14 @@ describe("the form of the sheet walls on a change request", () => {
     press("Lay it on the request");
     expect(asked).toEqual([{ ...defaultBasis, sheetWalls: { rule: "cap raised", capNPerM: 9000, reason: "Tested." } }]);
   });
+
+  it("asks for what the rule asks for, also once a change of it is taken back", () => {
+    const leftOut: DesignBasis = { ...defaultBasis, sheetWalls: { rule: "left out", reason: "Cut later." } };
+    const { rerender } = render(<SheetWallsForm basis={leftOut} onBasis={() => undefined} />);
+    expect(screen.getByLabelText("Why")).toBeDefined();
+    rerender(<SheetWallsForm basis={defaultBasis} onBasis={() => undefined} />);
+    expect(screen.queryByLabelText("Why")).toBeNull();
+  });
 });
 
 describe("the form of the design basis", () => {

@@ -22,14 +22,15 @@ export function DetailsView({
   const from = (at: number) => details.slice(at, at + detailsTogether(details.slice(at), room));
   const shown = from(first);
   const next = first + shown.length < details.length ? first + shown.length : 0;
+  const place = `${first + shown.length} of ${details.length}`;
   return (
     <g className="details">
       {details.length === shown.length ? null : (
         <PaperButton
           xPx={room.leftPx + room.widthPx - 134}
           yPx={room.topPx + 18}
-          label={`${first + shown.length} of ${details.length}`}
-          spoken={`Next details: ${from(next).map(titleOf).join(", ")}`}
+          label={place}
+          spoken={`Next details: ${from(next).map(titleOf).join(", ")}; now ${place}`}
           onPress={() => setFirst(next)}
         />
       )}

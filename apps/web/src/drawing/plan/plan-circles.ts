@@ -23,9 +23,10 @@ export type CirclePlaces = { topPx: number; leftPx: number };
 /** Beyond the figures of the strings between them. */
 export const planCirclePlaces = ({ left, top }: BoxPx, { lines, labels }: DimensionStrings): CirclePlaces => {
   const isDrawn = (key: string) => lines.some((each) => each.key === key);
+  const placed = placeLabels(labels, []);
   const row = (key: string, off: (spot: Spot) => number) => {
     const line = lines.find((each) => each.key === key);
-    const figures = placeLabels(labels, []).filter((label) => label.key.startsWith(`${key}-`));
+    const figures = placed.filter((label) => label.key.startsWith(`${key}-`));
     return line !== undefined && figures.some(({ spot }) => off(spot) < line.atPx - rowPx) ? rowPx : 0;
   };
   return {

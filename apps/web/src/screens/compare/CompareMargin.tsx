@@ -98,11 +98,11 @@ function StoodStill({ compared, before }: { compared: Compared; before: string }
   const told = lines.reduce((sum, { money }) => sum + (money.after ?? 0) - (money.before ?? 0), 0);
   const rest = total === null ? 0 : total.after - total.before - told;
   const restWords = currency === null ? "none" : signed(rest, (amount) => moneyText(amount, currency));
-  const stand = standingWords(unchanged);
-  if (otherwise.length === 0 && restWords === "none" && (lines.length === 0 || stand === null)) return null;
+  const stand = lines.length === 0 ? null : standingWords(unchanged);
+  if (otherwise.length === 0 && restWords === "none" && stand === null) return null;
   return (
     <div className="stood-still">
-      {lines.length === 0 || stand === null ? null : <p>{`Otherwise ${stand} as in ${before}.`}</p>}
+      {stand === null ? null : <p>{`Otherwise ${stand} as in ${before}.`}</p>}
       {otherwise.length === 0 ? null : (
         <details>
           <summary>

@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { Command } from "../../controls/Command.tsx";
 import { drawnLength, spokenLength } from "../../units/drawn-length.ts";
 import { useUnits } from "../../units/use-units.ts";
+import { asSentence } from "../../wording/as-sentence.ts";
 import type { ChartPlace } from "../../worker/chart-messages.ts";
 import type { LiveChart } from "../../worker/use-opening-chart.ts";
 import { answerAt } from "./chart-regions.ts";
@@ -97,9 +98,6 @@ export function ChartMargin(props: ChartMarginProps) {
     </section>
   );
 }
-
-/** What was told, with its full stop. */
-const asSentence = (told: string): string => (/[.!?]$/.test(told) ? told : `${told}.`);
 
 /** The price step of a stretch at its widest. */
 function priceOf(so: LiveChart["so"], { verdict, toMm }: ChartStretch, under: ChartUnder): string {

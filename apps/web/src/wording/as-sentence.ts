@@ -1,0 +1,2 @@
+/** What was told, with its full stop. */
+export const asSentence = (told: string): string => (/[.!?]$/.test(told) ? told : `${told}.`);
