@@ -1,11 +1,12 @@
-import { readFileSync, writeFileSync } from "node:fs";
+// `npm run verify`: writes the verdicts of the demo and three whole workings beside the manual.
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { assessStrength, engineVersion } from "@cornerway/engine";
 import { cautions, elementNames, inTags, markSentences, Scheme, type CheckWorking, type Mark } from "@cornerway/schema";
 
 // Verdicts of the demo with their envelope, and three of its marks with the whole working of the part each tells first: the
 // fullest part beyond its strength, the fullest left open, and the fullest of a unit that is within. Printed as they are, so
-// that they can be redone by hand. Run with tsx under the condition `development`.
+// that they can be redone by hand.
 const at = (name: string) => fileURLToPath(new URL(`../../shared/${name}`, import.meta.url));
 const scheme = Scheme.parse(JSON.parse(readFileSync(at("demo/scheme.json"), "utf8")));
 const answer = assessStrength(scheme);
@@ -109,4 +110,7 @@ const text = [
   ...cautions.map((caution) => `- ${caution}`),
   "",
 ].join("\n");
-writeFileSync(at("verification/demo-workings.md"), text);
+const printed = new URL("../../test-results/verification/", import.meta.url);
+mkdirSync(printed, { recursive: true });
+writeFileSync(new URL("demo-workings.md", printed), text);
+process.stdout.write("demo-workings.md, the demo with three whole workings, is beside them\n");
