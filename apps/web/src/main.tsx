@@ -11,6 +11,7 @@ import "./look/base.css";
 import "./look/print.css";
 import { router } from "./routes.tsx";
 
+performance.setResourceTimingBufferSize(4000); // more than the page has parts: what is kept for without a line is told by them
 askForAddress(location.pathname);
 
 const place = document.getElementById("sheet");

@@ -4,16 +4,12 @@
  */
 export async function keepShell(): Promise<void> {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-  performance.setResourceTimingBufferSize(mostParts); // what is told of parts in use would end at 250 otherwise
   watchHand();
   await firstSheet();
   await idle();
   // Without it the page works as ever, only not while the line is down.
   navigator.serviceWorker.register("/shell.js").then(keepPartsInUse, () => undefined);
 }
-
-/** More than the page has parts and asks for. */
-const mostParts = 4000;
 
 /** Waits until a sheet or a page stands. */
 const firstSheet = (): Promise<void> =>
